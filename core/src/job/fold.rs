@@ -1,0 +1,380 @@
+//! From entries to a job.
+
+use std::collections::BTreeSet;
+
+use super::{Checked, Circuit, Deviation, Job, Photo, Source, Told, WorkTurn, Worker};
+use crate::journal::fact::{Duty, On};
+use crate::journal::{Entry, EntryId, Fact, Stamp};
+use crate::point::{Forced, Lock, LockBox, Off, Point};
+use crate::prove::{Run, Taken, Voided};
+
+impl Job {
+    /// The job that `entries` tell of, or `None` if none of them opens one. Order of arrival does not matter: entries are
+    /// read in the journal's total order.
+    pub fn fold(entries: &[Entry]) -> Option<Job> {
+        let mut sorted: Vec<&Entry> = entries.iter().collect();
+        sorted.sort_by_key(|e| e.order());
+        sorted.dedup_by_key(|e| e.id);
+        let withdrawn: BTreeSet<EntryId> = sorted
+            .iter()
+            .filter_map(|e| match e.body.fact {
+                Fact::Withdrawn { entry, .. } => Some(entry),
+                _ => None,
+            })
+            .collect();
+        let opened = sorted.iter().position(|e| matches!(e.body.fact, Fact::JobOpened { .. }))?;
+        let mut job = Job::opened(sorted[opened])?;
+        for entry in sorted {
+            job.note_void(entry);
+            if !withdrawn.contains(&entry.id) {
+                job.apply(entry);
+            }
+        }
+        Some(job)
+    }
+
+    /// One more entry at the end of the order. Not for a withdrawal, which reaches back: fold again for that.
+    pub fn extend(&mut self, entry: &Entry) {
+        self.note_void(entry);
+        self.apply(entry);
+    }
+
+    fn opened(entry: &Entry) -> Option<Job> {
+        let Fact::JobOpened {
+            title,
+            place,
+            equipment,
+            scope,
+            system,
+            earthing,
+            order,
+            nominal_millivolts,
+            dead_limit_millivolts,
+        } = &entry.body.fact
+        else {
+            return None;
+        };
+        Some(Job {
+            stamp: entry.stamp(),
+            site: entry.body.site,
+            title: title.clone(),
+            place: place.clone(),
+            equipment: equipment.clone(),
+            scope: scope.clone(),
+            system: *system,
+            earthing: *earthing,
+            order: *order,
+            nominal: *nominal_millivolts,
+            dead_limit: *dead_limit_millivolts,
+            permit: None,
+            workers: Vec::new(),
+            told: Vec::new(),
+            barriers: Vec::new(),
+            sources: Vec::new(),
+            points: Vec::new(),
+            boxes: Vec::new(),
+            locks: Vec::new(),
+            circuits: Vec::new(),
+            no_circuits: None,
+            instruments: Vec::new(),
+            photos: Vec::new(),
+            covers: Vec::new(),
+            no_covers: None,
+            runs: Vec::new(),
+            voided: Vec::new(),
+            work: Vec::new(),
+            finished: None,
+            presence: Vec::new(),
+            rotation: None,
+            shift: None,
+            handed: None,
+            deviations: Vec::new(),
+            withdrawn: Vec::new(),
+        })
+    }
+
+    /// What this entry ends. Read for withdrawn entries too: a proof that ended stays ended, whatever is said later.
+    fn note_void(&mut self, entry: &Entry) {
+        let why = match &entry.body.fact {
+            Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => {
+                let at = self.lock(*lock).map(|l| self.lock_place(l.on)).unwrap_or_default();
+                format!("A lock came off {at}.")
+            }
+            Fact::SourceAnswered { found: Some(found), .. } => format!("Another source was found: {}.", found.what),
+            Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
+            Fact::PointClosed { point } => {
+                format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
+            }
+            Fact::ScopeChanged { .. } => "The scope of the job changed.".into(),
+            Fact::ShiftTaken { .. } => "The shift changed.".into(),
+            Fact::WorkLeft { .. } => "The work was left.".into(),
+            Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
+            Fact::Withdrawn { .. } => "An entry of this job was withdrawn.".into(),
+            _ => return,
+        };
+        self.voided.push(Voided { at: entry.body.clock, why });
+    }
+
+    /// What a lock is on, in words.
+    pub fn lock_place(&self, on: On) -> String {
+        match on {
+            On::Point(id) => self.point(id).map(|p| p.label.clone()),
+            On::Box(id) => self.boxes.iter().find(|b| b.stamp.id == id).map(|b| b.label.clone()),
+        }
+        .unwrap_or_else(|| "a point that this device does not know".into())
+    }
+
+    fn apply(&mut self, entry: &Entry) {
+        let stamp = entry.stamp();
+        match &entry.body.fact {
+            Fact::ScopeChanged { scope, .. } => {
+                self.scope.clone_from(scope);
+                self.finished = None;
+            }
+            Fact::PermitNoted { reference, why_none } => {
+                let said = match reference {
+                    Some(reference) => Ok(reference.clone()),
+                    None => Err(why_none.clone().unwrap_or_default()),
+                };
+                self.permit = Some((stamp, said));
+            }
+            Fact::WorkerJoined { person, duty } => self.join(stamp, *person, *duty),
+            Fact::WorkerLeft { person } => {
+                if let Some(worker) = self.workers.iter_mut().find(|w| w.person == *person && w.left.is_none()) {
+                    worker.left = Some(stamp);
+                }
+            }
+            Fact::Told { who, how, about } => {
+                self.told.push(Told { stamp, who: who.clone(), how: how.clone(), about: *about });
+            }
+            Fact::BarrierPlaced { what, at } => self.barriers.push((stamp, what.clone(), at.clone())),
+            Fact::SourceAnswered { kind, found, looked } => {
+                self.sources.push(Source { stamp, kind: *kind, found: found.clone(), looked: looked.clone() });
+            }
+            Fact::PointAdded { label, at, kind, lockable, poles, cuts } => self.points.push(Point {
+                stamp,
+                label: label.clone(),
+                at: at.clone(),
+                kind: *kind,
+                lockable: *lockable,
+                poles: poles.clone(),
+                cuts: *cuts,
+                opened: None,
+                closed: None,
+                sign: None,
+            }),
+            Fact::BoxPlaced { label, at } => {
+                self.boxes.push(LockBox { stamp, label: label.clone(), at: at.clone() });
+            }
+            Fact::CircuitListed { label, serves } => {
+                let (label, serves) = (label.clone(), serves.clone());
+                self.circuits.push(Circuit { stamp, label, serves, off: None, on: None });
+            }
+            Fact::NoCircuits { why } => self.no_circuits = Some((stamp, why.clone())),
+            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note } => {
+                let faults = [
+                    (*leads_sound, "leads are damaged"),
+                    (*tips_sound, "tips are not fit for use"),
+                    (*body_sound, "case is damaged"),
+                    (*in_date, "its check is out of date"),
+                ];
+                let faults = faults.iter().filter(|(sound, _)| !sound).map(|(_, fault)| *fault).collect();
+                self.instruments.retain(|c| c.instrument != *instrument);
+                self.instruments.push(Checked { stamp, instrument: *instrument, faults, note: note.clone() });
+            }
+            Fact::PhotoTaken { sha256, of, note, .. } => {
+                self.photos.push(Photo { stamp, sha256: sha256.clone(), of: *of, note: note.clone() });
+            }
+            Fact::Deviated { step, why } => {
+                self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });
+            }
+            Fact::Withdrawn { entry, why } => self.withdrawn.push((stamp, *entry, why.clone())),
+            Fact::ShiftOffered { to, told } => {
+                self.shift = stamp.by.map(|from| (stamp.id, from, *to, told.clone()));
+            }
+            Fact::ShiftTaken { offer, .. } => self.take_shift(stamp, *offer),
+            _ => {
+                self.apply_lock(entry, stamp);
+                self.apply_proof(entry, stamp);
+                self.apply_switching(entry, stamp);
+            }
+        }
+    }
+
+    fn join(&mut self, stamp: Stamp, person: EntryId, duty: Duty) {
+        // One person answers for the isolation: who takes that on takes it from whoever had it.
+        if duty == Duty::InCharge {
+            for worker in self.workers.iter_mut().filter(|w| w.left.is_none() && w.duty == Duty::InCharge) {
+                worker.duty = Duty::Working;
+            }
+        }
+        match self.workers.iter_mut().find(|w| w.person == person && w.left.is_none()) {
+            Some(worker) => worker.duty = duty,
+            None => self.workers.push(Worker { person, duty, joined: stamp, left: None }),
+        }
+    }
+
+    fn take_shift(&mut self, stamp: Stamp, offer: EntryId) {
+        if let Some((id, _, to, _)) = self.shift.clone()
+            && id == offer
+        {
+            self.shift = None;
+            self.join(stamp, to, Duty::InCharge);
+        }
+    }
+
+    fn apply_lock(&mut self, entry: &Entry, stamp: Stamp) {
+        let lock_of = |locks: &mut Vec<Lock>, id: EntryId| locks.iter().position(|l| l.stamp.id == id);
+        match &entry.body.fact {
+            Fact::LockFitted { on, owner, label, key, means } => self.locks.push(Lock {
+                stamp,
+                on: *on,
+                owner: *owner,
+                since: stamp,
+                label: label.clone(),
+                key: *key,
+                means: means.clone(),
+                offered: None,
+                off: None,
+                forced: None,
+            }),
+            Fact::KeyOffered { lock, to } => {
+                if let Some(i) = lock_of(&mut self.locks, *lock) {
+                    self.locks[i].offered = Some((stamp.id, *to));
+                }
+            }
+            Fact::KeyTaken { offer, .. } => {
+                for lock in &mut self.locks {
+                    if let Some((id, to)) = lock.offered
+                        && id == *offer
+                    {
+                        (lock.owner, lock.since, lock.offered) = (to, stamp, None);
+                    }
+                }
+            }
+            Fact::LockRemoved { lock } => {
+                // Only a release by the owner takes a lock off; a release by anybody else, however it came here, does not.
+                if let Some(i) = lock_of(&mut self.locks, *lock)
+                    && self.locks[i].is_on()
+                    && stamp.by == Some(self.locks[i].owner)
+                {
+                    self.locks[i].off = Some(Off::Owner(stamp));
+                }
+            }
+            Fact::ForcedBegun { lock, authority, why } => {
+                if let Some(i) = lock_of(&mut self.locks, *lock) {
+                    self.locks[i].forced = Some(Forced {
+                        begun: stamp,
+                        authority: *authority,
+                        why: why.clone(),
+                        not_on_site: Vec::new(),
+                        sought: Vec::new(),
+                        told: None,
+                    });
+                }
+            }
+            Fact::OwnerNotOnSite { lock, how } => {
+                if let Some(forced) = self.forced(*lock) {
+                    forced.not_on_site.push((stamp, how.clone()));
+                }
+            }
+            Fact::OwnerSought { lock, how, outcome } => {
+                if let Some(forced) = self.forced(*lock) {
+                    forced.sought.push((stamp, how.clone(), outcome.clone()));
+                }
+            }
+            Fact::LockForced { lock, .. } => {
+                if let Some(i) = lock_of(&mut self.locks, *lock)
+                    && self.locks[i].is_on()
+                    && crate::point::forced_lacks(self.locks[i].forced.as_ref()).is_empty()
+                {
+                    self.locks[i].off = Some(Off::Forced(stamp));
+                }
+            }
+            Fact::OwnerTold { lock, how } => {
+                if let Some(forced) = self.forced(*lock) {
+                    forced.told = Some((stamp, how.clone()));
+                }
+            }
+            _ => {}
+        }
+    }
+
+    fn forced(&mut self, lock: EntryId) -> Option<&mut Forced> {
+        self.locks.iter_mut().find(|l| l.stamp.id == lock)?.forced.as_mut()
+    }
+
+    fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
+        match &entry.body.fact {
+            Fact::IndicatorProved { run: None, indicator, on, works: true } => self.runs.push(Run {
+                before: stamp,
+                indicator: *indicator,
+                on: *on,
+                readings: Vec::new(),
+                after: None,
+            }),
+            Fact::IndicatorProved { run: Some(run), on, works, .. } => {
+                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
+                    && run.after.is_none()
+                {
+                    run.after = Some((stamp, *on, *works));
+                }
+            }
+            Fact::ReadingTaken { run, first, then, reading } => {
+                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run) {
+                    let (first, then) = (first.clone(), then.clone());
+                    run.readings.push(Taken { stamp, first, then, reading: *reading });
+                }
+            }
+            Fact::WorkBegan { run } => self.work.push((stamp, WorkTurn::Began(*run))),
+            Fact::WorkLeft { why } => self.work.push((stamp, WorkTurn::Left(why.clone()))),
+            Fact::WorkFinished { clear } => self.finished = Some((stamp, clear.clone())),
+            _ => {}
+        }
+    }
+
+    fn apply_switching(&mut self, entry: &Entry, stamp: Stamp) {
+        match &entry.body.fact {
+            Fact::CircuitOff { circuit, seen } => self.circuit(*circuit, |c| {
+                (c.off, c.on) = (Some((stamp, seen.clone())), None);
+            }),
+            Fact::CircuitOn { circuit } => self.circuit(*circuit, |c| c.on = Some(stamp)),
+            Fact::PointOpened { point, .. } => self.at_point(*point, |p| {
+                (p.opened, p.closed) = (Some(stamp), None);
+            }),
+            Fact::PointClosed { point } => self.at_point(*point, |p| {
+                (p.opened, p.closed) = (None, Some(stamp));
+            }),
+            Fact::SignPosted { point } => self.at_point(*point, |p| p.sign = Some(stamp)),
+            Fact::SignRemoved { point } => self.at_point(*point, |p| p.sign = None),
+            Fact::CoverOff { what } => self.covers.push((stamp, what.clone(), None)),
+            Fact::NoCovers { why } => self.no_covers = Some((stamp, why.clone())),
+            Fact::CoverBack { cover } => {
+                if let Some(row) = self.covers.iter_mut().find(|(s, ..)| s.id == *cover) {
+                    row.2 = Some(stamp);
+                }
+            }
+            Fact::PresenceRead { first, then, reading } => {
+                let (first, then) = (first.clone(), then.clone());
+                self.presence.push(Taken { stamp, first, then, reading: *reading });
+            }
+            Fact::RotationRead { rotation, how } => self.rotation = Some((stamp, *rotation, how.clone())),
+            Fact::HandedBack { to, note, mark } => {
+                self.handed = Some((stamp, to.clone(), note.clone(), mark.clone()));
+            }
+            _ => {}
+        }
+    }
+
+    fn circuit(&mut self, id: EntryId, change: impl FnOnce(&mut Circuit)) {
+        if let Some(circuit) = self.circuits.iter_mut().find(|c| c.stamp.id == id) {
+            change(circuit);
+        }
+    }
+
+    fn at_point(&mut self, id: EntryId, change: impl FnOnce(&mut Point)) {
+        if let Some(point) = self.points.iter_mut().find(|p| p.stamp.id == id) {
+            change(point);
+        }
+    }
+}

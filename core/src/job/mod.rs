@@ -1,0 +1,274 @@
+//! A job: what the journal says of it, and what it still lacks.
+//!
+//! Promises: a [`Job`] is nothing but a fold over the job's entries, so the same entries give the same job on every device and
+//! in any order of arrival; no step is ticked, [`steps`] works out what each one lacks; nothing is appended that [`gate`]
+//! refuses. Start at [`Job::fold`].
+
+mod fold;
+pub mod gate;
+pub mod steps;
+
+use crate::journal::fact::{About, Duty, Found, ProvedOn, Rotation, SourceKind};
+use crate::journal::{EntryId, Stamp};
+use crate::point::{Lock, LockBox, Point};
+use crate::prove::{Conductor, Earthing, Order, Reading, Run, Standing, System, Taken, Test, Voided};
+
+/// A job as the journal tells it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Job {
+    /// The entry that opened it; its id is the job's.
+    pub stamp: Stamp,
+    /// The site.
+    pub site: Option<EntryId>,
+    /// What the job is.
+    pub title: String,
+    /// Where on the site.
+    pub place: String,
+    /// What is isolated.
+    pub equipment: String,
+    /// What will be worked on.
+    pub scope: String,
+    /// The conductors.
+    pub system: System,
+    /// The earthing arrangement.
+    pub earthing: Earthing,
+    /// The order of the dead test.
+    pub order: Order,
+    /// Line to neutral (three-wire: line to line), millivolts.
+    pub nominal: u32,
+    /// Greatest reading that counts as dead, millivolts.
+    pub dead_limit: u32,
+    /// The permit: its reference, or why there is none.
+    pub permit: Option<(Stamp, Result<String, String>)>,
+    /// Who takes part.
+    pub workers: Vec<Worker>,
+    /// Who was told what.
+    pub told: Vec<Told>,
+    /// Barriers and danger signs.
+    pub barriers: Vec<(Stamp, String, String)>,
+    /// Answers to the question for other sources.
+    pub sources: Vec<Source>,
+    /// Points of isolation.
+    pub points: Vec<Point>,
+    /// Lock boxes.
+    pub boxes: Vec<LockBox>,
+    /// Locks, on and off.
+    pub locks: Vec<Lock>,
+    /// Circuits.
+    pub circuits: Vec<Circuit>,
+    /// Why no circuit needs shedding.
+    pub no_circuits: Option<(Stamp, String)>,
+    /// Instruments as they were checked for this job; the latest check of each counts.
+    pub instruments: Vec<Checked>,
+    /// Photos.
+    pub photos: Vec<Photo>,
+    /// Covers that came off, and when they came back.
+    pub covers: Vec<(Stamp, String, Option<Stamp>)>,
+    /// Why no cover comes off.
+    pub no_covers: Option<(Stamp, String)>,
+    /// Runs of the dead test, first to last.
+    pub runs: Vec<Run>,
+    /// Everything that ended the proofs before it.
+    pub voided: Vec<Voided>,
+    /// When work began or went on, and ended.
+    pub work: Vec<(Stamp, WorkTurn)>,
+    /// The work is finished: when, and how it was seen that people and tools are clear.
+    pub finished: Option<(Stamp, String)>,
+    /// Readings with the supply back.
+    pub presence: Vec<Taken>,
+    /// The rotation.
+    pub rotation: Option<(Stamp, Rotation, String)>,
+    /// An offer of the shift that was not answered yet: the entry, by whom, to whom, what was told.
+    pub shift: Option<(EntryId, EntryId, EntryId, String)>,
+    /// The hand-back: when, to whom, note, drawn signature.
+    pub handed: Option<(Stamp, String, String, String)>,
+    /// Deviations.
+    pub deviations: Vec<Deviation>,
+    /// Entries that were withdrawn, and why.
+    pub withdrawn: Vec<(Stamp, EntryId, String)>,
+}
+
+/// A person in a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Worker {
+    /// Who.
+    pub person: EntryId,
+    /// As what.
+    pub duty: Duty,
+    /// Since when.
+    pub joined: Stamp,
+    /// When they left.
+    pub left: Option<Stamp>,
+}
+
+/// Somebody was told.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Told {
+    /// When.
+    pub stamp: Stamp,
+    /// Who.
+    pub who: String,
+    /// How.
+    pub how: String,
+    /// About what.
+    pub about: About,
+}
+
+/// An answer to the question for one kind of source.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Source {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Which kind.
+    pub kind: SourceKind,
+    /// What was found, or `None`.
+    pub found: Option<Found>,
+    /// Where they looked.
+    pub looked: String,
+}
+
+/// A circuit.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Circuit {
+    /// The entry that listed it.
+    pub stamp: Stamp,
+    /// Its name on the board.
+    pub label: String,
+    /// What it serves.
+    pub serves: String,
+    /// When it was switched off, and how it was seen to go off.
+    pub off: Option<(Stamp, String)>,
+    /// When it was switched on again.
+    pub on: Option<Stamp>,
+}
+
+/// An instrument as it was checked before use.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Checked {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Which.
+    pub instrument: EntryId,
+    /// What is wrong with it, in words; empty if nothing is.
+    pub faults: Vec<&'static str>,
+    /// Anything else.
+    pub note: String,
+}
+
+/// A photo.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Photo {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// SHA-256 of the file, hex.
+    pub sha256: String,
+    /// The entry of the thing that it shows.
+    pub of: EntryId,
+    /// A note.
+    pub note: String,
+}
+
+/// A turn of the work.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum WorkTurn {
+    /// Began or went on, under this run.
+    Began(EntryId),
+    /// Was left.
+    Left(String),
+}
+
+/// A deviation.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Deviation {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// The step's name.
+    pub step: String,
+    /// Why.
+    pub why: String,
+}
+
+impl Job {
+    /// The job's name.
+    pub fn id(&self) -> EntryId {
+        self.stamp.id
+    }
+
+    /// The conductors to test.
+    pub fn conductors(&self) -> Vec<Conductor> {
+        self.system.conductors()
+    }
+
+    /// The dead test.
+    pub fn plan(&self) -> Vec<Test> {
+        crate::prove::plan(&self.conductors(), self.order)
+    }
+
+    /// The run that counts: the latest.
+    pub fn run(&self) -> Option<&Run> {
+        self.runs.last()
+    }
+
+    /// What stands proved.
+    pub fn standing(&self) -> Standing {
+        match self.run() {
+            None => Standing::NotBegun,
+            Some(run) => run.standing(&self.plan(), self.dead_limit, &self.voided),
+        }
+    }
+
+    /// Those who take part now.
+    pub fn present(&self) -> impl Iterator<Item = &Worker> {
+        self.workers.iter().filter(|w| w.left.is_none())
+    }
+
+    /// Those who take part now, by name.
+    pub fn people(&self) -> Vec<EntryId> {
+        self.present().map(|w| w.person).collect()
+    }
+
+    /// Who answers for the isolation.
+    pub fn in_charge(&self) -> Option<EntryId> {
+        self.present().find(|w| w.duty == Duty::InCharge).map(|w| w.person)
+    }
+
+    /// Whether people are at work now.
+    pub fn working(&self) -> bool {
+        self.finished.is_none() && matches!(self.work.last(), Some((_, WorkTurn::Began(_))))
+    }
+
+    /// The locks that are on.
+    pub fn locks_on(&self) -> impl Iterator<Item = &Lock> {
+        self.locks.iter().filter(|l| l.is_on())
+    }
+
+    /// A lock by name.
+    pub fn lock(&self, id: EntryId) -> Option<&Lock> {
+        self.locks.iter().find(|l| l.stamp.id == id)
+    }
+
+    /// A point by name.
+    pub fn point(&self, id: EntryId) -> Option<&Point> {
+        self.points.iter().find(|p| p.stamp.id == id)
+    }
+
+    /// The photos of a thing.
+    pub fn photos_of(&self, id: EntryId) -> impl Iterator<Item = &Photo> {
+        self.photos.iter().filter(move |p| p.of == id)
+    }
+
+    /// The latest answer for each kind of source, and every source that was found.
+    pub fn found(&self) -> impl Iterator<Item = &Source> {
+        self.sources.iter().filter(|s| s.found.is_some())
+    }
+
+    /// The latest presence reading of a pair.
+    pub fn presence_of(&self, first: &str, then: &str) -> Option<Reading> {
+        self.presence.iter().rev().find(|t| t.first == first && t.then == then).map(|t| t.reading)
+    }
+
+    /// What the indicator of the latest run was proved on first.
+    pub fn proved_on(&self) -> Option<ProvedOn> {
+        self.run().map(|r| r.on)
+    }
+}

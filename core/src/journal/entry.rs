@@ -1,0 +1,132 @@
+//! One entry: a body in deterministic CBOR, its hash, its signature.
+
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+
+use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, cbor};
+
+/// Most bytes of a body. The largest fact is a drawn signature of 8 KiB.
+pub const MAX_ENTRY_BYTES: usize = 32 * 1024;
+
+/// What an entry says, before it is signed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Body {
+    /// The device that wrote it.
+    pub device: DeviceId,
+    /// 1 for the device's first entry, and no gap after that.
+    pub seq: u64,
+    /// Its place in the order of everything.
+    pub clock: Hlc,
+    /// What the device's own clock read, in milliseconds since 1970-01-01T00:00Z; may be wrong, and then says so by its difference
+    /// from `clock`.
+    pub wall: i64,
+    /// Minutes that local time was ahead of UTC.
+    pub zone: i32,
+    /// The id of the device's entry before this, or 32 zero bytes.
+    pub prev: EntryId,
+    /// The site, if it belongs to one.
+    pub site: Option<EntryId>,
+    /// The job, if it belongs to one. The entry that opens a job *is* the job.
+    pub job: Option<EntryId>,
+    /// The person who had the device in hand.
+    pub by: Option<EntryId>,
+    /// What is recorded.
+    pub fact: Fact,
+}
+
+/// A signed entry.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Entry {
+    /// SHA-256 of `bytes`.
+    pub id: EntryId,
+    /// What it says.
+    pub body: Body,
+    /// The body in deterministic CBOR: what is hashed and signed.
+    pub bytes: Vec<u8>,
+    /// Ed25519 over `bytes`.
+    pub signature: [u8; 64],
+}
+
+/// When and by whom: what is kept of an entry wherever a screen may show it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Stamp {
+    /// The entry.
+    pub id: EntryId,
+    /// Its place in the order.
+    pub clock: Hlc,
+    /// What the device's clock read.
+    pub wall: i64,
+    /// Minutes ahead of UTC.
+    pub zone: i32,
+    /// The person who had the device in hand.
+    pub by: Option<EntryId>,
+}
+
+/// Why bytes are not a valid entry.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum EntryError {
+    /// Too long.
+    #[error("an entry has at most {MAX_ENTRY_BYTES} bytes; this one has {0}")]
+    TooLong(usize),
+    /// Not the deterministic encoding of a body.
+    #[error(transparent)]
+    Cbor(#[from] cbor::CborError),
+    /// The signature is not the device's.
+    #[error("the signature is not that of the device that the entry names")]
+    Signature,
+}
+
+impl Entry {
+    /// Signs `body`.
+    pub fn seal(body: Body, key: &DeviceKey) -> Result<Entry, EntryError> {
+        let bytes = cbor::encode(&body)?;
+        if bytes.len() > MAX_ENTRY_BYTES {
+            return Err(EntryError::TooLong(bytes.len()));
+        }
+        let signature = key.sign(&bytes);
+        Ok(Entry { id: hash(&bytes), body, bytes, signature })
+    }
+
+    /// Reads an entry from outside: checks length, encoding and signature.
+    pub fn open(bytes: Vec<u8>, signature: [u8; 64]) -> Result<Entry, EntryError> {
+        let entry = Entry::trusted(bytes, signature)?;
+        if entry.body.device.signed(&entry.bytes, &entry.signature) { Ok(entry) } else { Err(EntryError::Signature) }
+    }
+
+    /// Reads an entry from this device's own database, where the signature was checked when it came in.
+    pub fn trusted(bytes: Vec<u8>, signature: [u8; 64]) -> Result<Entry, EntryError> {
+        if bytes.len() > MAX_ENTRY_BYTES {
+            return Err(EntryError::TooLong(bytes.len()));
+        }
+        let body: Body = cbor::decode(&bytes)?;
+        Ok(Entry { id: hash(&bytes), body, bytes, signature })
+    }
+
+    /// When and by whom.
+    pub fn stamp(&self) -> Stamp {
+        Stamp {
+            id: self.id,
+            clock: self.body.clock,
+            wall: self.body.wall,
+            zone: self.body.zone,
+            by: self.body.by,
+        }
+    }
+
+    /// The place in the total order of all entries of all devices: clock, then device where two clocks agree.
+    pub fn order(&self) -> (Hlc, DeviceId) {
+        (self.body.clock, self.body.device)
+    }
+
+    /// The job that this entry belongs to or opens.
+    pub fn job(&self) -> Option<EntryId> {
+        match self.body.fact {
+            Fact::JobOpened { .. } => Some(self.id),
+            _ => self.body.job,
+        }
+    }
+}
+
+fn hash(bytes: &[u8]) -> EntryId {
+    EntryId(Sha256::digest(bytes).into())
+}

@@ -1,0 +1,295 @@
+//! Everything that can be recorded, and nothing else.
+//!
+//! A fact says what a person did or saw, never that a step is done. References are ids of earlier entries. Quantities are
+//! whole numbers of a small unit. Which facts a job accepts at a moment is decided in `job::gate`.
+
+use serde::{Deserialize, Serialize};
+
+use super::EntryId;
+use crate::point::{Means, PointKind};
+use crate::prove::{Earthing, Order, Reading, System};
+
+/// One thing that happened. The kebab-case names are the ones in the file format.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", rename_all_fields = "kebab-case")]
+pub enum Fact {
+    // ---- the device, and what all its jobs share
+    /// The device began its journal.
+    DeviceBegan { label: String },
+    /// A site.
+    SiteNoted { name: String },
+    /// A person, or a correction of one.
+    PersonNoted { name: String, qualification: String, telephone: String, corrects: Option<EntryId> },
+    /// A voltage indicator, a proving unit or another instrument.
+    InstrumentNoted { kind: InstrumentKind, name: String, serial: String },
+
+    // ---- plan
+    /// A job begins; the id of this entry is the job.
+    JobOpened {
+        title: String,
+        place: String,
+        equipment: String,
+        scope: String,
+        system: System,
+        earthing: Earthing,
+        order: Order,
+        /// Line to neutral (line to line for three-wire), in millivolts.
+        nominal_millivolts: u32,
+        /// The greatest reading that the company counts as dead, in millivolts; 0 unless it set one.
+        dead_limit_millivolts: u32,
+    },
+    /// The job is now about something else or more.
+    ScopeChanged { scope: String, why: String },
+    /// The permit, or why there is none.
+    PermitNoted { reference: Option<String>, why_none: Option<String> },
+    /// A person takes part.
+    WorkerJoined { person: EntryId, duty: Duty },
+    /// A person no longer takes part.
+    WorkerLeft { person: EntryId },
+    /// Somebody was told.
+    Told { who: String, how: String, about: About },
+    /// A barrier or a danger sign stands.
+    BarrierPlaced { what: String, at: String },
+    /// Another source was looked for: found, or none found by the person who wrote this.
+    SourceAnswered { kind: SourceKind, found: Option<Found>, looked: String },
+    /// A point of isolation.
+    PointAdded {
+        label: String,
+        at: String,
+        kind: PointKind,
+        lockable: bool,
+        /// The conductors it opens.
+        poles: Vec<String>,
+        /// The other source that it cuts off, or `None` for the normal supply.
+        cuts: Option<EntryId>,
+    },
+    /// A lock box for keys.
+    BoxPlaced { label: String, at: String },
+    /// A circuit to shed before opening, and to restore after closing.
+    CircuitListed { label: String, serves: String },
+    /// No circuit needs shedding.
+    NoCircuits { why: String },
+    /// An instrument was looked at before use.
+    InstrumentChecked {
+        instrument: EntryId,
+        leads_sound: bool,
+        tips_sound: bool,
+        body_sound: bool,
+        in_date: bool,
+        note: String,
+    },
+
+    // ---- isolate
+    /// A circuit was switched off and seen to go off.
+    CircuitOff { circuit: EntryId, seen: String },
+    /// A point was opened.
+    PointOpened { point: EntryId, off_load: bool, seen: String },
+    /// A lock is on.
+    LockFitted { on: On, owner: EntryId, label: String, key: KeyAt, means: Means },
+    /// A caution sign hangs at a point.
+    SignPosted { point: EntryId },
+    /// A photo was kept.
+    PhotoTaken { sha256: EntryId, length: u64, media: String, of: EntryId, note: String },
+
+    // ---- locks and keys
+    /// The holder offers lock and key to another person.
+    KeyOffered { lock: EntryId, to: EntryId },
+    /// The other person takes them.
+    KeyTaken { offer: EntryId, mark: String },
+    /// A shift is offered.
+    ShiftOffered { to: EntryId, told: String },
+    /// A shift is taken.
+    ShiftTaken { offer: EntryId, mark: String },
+    /// The owner took the lock off.
+    LockRemoved { lock: EntryId },
+    /// Removing the lock of an absent owner begins.
+    ForcedBegun { lock: EntryId, authority: EntryId, why: String },
+    /// The owner was looked for on site and is not there.
+    OwnerNotOnSite { lock: EntryId, how: String },
+    /// An attempt to reach the owner.
+    OwnerSought { lock: EntryId, how: String, outcome: String },
+    /// The lock is off, taken off under the named authority.
+    LockForced { lock: EntryId, mark: String },
+    /// The owner knows, before resuming work.
+    OwnerTold { lock: EntryId, how: String },
+
+    // ---- prove
+    /// A cover came off.
+    CoverOff { what: String },
+    /// No cover has to come off.
+    NoCovers { why: String },
+    /// The indicator was proved: `run` is `None` at the beginning of a run, or the run that this ends.
+    IndicatorProved { run: Option<EntryId>, indicator: EntryId, on: ProvedOn, works: bool },
+    /// A reading between two conductors; `first` is where the first probe went.
+    ReadingTaken { run: EntryId, first: String, then: String, reading: Reading },
+
+    // ---- work
+    /// Work began or went on under a standing proof.
+    WorkBegan { run: EntryId },
+    /// The work was left; the proof ends.
+    WorkLeft { why: String },
+    /// A neutral was parted; the proof ends.
+    NeutralParted { what: String },
+    /// Work is finished, people and tools are clear.
+    WorkFinished { clear: String },
+
+    // ---- restore
+    /// A cover is back.
+    CoverBack { cover: EntryId },
+    /// The sign is down.
+    SignRemoved { point: EntryId },
+    /// A point was closed.
+    PointClosed { point: EntryId },
+    /// A reading with the supply back.
+    PresenceRead { first: String, then: String, reading: Reading },
+    /// The rotation of the lines.
+    RotationRead { rotation: Rotation, how: String },
+    /// A circuit was switched on.
+    CircuitOn { circuit: EntryId },
+    /// The installation was handed back.
+    HandedBack { to: String, note: String, mark: String },
+
+    // ---- anywhere
+    /// A named person passes over what a step still asks for.
+    Deviated { step: String, why: String },
+    /// An earlier entry was a mistake. It stays; what it ended stays ended.
+    Withdrawn { entry: EntryId, why: String },
+}
+
+/// What an instrument is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum InstrumentKind {
+    /// A two-pole voltage indicator (IEC 61243-3).
+    Indicator,
+    /// A proving unit for it.
+    ProvingUnit,
+    /// A phase rotation indicator (IEC 61557-7).
+    RotationIndicator,
+}
+
+/// What a person does in a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Duty {
+    /// Answers for the isolation.
+    InCharge,
+    /// Works.
+    Working,
+    /// Works under somebody's eye.
+    Learning,
+}
+
+/// What somebody was told about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum About {
+    /// That the supply goes off.
+    Isolating,
+    /// That the supply comes back.
+    Energising,
+}
+
+/// The other sources that are asked for, one by one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum SourceKind {
+    /// A standby or plug-in generator.
+    Generator,
+    /// An uninterruptible supply.
+    Ups,
+    /// Photovoltaics.
+    Pv,
+    /// A battery store, a vehicle charger that feeds back.
+    Battery,
+    /// A second feeder, a tie, a changeover.
+    SecondFeeder,
+    /// A control supply, a heater, a lighting circuit from elsewhere.
+    Control,
+}
+
+/// A source that was found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct Found {
+    /// What it is.
+    pub what: String,
+    /// Where it comes in.
+    pub at: String,
+}
+
+/// What a lock is on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum On {
+    /// A point of isolation.
+    Point(EntryId),
+    /// A lock box.
+    Box(EntryId),
+}
+
+/// Where a lock's key is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum KeyAt {
+    /// With the owner.
+    Owner,
+    /// In a lock box.
+    Box(EntryId),
+}
+
+/// What an indicator was proved on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ProvedOn {
+    /// A proving unit.
+    ProvingUnit(EntryId),
+    /// A source known to be live.
+    KnownSource,
+}
+
+/// The rotation of three lines.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Rotation {
+    /// L1, L2, L3.
+    Clockwise,
+    /// L1, L3, L2.
+    Anticlockwise,
+    /// There is nothing that rotates.
+    NotNeeded,
+}
+
+impl SourceKind {
+    /// Every kind, in the order in which they are asked for.
+    pub const ALL: [SourceKind; 6] = [
+        SourceKind::SecondFeeder,
+        SourceKind::Generator,
+        SourceKind::Ups,
+        SourceKind::Pv,
+        SourceKind::Battery,
+        SourceKind::Control,
+    ];
+
+    /// The trade's word for it.
+    pub fn word(self) -> &'static str {
+        match self {
+            SourceKind::Generator => "Generator",
+            SourceKind::Ups => "UPS",
+            SourceKind::Pv => "PV",
+            SourceKind::Battery => "Battery",
+            SourceKind::SecondFeeder => "Second feeder or changeover",
+            SourceKind::Control => "Control or auxiliary supply",
+        }
+    }
+}
+
+impl Fact {
+    /// The fact's name in the file format, such as `lock-fitted`.
+    pub fn kind(&self) -> String {
+        match serde_json::to_value(self) {
+            Ok(serde_json::Value::Object(map)) => map.keys().next().cloned().unwrap_or_default(),
+            _ => String::new(),
+        }
+    }
+}

@@ -1,0 +1,19 @@
+//! The journal: signed, hash-chained, append-only entries, one chain a device.
+//!
+//! Promises: an entry is never edited or deleted (a correction is a new entry that names the old one); the bytes of an
+//! entry are the same on every device (deterministic CBOR); the order of all entries is total and agrees with who had
+//! seen what (hybrid logical clock). Start at [`Entry`]; the closed list of what can be recorded is [`Fact`].
+
+mod entry;
+mod id;
+mod key;
+
+pub mod cbor;
+pub mod clock;
+pub mod fact;
+
+pub use clock::{Clock, Hlc};
+pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Stamp};
+pub use fact::Fact;
+pub use id::{DeviceId, EntryId};
+pub use key::DeviceKey;

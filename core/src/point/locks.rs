@@ -1,0 +1,77 @@
+//! What may be done with a lock, and whether everybody's lock is on.
+//!
+//! Source of the forced removal's conditions: 29 CFR 1910.147(e)(3); of the group's: (f)(3); of the shift change's: (f)(4).
+
+use super::{Forced, Lock, LockBox, Point};
+use crate::journal::EntryId;
+use crate::journal::fact::{KeyAt, On};
+
+/// Why `person` may not take `lock` off, in a sentence; `None` if they may.
+pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock], name: impl Fn(EntryId) -> String) -> Option<String> {
+    if !lock.is_on() {
+        return Some("This lock is already off.".into());
+    }
+    if lock.owner != person {
+        return Some(format!(
+            "Only {} may take this lock off. If they cannot be reached, a named authority can begin a forced removal.",
+            name(lock.owner)
+        ));
+    }
+    // The key of this lock lies in a box: as long as anybody's lock is on the box, nobody can have it.
+    if let KeyAt::Box(lockbox) = lock.key {
+        let others: Vec<String> =
+            locks.iter().filter(|l| l.is_on() && l.on == On::Box(lockbox)).map(|l| name(l.owner)).collect();
+        if !others.is_empty() {
+            return Some(format!(
+                "The key of this lock is in the lock box, and the box still has the lock of {}.",
+                others.join(", ")
+            ));
+        }
+    }
+    None
+}
+
+/// Whether `person` has a lock of their own between them and `point`: on the point, or on a box that holds the key of a lock
+/// on the point.
+pub fn covered(point: &Point, person: EntryId, locks: &[Lock]) -> bool {
+    let on_point = || locks.iter().filter(|l| l.is_on() && l.on == On::Point(point.stamp.id));
+    on_point().any(|l| l.owner == person && l.key == KeyAt::Owner)
+        || on_point().any(|l| match l.key {
+            KeyAt::Box(lockbox) => {
+                locks.iter().any(|own| own.is_on() && own.on == On::Box(lockbox) && own.owner == person)
+            }
+            KeyAt::Owner => false,
+        })
+}
+
+/// Those of `people` who have no lock of their own at `point`.
+pub fn uncovered(point: &Point, people: &[EntryId], locks: &[Lock]) -> Vec<EntryId> {
+    people.iter().copied().filter(|p| !covered(point, *p, locks)).collect()
+}
+
+/// The points at which `person` has no lock yet: a shift may not be taken while there is one.
+pub fn gap<'a>(points: &'a [Point], person: EntryId, locks: &[Lock]) -> Vec<&'a Point> {
+    points.iter().filter(|p| !covered(p, person, locks)).collect()
+}
+
+/// What a forced removal still lacks before the lock may come off, in sentences.
+pub fn forced_lacks(forced: Option<&Forced>) -> Vec<String> {
+    let Some(forced) = forced else {
+        return vec!["No authority is named yet.".into()];
+    };
+    let mut lacks = Vec::new();
+    if forced.not_on_site.is_empty() {
+        lacks.push("It is not recorded how you found that the owner is not on site.".into());
+    }
+    if forced.sought.is_empty() {
+        lacks.push("No attempt to reach the owner is recorded.".into());
+    }
+    lacks
+}
+
+impl LockBox {
+    /// The locks whose keys are in this box.
+    pub fn keys<'a>(&self, locks: &'a [Lock]) -> Vec<&'a Lock> {
+        locks.iter().filter(|l| l.is_on() && l.key == KeyAt::Box(self.stamp.id)).collect()
+    }
+}

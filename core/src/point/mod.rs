@@ -1,0 +1,162 @@
+//! Points of isolation, locks, signs, keys: who holds what.
+//!
+//! Promises: a lock is off only when its owner took it off or a forced removal was completed, and both name the fitting that
+//! they have seen; a key is with exactly one person or in one box; what a person may do with a lock is decided here and
+//! nowhere else. Start at [`Lock`].
+
+mod locks;
+
+use serde::{Deserialize, Serialize};
+
+use crate::journal::fact::{KeyAt, On};
+use crate::journal::{EntryId, Stamp};
+
+pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
+
+/// What kind of device a point is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum PointKind {
+    /// Switch-disconnector, isolator.
+    SwitchDisconnector,
+    /// Circuit-breaker suitable for isolation.
+    CircuitBreaker,
+    /// Fuse-switch or switch-fuse.
+    FuseSwitch,
+    /// Fuse links that are withdrawn.
+    FuseLinks,
+    /// Plug and socket.
+    Plug,
+    /// Stop button, emergency stop, interlock, contactor, electronic control: never a point of isolation.
+    ControlDevice,
+}
+
+impl PointKind {
+    /// All, in the order in which they are offered.
+    pub const ALL: [PointKind; 6] = [
+        PointKind::SwitchDisconnector,
+        PointKind::CircuitBreaker,
+        PointKind::FuseSwitch,
+        PointKind::FuseLinks,
+        PointKind::Plug,
+        PointKind::ControlDevice,
+    ];
+
+    /// The trade's words for it.
+    pub fn word(self) -> &'static str {
+        match self {
+            PointKind::SwitchDisconnector => "Switch-disconnector",
+            PointKind::CircuitBreaker => "Circuit-breaker for isolation",
+            PointKind::FuseSwitch => "Fuse-switch",
+            PointKind::FuseLinks => "Fuse links withdrawn",
+            PointKind::Plug => "Plug and socket",
+            PointKind::ControlDevice => "Stop button, interlock or contactor",
+        }
+    }
+}
+
+/// How a point is secured.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Means {
+    /// A padlock through the device itself.
+    Padlock,
+    /// A padlock on a hasp that takes several.
+    Hasp,
+    /// Not a lock: fuse links kept on the person, a plug under the person's hand. Shown wherever the proof is shown.
+    Other(String),
+}
+
+/// A point of isolation in a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Point {
+    /// The entry that added it.
+    pub stamp: Stamp,
+    /// Its name on the device, such as "Q1 main switch".
+    pub label: String,
+    /// Where it is.
+    pub at: String,
+    /// What it is.
+    pub kind: PointKind,
+    /// Whether it takes a lock.
+    pub lockable: bool,
+    /// The conductors it opens.
+    pub poles: Vec<String>,
+    /// The other source it cuts, or `None` for the normal supply.
+    pub cuts: Option<EntryId>,
+    /// When it was opened, and not closed since.
+    pub opened: Option<Stamp>,
+    /// When it was closed after the work.
+    pub closed: Option<Stamp>,
+    /// When the sign was hung, and not taken down since.
+    pub sign: Option<Stamp>,
+}
+
+/// A lock box.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LockBox {
+    /// The entry that placed it.
+    pub stamp: Stamp,
+    /// Its name.
+    pub label: String,
+    /// Where it hangs.
+    pub at: String,
+}
+
+/// A lock that is or was on.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Lock {
+    /// The entry that fitted it: this is the lock's name.
+    pub stamp: Stamp,
+    /// What it is on.
+    pub on: On,
+    /// Whose it is now; changes only by a hand-over that both confirmed.
+    pub owner: EntryId,
+    /// Since when it is theirs.
+    pub since: Stamp,
+    /// What is written on it.
+    pub label: String,
+    /// Where its key is.
+    pub key: KeyAt,
+    /// How it secures.
+    pub means: Means,
+    /// An offer to hand it over that was not answered yet: the entry, and to whom.
+    pub offered: Option<(EntryId, EntryId)>,
+    /// How it came off.
+    pub off: Option<Off>,
+    /// A forced removal in progress or completed.
+    pub forced: Option<Forced>,
+}
+
+/// How a lock came off.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Off {
+    /// By its owner.
+    Owner(Stamp),
+    /// Under an authority, in the owner's absence.
+    Forced(Stamp),
+}
+
+/// The forced removal of an absent owner's lock: what is known so far.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Forced {
+    /// When it began.
+    pub begun: Stamp,
+    /// Who answers for it.
+    pub authority: EntryId,
+    /// Why it cannot wait.
+    pub why: String,
+    /// How it was found that the owner is not on site.
+    pub not_on_site: Vec<(Stamp, String)>,
+    /// Attempts to reach the owner: how, and what came of it.
+    pub sought: Vec<(Stamp, String, String)>,
+    /// When the owner was told.
+    pub told: Option<(Stamp, String)>,
+}
+
+impl Lock {
+    /// Whether it is still on.
+    pub fn is_on(&self) -> bool {
+        self.off.is_none()
+    }
+}

@@ -1,0 +1,110 @@
+//! Conductors by name and role. A role never comes from a colour: blue, black, grey, white and red each mean two things somewhere.
+
+use serde::{Deserialize, Serialize};
+
+/// What a conductor is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Role {
+    /// Protective conductor.
+    Protective,
+    /// Protective and neutral in one.
+    Pen,
+    /// Neutral or mid-point.
+    Neutral,
+    /// Line.
+    Line,
+}
+
+/// A conductor at the point of work.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Conductor {
+    /// Its designation (IEC 60445), such as "L1".
+    pub name: String,
+    /// What it is for.
+    pub role: Role,
+}
+
+/// Why a list of conductors cannot be used; each sentence says what to write instead.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum ConductorError {
+    /// Fewer than two.
+    #[error("a dead test needs at least two conductors, for example L1,L2,L3,N,PE")]
+    TooFew,
+    /// More than the app takes.
+    #[error("at most {MAX} conductors can be tested together; this list has {0}")]
+    TooMany(usize),
+    /// A name whose role is not known.
+    #[error(
+        "\"{0}\" is not a designation known here: write L or L1 to L9 for lines, N for neutral, M for mid-point, PEN, PE, or give the role as in U=line (line, neutral, pen, protective)"
+    )]
+    Unknown(String),
+    /// A name twice.
+    #[error("\"{0}\" is in the list twice; each conductor needs its own name")]
+    Twice(String),
+}
+
+const MAX: usize = 64;
+
+impl Role {
+    /// How dangerous a conductor of this role could be if it is not dead: higher is worse.
+    /// Common practice, no source: lines before neutral before protective.
+    pub fn danger(self) -> u8 {
+        match self {
+            Role::Protective => 0,
+            Role::Pen | Role::Neutral => 1,
+            Role::Line => 2,
+        }
+    }
+}
+
+impl Conductor {
+    /// A conductor whose role follows from its IEC 60445 designation.
+    pub fn named(name: &str) -> Option<Conductor> {
+        let role = match name {
+            "N" | "M" => Role::Neutral,
+            "PEN" => Role::Pen,
+            "PE" => Role::Protective,
+            "L" => Role::Line,
+            _ => match name.strip_prefix('L')?.as_bytes() {
+                [b'1'..=b'9'] => Role::Line,
+                _ => return None,
+            },
+        };
+        Some(Conductor { name: name.into(), role })
+    }
+}
+
+/// Reads a list such as `L1,L2,L3,N,PE` or `U=line,V=line,N`.
+pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
+    let parts: Vec<&str> = list.split(',').map(str::trim).filter(|p| !p.is_empty()).collect();
+    if parts.len() > MAX {
+        return Err(ConductorError::TooMany(parts.len()));
+    }
+    let mut found: Vec<Conductor> = Vec::with_capacity(parts.len());
+    for part in parts {
+        let unknown = || ConductorError::Unknown(part.chars().take(24).collect());
+        let conductor = match part.split_once('=') {
+            None => Conductor::named(part).ok_or_else(unknown)?,
+            Some((name, role)) => {
+                let role = match role.trim() {
+                    "line" => Role::Line,
+                    "neutral" => Role::Neutral,
+                    "pen" => Role::Pen,
+                    "protective" => Role::Protective,
+                    _ => return Err(unknown()),
+                };
+                let name = name.trim();
+                if name.is_empty() || name.chars().count() > 12 {
+                    return Err(unknown());
+                }
+                Conductor { name: name.into(), role }
+            }
+        };
+        if found.iter().any(|c| c.name == conductor.name) {
+            return Err(ConductorError::Twice(conductor.name));
+        }
+        found.push(conductor);
+    }
+    if found.len() < 2 { Err(ConductorError::TooFew) } else { Ok(found) }
+}

@@ -1,0 +1,163 @@
+//! One run of a dead test: the indicator proved, readings, the indicator proved again. What stands proved is worked out here.
+
+use serde::{Deserialize, Serialize};
+
+use super::Test;
+use crate::journal::fact::ProvedOn;
+use crate::journal::{EntryId, Hlc, Stamp};
+
+/// What an instrument said between two conductors.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Reading {
+    /// No indication.
+    None,
+    /// A low-resistance path, and no voltage indicated.
+    Continuity,
+    /// Lit. The level in volts if it was read.
+    Lit(Option<u16>),
+    /// A number, in millivolts.
+    Millivolts(u32),
+}
+
+/// Why a typed voltage is not one.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("\"{0}\" is not a voltage: write volts as digits, such as 0.4 or 231")]
+pub struct ReadingError(String);
+
+/// Reads volts as a person types them; up to three decimals and 2000 V (IEC 61243-3 ends at 1500 V DC).
+pub fn parse_volts(text: &str) -> Result<u32, ReadingError> {
+    let shown = || ReadingError(text.chars().take(24).collect());
+    let clean = text.trim().trim_end_matches(['V', 'v']).trim().replace(',', ".");
+    let (whole, part) = clean.split_once('.').unwrap_or((&clean, ""));
+    let digits = |s: &str| s.bytes().all(|b| b.is_ascii_digit());
+    if whole.is_empty() || whole.len() > 4 || part.len() > 3 || !digits(whole) || !digits(part) {
+        return Err(shown());
+    }
+    let volts: u32 = whole.parse().map_err(|_| shown())?;
+    let milli: u32 = format!("{part:0<3}").parse().map_err(|_| shown())?;
+    if volts > 2000 { Err(shown()) } else { Ok(volts * 1000 + milli) }
+}
+
+impl Reading {
+    /// Whether this counts as an indication of voltage. `dead_limit` in millivolts: the greatest number that counts as dead.
+    pub fn indicates(self, dead_limit: u32) -> bool {
+        match self {
+            Reading::None | Reading::Continuity => false,
+            Reading::Lit(_) => true,
+            Reading::Millivolts(mv) => mv > dead_limit,
+        }
+    }
+
+    /// In words.
+    pub fn word(self) -> String {
+        match self {
+            Reading::None => "no indication".into(),
+            Reading::Continuity => "continuity".into(),
+            Reading::Lit(None) => "lit".into(),
+            Reading::Lit(Some(volts)) => format!("lit to {volts} V"),
+            Reading::Millivolts(mv) => format!("{} V", volts(mv)),
+        }
+    }
+}
+
+/// Millivolts as volts, without trailing zeros.
+pub fn volts(mv: u32) -> String {
+    let text = format!("{}.{:03}", mv / 1000, mv % 1000);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// A reading that was taken.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Taken {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Where the first probe went.
+    pub first: String,
+    /// Where the second probe went.
+    pub then: String,
+    /// What was read.
+    pub reading: Reading,
+}
+
+/// One run. Begins with the first proof of the indicator.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Run {
+    /// The first proof; its id names the run.
+    pub before: Stamp,
+    /// The indicator.
+    pub indicator: EntryId,
+    /// What it was proved on first.
+    pub on: ProvedOn,
+    /// The readings, in the order in which they were taken.
+    pub readings: Vec<Taken>,
+    /// The second proof: when, on what, and whether it worked. Once it is written it is never replaced.
+    pub after: Option<(Stamp, ProvedOn, bool)>,
+}
+
+/// Something that ended every proof before it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Voided {
+    /// When.
+    pub at: Hlc,
+    /// What, as a sentence.
+    pub why: String,
+}
+
+/// What stands proved. Only `Proved` allows work.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Standing {
+    /// No run has begun.
+    NotBegun,
+    /// A run is under way; so many pairs are missing.
+    UnderWay { missing: usize },
+    /// A pair gave an indication.
+    Indication { readings: Vec<Taken> },
+    /// A run is worth nothing any more.
+    Void { why: String },
+    /// Every pair was read without indication and the indicator worked before and after.
+    Proved { since: Stamp },
+}
+
+impl Run {
+    /// The run's name.
+    pub fn id(&self) -> EntryId {
+        self.before.id
+    }
+
+    /// The readings of one pair, whichever way round it was probed.
+    pub fn of<'a>(&'a self, test: &'a Test) -> impl Iterator<Item = &'a Taken> {
+        self.readings
+            .iter()
+            .filter(|t| (&t.first, &t.then) == (&test.first, &test.then) || (&t.first, &t.then) == (&test.then, &test.first))
+    }
+
+    /// The tests of `plan` that have no reading yet.
+    pub fn missing<'a>(&'a self, plan: &'a [Test]) -> Vec<&'a Test> {
+        plan.iter().filter(|t| self.of(t).next().is_none()).collect()
+    }
+
+    /// What this run shows, against `plan`, with everything in `voided` that may have ended it.
+    ///
+    /// Order of the cases: whatever voids it wins over what was read, an indication wins over the second proof, and a pair that is
+    /// missing wins over "proved".
+    pub fn standing(&self, plan: &[Test], dead_limit: u32, voided: &[Voided]) -> Standing {
+        if let Some(void) = voided.iter().find(|v| v.at > self.before.clock) {
+            return Standing::Void { why: void.why.clone() };
+        }
+        if let Some((_, _, false)) = self.after {
+            return Standing::Void {
+                why: "The indicator failed its second proof: every test since the first proof is void.".into(),
+            };
+        }
+        let lit: Vec<Taken> = self.readings.iter().filter(|t| t.reading.indicates(dead_limit)).cloned().collect();
+        if !lit.is_empty() {
+            return Standing::Indication { readings: lit };
+        }
+        let missing = self.missing(plan).len();
+        match self.after {
+            Some((since, _, true)) if missing == 0 => Standing::Proved { since },
+            _ => Standing::UnderWay { missing },
+        }
+    }
+}

@@ -1,0 +1,2 @@
+//! Screens.
+pub mod parts;

@@ -1,0 +1,366 @@
+//! What a screen is made of: the whole contract between the core and its shells.
+//!
+//! A shell draws these parts in order, sends an action back as it stands, and knows nothing else of the job. Everything
+//! here is a plain record or enum, so that Kotlin, Swift and the desk get the same thing. Start at [`Screen`].
+
+use serde::{Deserialize, Serialize};
+
+/// One whole screen: draw it from top to bottom.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Screen {
+    /// Where this screen is, such as `/job/3f2a/permit`; changes exactly when the person is somewhere else.
+    pub route: String,
+    /// Counts what happened; a shell sends it back with an action, so that a second tap on an old screen does nothing.
+    pub turn: u64,
+    /// The screen's one title.
+    pub title: String,
+    /// The job and the place, or empty outside a job.
+    pub context: String,
+    /// What stands proved, or that nothing does; on every screen of a job.
+    pub standing: Option<Standing>,
+    /// What just happened, or why it did not. Read out at once by a screen reader.
+    pub notice: Option<Notice>,
+    /// The body, in reading order.
+    pub blocks: Vec<Block>,
+    /// The one thing to do next, drawn at the bottom within reach of a thumb.
+    pub main: Option<Button>,
+    /// The way back up, absent on the first screen.
+    pub up: Option<Button>,
+}
+
+/// The state of the proof, in a word and a sentence; never "safe".
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Standing {
+    /// How to draw it. Shape and word carry the meaning; colour only repeats it.
+    pub tone: Tone,
+    /// One or two words, such as "Treat as live".
+    pub word: String,
+    /// What was proved, when, by whom, with what; or what is missing.
+    pub text: String,
+    /// Deviations of this job, each one sentence: they follow everything that comes after them.
+    pub deviations: Vec<String>,
+}
+
+/// What just happened.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Notice {
+    /// `Plain` for "kept", `Forbid` or `Warn` for a refusal.
+    pub tone: Tone,
+    /// One or two sentences.
+    pub text: String,
+}
+
+/// How a thing is drawn. The four colours have their ISO 3864 meaning and no other.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Tone {
+    /// Ordinary ink.
+    Plain,
+    /// Less important than its surroundings.
+    Quiet,
+    /// Yellow and black, triangle: a hazard.
+    Warn,
+    /// Red, barred circle: forbidden, or stop.
+    Forbid,
+    /// Blue, disc: a thing that must be done.
+    Must,
+}
+
+/// A part of a screen. Every block has an `id` that is stable and unique on its screen.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "block", rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Block {
+    /// A heading below the title.
+    Heading { id: String, text: String },
+    /// Running text.
+    Paragraph { id: String, text: String },
+    /// A caution; `tone` is `Warn`, `Forbid` or `Must`.
+    Caution { id: String, tone: Tone, text: String },
+    /// A label and its value.
+    Fact { id: String, label: String, value: String },
+    /// A step of the job, or any row that has a state and opens something.
+    Step { id: String, step: StepRow },
+    /// Pick one (or several) of a few. The value sent is the chosen option's `value`; several are joined by newlines.
+    Choice { id: String, choice: Choice },
+    /// A field to type in.
+    Entry { id: String, entry: Entry },
+    /// Several readings at once, one row each.
+    Pad { id: String, pad: Pad },
+    /// Take or choose a photo, and see those taken.
+    Photo { id: String, photo: PhotoSlot },
+    /// A drawing; `label` says in words all that it shows.
+    Drawing { id: String, label: String, drawing: Drawing },
+    /// A table; every row has as many cells as `head`.
+    Table { id: String, caption: String, head: Vec<String>, rows: Vec<Row> },
+    /// A button in the body.
+    Button { id: String, button: Button },
+    /// A place to draw a signature. The value sent is strokes: `x,y x,y;x,y …`, whole numbers 0 to 1000 across and 0 to
+    /// 400 down, strokes parted by `;`.
+    Mark { id: String, field: String, label: String, value: String },
+}
+
+/// A row of a table.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Row {
+    /// The cells, in the order of the table's head.
+    pub cells: Vec<String>,
+}
+
+/// A step with its state.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct StepRow {
+    /// Its place in the sequence, or empty.
+    pub number: String,
+    /// What is done in it.
+    pub title: String,
+    /// Drawn by shape; `word` says the same.
+    pub state: StepState,
+    /// "done", "now", "later" …
+    pub word: String,
+    /// What it still lacks, or what it holds, in sentences; may be empty.
+    pub lines: Vec<String>,
+    /// The action that opens it, or empty if it cannot be opened yet.
+    pub action: String,
+}
+
+/// The state of a step; derived from the journal, never ticked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum StepState {
+    /// The journal holds all that proves it.
+    Done,
+    /// This is the next thing to do.
+    Now,
+    /// Can be opened, but is not the next thing.
+    Open,
+    /// Its turn has not come.
+    Later,
+    /// Passed over by a named person with a reason.
+    Deviated,
+    /// Something is wrong here.
+    Stop,
+}
+
+/// A choice among a few.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Choice {
+    /// The name under which the value is sent.
+    pub field: String,
+    /// The question.
+    pub label: String,
+    /// The answers.
+    pub options: Vec<Opt>,
+    /// The values chosen so far.
+    pub chosen: Vec<String>,
+    /// Whether several may be chosen.
+    pub many: bool,
+}
+
+/// One answer.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Opt {
+    /// What is sent.
+    pub value: String,
+    /// What is shown.
+    pub label: String,
+    /// `Forbid` or `Warn` for an answer that stops the work.
+    pub tone: Tone,
+}
+
+/// A field to type in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Entry {
+    /// The name under which the value is sent.
+    pub field: String,
+    /// What to type.
+    pub label: String,
+    /// An example or a reason, shown under the label.
+    pub hint: String,
+    /// What is in it now.
+    pub value: String,
+    /// Which keyboard to bring up.
+    pub kind: EntryKind,
+    /// Most characters it takes.
+    pub limit: u32,
+}
+
+/// Which keyboard a field wants.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum EntryKind {
+    /// One line.
+    Text,
+    /// Several lines.
+    Long,
+    /// Digits and a decimal point.
+    Number,
+    /// A telephone number.
+    Telephone,
+}
+
+/// Readings of one group: one row a pair, the same answers for each row.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Pad {
+    /// What is being read, such as "Held on N".
+    pub label: String,
+    /// One row a pair, in the order to take them.
+    pub rows: Vec<PadRow>,
+    /// The answers; empty if the rows take volts only.
+    pub options: Vec<Opt>,
+    /// Whether each row has a field for volts (sent as `field` too; a number wins over an answer).
+    pub volts: bool,
+}
+
+/// One pair of a pad.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct PadRow {
+    /// The name under which the value is sent.
+    pub field: String,
+    /// The pair, such as "N – L1".
+    pub label: String,
+    /// Where each probe goes, in words.
+    pub hint: String,
+    /// The answer so far, or empty; never filled in beforehand.
+    pub chosen: String,
+}
+
+/// A place for photos.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct PhotoSlot {
+    /// What to photograph.
+    pub label: String,
+    /// What must be seen in it.
+    pub hint: String,
+    /// Send this, and run the errand that comes back.
+    pub action: String,
+    /// Photos already kept.
+    pub taken: Vec<PhotoSeen>,
+}
+
+/// A photo already kept; its bytes come from `Field::photo`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct PhotoSeen {
+    /// SHA-256 of the file, 64 hex digits.
+    pub sha256: String,
+    /// What it shows, in words, for a screen reader.
+    pub label: String,
+}
+
+/// A button.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Button {
+    /// Stable on its screen.
+    pub id: String,
+    /// What it does.
+    pub label: String,
+    /// What to send; opaque to a shell.
+    pub action: String,
+    /// `Plain`, `Quiet`, or `Forbid` for one that stops or undoes.
+    pub tone: Tone,
+}
+
+/// A drawing of lines, circles, boxes and texts in its own units; scale it to the width there is.
+#[derive(Debug, Clone, PartialEq, Serialize, Default)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Drawing {
+    /// Width in the drawing's units.
+    pub width: f32,
+    /// Height in the drawing's units.
+    pub height: f32,
+    /// What to paint, first to last.
+    pub shapes: Vec<Shape>,
+}
+
+/// One shape of a drawing; all lengths in the drawing's units, y downwards.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(tag = "shape", rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Shape {
+    /// A straight line, round ends.
+    Line { x1: f32, y1: f32, x2: f32, y2: f32, thick: f32, ink: Ink },
+    /// A circle; `filled` or an outline of thickness `thick`.
+    Circle { x: f32, y: f32, r: f32, thick: f32, filled: bool, ink: Ink },
+    /// A box; `filled` or an outline of thickness `thick`.
+    Box { x: f32, y: f32, w: f32, h: f32, thick: f32, filled: bool, ink: Ink },
+    /// A text; `x`, `y` is the middle of its base line; `size` is its height.
+    Text { x: f32, y: f32, size: f32, text: String, ink: Ink },
+}
+
+/// The inks of a drawing: paper and ink swap in a dark theme, conductor colours (IEC 60445) do not.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Ink {
+    /// The text colour.
+    Ink,
+    /// The background.
+    Paper,
+    /// A fainter text colour.
+    Quiet,
+    /// ISO 3864 yellow.
+    Warn,
+    /// ISO 3864 red.
+    Forbid,
+    /// ISO 3864 blue.
+    Must,
+    /// IEC 60445 line conductors.
+    Brown,
+    /// IEC 60445 line conductors.
+    Black,
+    /// IEC 60445 line conductors.
+    Grey,
+    /// IEC 60445 neutral.
+    Blue,
+    /// IEC 60445 protective conductor, drawn with `Yellow`.
+    Green,
+    /// IEC 60445 protective conductor, drawn with `Green`.
+    Yellow,
+}
+
+/// A value that a person gave.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Filled {
+    /// The name of the field.
+    pub field: String,
+    /// What was given, as text.
+    pub value: String,
+}
+
+/// What only the device can do.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "errand", rename_all = "kebab-case")]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Errand {
+    /// Take or choose a photo; answer with [`Outcome::Photo`] or [`Outcome::Refused`] under `token`.
+    TakePhoto { token: String, hint: String },
+    /// Ring this number. No answer is expected.
+    Ring { number: String },
+}
+
+/// How an errand ended.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
+pub enum Outcome {
+    /// The photo's file, as the camera or the person gave it, with the media type if known.
+    Photo { media_type: String, bytes: Vec<u8> },
+    /// The person or the device refused; `why` is shown.
+    Refused { why: String },
+}

@@ -1,0 +1,168 @@
+//! The command line: what a person can type, and the help that teaches it.
+
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+use crate::{calls, start};
+
+const ABOUT: &str = "\
+Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds what proves each
+step: readings, photos, names, times. It works without any network: the desk answers this machine only, in a browser.";
+
+const EXAMPLES: &str = "\
+Examples:
+  stillbar                                  try it on invented jobs; nothing of yours is touched
+  stillbar demo --fresh --open              the same from the beginning, opened in the browser
+  stillbar desk --data ~/isolations         work, with the record kept in that folder
+  stillbar plan --conductors L1,L2,L3,N,PE  the dead tests of these conductors, in order
+  stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
+
+Exit codes:
+  0  done
+  1  could not be done; the message says why and what to do
+  2  the command was not understood, or what was given with it is wrong";
+
+#[derive(Parser)]
+#[command(
+    name = "stillbar",
+    version,
+    about = "The record and the second pair of eyes of an electrician who isolates and proves dead",
+    long_about = ABOUT,
+    after_help = EXAMPLES,
+    args_conflicts_with_subcommands = true,
+    subcommand_help_heading = "Commands (without one: demo)"
+)]
+struct Cli {
+    #[command(subcommand)]
+    command: Option<Command>,
+    #[command(flatten)]
+    demo: DemoArgs,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Try it on invented jobs at different steps
+    ///
+    /// The jobs are kept in a folder of their own, so that you find tomorrow what you did today. `--fresh` begins again.
+    Demo(DemoArgs),
+    /// Work: opens the jobs of one data folder in the browser
+    ///
+    /// The folder is made if it is not there. One process at a time may have it open. Everything entered is on disk
+    /// before the screen moves on, so the desk may be ended at any moment: Ctrl-C, or the power.
+    #[command(after_help = "Example:\n  stillbar desk --data ~/isolations --open")]
+    Desk(DeskArgs),
+    /// Print the dead tests of a set of conductors, in order
+    ///
+    /// Each pair comes once. The less dangerous conductor gets its probe first and loses it last.
+    #[command(after_help = "\
+Examples:
+  stillbar plan --conductors L,N,PE
+  stillbar plan --conductors L1,L2,L3,N,PE --order line-line-first
+  stillbar plan --conductors L1,L2,L3,N,PE --json
+
+A name that does not tell what the conductor is gets its role after `=`: A1=line, AN=neutral.")]
+    Plan(PlanArgs),
+    /// Save what can be read from a damaged database
+    ///
+    /// The damaged file stays beside the new one, photos stay where they are, and what was saved is told. Stop the desk
+    /// first.
+    #[command(after_help = "Example:\n  stillbar rescue --data ~/isolations")]
+    Rescue {
+        /// The data folder whose database is damaged
+        #[arg(long, value_name = "DIR")]
+        data: PathBuf,
+    },
+}
+
+#[derive(Args)]
+struct DemoArgs {
+    /// Where to keep the demo's jobs [default: your own data folder]
+    #[arg(long, value_name = "DIR")]
+    data: Option<PathBuf>,
+    /// Forget what was done in the demo and begin again
+    #[arg(long)]
+    fresh: bool,
+    #[command(flatten)]
+    listen: ListenArgs,
+}
+
+#[derive(Args)]
+struct DeskArgs {
+    /// The data folder
+    #[arg(long, value_name = "DIR")]
+    data: PathBuf,
+    #[command(flatten)]
+    listen: ListenArgs,
+}
+
+#[derive(Args)]
+struct ListenArgs {
+    /// The port to answer on; 0 takes any free one [default: 7462, or a free one if that is taken]
+    #[arg(long, value_name = "N", allow_negative_numbers = true)]
+    port: Option<u16>,
+    /// Open it in the browser
+    #[arg(long)]
+    open: bool,
+}
+
+#[derive(Args)]
+struct PlanArgs {
+    /// The conductors, parted by commas: L1,L2,L3,N,PE
+    #[arg(long, value_name = "LIST")]
+    conductors: String,
+    /// Which pairs come first
+    #[arg(long, value_enum, default_value_t = Order::LeastDangerousFirst)]
+    order: Order,
+    /// Print JSON for a program instead of text for a person
+    #[arg(long)]
+    json: bool,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum Order {
+    /// Line to neutral, neutral to PE, line to PE, line to line
+    LeastDangerousFirst,
+    /// Line to line, then the others
+    LineLineFirst,
+}
+
+/// Runs the command that was typed.
+pub fn run() -> ExitCode {
+    // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
+    let cli = Cli::parse();
+    let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
+        Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
+        Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
+        Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
+        Command::Rescue { data } => start::existing(&data).and_then(|()| calls::rescue(&data)).map(say).map_err(cannot),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err((code, why)) => {
+            eprintln!("{why}");
+            ExitCode::from(code)
+        }
+    }
+}
+
+fn cannot(why: String) -> (u8, String) {
+    (1, why)
+}
+
+fn plan(args: &PlanArgs) -> Result<(), String> {
+    let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
+    if args.json {
+        calls::plan(&args.conductors, &order).map(|json| say(json.to_string()))
+    } else {
+        calls::plan_text(&args.conductors, &order).map(say)
+    }
+}
+
+/// Prints to the end of the pipe, if there still is one: `stillbar plan | head -1` is no error.
+fn say(text: String) {
+    let mut out = std::io::stdout().lock();
+    let _ = writeln!(out, "{}", text.trim_end());
+}

@@ -1,0 +1,98 @@
+//! Data folders: made for their owner only, and a demo never mixed with real work.
+
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+
+/// In a folder with this file there is nothing but the demo.
+const MARK: &str = "demo.txt";
+const BEGUN: &str = "The jobs in this folder are invented, and are still being written.\n";
+const WHOLE: &str = "The jobs in this folder are invented. `stillbar demo --fresh` empties it and writes them anew.\n";
+
+/// What a folder is to the demo.
+#[derive(Debug, PartialEq, Eq)]
+pub enum Demo {
+    /// Nothing is in it, or it is not there.
+    Empty,
+    /// The demo's jobs were not written to the end: the process was killed meanwhile.
+    Begun,
+    /// The demo is in it.
+    Whole,
+    /// Something else is in it.
+    Other,
+}
+
+/// An error of the file system in words that a person can use, without the system's own numbers.
+pub fn plain(error: &io::Error) -> String {
+    match error.kind() {
+        io::ErrorKind::PermissionDenied => "you have no permission for it".into(),
+        io::ErrorKind::StorageFull => "the disk is full".into(),
+        io::ErrorKind::ReadOnlyFilesystem => "the disk cannot be written".into(),
+        io::ErrorKind::NotFound => "it is not there".into(),
+        kind => kind.to_string(),
+    }
+}
+
+/// Makes `folder` if it is not there, readable by its owner only.
+pub fn make(folder: &Path) -> Result<(), String> {
+    if folder.is_dir() {
+        return Ok(());
+    }
+    if folder.exists() {
+        return Err(format!("{} is a file. Name a folder with --data.", folder.display()));
+    }
+    let mut builder = fs::DirBuilder::new();
+    builder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+    builder
+        .create(folder)
+        .map_err(|e| format!("The folder {} could not be made: {}. Name another with --data.", folder.display(), plain(&e)))
+}
+
+/// Where the demo's jobs are kept if no folder is named.
+pub fn demo_home() -> Result<PathBuf, String> {
+    dirs::data_local_dir()
+        .map(|d| d.join("stillbar").join("demo"))
+        .ok_or_else(|| "This system names no folder for your data. Name one with --data.".into())
+}
+
+/// What is in `folder`.
+pub fn demo(folder: &Path) -> Result<Demo, String> {
+    let unreadable = |e: io::Error| format!("{} could not be read: {}.", folder.display(), plain(&e));
+    match fs::read_to_string(folder.join(MARK)) {
+        Ok(text) if text == WHOLE => return Ok(Demo::Whole),
+        Ok(_) => return Ok(Demo::Begun),
+        Err(e) if e.kind() == io::ErrorKind::NotFound => {}
+        Err(e) => return Err(unreadable(e)),
+    }
+    match fs::read_dir(folder) {
+        Ok(mut inside) => Ok(if inside.next().is_none() { Demo::Empty } else { Demo::Other }),
+        Err(e) if e.kind() == io::ErrorKind::NotFound => Ok(Demo::Empty),
+        Err(e) => Err(unreadable(e)),
+    }
+}
+
+/// Says in the folder that the demo is being written, or that it is whole.
+pub fn mark(folder: &Path, whole: bool) -> Result<(), String> {
+    let file = folder.join(MARK);
+    fs::write(&file, if whole { WHOLE } else { BEGUN })
+        .map_err(|e| format!("{} could not be written: {}. Name another folder with --data.", file.display(), plain(&e)))
+}
+
+/// Empties a folder of the demo; the mark goes last, so that a half-emptied one is still known as the demo's.
+pub fn empty(folder: &Path) -> Result<(), String> {
+    let failed = |e: io::Error| format!("{} could not be emptied: {}.", folder.display(), plain(&e));
+    mark(folder, false)?;
+    for inside in fs::read_dir(folder).map_err(failed)? {
+        let inside = inside.map_err(failed)?;
+        if inside.file_name() == MARK {
+            continue;
+        }
+        // A link is removed, never followed.
+        let folder_itself = inside.file_type().map_err(failed)?.is_dir();
+        let gone = if folder_itself { fs::remove_dir_all(inside.path()) } else { fs::remove_file(inside.path()) };
+        gone.map_err(failed)?;
+    }
+    Ok(())
+}

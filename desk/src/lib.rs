@@ -1,0 +1,13 @@
+//! The desk: the field app of Stillbar in a browser on a laptop.
+//!
+//! It draws what the core says and sends back what the person did; no rule and no text of the job is in here. Start at
+//! [`render::page`] for what is drawn, at [`server::router`] for what is answered, and at [`cli::run`] for the commands.
+
+pub mod calls;
+pub mod cli;
+pub mod folder;
+pub mod guard;
+pub mod platform;
+pub mod render;
+pub mod server;
+pub mod start;

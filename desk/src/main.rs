@@ -1,0 +1,5 @@
+//! The command `stillbar`.
+
+fn main() -> std::process::ExitCode {
+    stillbar_desk::cli::run()
+}

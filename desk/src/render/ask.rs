@@ -1,0 +1,93 @@
+//! What the person answers: choices, fields, pads of readings.
+
+use maud::{Markup, html};
+use stillbar_core::parts::{Choice, Entry, EntryKind, Opt, Pad, PadRow};
+
+use super::{described, sign, tone};
+
+pub fn choice(id: &str, choice: &Choice) -> Markup {
+    let kind = if choice.many { "checkbox" } else { "radio" };
+    html! {
+        fieldset #(id) .choice {
+            legend { (choice.label) }
+            div .tiles.stacked {
+                @for (i, option) in choice.options.iter().enumerate() {
+                    (tile(&format!("{id}:{i}"), kind, &choice.field, option, choice.chosen.contains(&option.value)))
+                }
+            }
+        }
+    }
+}
+
+/// The sign of a tile's tone and the mark of its being chosen are shapes, so that neither needs colour.
+fn tile(id: &str, kind: &str, field: &str, option: &Opt, chosen: bool) -> Markup {
+    html! {
+        label .tile.(tone(option.tone)) for=(id) {
+            input #(id) type=(kind) name=(field) value=(option.value) data-field=(field) checked[chosen];
+            span .mark aria-hidden="true" {}
+            span .name { (sign::of_button(option.tone)) (option.label) }
+        }
+    }
+}
+
+pub fn entry(id: &str, entry: &Entry) -> Markup {
+    let limit = (entry.limit > 0).then_some(entry.limit);
+    let input = format!("{id}:input");
+    let hint = described(id, &entry.hint);
+    let (kind, mode) = match entry.kind {
+        EntryKind::Number => ("text", Some("decimal")),
+        EntryKind::Telephone => ("tel", Some("tel")),
+        EntryKind::Text | EntryKind::Long => ("text", None),
+    };
+    html! {
+        div #(id) .entry {
+            label for=(input) { (entry.label) }
+            @if entry.kind == EntryKind::Long {
+                // A line break right after the tag would be lost in parsing; this one is there to be.
+                textarea #(input) data-field=(entry.field) rows="4" maxlength=[limit] aria-describedby=[&hint] { "\n" (entry.value) }
+            } @else {
+                input #(input) .(if mode.is_some() { "figures" } else { "words" }) type=(kind) inputmode=[mode]
+                    data-field=(entry.field) maxlength=[limit] value=(entry.value) aria-describedby=[&hint];
+            }
+            @if let Some(hint) = &hint { p .hint #(hint) { (entry.hint) } }
+        }
+    }
+}
+
+pub fn pad(id: &str, pad: &Pad) -> Markup {
+    html! {
+        fieldset #(id) .pad {
+            legend { (pad.label) }
+            @for (i, row) in pad.rows.iter().enumerate() { (pad_row(&format!("{id}:{i}"), row, pad)) }
+        }
+    }
+}
+
+fn pad_row(id: &str, row: &PadRow, pad: &Pad) -> Markup {
+    let hint = described(id, &row.hint);
+    let answered = pad.options.iter().any(|o| o.value == row.chosen);
+    let (volts, clash) = (format!("{id}:volts"), format!("{id}:clash"));
+    html! {
+        fieldset #(id) .row data-row aria-describedby=[&hint] {
+            legend { (row.label) }
+            @if let Some(hint) = &hint { p .hint #(hint) { (row.hint) } }
+            @if !pad.options.is_empty() {
+                div .tiles {
+                    @for (i, option) in pad.options.iter().enumerate() {
+                        (tile(&format!("{id}:{i}"), "radio", &row.field, option, option.value == row.chosen))
+                    }
+                }
+            }
+            @if pad.volts {
+                div .volts {
+                    label for=(volts) { span .unseen { (row.label) " " } "Volts" }
+                    input #(volts) .figures type="text" inputmode="decimal" maxlength="12" data-field=(row.field)
+                        value=(if answered { "" } else { row.chosen.as_str() });
+                }
+                @if !pad.options.is_empty() {
+                    p .hint #(clash) data-clash role="alert" hidden { "The number counts. Empty it to choose an answer instead." }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,132 @@
+//! Draws any [`Screen`] as HTML. Nothing here knows what a screen is about: a new one needs no change.
+//!
+//! Ids: a block keeps its own; what belongs to it gets that id and a suffix after `:`; the shell's own begin `shell-`.
+
+mod ask;
+mod drawing;
+mod flow;
+mod media;
+mod sign;
+mod table;
+
+use maud::{DOCTYPE, Markup, html};
+use stillbar_core::parts::{Block, Button, Notice, Screen, Standing, Tone};
+
+use crate::server::MOST_PHOTO;
+
+/// The whole page, with the screen in it.
+pub fn page(shown: &Screen) -> String {
+    html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="color-scheme" content="dark light";
+                title { (shown.title) " · Stillbar" }
+                link rel="icon" href="/icon.svg" type="image/svg+xml";
+                link rel="stylesheet" href="/style.css";
+                script src="/desk.js" defer {}
+            }
+            body {
+                noscript { p .notice.forbid { "Stillbar needs JavaScript. Allow it for this page and reload." } }
+                div #shell-app data-most-photo=(MOST_PHOTO) { (root(shown)) }
+            }
+        }
+    }
+    .into_string()
+}
+
+/// What is inside the app's root: the part of the page that changes.
+pub fn screen(shown: &Screen) -> String {
+    root(shown).into_string()
+}
+
+fn root(shown: &Screen) -> Markup {
+    html! {
+        form .screen novalidate autocomplete="off" data-turn=(shown.turn) data-route=(shown.route) {
+            header .top {
+                @if let Some(up) = &shown.up { (up_button(up)) }
+                p .plate { @if shown.context.is_empty() { "Stillbar" } @else { (shown.context) } }
+            }
+            @if let Some(standing) = &shown.standing { (banner(standing)) }
+            main {
+                h1 #shell-title tabindex="-1" aria-describedby=[shown.standing.as_ref().map(|_| "shell-word")] { (shown.title) }
+                (flow::blocks(&shown.blocks))
+            }
+            footer .foot {
+                @if let Some(notice) = &shown.notice { (note(notice)) }
+                @if let Some(main) = &shown.main {
+                    button id=(main.id) type="submit" class={ "button main " (tone(main.tone)) } data-action=(main.action) {
+                        (sign::of_button(main.tone)) span { (main.label) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn up_button(up: &Button) -> Markup {
+    html! {
+        button #(up.id) .button.up type="button" data-action=(up.action) data-up { (sign::back()) span { (up.label) } }
+    }
+}
+
+/// Sticks to the top. The deviations follow below it and scroll, so that many of them cannot fill a small screen.
+fn banner(standing: &Standing) -> Markup {
+    html! {
+        section .standing.(tone(standing.tone)) data-standing aria-labelledby="shell-word" {
+            (sign::of_tone(standing.tone))
+            div {
+                p .word #shell-word { (standing.word) }
+                p .text { (standing.text) }
+            }
+        }
+        @if !standing.deviations.is_empty() {
+            ul .deviations data-standing aria-labelledby="shell-word" {
+                @for deviation in &standing.deviations { li { (sign::deviation()) span { (deviation) } } }
+            }
+        }
+    }
+}
+
+fn note(notice: &Notice) -> Markup {
+    let role = if matches!(notice.tone, Tone::Forbid | Tone::Warn) { "alert" } else { "status" };
+    html! {
+        div #shell-notice .notice.(tone(notice.tone)) role=(role) { (sign::of_tone(notice.tone)) p { (notice.text) } }
+    }
+}
+
+/// One block, other than those that [`flow`] puts in a list with their neighbours.
+fn block(shown: &Block) -> Markup {
+    match shown {
+        Block::Heading { id, text } => html! { h2 #(id) { (text) } },
+        Block::Paragraph { id, text } => html! { p #(id) .paragraph { (text) } },
+        Block::Caution { id, tone, text } => flow::caution(id, *tone, text),
+        Block::Fact { id, label, value } => flow::fact(id, label, value),
+        Block::Step { id, step } => flow::step(id, step),
+        Block::Choice { id, choice } => ask::choice(id, choice),
+        Block::Entry { id, entry } => ask::entry(id, entry),
+        Block::Pad { id, pad } => ask::pad(id, pad),
+        Block::Photo { id, photo } => media::photo(id, photo),
+        Block::Drawing { id, label, drawing } => drawing::drawing(id, label, drawing),
+        Block::Table { id, caption, head, rows } => table::table(id, caption, head, rows),
+        Block::Button { id, button } => flow::button(id, button),
+        Block::Mark { id, field, label, value } => media::mark(id, field, label, value),
+    }
+}
+
+fn tone(tone: Tone) -> &'static str {
+    match tone {
+        Tone::Plain => "plain",
+        Tone::Quiet => "quiet",
+        Tone::Warn => "warn",
+        Tone::Forbid => "forbid",
+        Tone::Must => "must",
+    }
+}
+
+/// For `aria-describedby`: the id of a hint if there is one.
+fn described(id: &str, hint: &str) -> Option<String> {
+    (!hint.is_empty()).then(|| format!("{id}:hint"))
+}

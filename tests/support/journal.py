@@ -1,0 +1,47 @@
+"""Reads and verifies a journal with nothing of the app: sqlite3, hashlib, cbor2, and OpenSSL's Ed25519."""
+
+import hashlib
+import shutil
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+
+import cbor2
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
+
+from support import cbor
+from support.folder import database
+
+BODY_KEYS = {"device", "seq", "clock", "wall", "zone", "prev", "site", "job", "by", "fact"}
+
+
+def read(folder: Path, scratch: Path) -> list[sqlite3.Row]:
+    """All entries, from a copy at `scratch`, so that looking changes nothing (a write-ahead log is taken along)."""
+    shutil.copytree(folder, scratch)
+    with closing(sqlite3.connect(database(scratch))) as db:
+        db.row_factory = sqlite3.Row
+        return db.execute("SELECT id, device, seq, body, sig FROM entry ORDER BY device, seq").fetchall()
+
+
+def verify(rows: list[sqlite3.Row]) -> list[dict]:
+    """Checks all that an entry promises and returns the bodies; raises at the first entry that breaks a promise."""
+    bodies = []
+    last: dict[bytes, tuple[int, bytes, list[int]]] = {}
+    for row in rows:
+        body = cbor2.loads(row["body"])
+        at = f"entry {row['seq']} of device {row['device'].hex()[:8]}"
+        assert set(body) == BODY_KEYS, f"{at} has the keys {sorted(body)}"
+        assert (body["device"], body["seq"]) == (row["device"], row["seq"]), f"{at}: the columns differ from the body"
+        assert row["id"] == hashlib.sha256(row["body"]).digest(), f"{at}: the id is not the SHA-256 of the body"
+        # RFC 8032; raises InvalidSignature.
+        Ed25519PublicKey.from_public_bytes(row["device"]).verify(row["sig"], row["body"])
+        assert cbor.encode(body) == row["body"], f"{at} is not deterministic CBOR"
+
+        seq, prev, clock = last.get(row["device"], (0, bytes(32), [-1, 0]))
+        assert row["seq"] == seq + 1, f"{at} follows {seq}"
+        assert body["prev"] == prev, f"{at} does not name the entry before it"
+        # Kulkarni et al. 2014, theorem 1: e happened before f implies (l.e, c.e) < (l.f, c.f).
+        assert body["clock"] > clock, f"{at}: the clock went from {clock} to {body['clock']}"
+        last[row["device"]] = (row["seq"], row["id"], body["clock"])
+        bodies.append(body)
+    return bodies

@@ -1,0 +1,244 @@
+"""A phone in a hand: Chromium at 390 x 844, touched by the names that a screen reader would read.
+
+Every helper waits until the app has answered, and every answer is checked for what must hold on all screens
+(`checks.js`). A failure shows the whole screen as text.
+"""
+
+import re
+from contextlib import contextmanager
+from pathlib import Path
+
+from playwright.sync_api import Browser, Error, Locator, Page
+
+WIDTH, HEIGHT = 390, 844
+
+# Bound for one answer of the app. A frame is the aim; a loaded machine of two cores gets more.
+PATIENCE_MS = 15_000
+
+CHECKS = Path(__file__).with_name("checks.js").read_text()
+OUT = Path(__file__).resolve().parents[1] / "out"
+
+# How Chromium says that nobody answered, which is what a killed desk looks like.
+_UNREACHABLE = re.compile(r"net::ERR_|Failed to fetch")
+
+# Before a tap: what is on screen, and a mark on each notice, so that the same words said again count as an answer.
+_NOTICES = """[...document.querySelectorAll('[role=status], [role=alert]')].filter((e) => e.checkVisibility() && e.innerText.trim())"""
+_BEFORE = f"""() => {{
+  for (const notice of {_NOTICES}) notice.seenByTest = notice.innerText;
+  return document.querySelector('[data-turn]')?.dataset.turn ?? '';
+}}"""
+_ANSWERED = f"""(before) => {{
+  const turn = document.querySelector('[data-turn]')?.dataset.turn ?? before;
+  return turn !== before || {_NOTICES}.some((notice) => notice.seenByTest !== notice.innerText);
+}}"""
+
+Name = str | re.Pattern[str]
+
+
+class Phone:
+    """One page of the app."""
+
+    def __init__(self, browser: Browser, name: str, scale: int = 2):
+        """`name` names the picture that a failure leaves in tests/out; `scale` is pixels a point."""
+        self._name = re.sub(r"[^\w.-]+", "-", name)
+        self._context = browser.new_context(
+            viewport={"width": WIDTH, "height": HEIGHT},
+            screen={"width": WIDTH, "height": HEIGHT},
+            device_scale_factor=scale,
+            has_touch=True,
+            color_scheme="dark",
+            locale="en-GB",
+            timezone_id="Europe/London",
+        )
+        self._context.set_default_timeout(PATIENCE_MS)
+        self.page: Page = self._context.new_page()
+        self._errors: list[str] = []
+        self._unreachable_expected = False
+        self._open_requests: set = set()
+        self.page.on("console", lambda m: self._error(m.text) if m.type == "error" else None)
+        self.page.on("pageerror", lambda e: self._error(str(e)))
+        # Lambdas, because Playwright puts a mark on a handler, which a built-in method does not take.
+        self.page.on("request", lambda r: self._open_requests.add(r))
+        self.page.on("requestfinished", lambda r: self._open_requests.discard(r))
+        self.page.on("requestfailed", lambda r: self._open_requests.discard(r))
+
+    # Doing ---------------------------------------------------------------------------------------------------------
+
+    def open(self, url: str) -> None:
+        """Goes to an address, as typed."""
+        self.page.goto(url)
+        self.page.wait_for_selector("[data-turn]", state="attached")
+        self._unreachable_expected = False
+        self.check()
+
+    def tap(self, name: Name) -> None:
+        """Taps the one button or link of this name; a text that is only part of one name is enough."""
+        target = self._one("button or link", name, self._targets(name))
+        with self._answer(f"a tap on {name!r}"):
+            target.tap()
+
+    def fill(self, label: Name, value: str) -> None:
+        """Types into the field of this label and leaves it; the app has then kept what was typed."""
+        box = self._one("field", label, self.page.get_by_label(label, exact=True).and_(self.page.locator("input, textarea")))
+        box.fill(value)
+        box.blur()
+        self._settle()
+        self.check()
+
+    def choose(self, group: Name, option: Name) -> None:
+        """Taps a tile of a group of answers."""
+        inside = self.page.get_by_role("group", name=group, exact=True).or_(
+            self.page.get_by_role("radiogroup", name=group, exact=True)
+        )
+        inside = self._one("group", group, inside)
+        tile = inside.get_by_role("radio", name=option, exact=True).or_(
+            inside.get_by_role("checkbox", name=option, exact=True)
+        )
+        tile = self._one(f"answer to {group!r}", option, tile)
+        # A thumb meets the tile; the radio button inside it may be one pixel wide.
+        element = tile.evaluate_handle("e => e.labels?.[0] ?? e").as_element()
+        element.tap()
+        self._settle()
+        self.check()
+
+    def photo(self, slot: Name, file: Path) -> None:
+        """Chooses a file for a photo and waits until the app has taken or refused it."""
+        chooser = self._one("photo", slot, self.page.get_by_label(slot).and_(self.page.locator("input[type=file]")))
+        with self._answer(f"a photo for {slot!r}"):
+            chooser.set_input_files(file)
+
+    def sign(self, name: str | None = None, label: Name = re.compile("sign", re.I)) -> None:
+        """Signs: types the full name, or draws if none is given; `label` tells one signature from another."""
+        if name is None:
+            self._draw(self._one("signature", label, self.page.locator("canvas").and_(self.page.get_by_label(label))))
+        else:
+            typed = self.page.get_by_label(re.compile("type your full name", re.I))
+            box = self._one("field", "type your full name", typed)
+            box.fill(name)
+            box.blur()
+        self._settle()
+        self.check()
+
+    def complete(self, text: str) -> None:
+        """Answers a form whatever it asks: `text` in each empty field, the first answer of each group, then the main button."""
+        for box in self.page.locator("main input[type=text]:visible, main textarea:visible").all():
+            if not box.input_value():
+                box.fill(text)
+                box.blur()
+        for group in self.page.locator("fieldset:has(> .tiles)").all():
+            if not group.locator(":checked").count():
+                group.locator("label").first.tap()
+        self._settle()
+        main = self._one("main button", "at the bottom", self.page.locator("footer button[type=submit]"))
+        with self._answer("the main button"):
+            main.tap()
+
+    def reload(self) -> None:
+        """Pulls the page anew, as after the app was killed."""
+        self.open(self.page.url)
+
+    def expect_unreachable(self) -> None:
+        """From now until the next `open` or `reload`, the browser's complaints that nobody answers are no failure."""
+        self._unreachable_expected = True
+
+    # Reading -------------------------------------------------------------------------------------------------------
+
+    def title(self) -> str:
+        """The screen's title."""
+        return self.page.locator("h1").inner_text().strip()
+
+    def standing(self) -> str:
+        """The banner that says what stands proved; empty outside a job."""
+        return self._text(self.page.locator("[data-standing]"))
+
+    def notice(self) -> str:
+        """What the app just said; empty if nothing."""
+        return self._text(self.page.locator("[role=status]:visible, [role=alert]:visible"))
+
+    def targets(self) -> list[str]:
+        """The names of all buttons and links, in reading order."""
+        both = self.page.get_by_role("button").or_(self.page.get_by_role("link"))
+        return [(t.get_attribute("aria-label") or t.inner_text()).strip() for t in both.all()]
+
+    def text(self) -> str:
+        """The whole screen as a screen reader has it."""
+        return self.page.locator("body").aria_snapshot()
+
+    # Checking ------------------------------------------------------------------------------------------------------
+
+    def check(self) -> None:
+        """What must hold on every screen."""
+        wrong = self.page.evaluate(CHECKS) + self._errors
+        if wrong:
+            self.fail("\n".join(wrong))
+
+    def fail(self, why: str) -> None:
+        """Fails the test with the screen as text; the picture goes to tests/out."""
+        OUT.mkdir(exist_ok=True)
+        picture = OUT / f"{self._name}.png"
+        self.page.screenshot(path=picture, full_page=True)
+        raise AssertionError(f"{why}\n\nThe screen ({self.page.url}, picture in {picture}):\n{self.text()}")
+
+    def close(self) -> None:
+        """Ends; an error in the console since the last check fails the test."""
+        errors = list(self._errors)
+        self._context.close()
+        assert not errors, "\n".join(errors)
+
+    # Helpers -------------------------------------------------------------------------------------------------------
+
+    def _targets(self, name: Name) -> Locator:
+        def both(exact: bool) -> Locator:
+            button = self.page.get_by_role("button", name=name, exact=exact)
+            return button.or_(self.page.get_by_role("link", name=name, exact=exact))
+
+        exact = both(True)
+        return exact if exact.count() else both(False)
+
+    def _one(self, what: str, name: Name, found: Locator) -> Locator:
+        count = found.count()
+        if count != 1:
+            self.fail(f"one {what} named {name!r} was expected; there are {count}")
+        return found
+
+    @contextmanager
+    def _answer(self, deed: str):
+        before = self.page.evaluate(_BEFORE)
+        try:
+            yield
+            self.page.wait_for_function(_ANSWERED, arg=before)
+        except Error as error:
+            self.fail(f"no answer to {deed}: {error.message.splitlines()[0]}")
+        self.check()
+
+    def _settle(self) -> None:
+        """Waits until no request is under way: what was typed is then kept, or refused with a notice."""
+        try:
+            # One turn of the event loop, so that a request caused by the last event has begun.
+            self.page.evaluate("() => new Promise((done) => setTimeout(done, 0))")
+            left = PATIENCE_MS
+            while self._open_requests and left > 0:
+                self.page.wait_for_timeout(10)
+                left -= 10
+        except Error as error:
+            self.fail(error.message)
+        if self._open_requests:
+            self.fail(f"these requests got no answer: {', '.join(r.url for r in self._open_requests)}")
+
+    def _draw(self, pad: Locator) -> None:
+        pad.scroll_into_view_if_needed()
+        box = pad.bounding_box()
+        at = [(0.15, 0.7), (0.25, 0.25), (0.35, 0.7), (0.5, 0.35), (0.65, 0.7), (0.85, 0.4)]
+        points = [(box["x"] + box["width"] * x, box["y"] + box["height"] * y) for x, y in at]
+        self.page.mouse.move(*points[0])
+        self.page.mouse.down()
+        for point in points[1:]:
+            self.page.mouse.move(*point, steps=4)
+        self.page.mouse.up()
+
+    def _text(self, found: Locator) -> str:
+        return " ".join(" ".join(found.all_inner_texts()).split())
+
+    def _error(self, text: str) -> None:
+        if not (self._unreachable_expected and _UNREACHABLE.search(text)):
+            self._errors.append(f"in the console: {text}")
