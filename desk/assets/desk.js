@@ -1,0 +1,298 @@
+// What the page does: sends what the person did, shows the screen that comes back, and keeps what was typed.
+"use strict";
+
+const app = document.getElementById("shell-app");
+const form = () => app.querySelector("form");
+const picks = (e) => e.type === "radio" || e.type === "checkbox";
+const hush = () => document.getElementById("shell-trouble")?.remove();
+
+// Asking the desk ---
+const DEAD = "The desk is not answering. What you typed is still here. Start it again and tap once more.";
+
+class Refused extends Error {}
+
+async function post(path, body, type = "application/json") {
+  const data = type === "application/json" ? JSON.stringify(body) : body;
+  let answer;
+  try {
+    answer = await fetch(path, { method: "POST", headers: { "Content-Type": type || "application/octet-stream" }, body: data });
+    if (answer.status === 204) return null;
+    if (answer.ok) return await answer.json();
+  } catch {
+    throw new Error(DEAD);
+  }
+  throw new Refused((await answer.text().catch(() => "")).trim() || DEAD);
+}
+
+// A message of the shell's own: a new element each time, so that a screen reader says it again.
+function tell(text) {
+  hush();
+  const box = Object.assign(document.createElement("p"), { id: "shell-trouble", className: "notice trouble", role: "alert" });
+  box.textContent = text;
+  form().querySelector(".foot").prepend(box);
+  measure();
+  box.scrollIntoView({ block: "nearest" });
+}
+
+// Drafts: kept by the desk while they are typed ---
+const unsent = new Map();
+let timer = 0;
+let sending = Promise.resolve();
+
+// The value of a field as the core wants it. Of a reading in volts and an answer, the number counts.
+function valueOf(field) {
+  const parts = [...form().querySelectorAll("[data-field]")].filter((e) => e.dataset.field === field);
+  const typed = parts.find((e) => !picks(e) && e.value.trim() !== "");
+  if (typed) return typed.value;
+  return parts.filter((e) => picks(e) && e.checked).map((e) => e.value).join("\n");
+}
+
+function draft(field, pause) {
+  unsent.set(field, valueOf(field));
+  clearTimeout(timer);
+  if (pause) timer = setTimeout(keep, pause);
+  else keep();
+}
+
+// One after the other, so that an older draft never overtakes a newer one. What fails stays unsent and is tried again.
+function keep() {
+  clearTimeout(timer);
+  sending = sending.then(async () => {
+    try {
+      for (const [field, value] of [...unsent]) {
+        await post("/edit", { field, value });
+        if (unsent.get(field) === value) unsent.delete(field);
+        hush();
+      }
+      return true;
+    } catch (error) {
+      // A draft that the desk refuses would be refused again; the person is told, and the field still holds it.
+      if (error instanceof Refused) unsent.clear();
+      else timer = setTimeout(keep, 3000);
+      tell(error.message);
+      return false;
+    }
+  });
+  return sending;
+}
+
+// The page goes away: requests that outlive it take what is still unsent.
+function leave() {
+  for (const [field, value] of unsent) {
+    const body = JSON.stringify({ field, value });
+    fetch("/edit", { method: "POST", headers: { "Content-Type": "application/json" }, body, keepalive: true }).catch(() => {});
+  }
+}
+
+// Acting ---
+let busy = false;
+
+// Runs one deed at a time: a second tap while the first is under way does nothing.
+async function alone(deed) {
+  if (busy) return;
+  busy = true;
+  app.setAttribute("aria-busy", "true");
+  try {
+    // Drafts first: one that arrived after the act would come back as if typed anew.
+    if (await keep()) await deed();
+  } catch (error) {
+    tell(error.message);
+  } finally {
+    busy = false;
+    app.removeAttribute("aria-busy");
+  }
+}
+
+function ask(action) {
+  const names = new Set([...form().querySelectorAll("[data-field]")].map((e) => e.dataset.field));
+  const fields = [...names].map((field) => ({ field, value: valueOf(field) }));
+  return post("/act", { turn: Number(form().dataset.turn), action, fields });
+}
+
+const act = (action) => alone(async () => settle(await ask(action)));
+
+function settle(answer) {
+  show(answer);
+  for (const errand of answer.errands) {
+    if (errand.errand === "ring") location.href = `tel:${errand.number.replace(/[^\d+*#]/g, "")}`;
+    if (errand.errand === "take-photo") choose((file) => alone(async () => settle(await deliver(errand.token, file))));
+  }
+}
+
+// Photos ---
+// The screen stays until the photo has arrived, so that a desk that dies meanwhile costs no more than one more tap.
+const take = (input) =>
+  alone(async () => {
+    const file = input.files[0];
+    try {
+      const answer = await ask(input.dataset.photo);
+      const errand = answer.errands.find((e) => e.errand === "take-photo");
+      settle(errand ? await deliver(errand.token, file) : answer);
+    } finally {
+      // The same file chosen once more must count as a change.
+      input.value = "";
+    }
+  });
+
+function deliver(token, file) {
+  const path = `/deliver?token=${encodeURIComponent(token)}`;
+  const most = Number(app.dataset.mostPhoto);
+  if (!file) return post(path, { why: "No photo was taken." });
+  if (file.size > most) return post(path, { why: `The photo is larger than ${most >> 20} MB. Take it with fewer pixels.` });
+  return post(path, file, file.type === "application/json" ? "" : file.type);
+}
+
+function choose(done) {
+  const input = Object.assign(document.createElement("input"), { type: "file", accept: "image/*", capture: "environment" });
+  input.addEventListener("change", () => done(input.files[0]));
+  input.addEventListener("cancel", () => done(null));
+  input.click();
+}
+
+// Showing ---
+function show({ html, title, route }) {
+  const moved = form().dataset.route !== route;
+  const held = document.activeElement?.id;
+  const at = window.scrollY;
+  app.innerHTML = html;
+  // What was typed while the answer was on its way.
+  const fresh = (e) => !moved && !picks(e) && unsent.has(e.dataset.field);
+  for (const e of app.querySelectorAll("[data-field]")) if (fresh(e)) e.value = unsent.get(e.dataset.field);
+  document.title = `${title} · Stillbar`;
+  ready();
+  const heading = document.getElementById("shell-title");
+  window.scrollTo(0, moved ? 0 : at);
+  ((!moved && held && document.getElementById(held)) || heading).focus({ preventScroll: true });
+  document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
+}
+
+// What style and canvas need to know of a new screen.
+function ready() {
+  app.querySelectorAll("[data-mark]").forEach(paint);
+  measure();
+}
+
+// What sticks to the edges takes half the height at most, and nothing that is focused lies under it.
+function measure() {
+  let left = innerHeight / 2;
+  const taken = [".standing", ".foot"].map((edge) => {
+    const high = app.querySelector(edge)?.offsetHeight ?? 0;
+    const sticks = app.querySelector(edge)?.classList.toggle("stuck", high < left);
+    left -= sticks ? high : 0;
+    return sticks ? `${high + 8}px` : "0px";
+  });
+  document.documentElement.style.scrollPaddingBlock = taken.join(" ");
+}
+
+// Signatures: strokes `x,y x,y;x,y` on 1000 x 400 ---
+const strokesOf = (mark) => mark.querySelector("[data-strokes]");
+const full = (strokes) => strokes.split(/[ ;]/).length >= 4000;
+let stroke = null;
+
+function paint(mark) {
+  const canvas = mark.querySelector("canvas");
+  const pen = canvas.getContext("2d");
+  pen.clearRect(0, 0, 1000, 400);
+  pen.strokeStyle = getComputedStyle(canvas).color;
+  Object.assign(pen, { lineWidth: 9, lineCap: "round", lineJoin: "round" });
+  const { strokes } = strokesOf(mark).dataset;
+  for (const line of strokes ? strokes.split(";") : []) {
+    pen.beginPath();
+    const points = line.split(" ").map((p) => p.split(",").map(Number));
+    pen.moveTo(...points[0]);
+    // A line to its own beginning makes a dot visible.
+    for (const point of points) pen.lineTo(...point);
+    pen.stroke();
+  }
+}
+
+// What was drawn counts; what was typed stands in for it.
+function sign(mark, pause) {
+  const hidden = strokesOf(mark);
+  const typed = mark.querySelector("[data-typed]");
+  const name = typed.value.trim();
+  hidden.value = hidden.dataset.strokes || (name && typed.dataset.typed + name);
+  draft(hidden.dataset.field, pause);
+}
+
+function spot(event) {
+  const box = event.target.getBoundingClientRect();
+  const within = (share, most) => Math.round(Math.min(Math.max(share, 0), 1) * most);
+  return [within((event.clientX - box.left) / box.width, 1000), within((event.clientY - box.top) / box.height, 400)];
+}
+
+function pen(event) {
+  if (!event.isPrimary || event.target.tagName !== "CANVAS" || !(stroke || event.type === "pointerdown")) return;
+  const mark = event.target.closest("[data-mark]");
+  const { dataset } = strokesOf(mark);
+  if (event.type === "pointerdown") {
+    if (full(dataset.strokes)) return;
+    event.target.setPointerCapture(event.pointerId);
+    stroke = spot(event);
+    dataset.strokes = `${dataset.strokes ? `${dataset.strokes};` : ""}${stroke}`;
+  } else if (event.type === "pointermove") {
+    const next = spot(event);
+    if (Math.hypot(next[0] - stroke[0], next[1] - stroke[1]) < 4 || full(dataset.strokes)) return;
+    stroke = next;
+    dataset.strokes += ` ${next}`;
+  } else {
+    stroke = null;
+    sign(mark);
+  }
+  paint(mark);
+}
+
+// Listening ---
+app.addEventListener("click", (event) => {
+  const mark = event.target.closest("[data-clear]")?.closest("[data-mark]");
+  if (mark) {
+    strokesOf(mark).dataset.strokes = "";
+    paint(mark);
+    sign(mark);
+  }
+  // The main button comes by way of submit, which Enter in a field causes too.
+  const button = event.target.closest("[data-action]");
+  if (button && button.type !== "submit") act(button.dataset.action);
+});
+
+app.addEventListener("submit", (event) => {
+  event.preventDefault();
+  const main = form().querySelector("[type=submit]");
+  if (main) act(main.dataset.action);
+});
+
+app.addEventListener("keydown", (event) => {
+  if (event.key !== "Enter" || !(picks(event.target) || event.target.type === "file")) return;
+  // Enter picks an answer; the browser would send the form.
+  event.preventDefault();
+  event.target.click();
+});
+
+app.addEventListener("input", ({ target }) => {
+  if (target.dataset.typed) sign(target.closest("[data-mark]"), 300);
+  if (!target.dataset.field) return;
+  only(target);
+  draft(target.dataset.field, picks(target) ? 0 : 300);
+});
+
+// Beside a number no answer looks chosen, and none replaces it by a slip of the thumb.
+function only(input) {
+  const row = input.closest("[data-row]");
+  const volts = row?.querySelector(".volts input");
+  if (!volts || (input === volts && volts.value.trim() === "")) return;
+  const clash = picks(input) && volts.value.trim() !== "";
+  if (clash || input === volts) row.querySelectorAll("[type=radio]").forEach((e) => (e.checked = false));
+  const said = row.querySelector("[data-clash]");
+  if (said) said.hidden = !clash;
+}
+
+app.addEventListener("change", ({ target }) => target.dataset.photo && target.files.length && take(target));
+app.addEventListener("focusout", () => unsent.size && keep());
+for (const kind of ["pointerdown", "pointermove", "pointerup", "pointercancel"]) app.addEventListener(kind, pen);
+
+addEventListener("pagehide", leave);
+addEventListener("pageshow", (event) => event.persisted && location.reload()); // Out of memory comes an old screen.
+new ResizeObserver(measure).observe(app);
+matchMedia("(prefers-color-scheme: light)").addEventListener("change", ready);
+
+ready();

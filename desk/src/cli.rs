@@ -8,9 +8,9 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::{calls, start};
 
-const ABOUT: &str = "\
-Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds what proves each
-step: readings, photos, names, times. It works without any network: the desk answers this machine only, in a browser.";
+const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
+                     what proves each step: readings, photos, names, times. It works without any network: the desk \
+                     answers this machine only, in a browser.";
 
 const EXAMPLES: &str = "\
 Examples:
@@ -134,10 +134,15 @@ pub fn run() -> ExitCode {
     // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
     let cli = Cli::parse();
     let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
-        Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
+        Command::Demo(a) => {
+            start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot)
+        }
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
-        Command::Rescue { data } => start::existing(&data).and_then(|()| calls::rescue(&data)).map(say).map_err(cannot),
+        Command::Rescue { data } => start::existing(&data)
+            .and_then(|()| calls::rescue(&data))
+            .map(say)
+            .map_err(cannot),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -153,7 +158,11 @@ fn cannot(why: String) -> (u8, String) {
 }
 
 fn plan(args: &PlanArgs) -> Result<(), String> {
-    let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
+    let order = args
+        .order
+        .to_possible_value()
+        .map(|v| v.get_name().to_owned())
+        .unwrap_or_default();
     if args.json {
         calls::plan(&args.conductors, &order).map(|json| say(json.to_string()))
     } else {

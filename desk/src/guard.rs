@@ -18,8 +18,14 @@ const HEADERS: [(HeaderName, &str); 5] = [
     (header::CONTENT_SECURITY_POLICY, POLICY),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
     (header::REFERRER_POLICY, "no-referrer"),
-    (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
-    (HeaderName::from_static("cross-origin-opener-policy"), "same-origin"),
+    (
+        HeaderName::from_static("cross-origin-resource-policy"),
+        "same-origin",
+    ),
+    (
+        HeaderName::from_static("cross-origin-opener-policy"),
+        "same-origin",
+    ),
 ];
 
 /// Lets through what comes from here, and puts the headers on every answer.
@@ -29,14 +35,23 @@ pub async fn guard(State(port): State<u16>, request: Request, next: Next) -> Res
         let say = format!("This desk answers only under http://127.0.0.1:{port}/.\n");
         (StatusCode::FORBIDDEN, say).into_response()
     } else if request.method() != Method::GET && !origin_is_ours(headers, port) {
-        (StatusCode::FORBIDDEN, "This desk takes nothing from other pages.\n").into_response()
+        (
+            StatusCode::FORBIDDEN,
+            "This desk takes nothing from other pages.\n",
+        )
+            .into_response()
     } else {
         next.run(request).await
     };
     for (name, value) in HEADERS {
-        answer.headers_mut().insert(name, HeaderValue::from_static(value));
+        answer
+            .headers_mut()
+            .insert(name, HeaderValue::from_static(value));
     }
-    answer.headers_mut().entry(header::CACHE_CONTROL).or_insert(HeaderValue::from_static("no-store"));
+    answer
+        .headers_mut()
+        .entry(header::CACHE_CONTROL)
+        .or_insert(HeaderValue::from_static("no-store"));
     answer
 }
 
@@ -61,10 +76,14 @@ fn origin_is_ours(headers: &HeaderMap, port: u16) -> bool {
     let origin = match headers.get(header::ORIGIN) {
         // A browser names the origin of every post; what names none is a program that the person runs.
         None => true,
-        Some(origin) => {
-            origin.to_str().ok().and_then(|o| o.strip_prefix("http://")).is_some_and(|authority| is_ours(authority, port))
-        }
+        Some(origin) => origin
+            .to_str()
+            .ok()
+            .and_then(|o| o.strip_prefix("http://"))
+            .is_some_and(|authority| is_ours(authority, port)),
     };
-    let site = headers.get("sec-fetch-site").is_none_or(|site| site == "same-origin" || site == "none");
+    let site = headers
+        .get("sec-fetch-site")
+        .is_none_or(|site| site == "same-origin" || site == "none");
     origin && site
 }

@@ -3,6 +3,7 @@
 //! It draws what the core says and sends back what the person did; no rule and no text of the job is in here. Start at
 //! [`render::page`] for what is drawn, at [`server::router`] for what is answered, and at [`cli::run`] for the commands.
 
+pub mod body;
 pub mod calls;
 pub mod cli;
 pub mod folder;

@@ -17,7 +17,7 @@ use std::time::Duration;
 use axum::Router;
 use axum::body::Bytes;
 use axum::extract::rejection::BytesRejection;
-use axum::extract::{DefaultBodyLimit, Path, Query, State};
+use axum::extract::{DefaultBodyLimit, FromRequest, Path, Query, Request, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::middleware;
 use axum::response::{Html, IntoResponse, Response};
@@ -26,19 +26,14 @@ use serde::{Deserialize, Serialize};
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
 use tokio::sync::{Notify, Semaphore};
 
+use crate::body::{MOST_PHOTO, MOST_TYPED, Say, is_json, json, whole};
 use crate::{guard, render};
-
-/// All that a person can type on one screen is far below this.
-pub const MOST_TYPED: usize = 256 * 1024;
-
-/// A photo of 100 megapixels as JPEG is below this.
-pub const MOST_PHOTO: usize = 40 * 1024 * 1024;
 
 /// Photos that may be in memory at once.
 const PHOTOS_AT_ONCE: usize = 2;
 
-const FAULT: &str = "The desk met a fault of its own; what it had kept before is on disk. Reload the page and look at the \
-                     screen before you go on.\n";
+/// How long a photo may take from the browser beside us; one that stalls must not keep the next from its turn.
+const PHOTO_COMES: Duration = Duration::from_secs(60);
 
 /// What the server needs of the core. A trait, so that tests can show any screen.
 pub trait Brain: Send + Sync + 'static {
@@ -79,30 +74,67 @@ struct Desk<B> {
 
 impl<B> Clone for Desk<B> {
     fn clone(&self) -> Self {
-        Self { brain: Arc::clone(&self.brain), photos: Arc::clone(&self.photos) }
+        Self {
+            brain: Arc::clone(&self.brain),
+            photos: Arc::clone(&self.photos),
+        }
     }
 }
 
 /// All that the desk answers, for a page under this port of loopback.
 pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
-    let desk = Desk { brain, photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)) };
+    let desk = Desk {
+        brain,
+        photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)),
+    };
     Router::new()
         .route("/act", post(act::<B>))
         .route("/edit", post(edit::<B>))
         .layer(DefaultBodyLimit::max(MOST_TYPED))
-        .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)))
+        .route(
+            "/deliver",
+            post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)),
+        )
         .route("/", get(page::<B>))
         .route("/photo/{sha256}", get(photo::<B>))
-        .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
-        .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
-        .route("/icon.svg", get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))))
-        .fallback(|| async { (StatusCode::NOT_FOUND, "There is nothing here. The desk is at /.\n") })
+        .route(
+            "/style.css",
+            get(|| {
+                asset(
+                    "text/css; charset=utf-8",
+                    include_str!("../assets/style.css"),
+                )
+            }),
+        )
+        .route(
+            "/desk.js",
+            get(|| {
+                asset(
+                    "text/javascript; charset=utf-8",
+                    include_str!("../assets/desk.js"),
+                )
+            }),
+        )
+        .route(
+            "/icon.svg",
+            get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))),
+        )
+        .fallback(|| async {
+            Say::new(
+                StatusCode::NOT_FOUND,
+                "There is nothing here. The desk is at /.",
+            )
+        })
         .with_state(desk)
         .layer(middleware::from_fn_with_state(port, guard::guard))
 }
 
 /// Answers until Ctrl-C or a request to end; answers under way then get `last` to finish.
-pub async fn run(listener: tokio::net::TcpListener, app: Router, last: Duration) -> std::io::Result<()> {
+pub async fn run(
+    listener: tokio::net::TcpListener,
+    app: Router,
+    last: Duration,
+) -> std::io::Result<()> {
     let ending = Arc::new(Notify::new());
     let end = {
         let (ending, asked) = (Arc::clone(&ending), asked_to_end()?);
@@ -120,7 +152,10 @@ pub async fn run(listener: tokio::net::TcpListener, app: Router, last: Duration)
 #[cfg(unix)]
 fn asked_to_end() -> std::io::Result<impl Future<Output = ()> + Send> {
     use tokio::signal::unix::{SignalKind, signal};
-    let (mut interrupt, mut terminate) = (signal(SignalKind::interrupt())?, signal(SignalKind::terminate())?);
+    let (mut interrupt, mut terminate) = (
+        signal(SignalKind::interrupt())?,
+        signal(SignalKind::terminate())?,
+    );
     Ok(async move {
         tokio::select! { _ = interrupt.recv() => {}, _ = terminate.recv() => {} }
     })
@@ -132,9 +167,10 @@ fn asked_to_end() -> std::io::Result<impl Future<Output = ()> + Send> {
 }
 
 /// Calls the core on a thread that may block. A panic there is told, and the desk goes on.
-async fn call<T: Send + 'static>(deed: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
-    let told = |_| (StatusCode::INTERNAL_SERVER_ERROR, FAULT).into_response();
-    tokio::task::spawn_blocking(deed).await.map_err(told)
+async fn call<T: Send + 'static>(deed: impl FnOnce() -> T + Send + 'static) -> Result<T, Say> {
+    tokio::task::spawn_blocking(deed)
+        .await
+        .map_err(|_| Say::fault())
 }
 
 async fn asset(kind: &'static str, text: &'static str) -> Response {
@@ -142,8 +178,10 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
     ([(header::CONTENT_TYPE, kind)], text).into_response()
 }
 
-async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Response> {
-    call(move || render::page(&desk.brain.screen())).await.map(Html)
+async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Say> {
+    call(move || render::page(&desk.brain.screen()))
+        .await
+        .map(Html)
 }
 
 #[derive(Deserialize)]
@@ -158,8 +196,12 @@ async fn act<B: Brain>(
     State(desk): State<Desk<B>>,
     headers: HeaderMap,
     body: Result<Bytes, BytesRejection>,
-) -> Result<Response, Response> {
-    let Act { turn, action, fields } = json(&headers, body)?;
+) -> Result<Response, Say> {
+    let Act {
+        turn,
+        action,
+        fields,
+    } = json(&headers, body)?;
     call(move || {
         let errands = desk.brain.act(turn, action, fields);
         shown(&desk.brain.screen(), errands)
@@ -171,9 +213,11 @@ async fn edit<B: Brain>(
     State(desk): State<Desk<B>>,
     headers: HeaderMap,
     body: Result<Bytes, BytesRejection>,
-) -> Result<StatusCode, Response> {
+) -> Result<StatusCode, Say> {
     let Filled { field, value } = json(&headers, body)?;
-    call(move || desk.brain.edit(field, value)).await.map(|()| StatusCode::NO_CONTENT)
+    call(move || desk.brain.edit(field, value))
+        .await
+        .map(|()| StatusCode::NO_CONTENT)
 }
 
 #[derive(Deserialize)]
@@ -190,17 +234,28 @@ async fn deliver<B: Brain>(
     State(desk): State<Desk<B>>,
     Query(Token { token }): Query<Token>,
     headers: HeaderMap,
-    request: axum::extract::Request,
-) -> Result<Response, Response> {
+    request: Request,
+) -> Result<Response, Say> {
     // Held until the core has the photo; the next one waits in the browser, not in memory.
     let _turn = desk.photos.clone().acquire_owned().await;
-    let body = <Bytes as axum::extract::FromRequest<()>>::from_request(request, &()).await;
+    let body = tokio::time::timeout(PHOTO_COMES, Bytes::from_request(request, &()))
+        .await
+        .map_err(|_| {
+            Say::new(
+                StatusCode::REQUEST_TIMEOUT,
+                "The photo did not arrive. Send it once more.",
+            )
+        })?;
     let outcome = if is_json(&headers) {
         let Refusal { why } = json(&headers, body)?;
         Outcome::Refused { why }
     } else {
         let bytes = whole(body)?.into();
-        let media_type = headers.get(header::CONTENT_TYPE).and_then(|t| t.to_str().ok()).unwrap_or_default().to_owned();
+        let media_type = headers
+            .get(header::CONTENT_TYPE)
+            .and_then(|t| t.to_str().ok())
+            .unwrap_or_default()
+            .to_owned();
         Outcome::Photo { media_type, bytes }
     };
     call(move || {
@@ -210,15 +265,27 @@ async fn deliver<B: Brain>(
     .await
 }
 
-async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>) -> Result<Response, Response> {
-    let none = || (StatusCode::NOT_FOUND, "There is no such photo here.\n").into_response();
-    if sha256.len() != 64 || !sha256.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
+async fn photo<B: Brain>(
+    State(desk): State<Desk<B>>,
+    Path(sha256): Path<String>,
+) -> Result<Response, Say> {
+    let none = || Say::new(StatusCode::NOT_FOUND, "There is no such photo here.");
+    if sha256.len() != 64
+        || !sha256
+            .bytes()
+            .all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
+    {
         return Err(none());
     }
-    let bytes = call(move || desk.brain.photo(sha256)).await?.ok_or_else(none)?;
+    let bytes = call(move || desk.brain.photo(sha256))
+        .await?
+        .ok_or_else(none)?;
     let kind = picture_kind(&bytes).ok_or_else(none)?;
     // The address is the hash of the bytes, so what is under it never changes.
-    let headers = [(header::CONTENT_TYPE, kind), (header::CACHE_CONTROL, "private, max-age=3600, immutable")];
+    let headers = [
+        (header::CONTENT_TYPE, kind),
+        (header::CACHE_CONTROL, "private, max-age=3600, immutable"),
+    ];
     Ok((headers, bytes).into_response())
 }
 
@@ -227,7 +294,21 @@ fn picture_kind(bytes: &[u8]) -> Option<&'static str> {
     match bytes {
         [0xFF, 0xD8, 0xFF, ..] => Some("image/jpeg"),
         [0x89, b'P', b'N', b'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => Some("image/png"),
-        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Some("image/webp"),
+        [
+            b'R',
+            b'I',
+            b'F',
+            b'F',
+            _,
+            _,
+            _,
+            _,
+            b'W',
+            b'E',
+            b'B',
+            b'P',
+            ..,
+        ] => Some("image/webp"),
         _ => None,
     }
 }
@@ -241,38 +322,14 @@ struct Shown<'a> {
 }
 
 fn shown(screen: &Screen, errands: Vec<Errand>) -> Response {
-    let shown = Shown { html: render::screen(screen), title: &screen.title, route: &screen.route, errands };
+    let shown = Shown {
+        html: render::screen(screen),
+        title: &screen.title,
+        route: &screen.route,
+        errands,
+    };
     match serde_json::to_string(&shown) {
         Ok(text) => ([(header::CONTENT_TYPE, "application/json")], text).into_response(),
-        Err(_) => (StatusCode::INTERNAL_SERVER_ERROR, FAULT).into_response(),
+        Err(_) => Say::fault().into_response(),
     }
-}
-
-fn is_json(headers: &HeaderMap) -> bool {
-    headers.get(header::CONTENT_TYPE).and_then(|t| t.to_str().ok()).is_some_and(|t| {
-        t.split(';').next().is_some_and(|t| t.trim().eq_ignore_ascii_case("application/json"))
-    })
-}
-
-fn whole(body: Result<Bytes, BytesRejection>) -> Result<Bytes, Response> {
-    body.map_err(|e| match e.status() {
-        StatusCode::PAYLOAD_TOO_LARGE => {
-            let say = format!(
-                "This is more than the desk takes at once: {} KiB of text, or a photo of {} MiB. Nothing of it was kept.\n",
-                MOST_TYPED / 1024,
-                MOST_PHOTO / 1024 / 1024
-            );
-            (StatusCode::PAYLOAD_TOO_LARGE, say).into_response()
-        }
-        other => (other, "What was sent broke off on the way. Send it once more.\n").into_response(),
-    })
-}
-
-fn json<T: for<'a> Deserialize<'a>>(headers: &HeaderMap, body: Result<Bytes, BytesRejection>) -> Result<T, Response> {
-    if !is_json(headers) {
-        // Also what a plain HTML form of another page cannot send.
-        return Err((StatusCode::UNSUPPORTED_MEDIA_TYPE, "This takes application/json only.\n").into_response());
-    }
-    serde_json::from_slice(&whole(body)?)
-        .map_err(|e| (StatusCode::BAD_REQUEST, format!("This could not be read: {e}.\n")).into_response())
 }

@@ -2,6 +2,7 @@
 
 import sqlite3
 
+import cbor2
 import pytest
 from cryptography.exceptions import InvalidSignature
 
@@ -48,7 +49,7 @@ def rows(tmp_path_factory) -> list[sqlite3.Row]:
     return journal.read(folder / "data", folder / "copy")
 
 
-@pytest.mark.parametrize(("item", "expected"), RFC_8949_APPENDIX_A, ids=lambda x: None)
+@pytest.mark.parametrize(("item", "expected"), RFC_8949_APPENDIX_A)
 def test_reference_encoder_agrees_with_the_rfc(item, expected):
     """The encoder that judges the app is itself held to the RFC's examples."""
     assert cbor.encode(item).hex() == expected
@@ -73,8 +74,10 @@ def test_one_flipped_bit_is_found(rows, column):
     """The check above can fail: one bit in the middle entry is enough."""
     changed = [dict(row) for row in rows]
     victim = changed[len(changed) // 2]
-    victim[column] = bytes([victim[column][0] ^ 1]) + victim[column][1:]
-    with pytest.raises((AssertionError, InvalidSignature, ValueError, TypeError)):
+    flipped = bytearray(victim[column])
+    flipped[len(flipped) // 2] ^= 1
+    victim[column] = bytes(flipped)
+    with pytest.raises((AssertionError, InvalidSignature, cbor2.CBORDecodeError)):
         journal.verify(changed)
 
 

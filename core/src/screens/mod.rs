@@ -1,2 +1,81 @@
-//! Screens.
+//! The screens: one file a screen or a family of them, each with what it shows (`view`) and what each action does (`act`).
+//!
+//! Promises: no shell decides anything, a screen never says more than the job shows, and every action goes through the gate.
+//! Start at [`parts::Screen`]; [`Route`] lists where one can be.
+
+pub mod build;
+pub mod cx;
 pub mod parts;
+mod route;
+
+mod home;
+mod job;
+mod isolate;
+mod locks;
+mod plan;
+mod prove;
+mod restore;
+mod text;
+mod work;
+
+pub use route::Route;
+pub use text::as_text;
+
+use build::Page;
+use cx::{Act, Look};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::EntryId;
+use crate::store::JobRow;
+
+/// What `route` shows. `job` is the route's job, if it has one.
+pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> Page {
+    match (route, job) {
+        (Route::Home, _) => home::view(look, jobs),
+        (Route::People, _) => home::people(look),
+        (Route::NewJob, _) => home::new_job(look),
+        (Route::Board, _) => home::board(look),
+        (Route::Job(_), Some(job)) => job::view(look, job),
+        (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
+        (Route::Locks(_), Some(job)) => locks::view(look, job),
+        (Route::Lock(_, lock), Some(job)) => locks::one(look, job, *lock),
+        (Route::Change(_), Some(job)) => work::change(look, job),
+        (Route::Shift(_), Some(job)) => work::shift(look, job),
+        (Route::TimeLine(_), Some(job)) => job::time_line(look, job),
+        (Route::Deviate(_, step), Some(job)) => job::deviate(look, job, *step),
+        _ => Page::new("This job is not on this device"),
+    }
+}
+
+/// Does what `verb` says on `route`; the error is a sentence for the person.
+pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
+    match route {
+        Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
+        Route::Job(job) | Route::TimeLine(job) => job::act(act, *job, None, verb, arg),
+        Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
+        Route::Step(job, step) => step_act(act, *job, *step, verb, arg),
+        Route::Locks(job) => locks::act(act, *job, None, verb, arg),
+        Route::Lock(job, lock) => locks::act(act, *job, Some(*lock), verb, arg),
+        Route::Change(job) | Route::Shift(job) => work::act(act, *job, verb, arg),
+    }
+}
+
+fn step_view(look: &Look, job: &Job, step: Step) -> Page {
+    match step.stage() {
+        "Plan" => plan::view(look, job, step),
+        "Isolate" => isolate::view(look, job, step),
+        "Prove dead" => prove::view(look, job, step),
+        "Work" => work::view(look, job),
+        _ => restore::view(look, job, step),
+    }
+}
+
+fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+    match step.stage() {
+        "Plan" => plan::act(act, job, step, verb, arg),
+        "Isolate" => isolate::act(act, job, step, verb, arg),
+        "Prove dead" => prove::act(act, job, step, verb, arg),
+        "Work" => work::act(act, job, verb, arg),
+        _ => restore::act(act, job, step, verb, arg),
+    }
+}

@@ -29,11 +29,12 @@ pub fn photo(id: &str, slot: &PhotoSlot) -> Markup {
 
 pub fn mark(id: &str, field: &str, label: &str, value: &str) -> Markup {
     let typed = value.strip_prefix(TYPED);
+    let strokes = if typed.is_some() { "" } else { value };
     let input = format!("{id}:typed");
     html! {
         div #(id) .signature data-mark {
             p .label { (label) }
-            input type="hidden" data-field=(field) data-strokes value=(if typed.is_some() { "" } else { value });
+            input type="hidden" data-field=(field) data-strokes=(strokes) value=(value);
             canvas width="1000" height="400" role="img" aria-label=(label) {}
             button id={ (id) ":clear" } .button.quiet type="button" data-clear aria-label={ "Clear: " (label) } { "Clear" }
             label for=(input) { "or type your full name" }

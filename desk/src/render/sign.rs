@@ -10,8 +10,11 @@ pub fn of_tone(tone: Tone) -> Markup {
         Tone::Warn => sign("sign", warn()),
         Tone::Forbid => sign("sign", forbid()),
         Tone::Must => sign("sign", must()),
-        Tone::Plain => sign("sign", html! { rect .line x="12" y="12" width="76" height="76" rx="10" {} path .solid d="M27 42h46v16H27z" {} }),
-        Tone::Quiet => sign("sign", html! { rect .line x="22" y="22" width="56" height="56" rx="8" {} }),
+        Tone::Plain => sign("sign", kept()),
+        Tone::Quiet => sign(
+            "sign",
+            html! { rect .line x="22" y="22" width="56" height="56" rx="8" {} },
+        ),
     }
 }
 
@@ -28,11 +31,15 @@ pub fn of_button(tone: Tone) -> Markup {
 /// The state of a step. Nothing is ticked: a full box holds its proof, an empty one does not yet.
 pub fn of_state(state: StepState) -> Markup {
     let drawn = match state {
-        StepState::Done => html! { rect .line x="12" y="12" width="76" height="76" rx="8" {} rect .solid x="28" y="28" width="44" height="44" rx="2" {} },
+        StepState::Done => kept(),
         StepState::Now => html! { path .solid d="M14 10h34l40 40-40 40H14l34-40z" {} },
         StepState::Open => html! { rect .line x="12" y="12" width="76" height="76" rx="8" {} },
-        StepState::Later => html! { rect .line.dashed x="16" y="16" width="68" height="68" rx="8" {} },
-        StepState::Deviated => html! { path .line d="M50 8l42 42-42 42L8 50z" {} path .solid d="M50 8v84L8 50z" {} },
+        StepState::Later => {
+            html! { rect .line.dashed x="16" y="16" width="68" height="68" rx="8" {} }
+        }
+        StepState::Deviated => {
+            html! { path .line d="M50 8l42 42-42 42L8 50z" {} path .solid d="M50 8v84L8 50z" {} }
+        }
         StepState::Stop => forbid(),
     };
     sign("sign state", drawn)
@@ -50,7 +57,10 @@ pub fn back() -> Markup {
 
 /// A row that opens something.
 pub fn onward() -> Markup {
-    sign("sign small onward", html! { path .line d="M38 14l36 36-36 36" {} })
+    sign(
+        "sign small onward",
+        html! { path .line d="M38 14l36 36-36 36" {} },
+    )
 }
 
 /// A photo can be taken.
@@ -59,6 +69,10 @@ pub fn camera() -> Markup {
         "sign",
         html! { path .line d="M8 28h22l9-13h22l9 13h22v58H8z" {} circle .line cx="50" cy="56" r="17" {} },
     )
+}
+
+fn kept() -> Markup {
+    html! { rect .line x="12" y="12" width="76" height="76" rx="8" {} rect .solid x="28" y="28" width="44" height="44" rx="2" {} }
 }
 
 fn warn() -> Markup {
@@ -70,7 +84,7 @@ fn warn() -> Markup {
 }
 
 fn forbid() -> Markup {
-    html! { circle .ring cx="50" cy="50" r="39" {} path .ring d="M22.4 22.4l55.2 55.2" {} }
+    html! { circle .white cx="50" cy="50" r="50" {} circle .ring cx="50" cy="50" r="38" {} path .ring d="M22.4 22.4l55.2 55.2" {} }
 }
 
 fn must() -> Markup {

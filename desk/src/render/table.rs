@@ -9,7 +9,7 @@ const NARROW: usize = 3;
 pub fn table(id: &str, caption: &str, head: &[String], rows: &[Row]) -> Markup {
     // The roles are said again because a browser may drop them once a style turns rows into cards.
     html! {
-        table #(id) .many[head.len() > NARROW] role="table" {
+        table #(id) .(if head.len() > NARROW { "many" } else { "few" }) role="table" {
             caption { (caption) }
             thead role="rowgroup" {
                 tr role="row" { @for name in head { th scope="col" role="columnheader" { (name) } } }

@@ -1,0 +1,136 @@
+//! What a screen may see ([`Look`]) and what an action may do ([`Act`]).
+
+use std::collections::BTreeMap;
+
+use crate::journal::{EntryId, Fact, Stamp};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::store::LockRow;
+use crate::words;
+use crate::world::World;
+
+use super::Route;
+use super::parts::{Errand, Filled};
+
+/// What a screen may see.
+pub struct Look<'a> {
+    /// People, sites, instruments.
+    pub world: &'a World,
+    /// The person who has the device in hand.
+    pub acting: Option<EntryId>,
+    /// What was typed and not yet kept on this screen.
+    pub drafts: &'a BTreeMap<String, String>,
+    /// The device's clock.
+    pub now: i64,
+    /// Minutes ahead of UTC.
+    pub zone: i32,
+    /// Locks of all jobs that are on, and forced removals of which the owner is not told.
+    pub locks: &'a [LockRow],
+}
+
+impl Look<'_> {
+    /// A person's name.
+    pub fn name(&self, id: EntryId) -> String {
+        self.world.name(id)
+    }
+
+    /// When, as a person here reads it: "10:42", or with the date if it was another day.
+    pub fn when(&self, stamp: &Stamp) -> String {
+        words::when(stamp.wall, stamp.zone, self.now)
+    }
+
+    /// "10:42, Mara Lind".
+    pub fn by(&self, stamp: &Stamp) -> String {
+        match stamp.by {
+            Some(person) => format!("{}, {}", self.when(stamp), self.name(person)),
+            None => self.when(stamp),
+        }
+    }
+
+    /// What was typed into `field` and not kept yet.
+    pub fn draft(&self, field: &str) -> String {
+        self.drafts.get(field).cloned().unwrap_or_default()
+    }
+
+    /// What was typed into `field`, or `otherwise`.
+    pub fn draft_or(&self, field: &str, otherwise: &str) -> String {
+        self.drafts.get(field).cloned().unwrap_or_else(|| otherwise.to_owned())
+    }
+
+    /// People as options, but for those in `without`.
+    pub fn people(&self, without: &[EntryId]) -> Vec<(String, String)> {
+        let rest = self.world.people.iter().filter(|(id, _)| !without.contains(id));
+        rest.map(|(id, p)| (id.to_string(), p.name.clone())).collect()
+    }
+}
+
+/// What an action may do. Everything that is kept goes through [`Act::keep`], and so through the gate.
+pub struct Act<'a> {
+    pub(crate) app: &'a mut crate::app::Inner,
+    pub(crate) input: &'a [Filled],
+    /// Where to go when the action succeeds; the same screen if nothing is said.
+    pub go: Option<Route>,
+    /// What to say; "Kept." if nothing is said.
+    pub say: Option<String>,
+    /// Errands for the device.
+    pub errands: Vec<Errand>,
+}
+
+impl Act<'_> {
+    /// Keeps a fact of the job (or of the device when no job is open): through the gate, to disk, and then into the job.
+    pub fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        self.app.keep(job, fact)
+    }
+
+    /// The job as it is now.
+    pub fn job(&mut self, id: EntryId) -> Result<Job, String> {
+        self.app.job(id).cloned()
+    }
+
+    /// The person who has the device in hand.
+    pub fn acting(&self) -> Result<EntryId, String> {
+        self.app.acting.ok_or_else(|| "Say first who has this device in hand.".into())
+    }
+
+    /// People, sites, instruments.
+    pub fn world(&self) -> &World {
+        &self.app.world
+    }
+
+    /// What was given for `field`, trimmed; empty if nothing was.
+    pub fn given(&self, field: &str) -> String {
+        self.input.iter().find(|f| f.field == field).map(|f| f.value.trim().to_owned()).unwrap_or_default()
+    }
+
+    /// What was given for `field`; `ask` is the sentence if nothing was.
+    pub fn need(&self, field: &str, ask: &str) -> Result<String, String> {
+        let value = self.given(field);
+        let limit = if field == "mark" { 8000 } else { 2000 };
+        if value.is_empty() {
+            return Err(ask.into());
+        }
+        if value.len() > limit {
+            return Err(format!("That is too long: at most {limit} characters. {ask}"));
+        }
+        Ok(value)
+    }
+
+    /// An id given for `field`.
+    pub fn need_id(&self, field: &str, ask: &str) -> Result<EntryId, String> {
+        self.need(field, ask)?.parse().map_err(|_| ask.to_owned())
+    }
+
+    /// Goes to the step whose turn it is, if `step` is passed; stays otherwise.
+    pub fn onward(&mut self, job: EntryId, step: Step) -> Result<(), String> {
+        let (now, world) = (self.app.job(job)?.clone(), &self.app.world);
+        let name = |id| world.name(id);
+        let steps = now.steps(&name);
+        if steps.iter().any(|s| s.step == step && s.passed()) {
+            self.go = Some(match now.current(&name) {
+                Some(next) => Route::Step(job, next),
+                None => Route::Job(job),
+            });
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,297 @@
+//! Outside any job: the jobs, who has the device in hand, a new job, and every lock that this device knows to be on.
+
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::parts::{EntryKind, StepRow, StepState, Tone};
+use crate::job::steps::Step;
+use crate::journal::fact::Duty;
+use crate::journal::{EntryId, Fact};
+use crate::prove::{Earthing, Order, System, parse_volts};
+use crate::store::{JobRow, LockRow};
+use crate::words;
+
+/// Low voltage ends here (IEC 60038): 1000 V AC.
+const MOST_NOMINAL: u32 = 1_000_000;
+/// Extra-low voltage ends here (50 V AC). A limit for "dead" has to be below it.
+const DEAD_LIMIT_BELOW: u32 = 50_000;
+
+/// All jobs.
+pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
+    let mut page = Page::new("Jobs");
+    if look.acting.is_none() {
+        page.caution(
+            Tone::Must,
+            "Nobody has this device in hand. Say who you are first: everything is kept in a person's name.",
+        );
+    }
+    page.heading("Open jobs");
+    let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
+    if open.is_empty() {
+        page.para("No job is open on this device.");
+    }
+    for job in open {
+        let lines = vec![job.place.clone(), format!("{}. Next: {}", job.stage, job.next), job.proof.clone()];
+        page.row(job_title(job, jobs), lines, go(Route::Job(job.id)));
+    }
+    page.heading("This device");
+    if let Some(person) = look.acting {
+        let lines = vec!["Everything is kept in this name. Tap to change it.".into()];
+        page.row(format!("In hand: {}", look.name(person)), lines, go(Route::People));
+    }
+    let owed = look.locks.iter().filter(|l| l.owed).count();
+    let lines = match owed {
+        0 => vec![],
+        1 => vec!["1 owner is not told yet that their lock was forced off.".into()],
+        _ => vec![format!("{owed} owners are not told yet that their locks were forced off.")],
+    };
+    page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
+    if !done.is_empty() {
+        page.heading("Finished jobs");
+    }
+    for job in done {
+        page.step(StepRow {
+            number: String::new(),
+            title: job_title(job, jobs),
+            state: StepState::Done,
+            word: "handed back".into(),
+            lines: vec![job.place.clone()],
+            action: go(Route::Job(job.id)),
+        });
+    }
+    match look.acting {
+        Some(_) => page.main("New job", go(Route::NewJob)),
+        None => page.button("New job", go(Route::NewJob)).main("Say who has this device", go(Route::People)),
+    };
+    page
+}
+
+/// Two jobs may have one title; a row has to be told apart by its label alone.
+fn job_title(job: &JobRow, jobs: &[JobRow]) -> String {
+    if jobs.iter().filter(|j| j.title == job.title).count() > 1 {
+        format!("{} ({})", job.title, job.id.short())
+    } else {
+        job.title.clone()
+    }
+}
+
+/// Who has the device in hand, and new people.
+pub fn people(look: &Look) -> Page {
+    let mut page = Page::new("Who has this device");
+    if !look.world.people.is_empty() {
+        page.para("Tap your name when you take the device. From then on everything is kept in your name.");
+    }
+    let people = &look.world.people;
+    for (id, person) in people {
+        let twice = people.values().filter(|p| p.name == person.name).count() > 1;
+        let title = if twice { format!("{} ({})", person.name, id.short()) } else { person.name.clone() };
+        let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned().collect();
+        if look.acting == Some(*id) {
+            let (number, state, word) = (String::new(), StepState::Now, "has the device".into());
+            page.step(StepRow { number, title, state, word, lines, action: String::new() });
+        } else {
+            page.row(title, lines, format!("hold {id}"));
+        }
+    }
+    page.heading("Somebody who is not listed");
+    page.entry("name", "Name", "First name and surname", look.draft("name"));
+    let hint = "As it stands on the card or certificate. This app does not judge it.";
+    page.entry("qualification", "Qualification", hint, look.draft("qualification"));
+    let hint = "Where they can be reached about their lock";
+    page.field("telephone", "Telephone", hint, look.draft("telephone"), EntryKind::Telephone, 40);
+    page.main("Add this person", "person");
+    page
+}
+
+/// A new job.
+pub fn new_job(look: &Look) -> Page {
+    let mut page = Page::new("New job");
+    if look.acting.is_none() {
+        page.caution(Tone::Must, "Nobody has this device in hand. Say who you are before you open a job.");
+        page.button("Who has this device", go(Route::People));
+    }
+    page.entry("title", "What the job is", "Such as: replace contactor K3", look.draft("title"));
+    let known: Vec<&str> = look.world.sites.values().take(5).map(String::as_str).collect();
+    let hint = if known.is_empty() { String::new() } else { format!("Known here: {}", known.join("; ")) };
+    page.entry("site", "Site", &hint, look.draft("site"));
+    page.entry("place", "Place on the site", "Building, floor, room", look.draft("place"));
+    page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
+    let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
+    page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
+    page.choice("system", "Conductors at the point of work", options(&System::ALL, System::word), look.draft("system"));
+    page.choice("earthing", "Earthing arrangement", options(&Earthing::ALL, Earthing::word), look.draft("earthing"));
+    let usual = word_of(&Order::default());
+    page.choice("order", "Order of the dead test", options(&Order::ALL, Order::word), look.draft_or("order", &usual));
+    page.para("Orders differ between documents. Take the one that your site wants.");
+    let hint = "Line to neutral. For three wire line to line, such as 400.";
+    page.field("volts", "Nominal voltage in volts", hint, look.draft_or("volts", "230"), EntryKind::Number, 8);
+    let hint = "0 unless your company set a limit. 50 V is the extra-low voltage boundary, not a limit for dead.";
+    let limit = look.draft_or("limit", "0");
+    page.field("limit", "Greatest reading that counts as dead, in volts", hint, limit, EntryKind::Number, 8);
+    page.main("Open this job", "open-job");
+    page
+}
+
+/// Every lock that is on, of all jobs.
+pub fn board(look: &Look) -> Page {
+    let mut page = Page::new("Locks on now");
+    page.caution(
+        Tone::Warn,
+        "This is what this device knows. That no lock is known here is no clearance: look at the point itself.",
+    );
+    let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
+    if on.is_empty() {
+        page.para("This device knows of no lock that is on.");
+    }
+    for lock in on {
+        lock_row(&mut page, look, lock);
+    }
+    let owed: Vec<&LockRow> = off.into_iter().filter(|l| l.owed).collect();
+    if !owed.is_empty() {
+        page.heading("Forced off, owner not told");
+        page.caution(Tone::Must, "Tell each owner before they resume work.");
+    }
+    for lock in owed {
+        lock_row(&mut page, look, lock);
+    }
+    page.main("Back to the jobs", go(Route::Home));
+    page
+}
+
+fn lock_row(page: &mut Page, look: &Look, lock: &LockRow) {
+    let mut lines = vec![lock.job_title.clone(), format!("since {}", words::when(lock.since_ms, lock.zone, look.now))];
+    if !lock.telephone.is_empty() {
+        lines.push(format!("Telephone {}", lock.telephone));
+    }
+    let hangs = if lock.on { "on" } else { "was on" };
+    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
+    page.row(title, lines, go(Route::Lock(lock.job, lock.fit)));
+}
+
+/// What is done outside a job.
+pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
+    match verb {
+        "hold" => {
+            let person = id(arg)?;
+            act.app.hold(person)?;
+            act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
+            act.go = Some(Route::Home);
+            Ok(())
+        }
+        "person" => add_person(act),
+        "open-job" => open_job(act),
+        _ => Err(UNKNOWN.into()),
+    }
+}
+
+/// What a screen answers to an action that is not its own.
+pub(super) const UNKNOWN: &str = "This screen does not know that action.";
+
+fn add_person(act: &mut Act) -> Result<(), String> {
+    let name = act.need("name", "Write the person's name.")?;
+    let (qualification, telephone) = (spare(act, "qualification")?, spare(act, "telephone")?);
+    // People are told apart by name, on every lock and every line of the record.
+    distinct(act.world().people.values().map(|p| p.name.as_str()), &name)?;
+    let fact = Fact::PersonNoted { name: name.clone(), qualification, telephone, corrects: None };
+    let person = act.keep(None, fact)?;
+    act.say = Some(format!("{name} is known to this device now."));
+    if act.app.acting.is_none() {
+        act.app.hold(person)?;
+        act.say = Some(format!("{name} has this device in hand."));
+        act.go = Some(Route::Home);
+    }
+    Ok(())
+}
+
+fn open_job(act: &mut Act) -> Result<(), String> {
+    let acting = act.acting()?;
+    let title = act.need("title", "Write what the job is, such as: replace contactor K3.")?;
+    let site = act.need("site", "Write the name of the site.")?;
+    let place = act.need("place", "Write where on the site it is.")?;
+    let equipment = act.need("equipment", "Write which equipment is to be isolated, as it is labelled.")?;
+    let scope = act.need("scope", "Write what is worked on, and where it ends.")?;
+    let system = picked::<System>(act, "system", "Choose which conductors there are at the point of work.")?;
+    let earthing = picked::<Earthing>(act, "earthing", "Choose the earthing arrangement, or that it is not known.")?;
+    let order = picked::<Order>(act, "order", "Choose the order of the dead test.")?;
+    let nominal_millivolts = volts(act, "volts", "Write the nominal voltage.")?;
+    if nominal_millivolts == 0 || nominal_millivolts > MOST_NOMINAL {
+        return Err("Write a nominal voltage above 0 V and up to 1000 V AC: this app is for low voltage only.".into());
+    }
+    let dead_limit_millivolts = volts(act, "limit", "Write 0, or the limit that your company set for dead.")?;
+    if dead_limit_millivolts >= DEAD_LIMIT_BELOW {
+        return Err("The limit for dead has to be below 50 V. Write 0 unless your company set one.".into());
+    }
+    let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
+    let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
+    let site = match known {
+        Some(id) => id,
+        None => act.keep(None, Fact::SiteNoted { name: site })?,
+    };
+    act.app.site = Some(site);
+    let opened = Fact::JobOpened {
+        title,
+        place,
+        equipment,
+        scope,
+        system,
+        earthing,
+        order,
+        nominal_millivolts,
+        dead_limit_millivolts,
+    };
+    let job = act.keep(None, opened)?;
+    act.keep(Some(job), Fact::WorkerJoined { person: acting, duty: Duty::InCharge })?;
+    act.say = Some(format!("Job opened. {} answers for the isolation.", act.world().name(acting)));
+    act.go = Some(Route::Step(job, Step::Permit));
+    Ok(())
+}
+
+fn volts(act: &Act, field: &str, ask: &str) -> Result<u32, String> {
+    parse_volts(&act.need(field, ask)?).map_err(|e| format!("{e}."))
+}
+
+/// The action that opens `route`.
+pub(super) fn go(route: Route) -> String {
+    format!("go {route}")
+}
+
+/// The id in an action's argument.
+pub(super) fn id(arg: &str) -> Result<EntryId, String> {
+    arg.parse().map_err(|_| UNKNOWN.into())
+}
+
+/// The name in the file format of a value that is one word there.
+pub(super) fn word_of<T: Serialize>(value: &T) -> String {
+    serde_json::to_value(value).ok().and_then(|v| v.as_str().map(str::to_owned)).unwrap_or_default()
+}
+
+/// The value that goes by this one word in the file format.
+pub(super) fn read_word<T: DeserializeOwned>(word: &str) -> Option<T> {
+    serde_json::from_value(serde_json::Value::String(word.to_owned())).ok()
+}
+
+/// Every one of `all` as an option.
+pub(super) fn options<T: Serialize + Copy>(all: &[T], word: fn(T) -> &'static str) -> Vec<(String, String)> {
+    all.iter().map(|value| (word_of(value), word(*value).to_owned())).collect()
+}
+
+/// The value chosen in `field`; `ask` is the sentence if none was.
+pub(super) fn picked<T: DeserializeOwned>(act: &Act, field: &str, ask: &str) -> Result<T, String> {
+    read_word(&act.need(field, ask)?).ok_or_else(|| ask.to_owned())
+}
+
+/// What was given for a field that may stay empty, within the bounds of every other.
+pub(super) fn spare(act: &Act, field: &str) -> Result<String, String> {
+    if act.given(field).is_empty() { Ok(String::new()) } else { act.need(field, "Write it shorter.") }
+}
+
+/// Refuses a name that is taken: on the next screens things are told apart by their names alone.
+pub(super) fn distinct<'a>(mut taken: impl Iterator<Item = &'a str>, name: &str) -> Result<(), String> {
+    if taken.any(|t| t.trim().to_lowercase() == name.to_lowercase()) {
+        return Err(format!("\"{name}\" is already listed here. Add something that tells the two apart."));
+    }
+    Ok(())
+}

@@ -1,0 +1,299 @@
+//! Isolating: circuits shed in order, then each point opened, locked, signed and photographed by the person in front of it.
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::home::{UNKNOWN, go, id, spare};
+use super::job::{lacking, next};
+use super::parts::{PhotoSeen, PhotoSlot, StepRow, StepState, Tone};
+use super::plan::{in_words, passed};
+use crate::job::steps::Step;
+use crate::job::{Circuit, Job};
+use crate::journal::fact::{KeyAt, On};
+use crate::journal::{EntryId, Fact};
+use crate::point::{Lock, LockBox, Means, Point, uncovered};
+
+/// What a step of the isolation shows.
+pub fn view(look: &Look, job: &Job, step: Step) -> Page {
+    let mut page = Page::new(step.title(job));
+    lacking(&mut page, look, job, step);
+    match step {
+        Step::Isolate(point) => match job.point(point) {
+            Some(point) => at_point(&mut page, look, job, point),
+            None => {
+                page.caution(Tone::Warn, "This point is not in this job. Go back to the job's steps.");
+            }
+        },
+        _ => shed(&mut page, look, job),
+    }
+    page
+}
+
+/// What is done on a step of the isolation.
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+    let now = act.job(job)?;
+    let fact = match (step, verb) {
+        (Step::Shed, "off") => {
+            let seen = spare(act, "seen")?;
+            let seen = if seen.is_empty() { "Seen to go off".to_owned() } else { seen };
+            Fact::CircuitOff { circuit: id(arg)?, seen }
+        }
+        (Step::Isolate(point), "open") => open(act, &now, point)?,
+        (Step::Isolate(point), "lock") => lock(act, &now, point)?,
+        (Step::Isolate(point), "sign") => Fact::SignPosted { point },
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact)?;
+    act.onward(job, step)
+}
+
+fn shed(page: &mut Page, look: &Look, job: &Job) {
+    if job.circuits.is_empty() {
+        page.para("No circuit is listed to shed.");
+    }
+    let mut left = job.circuits.iter().filter(|c| c.off.is_none());
+    let now = left.next();
+    for (i, circuit) in job.circuits.iter().enumerate() {
+        circuit_row(page, look, i + 1, circuit, now.is_some_and(|n| n.stamp.id == circuit.stamp.id));
+    }
+    if let Some(circuit) = now {
+        page.para("Switch off in this order. Go and look, or have somebody look: what it serves really goes off.");
+        let hint = format!("{}: what was seen to go off, and by whom. May stay empty.", circuit.label);
+        page.entry("seen", "What was seen", &hint, look.draft("seen"));
+        for other in left {
+            let label = format!("Out of order: {} is off and was seen to go off", other.label);
+            page.toned(label, format!("off {}", other.stamp.id), Tone::Quiet);
+        }
+    }
+    match now {
+        Some(circuit) if !passed(look, job, Step::Shed) => {
+            page.main(format!("{} is off and was seen to go off", circuit.label), format!("off {}", circuit.stamp.id));
+        }
+        Some(circuit) => {
+            page.button(
+                format!("{} is off and was seen to go off", circuit.label),
+                format!("off {}", circuit.stamp.id),
+            );
+            next(page, look, job);
+        }
+        None => next(page, look, job),
+    }
+}
+
+fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, now: bool) {
+    let mut lines = vec![circuit.serves.clone()];
+    let (state, word) = match (&circuit.off, &circuit.on) {
+        (Some((off, seen)), on) => {
+            lines.push(format!("{seen} ({})", look.by(off)));
+            if let Some(on) = on {
+                lines.push(format!("On again: {}", look.by(on)));
+            }
+            (StepState::Done, if on.is_some() { "was shed, on again" } else { "off" })
+        }
+        (None, _) if now => (StepState::Now, "switch off now"),
+        (None, _) => (StepState::Later, "not off yet"),
+    };
+    let (number, title, word) = (number.to_string(), circuit.label.clone(), word.to_owned());
+    page.step(StepRow { number, title, state, word, lines, action: String::new() });
+}
+
+fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
+    let done = passed(look, job, Step::Isolate(point.stamp.id));
+    page.fact("Point", in_words(job, point));
+    if let Some(opened) = &point.opened {
+        page.fact("Opened", look.by(opened));
+    }
+    if let Some(closed) = &point.closed {
+        page.fact("Closed", look.by(closed));
+    }
+    locks_here(page, look, job, point);
+    if let Some(sign) = &point.sign {
+        page.fact("Caution sign", look.by(sign));
+    }
+    // After the work there is nothing more to isolate; what was done stays to be seen.
+    if job.finished.is_none() {
+        if point.opened.is_none() {
+            open_form(page, look, job, point);
+        } else {
+            secure(page, look, job, point);
+        }
+    }
+    if done {
+        next(page, look, job);
+    }
+}
+
+/// Circuits that are on although the plan lists them to be shed.
+fn still_on(job: &Job) -> Vec<&str> {
+    let on = job.circuits.iter().filter(|c| c.off.is_none() || c.on.is_some());
+    on.map(|c| c.label.as_str()).collect()
+}
+
+fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
+    let on = still_on(job);
+    page.caution(Tone::Warn, "Treat as live. Opening proves nothing: dead is proved later, at the point of work.");
+    if on.is_empty() {
+        page.para("Open it off load.");
+    } else {
+        let text = format!("Still on: {}. Breaking load can draw an arc. Shed the load first.", on.join(", "));
+        page.caution(Tone::Warn, text);
+        let how = [("yes", "Off load: no current flowed"), ("no", "On load: the device is made to break it")];
+        let how = how.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+        page.choice("off-load", "How was it opened?", how, look.draft("off-load"));
+    }
+    page.entry("seen", "What you saw go off", "Lamps, a display, the position of the blades", look.draft("seen"));
+    let load = if on.is_empty() { ", off load" } else { "" };
+    page.main(format!("{} is open{load}", point.label), "open");
+}
+
+fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
+    let ask = "Choose whether it was opened off load.";
+    let off_load = still_on(job).is_empty()
+        || match act.need("off-load", ask)?.as_str() {
+            "yes" => true,
+            "no" => false,
+            _ => return Err(ask.into()),
+        };
+    let seen = act.need("seen", "Write what you saw go off when the point was opened.")?;
+    Ok(Fact::PointOpened { point, off_load, seen })
+}
+
+/// The boxes that hold the key of a lock on `point`.
+fn boxes_of<'a>(job: &'a Job, point: &Point) -> Vec<&'a LockBox> {
+    let holds = |b: &&LockBox| b.keys(&job.locks).iter().any(|l| l.on == On::Point(point.stamp.id));
+    job.boxes.iter().filter(holds).collect()
+}
+
+fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
+    let boxes = boxes_of(job, point);
+    let here = |l: &&Lock| match l.on {
+        On::Point(id) => id == point.stamp.id,
+        On::Box(id) => boxes.iter().any(|b| b.stamp.id == id),
+    };
+    let locks: Vec<&Lock> = job.locks_on().filter(here).collect();
+    if locks.is_empty() {
+        return;
+    }
+    page.heading("Locks on it now");
+    for lock in locks {
+        let means = match &lock.means {
+            Means::Padlock => "Padlock".to_owned(),
+            Means::Hasp => "Padlock on a hasp".to_owned(),
+            Means::Other(how) => format!("Not a lock: {how}"),
+        };
+        let key = match lock.key {
+            KeyAt::Owner => "key with the owner".to_owned(),
+            KeyAt::Box(id) => format!("key in {}", job.lock_place(On::Box(id))),
+        };
+        let title = format!("{}: {} on {}", look.name(lock.owner), lock.label, job.lock_place(lock.on));
+        let lines = vec![format!("{means}, {key}"), format!("since {}", look.when(&lock.since))];
+        page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
+    }
+}
+
+/// The point is open: locks, then the sign, then the photo; the first that is missing leads.
+fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
+    let at = &point.label;
+    let waiting = uncovered(point, &job.people(), &job.locks);
+    let none = !job.locks_on().any(|l| l.on == On::Point(point.stamp.id));
+    lock_form(page, look, job, point, &waiting);
+    let label = match look.acting {
+        Some(person) if waiting.contains(&person) => "Keep this lock",
+        _ => "Lock for another person",
+    };
+    let locks_lead = none || !waiting.is_empty();
+    if locks_lead {
+        page.main(label, "lock");
+    } else {
+        page.button(label, "lock");
+    }
+    if point.sign.is_none() {
+        let label = format!("The caution sign hangs at {at}");
+        if locks_lead {
+            page.button(label, "sign");
+        } else {
+            page.main(label, "sign");
+        }
+    }
+    let action = format!("photo {}", point.stamp.id);
+    let seen = |p: &crate::job::Photo| PhotoSeen {
+        sha256: p.sha256.to_string(),
+        label: format!("{at}, photo of {}. {}", look.by(&p.stamp), p.note).trim().to_owned(),
+    };
+    let taken: Vec<PhotoSeen> = job.photos_of(point.stamp.id).map(seen).collect();
+    if !locks_lead && point.sign.is_some() && taken.is_empty() {
+        page.main("Take the photo now", action.clone());
+    }
+    let label = format!("Photo of {at}");
+    let hint = "To be read in it: the open position, the lock with its label, the sign.".to_owned();
+    page.photo(PhotoSlot { label, hint, action, taken });
+}
+
+fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[EntryId]) {
+    page.heading("Fit a lock");
+    if !point.lockable {
+        let text = "This point takes no lock. Secure it in another way: it is shown wherever the proof is shown.";
+        page.caution(Tone::Warn, text);
+    }
+    page.caution(
+        Tone::Must,
+        "Each person fits their own lock. Keep a lock for somebody else only when they stand here and fitted it.",
+    );
+    let people = job.people().into_iter().map(|p| (p.to_string(), look.name(p))).collect();
+    // Whoever has the device and no lock yet; nobody else's lock is filled in beforehand.
+    let owner = look.acting.filter(|p| waiting.contains(p)).map(|p| p.to_string()).unwrap_or_default();
+    page.choice("owner", "Whose lock it is", people, look.draft_or("owner", &owner));
+    page.entry("lock-label", "What is written on the lock", "Name or number", look.draft("lock-label"));
+
+    let boxes = boxes_of(job, point);
+    if let Some(first) = boxes.first() {
+        let mut places: Vec<_> =
+            boxes.iter().map(|b| (b.stamp.id.to_string(), format!("On lock box {}", b.label))).collect();
+        places.push(("point".into(), format!("On {} itself", point.label)));
+        page.para("A key of this point is in the lock box: personal locks go on the box.");
+        page.choice("on", "Where the lock is", places, look.draft_or("on", &first.stamp.id.to_string()));
+    }
+    let mut keys = vec![("owner".to_owned(), "With the owner".to_owned())];
+    keys.extend(job.boxes.iter().map(|b| (b.stamp.id.to_string(), format!("In lock box {}", b.label))));
+    // The only answer, and the answer for a personal lock on a box, may stand there beforehand; a group's key is asked for.
+    let key = if job.boxes.is_empty() || !boxes.is_empty() { "owner" } else { "" };
+    page.choice("key", "Where its key is", keys, look.draft_or("key", key));
+    if point.lockable || !boxes.is_empty() {
+        let means = [("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
+        let means = means.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+        page.choice("means", "How it is locked", means, look.draft("means"));
+    }
+    if !point.lockable {
+        let hint = "Such as: fuse links carried on the person";
+        page.entry("how", "How the point is secured without a lock", hint, look.draft("how"));
+    }
+}
+
+fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
+    let point = job.point(point).ok_or("This point is not in this job. Go back to the job's steps.")?;
+    let owner = act.need_id("owner", "Choose whose lock it is.")?;
+    let label = act.need("lock-label", "Write what is on the lock's label.")?;
+    let ask = "Choose where the lock is: on the lock box, or on the point itself.";
+    let on = if boxes_of(job, point).is_empty() || act.need("on", ask)? == "point" {
+        On::Point(point.stamp.id)
+    } else {
+        On::Box(act.need_id("on", ask)?)
+    };
+    let ask = "Choose where the key of this lock is.";
+    let key = if act.need("key", ask)? == "owner" { KeyAt::Owner } else { KeyAt::Box(act.need_id("key", ask)?) };
+    if matches!((on, key), (On::Box(_), KeyAt::Box(_))) {
+        return Err("The key of a personal lock on a box stays with its owner. Choose: with the owner.".into());
+    }
+    let ask = "Choose how it is locked: a padlock through the device, or a padlock on a hasp.";
+    let means = match on {
+        On::Point(_) if !point.lockable => {
+            Means::Other(act.need("how", "This point takes no lock. Write how it is secured instead.")?)
+        }
+        _ => match act.need("means", ask)?.as_str() {
+            "padlock" => Means::Padlock,
+            "hasp" => Means::Hasp,
+            _ => return Err(ask.into()),
+        },
+    };
+    Ok(Fact::LockFitted { on, owner, label, key, means })
+}

@@ -1,0 +1,155 @@
+//! Taking off the lock of an absent owner: a named authority, the owner not on site, attempts to reach them, told before
+//! they resume. The conditions are in [`forced_lacks`].
+
+use super::{keep_as, put};
+use crate::journal::{EntryId, Fact};
+use crate::point::{Forced, Lock, Off, forced_lacks};
+use crate::screens::build::Page;
+use crate::screens::cx::{Act, Look};
+use crate::screens::home::UNKNOWN;
+use crate::screens::parts::{EntryKind, Tone};
+
+/// What is known of a forced removal and what it still lacks, or the form that begins one.
+pub(super) fn show(look: &Look, lock: &Lock, page: &mut Page) {
+    let owner = look.name(lock.owner);
+    let Some(forced) = &lock.forced else {
+        if lock.is_on() {
+            begin(look, lock, &owner, page);
+        }
+        return;
+    };
+    let authority = look.name(forced.authority);
+    page.heading("Removal in the owner's absence");
+    page.fact("Authority", format!("{authority}. Begun {}.", look.by(&forced.begun)));
+    page.fact("Why it cannot wait", &forced.why);
+    for (stamp, how) in &forced.not_on_site {
+        page.fact(format!("Not on site, {}", look.by(stamp)), how);
+    }
+    for (stamp, how, outcome) in &forced.sought {
+        page.fact(format!("Sought, {}", look.by(stamp)), format!("{how}: {outcome}"));
+    }
+    if let Some((stamp, how)) = &forced.told {
+        page.fact(format!("Told, {}", look.by(stamp)), how);
+    }
+    if lock.is_on() {
+        steps(look, lock, forced, &owner, page);
+    } else if untold(lock).is_some() {
+        page.entry("told-how", &format!("How {owner} was told"), "In person, by telephone.", look.draft("told-how"));
+        page.main(format!("{owner} has been told"), "told");
+    }
+}
+
+/// The fact that a form of a forced removal keeps.
+pub(super) fn fact(act: &Act, lock: EntryId, verb: &str) -> Result<Fact, String> {
+    Ok(match verb {
+        "force" => Fact::ForcedBegun {
+            lock,
+            authority: act.need_id("authority", "Choose who answers for taking this lock off.")?,
+            why: act.need("force-why", "Write why it cannot wait for the owner.")?,
+        },
+        "not-on-site" => Fact::OwnerNotOnSite {
+            lock,
+            how: act.need("absent-how", "Write how you found that the owner is not on site.")?,
+        },
+        "sought" => Fact::OwnerSought {
+            lock,
+            how: act.need("sought-how", "Write how you tried to reach the owner.")?,
+            outcome: act.need("sought-outcome", "Write what came of the attempt.")?,
+        },
+        "told" => Fact::OwnerTold { lock, how: act.need("told-how", "Write how the owner was told.")? },
+        _ => return Err(UNKNOWN.into()),
+    })
+}
+
+/// Takes the lock off: the authority has the device and signs.
+pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), String> {
+    let forced = lock.forced.as_ref().ok_or("Name first who answers for taking this lock off.")?;
+    if let Some(lack) = forced_lacks(Some(forced)).first() {
+        return Err(lack.clone());
+    }
+    let authority = act.world().name(forced.authority);
+    let mark = act.need("mark", &format!("{authority} signs in the box first."))?;
+    keep_as(act, job, forced.authority, Fact::LockForced { lock: lock.stamp.id, mark })?;
+    act.say = Some(format!(
+        "Kept. The lock is off and the proof has ended. {} has to know before they resume. This device is with {authority}.",
+        act.world().name(lock.owner)
+    ));
+    Ok(())
+}
+
+/// Whether everything is there and the authority may sign.
+pub(super) fn ready(lock: &Lock) -> bool {
+    lock.is_on() && forced_lacks(lock.forced.as_ref()).is_empty()
+}
+
+/// The forced removal of which the owner does not know yet.
+pub(super) fn untold(lock: &Lock) -> Option<&Forced> {
+    let forced = lock.forced.as_ref()?;
+    (matches!(lock.off, Some(Off::Forced(_))) && forced.told.is_none()).then_some(forced)
+}
+
+/// The sentence for [`untold`].
+pub(super) fn must_tell(look: &Look, lock: &Lock, forced: &Forced) -> String {
+    format!(
+        "Tell {} before they resume work: their lock {} was taken off under the authority of {}. They believe that it is \
+         still on.",
+        look.name(lock.owner),
+        lock.label,
+        look.name(forced.authority)
+    )
+}
+
+fn begin(look: &Look, lock: &Lock, owner: &str, page: &mut Page) {
+    page.heading(format!("If {owner} is absent"));
+    page.caution(
+        Tone::Forbid,
+        format!(
+            "Nobody but {owner} takes this lock off. Only where your site's procedure allows it: a named authority answers for \
+             it, {owner} is not on site, every reasonable attempt to reach them was made, and they know before they resume."
+        ),
+    );
+    page.choice("authority", "Who answers for it", look.people(&[lock.owner]), look.draft("authority"));
+    page.field("force-why", "Why it cannot wait", "", look.draft("force-why"), EntryKind::Long, 500);
+    page.toned("Begin a forced removal", "force", Tone::Forbid);
+}
+
+fn steps(look: &Look, lock: &Lock, forced: &Forced, owner: &str, page: &mut Page) {
+    let lacks = forced_lacks(Some(forced));
+    for lack in &lacks {
+        page.caution(Tone::Must, lack);
+    }
+    // What is lacking next gets the main button; what is there already can be added to.
+    let offer = |page: &mut Page, label: String, verb: &str, wanted: bool| {
+        if wanted {
+            put(page, label, verb);
+        } else {
+            page.button(label, verb);
+        }
+    };
+    page.entry(
+        "absent-how",
+        &format!("How you found that {owner} is not on site"),
+        "Gate list, site radio, asked whom.",
+        look.draft("absent-how"),
+    );
+    offer(page, format!("{owner} is not on site"), "not-on-site", forced.not_on_site.is_empty());
+    page.entry("sought-how", "How you tried to reach them", "Number rung, at what time.", look.draft("sought-how"));
+    page.entry("sought-outcome", "What came of it", "No answer, message left.", look.draft("sought-outcome"));
+    offer(page, "Keep this attempt".into(), "sought", forced.sought.is_empty());
+    if !lacks.is_empty() {
+        return;
+    }
+    let authority = look.name(forced.authority);
+    page.caution(
+        Tone::Warn,
+        format!(
+            "Taking the lock off ends the proof at once: treat everything as live. See for yourselves that {owner} and their \
+             tools are clear. Give the device to {authority}; {authority} signs below."
+        ),
+    );
+    if let Some((_, to)) = lock.offered {
+        page.para(format!("The lock is on offer to {}, who has not taken it.", look.name(to)));
+    }
+    page.mark("mark", format!("{authority} signs for the removal"), look.draft("mark"));
+    put(page, format!("Take the lock off under the authority of {authority}"), "force-off");
+}

@@ -1,0 +1,213 @@
+//! The steps of the plan: what has to be known and agreed before anybody goes to a point.
+
+mod instruments;
+mod points;
+mod sources;
+
+pub(super) use points::in_words;
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::home::{UNKNOWN, distinct, go, id, options, picked};
+use super::job::{lacking, next};
+use super::parts::{EntryKind, Tone};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::{About, Duty};
+use crate::journal::{EntryId, Fact};
+
+/// What a step of the plan shows.
+pub fn view(look: &Look, job: &Job, step: Step) -> Page {
+    let mut page = Page::new(step.title(job));
+    lacking(&mut page, look, job, step);
+    match step {
+        Step::Permit => permit(&mut page, look, job),
+        Step::People => people(&mut page, look, job),
+        Step::Told => told(&mut page, look, job),
+        Step::Barriers => barriers(&mut page, look, job),
+        Step::Sources => sources::view(&mut page, look, job),
+        Step::Points => points::view(&mut page, look, job),
+        Step::Instruments => instruments::view(&mut page, look, job),
+        _ => circuits(&mut page, look, job),
+    }
+    page
+}
+
+/// What is done on a step of the plan.
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+    match step {
+        Step::Permit => act_permit(act, job, verb),
+        Step::People => act_people(act, job, verb, arg),
+        Step::Told => act_told(act, job, verb),
+        Step::Barriers => act_barriers(act, job, verb),
+        Step::Sources => sources::act(act, job, verb, arg),
+        Step::Points => points::act(act, job, verb),
+        Step::Instruments => instruments::act(act, job, verb),
+        _ => act_circuits(act, job, verb),
+    }
+}
+
+/// Whether the step after `step` may begin.
+pub(super) fn passed(look: &Look, job: &Job, step: Step) -> bool {
+    job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.passed())
+}
+
+/// The step's own action leads while the step lacks something; after that the way on leads, and more can still be added.
+pub(super) fn lead(page: &mut Page, look: &Look, job: &Job, step: Step, label: &str, action: &str) {
+    if passed(look, job, step) {
+        page.button(label, action);
+        next(page, look, job);
+    } else {
+        page.main(label, action);
+    }
+}
+
+fn permit(page: &mut Page, look: &Look, job: &Job) {
+    match &job.permit {
+        Some((stamp, Ok(reference))) => {
+            page.fact("Permit", format!("{reference} ({})", look.by(stamp)));
+        }
+        Some((stamp, Err(why))) => {
+            page.fact("No permit", format!("{why} ({})", look.by(stamp)));
+        }
+        None => {}
+    }
+    page.para("Only the reference is kept here. This app issues no permit and replaces none.");
+    page.entry("reference", "Reference", "As written on the permit", look.draft("reference"));
+    lead(page, look, job, Step::Permit, "Keep the reference", "permit");
+    let hint = "Such as: the site asks for none below 63 A";
+    page.entry("why-none", "Or why there is no permit", hint, look.draft("why-none"));
+    page.button("Keep that there is none", "no-permit");
+}
+
+fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    if !act.given("reference").is_empty() && !act.given("why-none").is_empty() {
+        return Err("Either a reference or a reason why there is none: clear one of the two.".into());
+    }
+    let fact = match verb {
+        "permit" => {
+            let reference = act.need("reference", "Write the permit's reference, or say below why there is none.")?;
+            Fact::PermitNoted { reference: Some(reference), why_none: None }
+        }
+        "no-permit" => {
+            let why = act.need("why-none", "Write why there is no permit.")?;
+            Fact::PermitNoted { reference: None, why_none: Some(why) }
+        }
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact)?;
+    act.onward(job, Step::Permit)
+}
+
+/// A duty in words.
+fn duty_word(duty: Duty) -> &'static str {
+    match duty {
+        Duty::InCharge => "Answers for the isolation",
+        Duty::Working => "Works",
+        Duty::Learning => "Works under somebody's eye",
+    }
+}
+
+fn people(page: &mut Page, look: &Look, job: &Job) {
+    for worker in job.present() {
+        let since = format!("{}, since {}", duty_word(worker.duty), look.when(&worker.joined));
+        let card = look.world.people.get(&worker.person).map(|p| p.qualification.as_str()).unwrap_or_default();
+        let text = if card.is_empty() { format!("{since}.") } else { format!("{since}. {card}.") };
+        page.fact(look.name(worker.person), text);
+        let label = format!("{} leaves the job", look.name(worker.person));
+        page.toned(label, format!("leave {}", worker.person), Tone::Quiet);
+    }
+    page.para("Each of them fits a lock of their own at every point, or at the box that holds its key.");
+    let here = job.people();
+    let mut people = look.people(&here);
+    people.extend(here.iter().map(|p| (p.to_string(), format!("{} (on the job already)", look.name(*p)))));
+    page.choice("person", "Person", people, look.draft("person"));
+    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], duty_word);
+    page.choice("duty", "Duty", duties, look.draft("duty"));
+    lead(page, look, job, Step::People, "Keep person and duty", "join");
+    page.button("Add somebody who is not listed", go(Route::People));
+}
+
+fn act_people(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+    let fact = match verb {
+        "join" => {
+            let person = act.need_id("person", "Choose the person.")?;
+            let duty = picked(act, "duty", "Choose what the person does in this job.")?;
+            Fact::WorkerJoined { person, duty }
+        }
+        "leave" => Fact::WorkerLeft { person: id(arg)? },
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact).map(drop)
+}
+
+fn told(page: &mut Page, look: &Look, job: &Job) {
+    for told in job.told.iter().filter(|t| t.about == About::Isolating) {
+        page.fact(told.who.clone(), format!("{} ({})", told.how, look.by(&told.stamp)));
+    }
+    page.para("Tell everybody who loses the supply, and everybody who could switch it on again.");
+    page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
+    page.entry("how", "How", "In person, by telephone, by a notice at the door", look.draft("how"));
+    lead(page, look, job, Step::Told, "Keep who was told", "told");
+}
+
+fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    if verb != "told" {
+        return Err(UNKNOWN.into());
+    }
+    let who = act.need("who", "Write who was told that the supply goes off.")?;
+    let how = act.need("how", "Write how they were told.")?;
+    act.keep(Some(job), Fact::Told { who, how, about: About::Isolating }).map(drop)
+}
+
+fn barriers(page: &mut Page, look: &Look, job: &Job) {
+    for (stamp, what, at) in &job.barriers {
+        page.fact(what.clone(), format!("{at} ({})", look.by(stamp)));
+    }
+    page.caution(Tone::Warn, "Adjacent parts stay live. Screen them off and sign them as your local rules ask.");
+    page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));
+    page.entry("at", "Where it stands or hangs", "", look.draft("at"));
+    lead(page, look, job, Step::Barriers, "Keep this barrier or sign", "barrier");
+}
+
+fn act_barriers(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    if verb != "barrier" {
+        return Err(UNKNOWN.into());
+    }
+    let what = act.need("what", "Write which barrier or sign it is.")?;
+    let at = act.need("at", "Write where it stands or hangs.")?;
+    act.keep(Some(job), Fact::BarrierPlaced { what, at }).map(drop)
+}
+
+fn circuits(page: &mut Page, look: &Look, job: &Job) {
+    for (i, circuit) in job.circuits.iter().enumerate() {
+        page.fact(format!("{}. {}", i + 1, circuit.label), circuit.serves.clone());
+    }
+    if let Some((stamp, why)) = &job.no_circuits {
+        page.fact("No circuit to shed", format!("{why} ({})", look.by(stamp)));
+    }
+    page.para("List them in the order in which they are switched off, so that the point is opened with no load on it.");
+    page.entry("label", "Circuit, as it is labelled", "Such as: L3 lighting", look.draft("label"));
+    page.entry("serves", "What it serves", "What must be seen to go off", look.draft("serves"));
+    lead(page, look, job, Step::Circuits, "List this circuit", "list");
+    if job.circuits.is_empty() && job.no_circuits.is_none() {
+        let hint = "Such as: one motor only, stopped before";
+        page.field("why", "Or why there is none to shed", hint, look.draft("why"), EntryKind::Text, 120);
+        page.button("Keep that there is none to shed", "none");
+    }
+}
+
+fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    let fact = match verb {
+        "list" => {
+            let label = act.need("label", "Write the circuit as it is labelled on the board.")?;
+            let serves = act.need("serves", "Write what the circuit serves.")?;
+            distinct(act.job(job)?.circuits.iter().map(|c| c.label.as_str()), &label)?;
+            Fact::CircuitListed { label, serves }
+        }
+        "none" => Fact::NoCircuits { why: act.need("why", "Write why there is no circuit to shed.")? },
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact).map(drop)
+}

@@ -1,0 +1,112 @@
+//! The indicator and what proves it: which, and in what condition they were found before use.
+
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::{UNKNOWN, options, picked, spare};
+use super::super::job::next;
+use super::super::parts::{EntryKind, Tone};
+use super::passed;
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::InstrumentKind;
+use crate::journal::{EntryId, Fact};
+
+/// The checks so far, one more check, and a new instrument.
+pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    for check in &job.instruments {
+        let (name, by) = (look.world.instrument(check.instrument), look.by(&check.stamp));
+        let note = if check.note.is_empty() { String::new() } else { format!(" {}", check.note) };
+        if check.faults.is_empty() {
+            page.fact(name, format!("Leads, tips and case sound, in date.{note} ({by})"));
+        } else {
+            page.caution(Tone::Forbid, format!("{name}: {}.{note} Do not use it. ({by})", check.faults.join(", ")));
+        }
+    }
+    let known = &look.world.instruments;
+    let unchecked: Vec<&EntryId> =
+        known.keys().filter(|id| !job.instruments.iter().any(|c| c.instrument == **id)).collect();
+    if !known.is_empty() {
+        page.heading("Look it over before use");
+        let all = known.iter().map(|(id, i)| {
+            let checked = if unchecked.contains(&id) { "" } else { " (checked)" };
+            (id.to_string(), format!("{}: {}{checked}", kind_word(i.kind), look.world.instrument(*id)))
+        });
+        // The one that is left is the one in the hand.
+        let left = if let [only] = unchecked[..] { only.to_string() } else { String::new() };
+        page.choice("instrument", "Instrument", all.collect(), look.draft_or("instrument", &left));
+        let sound = [("leads", "Leads are sound"), ("tips", "Tips are sound"), ("case", "Case is sound")];
+        let mut sound: Vec<_> = sound.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+        sound.push(("date".into(), "Its check is in date".into()));
+        page.several("sound", "Mark what you looked at and found sound", sound, look.draft("sound"));
+        page.para(
+            "Tips: at most 4 mm of bare metal, better 2 mm or less, and finger barriers (GS38, guidance). \
+             Your local rules come first.",
+        );
+        page.entry("note", "Anything else about it", "May stay empty", look.draft("note"));
+    }
+    let done = passed(look, job, Step::Instruments);
+    // With the indicator checked and nothing left to look over, what is missing has to be added first.
+    let check_leads = !done && !unchecked.is_empty();
+    if check_leads {
+        page.main("Keep this check", "check");
+    } else if !known.is_empty() {
+        page.button("Keep this check", "check");
+    }
+
+    page.heading("An instrument that is not listed");
+    page.choice("kind", "What it is for", options(&KINDS, kind_word), look.draft("kind"));
+    page.entry("name", "Maker and type", "As printed on it", look.draft("name"));
+    page.field("serial", "Serial number", "As printed on it", look.draft("serial"), EntryKind::Text, 60);
+    if done || check_leads {
+        page.button("Add this instrument", "add");
+    } else {
+        page.main("Add this instrument", "add");
+    }
+    if done {
+        next(page, look, job);
+    }
+}
+
+const KINDS: [InstrumentKind; 3] =
+    [InstrumentKind::Indicator, InstrumentKind::ProvingUnit, InstrumentKind::RotationIndicator];
+
+fn kind_word(kind: InstrumentKind) -> &'static str {
+    match kind {
+        InstrumentKind::Indicator => "Two-pole voltage indicator",
+        InstrumentKind::ProvingUnit => "Proving unit",
+        InstrumentKind::RotationIndicator => "Phase rotation indicator",
+    }
+}
+
+/// Adds an instrument, or keeps a check of one.
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    match verb {
+        "add" => {
+            let kind = picked(act, "kind", "Choose what the instrument is for.")?;
+            let name = act.need("name", "Write the maker and type of the instrument.")?;
+            let serial = act.need("serial", "Write the serial number, or that it has none.")?;
+            // Two records of one instrument would let a check of the one stand for the other.
+            let same = |i: &crate::world::Instrument| i.kind == kind && i.name == name && i.serial == serial;
+            if act.world().instruments.values().any(same) {
+                return Err("This instrument is listed already. Choose it above.".into());
+            }
+            act.keep(None, Fact::InstrumentNoted { kind, name, serial })?;
+            act.say = Some("Listed. Now look it over before use.".into());
+            Ok(())
+        }
+        "check" => {
+            let instrument = act.need_id("instrument", "Choose which instrument you looked over.")?;
+            let (sound, note) = (act.given("sound"), spare(act, "note")?);
+            let is = |what: &str| sound.lines().any(|l| l == what);
+            let (leads_sound, tips_sound, body_sound, in_date) = (is("leads"), is("tips"), is("case"), is("date"));
+            let fact = Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note };
+            act.keep(Some(job), fact)?;
+            if !(leads_sound && tips_sound && body_sound && in_date) {
+                let name = act.world().instrument(instrument);
+                act.say = Some(format!("Kept. Not everything on {name} is sound: put it aside and do not use it."));
+            }
+            Ok(())
+        }
+        _ => Err(UNKNOWN.into()),
+    }
+}

@@ -1,0 +1,106 @@
+//! Points of isolation, and lock boxes for their keys.
+
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::{UNKNOWN, distinct, options, picked};
+use super::super::parts::Tone;
+use super::lead;
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::{EntryId, Fact};
+use crate::point::{Point, PointKind};
+
+/// What stands for the normal supply in the choice of what a point cuts off.
+const SUPPLY: &str = "supply";
+
+/// The points, and a form for one more.
+pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    for point in &job.points {
+        page.fact(point.label.clone(), in_words(job, point));
+    }
+    page.caution(
+        Tone::Forbid,
+        "Stop buttons, interlocks and contactors are not points of isolation. Find the device that parts the conductors.",
+    );
+    page.entry("label", "Point, as it is labelled", "Such as: Q1 main switch", look.draft("label"));
+    page.entry("at", "Where the point is", "Room and board", look.draft("at"));
+    page.choice("kind", "What it is", options(&PointKind::ALL, PointKind::word), look.draft("kind"));
+    let lockable = [("yes", "It takes a lock"), ("no", "It takes no lock")];
+    let lockable = lockable.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    page.choice("lockable", "Can it be locked open?", lockable, look.draft("lockable"));
+    let poles = job.conductors().into_iter().map(|c| (c.name.clone(), c.name)).collect();
+    page.several("poles", "Conductors that it opens", poles, look.draft("poles"));
+    page.para("Mark what it really opens. Whether the neutral must be opened as well, your local rules say.");
+    let mut cuts = vec![(SUPPLY.to_owned(), "The normal supply".to_owned())];
+    cuts.extend(job.found().filter_map(|source| {
+        let found = source.found.as_ref()?;
+        Some((source.stamp.id.to_string(), format!("{}: {}, at {}", source.kind.word(), found.what, found.at)))
+    }));
+    // Where there is only one source there is nothing to choose wrongly.
+    let only = if cuts.len() == 1 { SUPPLY } else { "" };
+    page.choice("cuts", "What it cuts off", cuts, look.draft_or("cuts", only));
+    lead(page, look, job, Step::Points, "Add this point", "point");
+
+    page.heading("Use a lock box");
+    page.para(
+        "For several people: the keys of the locks at the points go into the box, and each person locks the box.",
+    );
+    for lockbox in &job.boxes {
+        page.fact(format!("Lock box {}", lockbox.label), format!("{} ({})", lockbox.at, look.by(&lockbox.stamp)));
+    }
+    page.entry("box-label", "Number or name of the box", "", look.draft("box-label"));
+    page.entry("box-at", "Where the box hangs", "", look.draft("box-at"));
+    page.button("Add this lock box", "box");
+}
+
+/// A point in a few sentences: what it is, where, what it opens and cuts off.
+pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
+    let cuts = match point.cuts {
+        None => "the normal supply".to_owned(),
+        Some(id) => job
+            .found()
+            .find(|s| s.stamp.id == id)
+            .and_then(|s| s.found.as_ref())
+            .map_or_else(|| "a source that is no longer listed".to_owned(), |f| f.what.clone()),
+    };
+    let lockable = if point.lockable { "Takes a lock" } else { "Takes no lock" };
+    format!("{}, {}. Opens {}. Cuts off {cuts}. {lockable}.", point.kind.word(), point.at, point.poles.join(", "))
+}
+
+/// Adds a point or a box.
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    let now = act.job(job)?;
+    let fact = match verb {
+        "point" => point(act, &now)?,
+        "box" => {
+            let label = act.need("box-label", "Write the number or name of the lock box.")?;
+            let at = act.need("box-at", "Write where the lock box hangs.")?;
+            distinct(now.boxes.iter().map(|b| b.label.as_str()), &label)?;
+            Fact::BoxPlaced { label, at }
+        }
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact).map(drop)
+}
+
+fn point(act: &Act, job: &Job) -> Result<Fact, String> {
+    let label = act.need("label", "Write the point as it is labelled, such as: Q1 main switch.")?;
+    distinct(job.points.iter().map(|p| p.label.as_str()), &label)?;
+    let at = act.need("at", "Write where the point is.")?;
+    let kind = picked(act, "kind", "Choose what kind of device the point is.")?;
+    let ask = "Choose whether the point takes a lock.";
+    let lockable = match act.need("lockable", ask)?.as_str() {
+        "yes" => true,
+        "no" => false,
+        _ => return Err(ask.into()),
+    };
+    let marked = act.need("poles", "Mark each conductor that the point opens.")?;
+    let poles: Vec<String> =
+        job.conductors().into_iter().map(|c| c.name).filter(|name| marked.lines().any(|l| l == name)).collect();
+    if poles.is_empty() {
+        return Err("Mark each conductor that the point opens.".into());
+    }
+    let ask = "Choose what the point cuts off: the normal supply, or a source that was found.";
+    let cuts = if act.need("cuts", ask)? == SUPPLY { None } else { Some(act.need_id("cuts", ask)?) };
+    Ok(Fact::PointAdded { label, at, kind, lockable, poles, cuts })
+}

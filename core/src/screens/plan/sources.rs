@@ -1,0 +1,100 @@
+//! Other sources, asked for one kind at a time: "none found" is an answer that a named person gives after looking.
+
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
+use super::super::job::next;
+use super::super::parts::Tone;
+use crate::job::Job;
+use crate::journal::fact::{Found, SourceKind};
+use crate::journal::{EntryId, Fact};
+
+/// The first question that is open, and the answers so far.
+pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    page.caution(
+        Tone::Warn,
+        "A source that nobody looked for is to be treated as live. Go and look. Drawings and memory are not enough.",
+    );
+    match SourceKind::ALL.into_iter().find(|kind| !job.sources.iter().any(|s| s.kind == *kind)) {
+        Some(kind) => question(page, look, kind),
+        None => another(page, look, job),
+    }
+    if !job.sources.is_empty() {
+        page.heading("Answers so far");
+    }
+    for source in &job.sources {
+        let by = look.by(&source.stamp);
+        let Some(found) = &source.found else {
+            page.fact(format!("{}: none found", source.kind.word()), format!("Looked: {} ({by})", source.looked));
+            continue;
+        };
+        page.fact(format!("{}: {}", source.kind.word(), found.what), format!("Comes in at {} ({by})", found.at));
+        if !job.points.iter().any(|p| p.cuts == Some(source.stamp.id)) {
+            let text = format!("{} needs a point of isolation of its own, listed in the next step.", found.what);
+            page.caution(Tone::Must, text);
+        }
+    }
+}
+
+fn question(page: &mut Page, look: &Look, kind: SourceKind) {
+    let word = kind.word();
+    page.heading(word);
+    page.para(what_counts(kind));
+    page.entry("looked", "Where you looked", "Rooms, boards, labels, persons asked", look.draft("looked"));
+    page.main(format!("{word}: none found"), format!("none {}", word_of(&kind)));
+    page.entry("what", "Or what you found", "As it is labelled", look.draft("what"));
+    page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
+    page.button(format!("{word}: found"), format!("found {}", word_of(&kind)));
+}
+
+/// All kinds are answered; one more of a kind can still turn up.
+fn another(page: &mut Page, look: &Look, job: &Job) {
+    page.heading("One more source");
+    page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
+    page.entry("what", "What you found", "As it is labelled", look.draft("what"));
+    page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
+    page.button("Keep one more source", "another");
+    next(page, look, job);
+}
+
+fn what_counts(kind: SourceKind) -> &'static str {
+    match kind {
+        SourceKind::SecondFeeder => "Changeover switches, ties, a feed from another board or another transformer.",
+        SourceKind::Generator => "Standby sets, and inlets for a mobile set.",
+        SourceKind::Ups => "Central ones and small ones in cabinets and under desks, and their bypass.",
+        SourceKind::Pv => "Panels and inverters. Panels give voltage as long as there is light.",
+        SourceKind::Battery => "Battery stores, and vehicle chargers that feed back.",
+        SourceKind::Control => "Control voltage, heaters, lighting or metering that comes from another board.",
+    }
+}
+
+/// Keeps an answer.
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+    let asked = || read_word::<SourceKind>(arg).ok_or(UNKNOWN);
+    let fact = match verb {
+        "none" => {
+            let kind = asked()?;
+            // Doubt counts as a source: what was typed as found is not dropped for a tap on the other button.
+            if !act.given("what").is_empty() || !act.given("at").is_empty() {
+                return Err("You wrote what you found. Keep it as found, or clear those two fields first.".into());
+            }
+            let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
+            Fact::SourceAnswered { kind, found: None, looked }
+        }
+        "found" => found(act, asked()?)?,
+        "another" => {
+            let kind = picked(act, "kind", "Choose which kind of source it is.")?;
+            found(act, kind)?
+        }
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact).map(drop)
+}
+
+fn found(act: &Act, kind: SourceKind) -> Result<Fact, String> {
+    let what = act.need("what", "Write what you found, as it is labelled.")?;
+    let at = act.need("at", "Write where it comes in.")?;
+    let looked = spare(act, "looked")?;
+    let looked = if looked.is_empty() { at.clone() } else { looked };
+    Ok(Fact::SourceAnswered { kind, found: Some(Found { what, at }), looked })
+}

@@ -1,0 +1,367 @@
+//! Restoring: covers back, people warned, locks off by their owners, points closed, supply read, circuits on, handed back.
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::home::{UNKNOWN, go, id, spare};
+use super::locks::put;
+use super::parts::{EntryKind, Opt, Pad, PadRow, StepRow, StepState, Tone};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::{About, On, Rotation};
+use crate::journal::{EntryId, Fact};
+use crate::point::{Lock, Off, may_remove};
+use crate::prove::{Reading, System, parse_volts};
+
+/// One step of restoring.
+pub fn view(look: &Look, job: &Job, step: Step) -> Page {
+    let mut page = Page::new(step.title(job));
+    super::job::lacking(&mut page, look, job, step);
+    // Once the step is passed the way on is the main button, and what can still be added stays below.
+    if job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.passed()) {
+        super::job::next(&mut page, look, job);
+    }
+    match step {
+        Step::CoversBack => covers(look, job, &mut page),
+        Step::Warn => warn(look, job, &mut page),
+        Step::Unlock => unlock(look, job, &mut page),
+        Step::Close => close(look, job, &mut page),
+        Step::Presence => presence(look, job, &mut page),
+        Step::CircuitsOn => circuits(look, job, &mut page),
+        _ => hand_back(look, job, &mut page),
+    }
+    // Whoever cannot do anything here is shown the step whose turn it is.
+    if page.main.is_none() {
+        super::job::next(&mut page, look, job);
+    }
+    page
+}
+
+/// Does what a button of a restoring step says.
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+    let fact = match (step, verb) {
+        (Step::CoversBack, "back") => Fact::CoverBack { cover: id(arg)? },
+        (Step::Warn, "told") => Fact::Told {
+            who: act.need("who", "Write who was warned.")?,
+            how: act.need("how", "Write how they were warned.")?,
+            about: About::Energising,
+        },
+        (Step::Unlock, "off") => Fact::LockRemoved { lock: id(arg)? },
+        (Step::Unlock, "sign-off") => Fact::SignRemoved { point: id(arg)? },
+        (Step::Close, "close") => Fact::PointClosed { point: id(arg)? },
+        (Step::Presence, "presence") => return keep_presence(act, job),
+        (Step::Presence, "rotation") => return keep_rotation(act, job),
+        (Step::CircuitsOn, "on") => Fact::CircuitOn { circuit: id(arg)? },
+        (Step::HandBack, "hand-back") => {
+            let to = act.need("to", "Write who takes the installation back.")?;
+            let mark = act.need("mark", &format!("{to} signs in the box first."))?;
+            act.go = Some(Route::Job(job));
+            Fact::HandedBack { to, note: spare(act, "note")?, mark }
+        }
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact)?;
+    Ok(())
+}
+
+fn row(page: &mut Page, title: &str, state: StepState, line: String) {
+    let word = match state {
+        StepState::Done => "done",
+        StepState::Now => "now",
+        StepState::Open => "open",
+        _ => "later",
+    };
+    let (title, word) = (title.to_owned(), word.to_owned());
+    page.step(StepRow { number: String::new(), title, state, word, lines: vec![line], action: String::new() });
+}
+
+fn next_or_open(page: &Page) -> StepState {
+    if page.main.is_none() { StepState::Now } else { StepState::Open }
+}
+
+fn covers(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Must,
+        "Look once more before a cover closes: no tool, no loose strand, no temporary earth left inside.",
+    );
+    if job.covers.is_empty() {
+        page.para("No cover is recorded as taken off.");
+    }
+    // What came off last lies innermost and goes back first.
+    for (i, (stamp, what, back)) in job.covers.iter().enumerate().rev() {
+        let alike = job.covers[..i].iter().filter(|(_, other, _)| other == what).count();
+        let title = if alike == 0 { what.clone() } else { format!("{what} ({})", alike + 1) };
+        match back {
+            Some(back) => row(page, &title, StepState::Done, format!("Back {}.", look.by(back))),
+            None => {
+                let state = next_or_open(page);
+                row(page, &title, state, format!("Off since {}.", look.when(stamp)));
+                put(page, format!("{title} is back"), format!("back {}", stamp.id));
+            }
+        }
+    }
+}
+
+fn warn(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Must,
+        "Warn everybody who could touch the installation or what it drives. Wait until they are clear.",
+    );
+    for told in job.told.iter().filter(|t| t.about == About::Energising) {
+        page.fact(format!("Warned {}", look.by(&told.stamp)), format!("{}: {}", told.who, told.how));
+    }
+    page.heading("Somebody was warned");
+    page.entry("who", "Who was warned", "A name, or everybody in a named place.", look.draft("who"));
+    page.entry("how", "How they were warned", "In person, by telephone, over the site radio.", look.draft("how"));
+    put(page, "Keep this warning", "told");
+}
+
+fn unlock(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Must,
+        "Each person takes off their own lock, with their own hand. From the first lock off, treat as live.",
+    );
+    let finished = job.finished.is_some();
+    if !finished {
+        page.caution(
+            Tone::Forbid,
+            "The work is not finished. The first lock that comes off ends the proof: leave the locks on.",
+        );
+    }
+    let mut others = false;
+    for lock in job.locks_on() {
+        let (owner, place) = (look.name(lock.owner), job.lock_place(lock.on));
+        let mine = look.acting == Some(lock.owner);
+        let blocked = may_remove(lock, lock.owner, &job.locks, |id| look.name(id));
+        if finished && mine && blocked.is_none() && page.main.is_none() {
+            page.main(format!("Take my lock off {place}{}", twin(job, lock)), format!("off {}", lock.stamp.id));
+        }
+        others |= !mine;
+        let mut lines = vec![format!("Since {}.", look.when(&lock.since))];
+        lines.extend(blocked);
+        let title = format!("{owner} on {place}: {}{}", lock.label, number(job, lock));
+        page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
+    }
+    signs(job, page);
+    if finished && page.main.is_none() && others {
+        page.para("The locks that are still on belong to others. Hand the device to the owner of the next one.");
+        page.main("Somebody else has the device", go(Route::People));
+    }
+}
+
+/// Names the lock where its owner has several at one place, so that the button says which.
+fn twin(job: &Job, lock: &Lock) -> String {
+    let alike = job.locks_on().filter(|l| l.on == lock.on && l.owner == lock.owner).count();
+    if alike > 1 { format!(": {}", lock.label) } else { String::new() }
+}
+
+/// Tells locks apart that are alike in owner, place and label.
+fn number(job: &Job, lock: &Lock) -> String {
+    let alike = |l: &&Lock| l.on == lock.on && l.owner == lock.owner && l.label == lock.label;
+    match job.locks_on().filter(alike).position(|l| l.stamp.id == lock.stamp.id) {
+        None | Some(0) => String::new(),
+        Some(before) => format!(" ({})", before + 1),
+    }
+}
+
+fn signs(job: &Job, page: &mut Page) {
+    for point in job.points.iter().filter(|p| p.sign.is_some()) {
+        let id = point.stamp.id;
+        if job.locks_on().any(|l| l.on == On::Point(id)) {
+            page.para(format!("The sign at {} stays as long as a lock is on it.", point.label));
+            continue;
+        }
+        let (label, action) = (format!("The sign at {} is down", point.label), format!("sign-off {id}"));
+        if page.main.is_none() && job.locks_on().next().is_none() {
+            page.main(label, action);
+        } else {
+            page.button(label, action);
+        }
+    }
+}
+
+fn close(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Warn,
+        "Closing a point brings the supply back. Circuits stay off, everybody is clear, stand to the side of the device. Keep \
+         to the order that your site's switching rules give.",
+    );
+    for point in &job.points {
+        match (&point.opened, &point.closed) {
+            (Some(_), _) => {
+                let state = next_or_open(page);
+                row(page, &point.label, state, format!("Open. {}", point.at));
+                put(page, format!("{} is closed", point.label), format!("close {}", point.stamp.id));
+            }
+            (None, Some(closed)) => row(page, &point.label, StepState::Done, format!("Closed {}.", look.by(closed))),
+            (None, None) => row(page, &point.label, StepState::Later, "It was never opened.".into()),
+        }
+    }
+}
+
+fn presence(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Warn,
+        "The supply is on. Test as on live equipment, with the protection that your site's rules ask for.",
+    );
+    let pairs = job.presence_pairs();
+    for (first, then) in &pairs {
+        let Some(reading) = job.presence_of(first, then) else { continue };
+        page.fact(format!("Read {first} – {then}"), reading.word());
+        if let Reading::Millivolts(mv) = reading
+            && off_nominal(mv, job.nominal)
+        {
+            page.caution(
+                Tone::Warn,
+                format!(
+                    "{first} – {then}: {}. That is more than 10 % away from the nominal {} of this job (IEC 60038). Find out why \
+                     before a circuit goes on.",
+                    reading.word(),
+                    Reading::Millivolts(job.nominal).word()
+                ),
+            );
+        }
+    }
+    let rows = pairs.iter().map(|(first, then)| PadRow {
+        field: pair_field(first, then),
+        label: format!("{first} – {then}"),
+        hint: format!("One probe on {first}, the other on {then}."),
+        chosen: look.draft(&pair_field(first, then)),
+    });
+    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
+    page.pad(Pad {
+        label: "Supply present".into(),
+        rows: rows.collect(),
+        options: vec![option("none", "No indication", Tone::Warn), option("lit", "Lit", Tone::Plain)],
+        volts: true,
+    });
+    let present = |(a, b): &(String, String)| job.presence_of(a, b).is_some_and(|r| r.indicates(0));
+    let all = pairs.iter().all(present);
+    if all {
+        page.button("Read again and keep", "presence");
+    } else {
+        put(page, "Keep the readings", "presence");
+    }
+    if job.system != System::OnePhase {
+        rotation(look, job, all, page);
+    }
+}
+
+fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
+    page.heading("Rotation of the lines");
+    if let Some((stamp, rotation, how)) = &job.rotation {
+        let word = ROTATIONS.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
+        page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
+    }
+    let options = ROTATIONS.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
+    page.choice("rotation", "Which way it turns", options, look.draft("rotation"));
+    let hint = "Instrument and where it was read, or why it is not needed.";
+    page.entry("rotation-how", "How you know", hint, look.draft("rotation-how"));
+    if all_present {
+        put(page, "Keep the rotation", "rotation");
+    } else {
+        page.button("Keep the rotation", "rotation");
+    }
+}
+
+const ROTATIONS: [(Rotation, &str, &str); 3] = [
+    (Rotation::Clockwise, "clockwise", "Clockwise: L1, L2, L3"),
+    (Rotation::Anticlockwise, "anticlockwise", "Anticlockwise: L1, L3, L2"),
+    (Rotation::NotNeeded, "not-needed", "Not needed: nothing rotates"),
+];
+
+fn pair_field(first: &str, then: &str) -> String {
+    format!("presence-{first}-{then}")
+}
+
+/// Whether a reading is more than 10 % away from the nominal voltage, the limit of IEC 60038.
+fn off_nominal(mv: u32, nominal: u32) -> bool {
+    u64::from(mv.abs_diff(nominal)) * 10 > u64::from(nominal)
+}
+
+fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
+    // All are read before any is kept: one that cannot be read must not leave half of them kept.
+    let mut facts = Vec::new();
+    for (first, then) in act.job(job)?.presence_pairs() {
+        let reading = match act.given(&pair_field(&first, &then)).as_str() {
+            "" => continue,
+            "none" => Reading::None,
+            "lit" => Reading::Lit(None),
+            typed => Reading::Millivolts(parse_volts(typed).map_err(|e| format!("{first} – {then}: {e}."))?),
+        };
+        facts.push(Fact::PresenceRead { first, then, reading });
+    }
+    if facts.is_empty() {
+        return Err("Enter at least one reading, and then keep it.".into());
+    }
+    for fact in facts {
+        act.keep(Some(job), fact)?;
+    }
+    act.onward(job, Step::Presence)
+}
+
+fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
+    let ask = "Choose which way it turns.";
+    let value = act.need("rotation", ask)?;
+    let (rotation, ..) = ROTATIONS.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
+    let how = act.need("rotation-how", "Write how you know the rotation, or why it is not needed.")?;
+    act.keep(Some(job), Fact::RotationRead { rotation, how })?;
+    act.onward(job, Step::Presence)
+}
+
+fn circuits(look: &Look, job: &Job, page: &mut Page) {
+    page.caution(
+        Tone::Must,
+        "One circuit at a time, in this order. Watch what each one starts before you switch on the next.",
+    );
+    if job.circuits.is_empty() {
+        page.para("No circuit is listed for this job.");
+    }
+    let mut first = true;
+    for circuit in &job.circuits {
+        let title = format!("{}: {}", circuit.label, circuit.serves);
+        match (&circuit.off, &circuit.on) {
+            (_, Some(on)) => row(page, &title, StepState::Done, format!("On {}.", look.by(on))),
+            (None, None) => row(page, &title, StepState::Later, "It was not switched off.".into()),
+            (Some((off, _)), None) => {
+                // In the listed order: only the first that is still off can be switched on.
+                let state = if first { StepState::Now } else { StepState::Later };
+                row(page, &title, state, format!("Off since {}.", look.when(off)));
+                if first {
+                    put(page, format!("{} is on", circuit.label), format!("on {}", circuit.stamp.id));
+                }
+                first = false;
+            }
+        }
+    }
+}
+
+fn hand_back(look: &Look, job: &Job, page: &mut Page) {
+    if let Some((stamp, to, note, mark)) = &job.handed {
+        page.fact("Handed back", look.by(stamp));
+        page.fact("Taken back by", to);
+        if !note.is_empty() {
+            page.fact("Note", note);
+        }
+        page.fact("Signature", if mark.is_empty() { "none" } else { "drawn, kept with this entry" });
+        page.main("Steps of this job", go(Route::Job(job.id())));
+        return;
+    }
+    for lock in &job.locks {
+        if let (Some(Off::Forced(_)), Some(forced)) = (lock.off, &lock.forced)
+            && forced.told.is_none()
+        {
+            let owner = look.name(lock.owner);
+            page.caution(
+                Tone::Must,
+                format!("{owner} does not know yet that their lock {} was taken off. Tell them.", lock.label),
+            );
+        }
+    }
+    page.entry("to", "Who takes the installation back", "Name and what they answer for.", look.draft("to"));
+    let hint = "What was done, what is different, what they have to watch. May stay empty.";
+    page.field("note", "Note to them", hint, look.draft("note"), EntryKind::Long, 1000);
+    page.para("Give the device to the person who takes the installation back. They sign below.");
+    page.mark("mark", "Signature of the person who takes it back", look.draft("mark"));
+    page.main("Hand back", "hand-back");
+}

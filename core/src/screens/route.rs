@@ -1,0 +1,101 @@
+//! Where one can be, as a text that survives a restart.
+
+use std::fmt;
+use std::str::FromStr;
+
+use crate::job::steps::Step;
+use crate::journal::EntryId;
+
+/// A place in the app.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Route {
+    /// All jobs.
+    Home,
+    /// Who has the device in hand; new people.
+    People,
+    /// A new job.
+    NewJob,
+    /// All locks that are on.
+    Board,
+    /// A job's steps.
+    Job(EntryId),
+    /// One step.
+    Step(EntryId, Step),
+    /// A job's locks and keys.
+    Locks(EntryId),
+    /// One lock.
+    Lock(EntryId, EntryId),
+    /// Something changed: scope, a source, a neutral, a point.
+    Change(EntryId),
+    /// Shift change.
+    Shift(EntryId),
+    /// Everything that happened.
+    TimeLine(EntryId),
+    /// Pass over what a step asks for.
+    Deviate(EntryId, Step),
+}
+
+impl Route {
+    /// One up from here.
+    pub fn up(&self) -> Option<Route> {
+        match *self {
+            Route::Home => None,
+            Route::People | Route::NewJob | Route::Board | Route::Job(_) => Some(Route::Home),
+            Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
+            Route::Shift(job) | Route::TimeLine(job) => Some(Route::Job(job)),
+            Route::Lock(job, _) => Some(Route::Locks(job)),
+            Route::Deviate(job, step) => Some(Route::Step(job, step)),
+        }
+    }
+
+    /// The job, if this is inside one.
+    pub fn job(&self) -> Option<EntryId> {
+        match *self {
+            Route::Home | Route::People | Route::NewJob | Route::Board => None,
+            Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
+            Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
+        }
+    }
+}
+
+impl fmt::Display for Route {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Route::Home => f.write_str("/"),
+            Route::People => f.write_str("/people"),
+            Route::NewJob => f.write_str("/new"),
+            Route::Board => f.write_str("/locks"),
+            Route::Job(job) => write!(f, "/job/{job}"),
+            Route::Step(job, step) => write!(f, "/job/{job}/step/{}", step.name()),
+            Route::Locks(job) => write!(f, "/job/{job}/locks"),
+            Route::Lock(job, lock) => write!(f, "/job/{job}/lock/{lock}"),
+            Route::Change(job) => write!(f, "/job/{job}/change"),
+            Route::Shift(job) => write!(f, "/job/{job}/shift"),
+            Route::TimeLine(job) => write!(f, "/job/{job}/time-line"),
+            Route::Deviate(job, step) => write!(f, "/job/{job}/deviate/{}", step.name()),
+        }
+    }
+}
+
+impl FromStr for Route {
+    type Err = ();
+    fn from_str(text: &str) -> Result<Route, ()> {
+        let parts: Vec<&str> = text.split('/').skip(1).collect();
+        let id = |text: &str| text.parse::<EntryId>().map_err(|_| ());
+        Ok(match parts.as_slice() {
+            [""] => Route::Home,
+            ["people"] => Route::People,
+            ["new"] => Route::NewJob,
+            ["locks"] => Route::Board,
+            ["job", job] => Route::Job(id(job)?),
+            ["job", job, "step", step] => Route::Step(id(job)?, Step::named(step).ok_or(())?),
+            ["job", job, "locks"] => Route::Locks(id(job)?),
+            ["job", job, "lock", lock] => Route::Lock(id(job)?, id(lock)?),
+            ["job", job, "change"] => Route::Change(id(job)?),
+            ["job", job, "shift"] => Route::Shift(id(job)?),
+            ["job", job, "time-line"] => Route::TimeLine(id(job)?),
+            ["job", job, "deviate", step] => Route::Deviate(id(job)?, Step::named(step).ok_or(())?),
+            _ => return Err(()),
+        })
+    }
+}

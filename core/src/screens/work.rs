@@ -1,0 +1,255 @@
+//! The work under a standing proof, what ends it, and the change of shift.
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::home::{UNKNOWN, go, options, picked};
+use super::locks::{keep_as, people, put};
+use super::parts::{EntryKind, Tone};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::{Found, SourceKind};
+use crate::journal::{EntryId, Fact};
+use crate::point::{Means, gap};
+use crate::prove::{Reading, Standing};
+
+const ENDS: &str = "This ends the proof.";
+
+/// The work step.
+pub fn view(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new(Step::Work.title(job));
+    super::job::lacking(&mut page, look, job, Step::Work);
+    if let Some((stamp, clear)) = &job.finished {
+        page.fact("Work finished", look.by(stamp));
+        page.fact("Seen clear", clear);
+        super::job::next(&mut page, look, job);
+        return page;
+    }
+    let standing = job.standing();
+    if let Standing::Proved { .. } = standing {
+        proved(look, job, &mut page);
+    }
+    match standing {
+        Standing::Proved { .. } if job.working() => working(look, &mut page),
+        Standing::Proved { .. } if job.current(&|id| look.name(id)) == Some(Step::Work) => {
+            page.main("Begin work", "begin");
+        }
+        Standing::Proved { .. } => {
+            page.caution(Tone::Must, "Something before this step is missing. Put it right before anybody works.");
+            super::job::next(&mut page, look, job);
+        }
+        ended => {
+            let why = match ended {
+                Standing::Void { why } => format!(" {why}"),
+                _ => String::new(),
+            };
+            let stop = if job.working() { "Stop work and get everybody clear. " } else { "Do not work. " };
+            page.caution(Tone::Forbid, format!("{stop}No proof stands: treat as live.{why}"));
+            super::job::next(&mut page, look, job);
+        }
+    }
+    page.button("Something has changed", go(Route::Change(job.id())));
+    page.button("Shift change", go(Route::Shift(job.id())));
+    page.button("Locks and keys", go(Route::Locks(job.id())));
+    page
+}
+
+/// What changed since the proof.
+pub fn change(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new("Something has changed");
+    page.caution(
+        Tone::Forbid,
+        "Stop work first and get everybody clear. From the moment of the change, treat as live until it is proved dead again.",
+    );
+
+    page.heading("Another source was found");
+    page.para(format!("{ENDS} A point has to cut the source off before you test again."));
+    let kinds = options(&SourceKind::ALL, SourceKind::word);
+    page.choice("source-kind", "What kind of source", kinds, look.draft("source-kind"));
+    page.entry("source-what", "What it is", "Its name on the equipment or the drawing.", look.draft("source-what"));
+    page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
+    page.main("Keep the source that was found", "source");
+
+    page.heading("The scope has changed");
+    page.para(format!("{ENDS} What was proved was proved for another scope."));
+    let scope = look.draft_or("scope", &job.scope);
+    page.field("scope", "What will be worked on now", "", scope, EntryKind::Long, 500);
+    page.entry("scope-why", "Why the scope changes", "", look.draft("scope-why"));
+    page.button("Keep the new scope", "scope");
+
+    page.heading("A neutral was parted");
+    page.para(format!("{ENDS} A parted neutral can be live from another circuit: every pair is tested again."));
+    page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
+    page.button("Keep that the neutral was parted", "neutral");
+
+    page.heading("A point of isolation is missing");
+    page.para(format!("{ENDS} The new point is opened, locked and signed before you test again."));
+    page.button("Add a point of isolation", go(Route::Step(job.id(), Step::Points)));
+
+    page.heading("A person leaves or joins");
+    page.para(format!(
+        "Who leaves takes their own lock off first. {ENDS} Who joins fits their own lock at every point before they work. If \
+         in doubt, prove dead again before they begin."
+    ));
+    page.button("People on the job", go(Route::Step(job.id(), Step::People)));
+    page
+}
+
+/// The change of shift.
+pub fn shift(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new("Shift change");
+    page.caution(
+        Tone::Must,
+        "Leave no gap: the incoming person fits their own lock at every point before any lock of the outgoing person comes off.",
+    );
+    page.caution(
+        Tone::Warn,
+        "Taking the shift ends the proof. After it the outgoing person takes their own locks off, and the incoming person \
+         proves dead again before any work.",
+    );
+    let mut without: Vec<EntryId> = look.acting.into_iter().collect();
+    if let Some((_, from, to, told)) = &job.shift {
+        taking(look, job, (*from, *to), told, &mut page);
+        without.extend([*from, *to]);
+    }
+    let again = job.shift.is_some();
+    page.heading(if again { "Offer it to somebody else" } else { "Offer the shift" });
+    let people = people(look, job, &without);
+    let route = go(Route::Step(job.id(), Step::People));
+    if people.is_empty() {
+        page.para("There is nobody else on this job to offer it to. Add the incoming person to the job first.");
+        put(&mut page, "Add a person to the job", route);
+        return page;
+    }
+    page.choice("to", "Who takes the shift", people, look.draft("to"));
+    let hint = "State of the work, what is locked, what is still open, who was told.";
+    page.field("told", "What you told them", hint, look.draft("told"), EntryKind::Long, 1000);
+    put(&mut page, if again { "Offer the shift again" } else { "Offer the shift" }, "offer-shift");
+    page.button("Add a person to the job", route);
+    page
+}
+
+/// Does what a button on these screens says.
+pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), String> {
+    match verb {
+        "begin" => {
+            let run = act.job(job)?.run().map(|r| r.id()).ok_or("Nothing is proved dead yet. Prove it first.")?;
+            act.keep(Some(job), Fact::WorkBegan { run })?;
+        }
+        "finish" => {
+            let clear = act.need("clear", "Write how you saw that people, tools and earths are clear.")?;
+            act.keep(Some(job), Fact::WorkFinished { clear })?;
+            act.onward(job, Step::Work)?;
+        }
+        "leave" => {
+            let why = act.need("why", "Write why the work is left.")?;
+            act.keep(Some(job), Fact::WorkLeft { why })?;
+            act.say = Some("Kept. The proof has ended: prove dead again when you come back.".into());
+        }
+        "source" => {
+            let kind = picked(act, "source-kind", "Choose what kind of source it is.")?;
+            let what = act.need("source-what", "Write what the source is.")?;
+            let at = act.need("source-at", "Write where the source comes in.")?;
+            let looked = at.clone();
+            act.keep(Some(job), Fact::SourceAnswered { kind, found: Some(Found { what, at }), looked })?;
+            act.say = Some("Kept. The proof has ended: treat as live. Add the point that cuts this source off.".into());
+            act.go = Some(Route::Step(job, Step::Points));
+        }
+        "scope" => {
+            let scope = act.need("scope", "Write what will be worked on now.")?;
+            let why = act.need("scope-why", "Write why the scope changes.")?;
+            act.keep(Some(job), Fact::ScopeChanged { scope, why })?;
+            voided(act, job);
+        }
+        "neutral" => {
+            let what = act.need("neutral", "Write which neutral was parted, and where.")?;
+            act.keep(Some(job), Fact::NeutralParted { what })?;
+            voided(act, job);
+        }
+        "offer-shift" => {
+            let to = act.need_id("to", "Choose who takes the shift.")?;
+            let told = act.need("told", "Write what you told them.")?;
+            act.keep(Some(job), Fact::ShiftOffered { to, told })?;
+        }
+        "take-shift" => take_shift(act, job)?,
+        _ => return Err(UNKNOWN.into()),
+    }
+    Ok(())
+}
+
+/// What is proved, with what, and what ends it.
+fn proved(look: &Look, job: &Job, page: &mut Page) {
+    if let Some(run) = job.run() {
+        page.fact("Indicator", look.world.instrument(run.indicator));
+        page.fact("Indicator proved before", look.by(&run.before));
+        if let Some((after, ..)) = &run.after {
+            page.fact("Indicator proved after", look.by(after));
+        }
+        page.fact("Pairs tested", format!("{}, none gave an indication", job.plan().len()));
+        if job.dead_limit > 0 {
+            let limit = Reading::Millivolts(job.dead_limit).word();
+            page.fact("Counted as no indication", format!("up to {limit}, the limit that your company set"));
+        }
+    }
+    for lock in job.locks_on() {
+        if let Means::Other(what) = &lock.means {
+            let (place, owner) = (job.lock_place(lock.on), look.name(lock.owner));
+            page.caution(Tone::Warn, format!("{place} is secured for {owner} without a lock: {what}."));
+        }
+    }
+    page.caution(
+        Tone::Warn,
+        "The proof holds for this place and this scope only. It ends when the work is left, the shift changes, a lock comes \
+         off, a point is closed or added, another source is found, a neutral is parted or the scope changes. Your site's rules \
+         may ask for more.",
+    );
+}
+
+fn working(look: &Look, page: &mut Page) {
+    page.heading("When the work is finished");
+    let hint = "Counted people and tools, looked into the panel, earths off.";
+    let label = "How you saw that people, tools and earths are clear";
+    page.field("clear", label, hint, look.draft("clear"), EntryKind::Long, 500);
+    page.main("Work is finished", "finish");
+
+    page.heading("If you leave before that");
+    page.para("Leaving ends the proof. Coming back means proving the indicator and testing every pair again.");
+    page.entry("why", "Why the work is left", "Break, end of the day, called away.", look.draft("why"));
+    page.button("Leave the work", "leave");
+}
+
+fn taking(look: &Look, job: &Job, (from, to): (EntryId, EntryId), told: &str, page: &mut Page) {
+    let name = look.name(to);
+    page.heading(format!("Offered to {name}"));
+    page.fact("From", look.name(from));
+    page.fact("Told", told);
+    let gap = gap(&job.points, to, &job.locks);
+    if gap.is_empty() {
+        page.caution(Tone::Must, format!("Give the device to {name}. {name} signs below."));
+        page.mark("mark", format!("{name} signs for the shift"), look.draft("mark"));
+        page.main(format!("{name} takes the shift"), "take-shift");
+        return;
+    }
+    for point in gap {
+        page.caution(Tone::Must, format!("{name} has no lock of their own on {}.", point.label));
+    }
+    page.main(format!("Fit the locks of {name}"), go(Route::Locks(job.id())));
+}
+
+fn take_shift(act: &mut Act, job: EntryId) -> Result<(), String> {
+    let (offer, from, to, _) =
+        act.job(job)?.shift.ok_or("The shift is not on offer. The outgoing person offers it first.")?;
+    let (from, name) = (act.world().name(from), act.world().name(to));
+    let mark = act.need("mark", &format!("{name} signs in the box first."))?;
+    keep_as(act, job, to, Fact::ShiftTaken { offer, mark })?;
+    act.say = Some(format!(
+        "Kept. {name} answers for the isolation and has this device. {from} now takes their own locks off. Then prove dead again."
+    ));
+    act.go = Some(Route::Locks(job));
+    Ok(())
+}
+
+fn voided(act: &mut Act, job: EntryId) {
+    act.say = Some("Kept. The proof has ended: treat as live until it is proved dead again.".into());
+    act.go = Some(Route::Job(job));
+}

@@ -1,0 +1,29 @@
+//! Moments as a person reads them.
+
+use jiff::Timestamp;
+use jiff::tz::Offset;
+
+/// "10:42" on the day of `now`, "24 Nov 10:42" on another day of that year, "2025-11-24 10:42" otherwise.
+/// `wall` and `now` in milliseconds since 1970-01-01T00:00Z, `zone` in minutes ahead of UTC.
+pub fn when(wall: i64, zone: i32, now: i64) -> String {
+    let (Some(at), Some(today)) = (civil(wall, zone), civil(now, zone)) else {
+        return "at a time that this device cannot read".into();
+    };
+    if at.date() == today.date() {
+        at.strftime("%H:%M").to_string()
+    } else if at.year() == today.year() {
+        at.strftime("%-d %b %H:%M").to_string()
+    } else {
+        at.strftime("%Y-%m-%d %H:%M").to_string()
+    }
+}
+
+/// "2026-11-25 10:42:07" with seconds, for the time line.
+pub fn exact(wall: i64, zone: i32) -> String {
+    civil(wall, zone).map_or_else(|| "unreadable".into(), |at| at.strftime("%Y-%m-%d %H:%M:%S").to_string())
+}
+
+fn civil(wall: i64, zone: i32) -> Option<jiff::civil::DateTime> {
+    let offset = Offset::from_seconds(zone.checked_mul(60)?).ok()?;
+    Some(offset.to_datetime(Timestamp::from_millisecond(wall).ok()?))
+}

@@ -1,0 +1,72 @@
+//! What all jobs of a device share: people, sites, instruments.
+
+use std::collections::BTreeMap;
+
+use crate::journal::fact::InstrumentKind;
+use crate::journal::{Entry, EntryId, Fact};
+
+/// People, sites and instruments by the entry that brought them.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct World {
+    /// People.
+    pub people: BTreeMap<EntryId, Person>,
+    /// Sites by name.
+    pub sites: BTreeMap<EntryId, String>,
+    /// Instruments.
+    pub instruments: BTreeMap<EntryId, Instrument>,
+}
+
+/// A person.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Person {
+    /// Name.
+    pub name: String,
+    /// Qualification, as free text.
+    pub qualification: String,
+    /// Telephone.
+    pub telephone: String,
+}
+
+/// An instrument.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Instrument {
+    /// What it is for.
+    pub kind: InstrumentKind,
+    /// Its name.
+    pub name: String,
+    /// Its serial number.
+    pub serial: String,
+}
+
+impl World {
+    /// Takes in an entry; entries about jobs change nothing here.
+    pub fn extend(&mut self, entry: &Entry) {
+        match &entry.body.fact {
+            Fact::SiteNoted { name } => {
+                self.sites.insert(entry.id, name.clone());
+            }
+            Fact::PersonNoted { name, qualification, telephone, corrects } => {
+                let (name, qualification, telephone) = (name.clone(), qualification.clone(), telephone.clone());
+                self.people.insert(corrects.unwrap_or(entry.id), Person { name, qualification, telephone });
+            }
+            Fact::InstrumentNoted { kind, name, serial } => {
+                let (name, serial) = (name.clone(), serial.clone());
+                self.instruments.insert(entry.id, Instrument { kind: *kind, name, serial });
+            }
+            _ => {}
+        }
+    }
+
+    /// A person's name.
+    pub fn name(&self, person: EntryId) -> String {
+        self.people.get(&person).map_or_else(|| format!("person {}", person.short()), |p| p.name.clone())
+    }
+
+    /// An instrument's name and serial number.
+    pub fn instrument(&self, id: EntryId) -> String {
+        self.instruments.get(&id).map_or_else(
+            || format!("instrument {}", id.short()),
+            |i| format!("{}, serial {}", i.name, if i.serial.is_empty() { "not given" } else { &i.serial }),
+        )
+    }
+}

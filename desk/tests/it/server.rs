@@ -1,0 +1,395 @@
+//! What is answered and who is let in, over the real router with a brain that only remembers.
+
+use std::sync::{Arc, Mutex};
+
+use axum::body::Body;
+use axum::http::{HeaderMap, Request, StatusCode};
+use stillbar_core::{Errand, Filled, Outcome, Screen};
+use stillbar_desk::body::{MOST_PHOTO, MOST_TYPED};
+use stillbar_desk::guard::POLICY;
+use stillbar_desk::server::{self, Brain};
+use tower::ServiceExt;
+
+use crate::samples;
+
+const PORT: u16 = 7462;
+const HOST: (&str, &str) = ("host", "127.0.0.1:7462");
+const JSON: (&str, &str) = ("content-type", "application/json");
+
+/// Writes down what it is asked.
+#[derive(Default)]
+struct Notes {
+    said: Mutex<Vec<String>>,
+}
+
+impl Notes {
+    fn note(&self, what: String) {
+        self.said
+            .lock()
+            .expect("no test panics while it notes")
+            .push(what);
+    }
+}
+
+impl Brain for Notes {
+    fn screen(&self) -> Screen {
+        samples::first()
+    }
+    fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
+        assert!(action != "panic", "asked to");
+        let fields: Vec<_> = input
+            .iter()
+            .map(|f| format!("{}={}", f.field, f.value))
+            .collect();
+        self.note(format!("act {turn:?} {action} {}", fields.join(",")));
+        vec![Errand::TakePhoto {
+            token: "t 1".into(),
+            hint: "near".into(),
+        }]
+    }
+    fn edit(&self, field: String, value: String) {
+        self.note(format!("edit {field}={value}"));
+    }
+    fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
+        self.note(match outcome {
+            Outcome::Photo { media_type, bytes } => {
+                format!("photo {token} {media_type} {}", bytes.len())
+            }
+            Outcome::Refused { why } => format!("refused {token} {why}"),
+        });
+        vec![]
+    }
+    fn photo(&self, sha256: String) -> Option<Vec<u8>> {
+        match &sha256[..2] {
+            "aa" => Some(b"\xFF\xD8\xFF\xE0 jpeg".to_vec()),
+            "bb" => Some(b"\x89PNG\r\n\x1a\n png".to_vec()),
+            "cc" => Some(b"RIFF\x08\0\0\0WEBP".to_vec()),
+            "dd" => Some(b"<html>no picture</html>".to_vec()),
+            _ => None,
+        }
+    }
+}
+
+struct Answer {
+    status: StatusCode,
+    headers: HeaderMap,
+    text: String,
+    noted: Vec<String>,
+}
+
+fn ask(method: &str, path: &str, headers: &[(&str, &str)], body: impl Into<Body>) -> Answer {
+    let brain = Arc::new(Notes::default());
+    let mut request = Request::builder().method(method).uri(path);
+    for (name, value) in headers {
+        request = request.header(*name, *value);
+    }
+    let request = request
+        .body(body.into())
+        .expect("the request of a test is well formed");
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .build()
+        .expect("a runtime starts");
+    runtime.block_on(async {
+        let answer = server::router(Arc::clone(&brain), PORT)
+            .oneshot(request)
+            .await
+            .expect("the router always answers");
+        let (parts, body) = answer.into_parts();
+        let bytes = axum::body::to_bytes(body, MOST_PHOTO)
+            .await
+            .expect("the answer is whole");
+        let noted = brain
+            .said
+            .lock()
+            .expect("no test panics while it notes")
+            .clone();
+        Answer {
+            status: parts.status,
+            headers: parts.headers,
+            text: String::from_utf8_lossy(&bytes).into_owned(),
+            noted,
+        }
+    })
+}
+
+fn get(path: &str) -> Answer {
+    ask("GET", path, &[HOST], "")
+}
+
+#[test]
+fn the_page_and_what_it_needs() {
+    let page = get("/");
+    assert_eq!(page.status, StatusCode::OK);
+    assert!(page.text.contains("Plan a job"));
+    for (path, kind) in [
+        ("/style.css", "text/css"),
+        ("/desk.js", "text/javascript"),
+        ("/icon.svg", "image/svg+xml"),
+    ] {
+        assert!(page.text.contains(path), "{path} is not asked for");
+        let asset = get(path);
+        assert_eq!(asset.status, StatusCode::OK, "{path}");
+        assert!(
+            asset.headers["content-type"]
+                .to_str()
+                .is_ok_and(|t| t.starts_with(kind)),
+            "{path}"
+        );
+    }
+    assert_eq!(get("/elsewhere").status, StatusCode::NOT_FOUND);
+}
+
+#[test]
+fn every_answer_carries_the_headers() {
+    for path in ["/", "/desk.js", "/none", "/photo/x"] {
+        let headers = get(path).headers;
+        assert_eq!(headers["content-security-policy"], POLICY, "{path}");
+        assert_eq!(headers["x-content-type-options"], "nosniff", "{path}");
+        assert_eq!(headers["referrer-policy"], "no-referrer", "{path}");
+        assert_eq!(headers["cache-control"], "no-store", "{path}");
+    }
+    assert!(POLICY.contains("default-src 'none'") && !POLICY.contains("unsafe"));
+    assert_eq!(
+        ask("GET", "/", &[("host", "evil.example")], "").headers["content-security-policy"],
+        POLICY
+    );
+}
+
+#[test]
+fn only_its_own_names() {
+    for host in [
+        "127.0.0.1:7462",
+        "localhost:7462",
+        "LOCALHOST:7462",
+        "[::1]:7462",
+    ] {
+        assert_eq!(
+            ask("GET", "/", &[("host", host)], "").status,
+            StatusCode::OK,
+            "{host}"
+        );
+    }
+    for host in [
+        "evil.example:7462",
+        "127.0.0.1",
+        "127.0.0.1:80",
+        "localhost.evil.example:7462",
+        "192.168.0.7:7462",
+        "",
+    ] {
+        let answer = ask("GET", "/", &[("host", host)], "");
+        assert_eq!(answer.status, StatusCode::FORBIDDEN, "{host}");
+        assert!(
+            answer.text.contains("http://127.0.0.1:7462/"),
+            "it says where it is"
+        );
+    }
+    assert_eq!(
+        ask("GET", "/", &[], "").status,
+        StatusCode::FORBIDDEN,
+        "no host"
+    );
+    assert_eq!(
+        ask("GET", "/", &[HOST, ("host", "evil.example")], "").status,
+        StatusCode::FORBIDDEN,
+        "two hosts"
+    );
+}
+
+#[test]
+fn only_its_own_page_may_post() {
+    let edit = |header| {
+        ask(
+            "POST",
+            "/edit",
+            &[HOST, JSON, header],
+            r#"{"field":"a","value":"b"}"#,
+        )
+    };
+    for ours in [
+        ("origin", "http://127.0.0.1:7462"),
+        ("origin", "http://localhost:7462"),
+        ("sec-fetch-site", "same-origin"),
+    ] {
+        let answer = edit(ours);
+        assert_eq!(
+            (answer.status, answer.noted),
+            (StatusCode::NO_CONTENT, vec!["edit a=b".to_owned()]),
+            "{ours:?}"
+        );
+    }
+    for foreign in [
+        ("origin", "http://evil.example"),
+        ("origin", "https://127.0.0.1:7462"),
+        ("origin", "http://127.0.0.1:7463"),
+        ("origin", "null"),
+        ("sec-fetch-site", "cross-site"),
+        ("sec-fetch-site", "same-site"),
+    ] {
+        let answer = edit(foreign);
+        assert_eq!(answer.status, StatusCode::FORBIDDEN, "{foreign:?}");
+        assert!(answer.noted.is_empty(), "{foreign:?} reached the core");
+    }
+    // A plain HTML form can send these without asking first.
+    for kind in [
+        "text/plain",
+        "application/x-www-form-urlencoded",
+        "multipart/form-data",
+    ] {
+        let answer = ask(
+            "POST",
+            "/edit",
+            &[HOST, ("content-type", kind)],
+            r#"{"field":"a","value":"b"}"#,
+        );
+        assert_eq!(answer.status, StatusCode::UNSUPPORTED_MEDIA_TYPE, "{kind}");
+        assert!(answer.noted.is_empty());
+    }
+}
+
+#[test]
+fn an_act_reaches_the_core_as_it_is_and_brings_the_screen() {
+    let answer = ask(
+        "POST",
+        "/act",
+        &[HOST, JSON],
+        r#"{"turn":7,"action":"go:1","fields":[{"field":"a","value":"b\nc"}]}"#,
+    );
+    assert_eq!(answer.noted, ["act Some(7) go:1 a=b\nc"]);
+    let shown: serde_json::Value = serde_json::from_str(&answer.text).expect("JSON");
+    assert_eq!(shown["route"], "/");
+    assert_eq!(shown["title"], "Jobs");
+    assert_eq!(
+        shown["errands"],
+        serde_json::json!([{"errand": "take-photo", "token": "t 1", "hint": "near"}])
+    );
+    assert!(
+        shown["html"]
+            .as_str()
+            .is_some_and(|h| h.starts_with("<form"))
+    );
+    assert_eq!(
+        ask("POST", "/act", &[HOST, JSON], r#"{"action":"x"}"#).noted,
+        ["act None x "]
+    );
+}
+
+#[test]
+fn what_cannot_be_read_is_refused_with_a_reason() {
+    for body in ["", "{", r#"{"action":3}"#, r#"{"turn":-1,"action":"x"}"#] {
+        let answer = ask("POST", "/act", &[HOST, JSON], body);
+        assert_eq!(answer.status, StatusCode::BAD_REQUEST, "{body}");
+        assert!(
+            answer.text.starts_with("This could not be read:") && answer.noted.is_empty(),
+            "{}",
+            answer.text
+        );
+    }
+    assert_eq!(
+        ask("POST", "/deliver", &[HOST], "x").status,
+        StatusCode::BAD_REQUEST,
+        "no token"
+    );
+}
+
+#[test]
+fn too_much_is_refused_with_a_sentence() {
+    let json = |size: usize| {
+        let frame = r#"{"field":"a","value":""}"#;
+        frame.replace("\"\"", &format!("\"{}\"", "x".repeat(size - frame.len())))
+    };
+    assert_eq!(
+        ask("POST", "/edit", &[HOST, JSON], json(MOST_TYPED)).status,
+        StatusCode::NO_CONTENT
+    );
+    assert_eq!(
+        ask(
+            "POST",
+            "/deliver?token=t",
+            &[HOST, ("content-type", "image/jpeg")],
+            vec![0; MOST_PHOTO]
+        )
+        .status,
+        StatusCode::OK
+    );
+    for (path, kind, body) in [
+        ("/edit", JSON.1, json(MOST_TYPED + 1).into_bytes()),
+        ("/act", JSON.1, json(MOST_TYPED + 1).into_bytes()),
+        ("/deliver?token=t", "image/jpeg", vec![0; MOST_PHOTO + 1]),
+    ] {
+        let answer = ask("POST", path, &[HOST, ("content-type", kind)], body);
+        assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
+        assert!(
+            answer.text.contains("256 KiB") && answer.text.contains("40 MiB"),
+            "{path}: {}",
+            answer.text
+        );
+        assert!(answer.noted.is_empty(), "{path} reached the core");
+    }
+}
+
+#[test]
+fn a_photo_or_a_refusal_is_delivered_under_its_token() {
+    let photo = ask(
+        "POST",
+        "/deliver?token=t%201",
+        &[HOST, ("content-type", "image/png")],
+        vec![1, 2, 3],
+    );
+    assert_eq!(
+        (photo.status, photo.noted),
+        (StatusCode::OK, vec!["photo t 1 image/png 3".to_owned()])
+    );
+    let untold = ask("POST", "/deliver?token=t", &[HOST], vec![1]);
+    assert_eq!(untold.noted, ["photo t  1"]);
+    let refusal = ask(
+        "POST",
+        "/deliver?token=t",
+        &[HOST, JSON],
+        r#"{"why":"No camera."}"#,
+    );
+    assert_eq!(refusal.noted, ["refused t No camera."]);
+}
+
+#[test]
+fn a_kept_photo_has_the_kind_that_its_bytes_say() {
+    for (first, kind) in [
+        ("aa", "image/jpeg"),
+        ("bb", "image/png"),
+        ("cc", "image/webp"),
+    ] {
+        let answer = get(&format!("/photo/{}", first.repeat(32)));
+        assert_eq!(answer.status, StatusCode::OK, "{kind}");
+        assert_eq!(answer.headers["content-type"], kind);
+    }
+    let (other, unknown) = (
+        format!("/photo/{}", "dd".repeat(32)),
+        format!("/photo/{}", "ee".repeat(32)),
+    );
+    for path in [
+        other.as_str(),
+        &unknown,
+        "/photo/aa",
+        "/photo/..%2Fdevice.key",
+        &format!("/photo/{}", "AA".repeat(32)),
+    ] {
+        let answer = get(path);
+        assert_eq!(answer.status, StatusCode::NOT_FOUND, "{path}");
+        assert!(!answer.text.contains("no picture"), "{path}");
+    }
+}
+
+#[test]
+fn a_panic_is_told_and_the_desk_goes_on() {
+    let answer = ask("POST", "/act", &[HOST, JSON], r#"{"action":"panic"}"#);
+    assert_eq!(answer.status, StatusCode::INTERNAL_SERVER_ERROR);
+    assert!(
+        answer.text.starts_with("The desk met a fault of its own"),
+        "{}",
+        answer.text
+    );
+    assert!(
+        !answer.text.contains("asked to"),
+        "nothing of the inside shows"
+    );
+}
