@@ -3,8 +3,18 @@
 //! Everything that knows about isolating, locks, proving dead and records is here; a shell draws a [`Screen`] and runs
 //! its [`Errand`]s. Start at [`Field`], the one object that a shell holds.
 
-pub mod app;
-pub mod screens;
+#[cfg(feature = "bindings")]
+uniffi::setup_scaffolding!();
 
-pub use app::{Field, OpenError, Platform};
+pub mod app;
+pub mod job;
+pub mod journal;
+pub mod point;
+pub mod prove;
+pub mod screens;
+pub mod store;
+pub mod words;
+pub mod world;
+
+pub use app::{Field, OpenError, Platform, PlatformError};
 pub use screens::parts::{self, Errand, Filled, Outcome, Screen};

@@ -54,30 +54,15 @@ pub fn whole(body: Result<Bytes, BytesRejection>) -> Result<Bytes, Say> {
 
 /// Whether the body says that it is JSON.
 pub fn is_json(headers: &HeaderMap) -> bool {
-    let kind = headers
-        .get(header::CONTENT_TYPE)
-        .and_then(|t| t.to_str().ok())
-        .unwrap_or_default();
-    kind.split(';')
-        .next()
-        .is_some_and(|t| t.trim().eq_ignore_ascii_case("application/json"))
+    let kind = headers.get(header::CONTENT_TYPE).and_then(|t| t.to_str().ok()).unwrap_or_default();
+    kind.split(';').next().is_some_and(|t| t.trim().eq_ignore_ascii_case("application/json"))
 }
 
 /// The body as JSON, and as nothing else: a plain HTML form of another page cannot send this kind.
-pub fn json<T: for<'a> Deserialize<'a>>(
-    headers: &HeaderMap,
-    body: Result<Bytes, BytesRejection>,
-) -> Result<T, Say> {
+pub fn json<T: for<'a> Deserialize<'a>>(headers: &HeaderMap, body: Result<Bytes, BytesRejection>) -> Result<T, Say> {
     if !is_json(headers) {
-        return Err(Say::new(
-            StatusCode::UNSUPPORTED_MEDIA_TYPE,
-            "This takes application/json only.",
-        ));
+        return Err(Say::new(StatusCode::UNSUPPORTED_MEDIA_TYPE, "This takes application/json only."));
     }
-    serde_json::from_slice(&whole(body)?).map_err(|e| {
-        Say::new(
-            StatusCode::BAD_REQUEST,
-            format!("This could not be read: {e}."),
-        )
-    })
+    serde_json::from_slice(&whole(body)?)
+        .map_err(|e| Say::new(StatusCode::BAD_REQUEST, format!("This could not be read: {e}.")))
 }

@@ -134,15 +134,10 @@ pub fn run() -> ExitCode {
     // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
     let cli = Cli::parse();
     let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
-        Command::Demo(a) => {
-            start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot)
-        }
+        Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
-        Command::Rescue { data } => start::existing(&data)
-            .and_then(|()| calls::rescue(&data))
-            .map(say)
-            .map_err(cannot),
+        Command::Rescue { data } => start::existing(&data).and_then(|()| calls::rescue(&data)).map(say).map_err(cannot),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -158,11 +153,7 @@ fn cannot(why: String) -> (u8, String) {
 }
 
 fn plan(args: &PlanArgs) -> Result<(), String> {
-    let order = args
-        .order
-        .to_possible_value()
-        .map(|v| v.get_name().to_owned())
-        .unwrap_or_default();
+    let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
     if args.json {
         calls::plan(&args.conductors, &order).map(|json| say(json.to_string()))
     } else {

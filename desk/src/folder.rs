@@ -39,21 +39,14 @@ pub fn make(folder: &Path) -> Result<(), String> {
         return Ok(());
     }
     if folder.exists() {
-        return Err(format!(
-            "{} is a file. Name a folder with --data.",
-            folder.display()
-        ));
+        return Err(format!("{} is a file. Name a folder with --data.", folder.display()));
     }
     let mut builder = fs::DirBuilder::new();
     builder.recursive(true);
     #[cfg(unix)]
     std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
     builder.create(folder).map_err(|e| {
-        format!(
-            "The folder {} could not be made: {}. Name another with --data.",
-            folder.display(),
-            plain(&e)
-        )
+        format!("The folder {} could not be made: {}. Name another with --data.", folder.display(), plain(&e))
     })
 }
 
@@ -66,8 +59,7 @@ pub fn demo_home() -> Result<PathBuf, String> {
 
 /// What is in `folder`.
 pub fn demo(folder: &Path) -> Result<Demo, String> {
-    let unreadable =
-        |e: io::Error| format!("{} could not be read: {}.", folder.display(), plain(&e));
+    let unreadable = |e: io::Error| format!("{} could not be read: {}.", folder.display(), plain(&e));
     match fs::read_to_string(folder.join(MARK)) {
         Ok(text) if text == WHOLE => return Ok(Demo::Whole),
         Ok(_) => return Ok(Demo::Begun),
@@ -75,11 +67,7 @@ pub fn demo(folder: &Path) -> Result<Demo, String> {
         Err(e) => return Err(unreadable(e)),
     }
     match fs::read_dir(folder) {
-        Ok(mut inside) => Ok(if inside.next().is_none() {
-            Demo::Empty
-        } else {
-            Demo::Other
-        }),
+        Ok(mut inside) => Ok(if inside.next().is_none() { Demo::Empty } else { Demo::Other }),
         Err(e) if e.kind() == io::ErrorKind::NotFound => Ok(Demo::Empty),
         Err(e) => Err(unreadable(e)),
     }
@@ -89,18 +77,13 @@ pub fn demo(folder: &Path) -> Result<Demo, String> {
 pub fn mark(folder: &Path, whole: bool) -> Result<(), String> {
     let file = folder.join(MARK);
     fs::write(&file, if whole { WHOLE } else { BEGUN }).map_err(|e| {
-        format!(
-            "{} could not be written: {}. Name another folder with --data.",
-            file.display(),
-            plain(&e)
-        )
+        format!("{} could not be written: {}. Name another folder with --data.", file.display(), plain(&e))
     })
 }
 
 /// Empties a folder of the demo; the mark goes last, so that a half-emptied one is still known as the demo's.
 pub fn empty(folder: &Path) -> Result<(), String> {
-    let failed =
-        |e: io::Error| format!("{} could not be emptied: {}.", folder.display(), plain(&e));
+    let failed = |e: io::Error| format!("{} could not be emptied: {}.", folder.display(), plain(&e));
     mark(folder, false)?;
     for inside in fs::read_dir(folder).map_err(failed)? {
         let inside = inside.map_err(failed)?;
@@ -109,11 +92,7 @@ pub fn empty(folder: &Path) -> Result<(), String> {
         }
         // A link is removed, never followed.
         let folder_itself = inside.file_type().map_err(failed)?.is_dir();
-        let gone = if folder_itself {
-            fs::remove_dir_all(inside.path())
-        } else {
-            fs::remove_file(inside.path())
-        };
+        let gone = if folder_itself { fs::remove_dir_all(inside.path()) } else { fs::remove_file(inside.path()) };
         gone.map_err(failed)?;
     }
     Ok(())

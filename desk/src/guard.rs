@@ -9,6 +9,8 @@ use axum::http::{HeaderValue, Method, StatusCode};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 
+use crate::body::Say;
+
 /// Scripts, styles and pictures from here only, nothing inline, no frames around it.
 pub const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; \
                           form-action 'none'; frame-ancestors 'none'; base-uri 'none'";
@@ -18,40 +20,26 @@ const HEADERS: [(HeaderName, &str); 5] = [
     (header::CONTENT_SECURITY_POLICY, POLICY),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
     (header::REFERRER_POLICY, "no-referrer"),
-    (
-        HeaderName::from_static("cross-origin-resource-policy"),
-        "same-origin",
-    ),
-    (
-        HeaderName::from_static("cross-origin-opener-policy"),
-        "same-origin",
-    ),
+    (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
+    (HeaderName::from_static("cross-origin-opener-policy"), "same-origin"),
 ];
 
 /// Lets through what comes from here, and puts the headers on every answer.
 pub async fn guard(State(port): State<u16>, request: Request, next: Next) -> Response {
     let headers = request.headers();
     let mut answer = if !host_is_ours(headers, port) {
-        let say = format!("This desk answers only under http://127.0.0.1:{port}/.\n");
-        (StatusCode::FORBIDDEN, say).into_response()
+        let say = format!("This desk answers only under http://127.0.0.1:{port}/.");
+        Say::new(StatusCode::FORBIDDEN, say).into_response()
     } else if request.method() != Method::GET && !origin_is_ours(headers, port) {
-        (
-            StatusCode::FORBIDDEN,
-            "This desk takes nothing from other pages.\n",
-        )
-            .into_response()
+        let say = "This desk takes nothing from other pages.";
+        Say::new(StatusCode::FORBIDDEN, say).into_response()
     } else {
         next.run(request).await
     };
     for (name, value) in HEADERS {
-        answer
-            .headers_mut()
-            .insert(name, HeaderValue::from_static(value));
+        answer.headers_mut().insert(name, HeaderValue::from_static(value));
     }
-    answer
-        .headers_mut()
-        .entry(header::CACHE_CONTROL)
-        .or_insert(HeaderValue::from_static("no-store"));
+    answer.headers_mut().entry(header::CACHE_CONTROL).or_insert(HeaderValue::from_static("no-store"));
     answer
 }
 
@@ -82,8 +70,6 @@ fn origin_is_ours(headers: &HeaderMap, port: u16) -> bool {
             .and_then(|o| o.strip_prefix("http://"))
             .is_some_and(|authority| is_ours(authority, port)),
     };
-    let site = headers
-        .get("sec-fetch-site")
-        .is_none_or(|site| site == "same-origin" || site == "none");
+    let site = headers.get("sec-fetch-site").is_none_or(|site| site == "same-origin" || site == "none");
     origin && site
 }

@@ -26,12 +26,8 @@ pub struct System {
 impl System {
     /// Fails if the system has no source of random bytes, without which no entry could be signed.
     pub fn new(folder: &Path) -> Result<Self, String> {
-        getrandom::fill(&mut [0; 1])
-            .map_err(|_| "This system gives no random bytes, so nothing can be signed.")?;
-        Ok(Self {
-            folder: folder.to_owned(),
-            zone: TimeZone::system(),
-        })
+        getrandom::fill(&mut [0; 1]).map_err(|_| "This system gives no random bytes, so nothing can be signed.")?;
+        Ok(Self { folder: folder.to_owned(), zone: TimeZone::system() })
     }
 
     fn write_secret(&self, secret: &[u8]) -> io::Result<()> {
@@ -115,19 +111,14 @@ impl Platform for System {
     }
 
     fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError> {
-        self.write_secret(&secret)
-            .map_err(|e| self.failed("written", &e))
+        self.write_secret(&secret).map_err(|e| self.failed("written", &e))
     }
 }
 
 impl System {
     fn failed(&self, deed: &str, e: &io::Error) -> PlatformError {
         PlatformError::Failed {
-            why: format!(
-                "The device's key {} could not be {deed}: {}.",
-                self.folder.join(SECRET).display(),
-                plain(e)
-            ),
+            why: format!("The device's key {} could not be {deed}: {}.", self.folder.join(SECRET).display(), plain(e)),
         }
     }
 }

@@ -74,67 +74,30 @@ struct Desk<B> {
 
 impl<B> Clone for Desk<B> {
     fn clone(&self) -> Self {
-        Self {
-            brain: Arc::clone(&self.brain),
-            photos: Arc::clone(&self.photos),
-        }
+        Self { brain: Arc::clone(&self.brain), photos: Arc::clone(&self.photos) }
     }
 }
 
 /// All that the desk answers, for a page under this port of loopback.
 pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
-    let desk = Desk {
-        brain,
-        photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)),
-    };
+    let desk = Desk { brain, photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)) };
     Router::new()
         .route("/act", post(act::<B>))
         .route("/edit", post(edit::<B>))
         .layer(DefaultBodyLimit::max(MOST_TYPED))
-        .route(
-            "/deliver",
-            post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)),
-        )
+        .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)))
         .route("/", get(page::<B>))
         .route("/photo/{sha256}", get(photo::<B>))
-        .route(
-            "/style.css",
-            get(|| {
-                asset(
-                    "text/css; charset=utf-8",
-                    include_str!("../assets/style.css"),
-                )
-            }),
-        )
-        .route(
-            "/desk.js",
-            get(|| {
-                asset(
-                    "text/javascript; charset=utf-8",
-                    include_str!("../assets/desk.js"),
-                )
-            }),
-        )
-        .route(
-            "/icon.svg",
-            get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))),
-        )
-        .fallback(|| async {
-            Say::new(
-                StatusCode::NOT_FOUND,
-                "There is nothing here. The desk is at /.",
-            )
-        })
+        .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
+        .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
+        .route("/icon.svg", get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))))
+        .fallback(|| async { Say::new(StatusCode::NOT_FOUND, "There is nothing here. The desk is at /.") })
         .with_state(desk)
         .layer(middleware::from_fn_with_state(port, guard::guard))
 }
 
 /// Answers until Ctrl-C or a request to end; answers under way then get `last` to finish.
-pub async fn run(
-    listener: tokio::net::TcpListener,
-    app: Router,
-    last: Duration,
-) -> std::io::Result<()> {
+pub async fn run(listener: tokio::net::TcpListener, app: Router, last: Duration) -> std::io::Result<()> {
     let ending = Arc::new(Notify::new());
     let end = {
         let (ending, asked) = (Arc::clone(&ending), asked_to_end()?);
@@ -152,10 +115,7 @@ pub async fn run(
 #[cfg(unix)]
 fn asked_to_end() -> std::io::Result<impl Future<Output = ()> + Send> {
     use tokio::signal::unix::{SignalKind, signal};
-    let (mut interrupt, mut terminate) = (
-        signal(SignalKind::interrupt())?,
-        signal(SignalKind::terminate())?,
-    );
+    let (mut interrupt, mut terminate) = (signal(SignalKind::interrupt())?, signal(SignalKind::terminate())?);
     Ok(async move {
         tokio::select! { _ = interrupt.recv() => {}, _ = terminate.recv() => {} }
     })
@@ -168,9 +128,7 @@ fn asked_to_end() -> std::io::Result<impl Future<Output = ()> + Send> {
 
 /// Calls the core on a thread that may block. A panic there is told, and the desk goes on.
 async fn call<T: Send + 'static>(deed: impl FnOnce() -> T + Send + 'static) -> Result<T, Say> {
-    tokio::task::spawn_blocking(deed)
-        .await
-        .map_err(|_| Say::fault())
+    tokio::task::spawn_blocking(deed).await.map_err(|_| Say::fault())
 }
 
 async fn asset(kind: &'static str, text: &'static str) -> Response {
@@ -179,9 +137,7 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
 }
 
 async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Say> {
-    call(move || render::page(&desk.brain.screen()))
-        .await
-        .map(Html)
+    call(move || render::page(&desk.brain.screen())).await.map(Html)
 }
 
 #[derive(Deserialize)]
@@ -197,11 +153,7 @@ async fn act<B: Brain>(
     headers: HeaderMap,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Response, Say> {
-    let Act {
-        turn,
-        action,
-        fields,
-    } = json(&headers, body)?;
+    let Act { turn, action, fields } = json(&headers, body)?;
     call(move || {
         let errands = desk.brain.act(turn, action, fields);
         shown(&desk.brain.screen(), errands)
@@ -215,9 +167,7 @@ async fn edit<B: Brain>(
     body: Result<Bytes, BytesRejection>,
 ) -> Result<StatusCode, Say> {
     let Filled { field, value } = json(&headers, body)?;
-    call(move || desk.brain.edit(field, value))
-        .await
-        .map(|()| StatusCode::NO_CONTENT)
+    call(move || desk.brain.edit(field, value)).await.map(|()| StatusCode::NO_CONTENT)
 }
 
 #[derive(Deserialize)]
@@ -240,22 +190,13 @@ async fn deliver<B: Brain>(
     let _turn = desk.photos.clone().acquire_owned().await;
     let body = tokio::time::timeout(PHOTO_COMES, Bytes::from_request(request, &()))
         .await
-        .map_err(|_| {
-            Say::new(
-                StatusCode::REQUEST_TIMEOUT,
-                "The photo did not arrive. Send it once more.",
-            )
-        })?;
+        .map_err(|_| Say::new(StatusCode::REQUEST_TIMEOUT, "The photo did not arrive. Send it once more."))?;
     let outcome = if is_json(&headers) {
         let Refusal { why } = json(&headers, body)?;
         Outcome::Refused { why }
     } else {
         let bytes = whole(body)?.into();
-        let media_type = headers
-            .get(header::CONTENT_TYPE)
-            .and_then(|t| t.to_str().ok())
-            .unwrap_or_default()
-            .to_owned();
+        let media_type = headers.get(header::CONTENT_TYPE).and_then(|t| t.to_str().ok()).unwrap_or_default().to_owned();
         Outcome::Photo { media_type, bytes }
     };
     call(move || {
@@ -265,27 +206,15 @@ async fn deliver<B: Brain>(
     .await
 }
 
-async fn photo<B: Brain>(
-    State(desk): State<Desk<B>>,
-    Path(sha256): Path<String>,
-) -> Result<Response, Say> {
+async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>) -> Result<Response, Say> {
     let none = || Say::new(StatusCode::NOT_FOUND, "There is no such photo here.");
-    if sha256.len() != 64
-        || !sha256
-            .bytes()
-            .all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
-    {
+    if sha256.len() != 64 || !sha256.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
         return Err(none());
     }
-    let bytes = call(move || desk.brain.photo(sha256))
-        .await?
-        .ok_or_else(none)?;
+    let bytes = call(move || desk.brain.photo(sha256)).await?.ok_or_else(none)?;
     let kind = picture_kind(&bytes).ok_or_else(none)?;
     // The address is the hash of the bytes, so what is under it never changes.
-    let headers = [
-        (header::CONTENT_TYPE, kind),
-        (header::CACHE_CONTROL, "private, max-age=3600, immutable"),
-    ];
+    let headers = [(header::CONTENT_TYPE, kind), (header::CACHE_CONTROL, "private, max-age=3600, immutable")];
     Ok((headers, bytes).into_response())
 }
 
@@ -294,21 +223,7 @@ fn picture_kind(bytes: &[u8]) -> Option<&'static str> {
     match bytes {
         [0xFF, 0xD8, 0xFF, ..] => Some("image/jpeg"),
         [0x89, b'P', b'N', b'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => Some("image/png"),
-        [
-            b'R',
-            b'I',
-            b'F',
-            b'F',
-            _,
-            _,
-            _,
-            _,
-            b'W',
-            b'E',
-            b'B',
-            b'P',
-            ..,
-        ] => Some("image/webp"),
+        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Some("image/webp"),
         _ => None,
     }
 }
@@ -322,12 +237,7 @@ struct Shown<'a> {
 }
 
 fn shown(screen: &Screen, errands: Vec<Errand>) -> Response {
-    let shown = Shown {
-        html: render::screen(screen),
-        title: &screen.title,
-        route: &screen.route,
-        errands,
-    };
+    let shown = Shown { html: render::screen(screen), title: &screen.title, route: &screen.route, errands };
     match serde_json::to_string(&shown) {
         Ok(text) => ([(header::CONTENT_TYPE, "application/json")], text).into_response(),
         Err(_) => Say::fault().into_response(),

@@ -27,12 +27,7 @@ pub fn desk(data: &Path, port: Option<u16>, browser: bool) -> Result<(), String>
 }
 
 /// Opens the demo, written first if it is not there, and answers until Ctrl-C.
-pub fn demo(
-    data: Option<PathBuf>,
-    fresh: bool,
-    port: Option<u16>,
-    browser: bool,
-) -> Result<(), String> {
+pub fn demo(data: Option<PathBuf>, fresh: bool, port: Option<u16>, browser: bool) -> Result<(), String> {
     let listener = listen(port)?;
     let data = data.map_or_else(folder::demo_home, Ok)?;
     folder::make(&data)?;
@@ -64,10 +59,7 @@ pub fn existing(data: &Path) -> Result<(), String> {
     if data.is_dir() {
         return Ok(());
     }
-    Err(format!(
-        "{} is not a folder. Name the data folder with --data.",
-        data.display()
-    ))
+    Err(format!("{} is not a folder. Name the data folder with --data.", data.display()))
 }
 
 fn write_demo(data: &Path) -> Result<(), String> {
@@ -79,10 +71,7 @@ fn write_demo(data: &Path) -> Result<(), String> {
 fn open(data: &Path) -> Result<Arc<Field>, OpenError> {
     let platform = System::new(data).map_err(|what| OpenError::Other { what })?;
     let name = data.to_str().ok_or_else(|| OpenError::Other {
-        what: format!(
-            "The name of the folder {} is not Unicode. Name another with --data.",
-            data.display()
-        ),
+        what: format!("The name of the folder {} is not Unicode. Name another with --data.", data.display()),
     })?;
     Field::open(name.to_owned(), Arc::new(platform))
 }
@@ -92,12 +81,8 @@ fn listen(port: Option<u16>) -> Result<TcpListener, String> {
     let loopback = |port| TcpListener::bind((Ipv4Addr::LOCALHOST, port));
     let Some(named) = port else {
         return loopback(PORT).or_else(|_| {
-            let free = loopback(0)
-                .map_err(|e| format!("No port could be opened: {}.", folder::plain(&e)))?;
-            let _ = writeln!(
-                std::io::stderr(),
-                "Port {PORT} is taken, so another one is used."
-            );
+            let free = loopback(0).map_err(|e| format!("No port could be opened: {}.", folder::plain(&e)))?;
+            let _ = writeln!(std::io::stderr(), "Port {PORT} is taken, so another one is used.");
             Ok(free)
         });
     };
@@ -110,12 +95,7 @@ fn listen(port: Option<u16>) -> Result<TcpListener, String> {
 }
 
 fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), String> {
-    let failed = |e: std::io::Error| {
-        format!(
-            "The desk could not answer: {}. Start it again.",
-            folder::plain(&e)
-        )
-    };
+    let failed = |e: std::io::Error| format!("The desk could not answer: {}. Start it again.", folder::plain(&e));
     let port = listener.local_addr().map_err(failed)?.port();
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
@@ -132,10 +112,7 @@ fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), 
         let _ = writeln!(out, "Stillbar is at {url}").and_then(|()| out.flush());
         drop(out);
         if browser && open::that_detached(&url).is_err() {
-            let _ = writeln!(
-                std::io::stderr(),
-                "No browser could be started. Open the address above in one."
-            );
+            let _ = writeln!(std::io::stderr(), "No browser could be started. Open the address above in one.");
         }
         server::run(listener, server::router(field, port), LAST_ANSWERS).await
     });

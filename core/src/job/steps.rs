@@ -135,6 +135,23 @@ impl Step {
         .into()
     }
 
+    /// The step of that name.
+    pub fn named(name: &str) -> Option<Step> {
+        if let Some(point) = name.strip_prefix("isolate-") {
+            return point.parse().ok().map(Step::Isolate);
+        }
+        Step::FIXED.into_iter().find(|step| step.name() == name)
+    }
+
+    /// Every step but those of single points, in order.
+    const FIXED: [Step; 21] = {
+        use Step::*;
+        [
+            Permit, People, Told, Barriers, Sources, Points, Instruments, Circuits, Shed, OpenUp, ProveBefore, DeadTest,
+            ProveAfter, Work, CoversBack, Warn, Unlock, Close, Presence, CircuitsOn, HandBack,
+        ]
+    };
+
     /// Its title on a screen.
     pub fn title(self, job: &Job) -> String {
         use Step::*;
@@ -190,11 +207,9 @@ impl Step {
 impl Job {
     /// The steps in order.
     pub fn sequence(&self) -> Vec<Step> {
-        use Step::*;
-        let mut steps = vec![Permit, People, Told, Barriers, Sources, Points, Instruments, Circuits, Shed];
-        steps.extend(self.points.iter().map(|p| Isolate(p.stamp.id)));
-        steps.extend([OpenUp, ProveBefore, DeadTest, ProveAfter, Work]);
-        steps.extend([CoversBack, Warn, Unlock, Close, Presence, CircuitsOn, HandBack]);
+        let mut steps = Step::FIXED.to_vec();
+        let after_shedding = 1 + steps.iter().position(|s| *s == Step::Shed).unwrap_or(0);
+        steps.splice(after_shedding..after_shedding, self.points.iter().map(|p| Step::Isolate(p.stamp.id)));
         steps
     }
 

@@ -10,7 +10,7 @@ mod terminals;
 
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
 pub use order::{Order, Test, group, plan};
-pub use run::{Reading, ReadingError, Run, Standing, Taken, parse_volts};
+pub use run::{Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
 pub use terminals::terminals;
 
 use serde::{Deserialize, Serialize};

@@ -26,6 +26,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// The entries of the job, on the time line only.
+    pub entries: &'a [crate::journal::Entry],
 }
 
 impl Look<'_> {

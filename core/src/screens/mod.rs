@@ -16,6 +16,7 @@ mod plan;
 mod prove;
 mod restore;
 mod text;
+mod time_line;
 mod work;
 
 pub use route::Route;

@@ -61,19 +61,13 @@ fn length(number: f32) -> f32 {
 
 fn ink_of(shape: &Shape) -> Ink {
     match shape {
-        Shape::Line { ink, .. }
-        | Shape::Circle { ink, .. }
-        | Shape::Box { ink, .. }
-        | Shape::Text { ink, .. } => *ink,
+        Shape::Line { ink, .. } | Shape::Circle { ink, .. } | Shape::Box { ink, .. } | Shape::Text { ink, .. } => *ink,
     }
 }
 
 /// Yellow has none: it is painted into green, which has one.
 fn rimmed(ink: Ink) -> bool {
-    matches!(
-        ink,
-        Ink::Brown | Ink::Black | Ink::Grey | Ink::Blue | Ink::Green
-    )
+    matches!(ink, Ink::Brown | Ink::Black | Ink::Grey | Ink::Blue | Ink::Green)
 }
 
 fn ink(ink: Ink) -> &'static str {

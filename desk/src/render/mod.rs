@@ -91,11 +91,7 @@ fn banner(standing: &Standing) -> Markup {
 }
 
 fn note(notice: &Notice) -> Markup {
-    let role = if matches!(notice.tone, Tone::Forbid | Tone::Warn) {
-        "alert"
-    } else {
-        "status"
-    };
+    let role = if matches!(notice.tone, Tone::Forbid | Tone::Warn) { "alert" } else { "status" };
     html! {
         div #shell-notice .notice.(tone(notice.tone)) role=(role) { (sign::of_tone(notice.tone)) p { (notice.text) } }
     }
@@ -114,19 +110,9 @@ fn block(shown: &Block) -> Markup {
         Block::Pad { id, pad } => ask::pad(id, pad),
         Block::Photo { id, photo } => media::photo(id, photo),
         Block::Drawing { id, label, drawing } => drawing::drawing(id, label, drawing),
-        Block::Table {
-            id,
-            caption,
-            head,
-            rows,
-        } => table::table(id, caption, head, rows),
+        Block::Table { id, caption, head, rows } => table::table(id, caption, head, rows),
         Block::Button { id, button } => flow::button(id, button),
-        Block::Mark {
-            id,
-            field,
-            label,
-            value,
-        } => media::mark(id, field, label, value),
+        Block::Mark { id, field, label, value } => media::mark(id, field, label, value),
     }
 }
 

@@ -11,10 +11,7 @@ pub fn of_tone(tone: Tone) -> Markup {
         Tone::Forbid => sign("sign", forbid()),
         Tone::Must => sign("sign", must()),
         Tone::Plain => sign("sign", kept()),
-        Tone::Quiet => sign(
-            "sign",
-            html! { rect .line x="22" y="22" width="56" height="56" rx="8" {} },
-        ),
+        Tone::Quiet => sign("sign", html! { rect .line x="22" y="22" width="56" height="56" rx="8" {} }),
     }
 }
 
@@ -57,18 +54,12 @@ pub fn back() -> Markup {
 
 /// A row that opens something.
 pub fn onward() -> Markup {
-    sign(
-        "sign small onward",
-        html! { path .line d="M38 14l36 36-36 36" {} },
-    )
+    sign("sign small onward", html! { path .line d="M38 14l36 36-36 36" {} })
 }
 
 /// A photo can be taken.
 pub fn camera() -> Markup {
-    sign(
-        "sign",
-        html! { path .line d="M8 28h22l9-13h22l9 13h22v58H8z" {} circle .line cx="50" cy="56" r="17" {} },
-    )
+    sign("sign", html! { path .line d="M8 28h22l9-13h22l9 13h22v58H8z" {} circle .line cx="50" cy="56" r="17" {} })
 }
 
 fn kept() -> Markup {

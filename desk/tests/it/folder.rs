@@ -13,14 +13,7 @@ fn made_for_its_owner_only() {
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
-        assert_eq!(
-            fs::metadata(&data)
-                .expect("it is there")
-                .permissions()
-                .mode()
-                & 0o777,
-            0o700
-        );
+        assert_eq!(fs::metadata(&data).expect("it is there").permissions().mode() & 0o777, 0o700);
     }
 }
 
@@ -32,10 +25,7 @@ fn a_file_is_no_folder() {
     let why = folder::make(&file).expect_err("a file");
     assert!(why.contains("notes.txt") && why.contains("--data"), "{why}");
     let why = folder::make(&file.join("below")).expect_err("below a file");
-    assert!(
-        why.contains("notes.txt") && !why.contains("os error"),
-        "{why}"
-    );
+    assert!(why.contains("notes.txt") && !why.contains("os error"), "{why}");
     assert_eq!(fs::read_to_string(&file).expect("still there"), "mine");
 }
 
@@ -68,19 +58,9 @@ fn emptying_follows_no_link_and_keeps_the_mark() {
     folder::mark(&data, true).expect("marked");
 
     folder::empty(&data).expect("emptied");
-    let left: Vec<_> = fs::read_dir(&data)
-        .expect("still there")
-        .filter_map(Result::ok)
-        .map(|e| e.file_name())
-        .collect();
+    let left: Vec<_> =
+        fs::read_dir(&data).expect("still there").filter_map(Result::ok).map(|e| e.file_name()).collect();
     assert_eq!(left, ["demo.txt"]);
-    assert_eq!(
-        folder::demo(&data),
-        Ok(Demo::Begun),
-        "a half-emptied demo is still known as one"
-    );
-    assert_eq!(
-        fs::read_to_string(other.join("mine")).expect("untouched"),
-        "mine"
-    );
+    assert_eq!(folder::demo(&data), Ok(Demo::Begun), "a half-emptied demo is still known as one");
+    assert_eq!(fs::read_to_string(other.join("mine")).expect("untouched"), "mine");
 }

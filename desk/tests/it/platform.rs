@@ -19,14 +19,8 @@ fn the_secret_comes_back_and_is_never_replaced() {
     fs::write(dir.path().join("device.key.new"), "half").expect("written");
     system.store_secret(vec![7; 32]).expect("stored");
     assert_eq!(system.load_secret(), Ok(Some(vec![7; 32])));
-    let why = system
-        .store_secret(vec![8; 32])
-        .expect_err("there is one")
-        .to_string();
-    assert!(
-        why.contains("device.key") && !why.contains("os error"),
-        "{why}"
-    );
+    let why = system.store_secret(vec![8; 32]).expect_err("there is one").to_string();
+    assert!(why.contains("device.key") && !why.contains("os error"), "{why}");
     assert_eq!(system.load_secret(), Ok(Some(vec![7; 32])));
     assert!(!dir.path().join("device.key.new").exists());
 }
@@ -37,13 +31,7 @@ fn others_cannot_read_the_secret() {
     use std::os::unix::fs::PermissionsExt;
     let (dir, system) = system();
     let file = dir.path().join("device.key");
-    let mode = || {
-        fs::metadata(&file)
-            .expect("it is there")
-            .permissions()
-            .mode()
-            & 0o777
-    };
+    let mode = || fs::metadata(&file).expect("it is there").permissions().mode() & 0o777;
     system.store_secret(vec![7; 32]).expect("stored");
     assert_eq!(mode(), 0o600);
     fs::set_permissions(&file, fs::Permissions::from_mode(0o644)).expect("loosened");

@@ -9,10 +9,7 @@ use crate::{proving, samples};
 
 /// The ids of a piece of HTML.
 fn ids(html: &str) -> Vec<&str> {
-    html.split(" id=\"")
-        .skip(1)
-        .filter_map(|rest| rest.split('"').next())
-        .collect()
+    html.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect()
 }
 
 /// Fails unless all of `parts` are in `html`.
@@ -28,12 +25,7 @@ fn samples_hold_every_kind_of_block() {
     for (_, shown) in samples::all() {
         for block in &shown.blocks {
             let json = serde_json::to_value(block).expect("a block is JSON");
-            kinds.insert(
-                json["block"]
-                    .as_str()
-                    .expect("it names its kind")
-                    .to_owned(),
-            );
+            kinds.insert(json["block"].as_str().expect("it names its kind").to_owned());
         }
     }
     let all = [
@@ -75,15 +67,8 @@ fn no_id_is_there_twice_and_every_reference_has_its_target() {
         let found: HashSet<_> = all.iter().copied().collect();
         assert_eq!(found.len(), all.len(), "{name}: {all:?}");
         for attribute in [" for=\"", " aria-describedby=\"", " aria-labelledby=\""] {
-            for target in html
-                .split(attribute)
-                .skip(1)
-                .filter_map(|rest| rest.split('"').next())
-            {
-                assert!(
-                    found.contains(target),
-                    "{name}: {attribute}{target} points nowhere"
-                );
+            for target in html.split(attribute).skip(1).filter_map(|rest| rest.split('"').next()) {
+                assert!(found.contains(target), "{name}: {attribute}{target} points nowhere");
             }
         }
     }
@@ -93,49 +78,13 @@ fn no_id_is_there_twice_and_every_reference_has_its_target() {
 fn nothing_given_becomes_markup() {
     const EVIL: &str = "\"><script>alert('x')</script>&";
     let text = || EVIL.to_owned();
-    let opt = Opt {
-        value: text(),
-        label: text(),
-        tone: Tone::Plain,
-    };
-    let choice = Choice {
-        field: text(),
-        label: text(),
-        options: vec![opt.clone()],
-        chosen: vec![text()],
-        many: true,
-    };
-    let entry = |kind| Entry {
-        field: text(),
-        label: text(),
-        hint: text(),
-        value: text(),
-        kind,
-        limit: 9,
-    };
-    let row = PadRow {
-        field: text(),
-        label: text(),
-        hint: text(),
-        chosen: text(),
-    };
-    let seen = PhotoSeen {
-        sha256: text(),
-        label: text(),
-    };
-    let letters = Shape::Text {
-        x: 0.0,
-        y: 0.0,
-        size: 9.0,
-        text: text(),
-        ink: Ink::Black,
-    };
-    let button = Button {
-        id: text(),
-        label: text(),
-        action: text(),
-        tone: Tone::Forbid,
-    };
+    let opt = Opt { value: text(), label: text(), tone: Tone::Plain };
+    let choice = Choice { field: text(), label: text(), options: vec![opt.clone()], chosen: vec![text()], many: true };
+    let entry = |kind| Entry { field: text(), label: text(), hint: text(), value: text(), kind, limit: 9 };
+    let row = PadRow { field: text(), label: text(), hint: text(), chosen: text() };
+    let seen = PhotoSeen { sha256: text(), label: text() };
+    let letters = Shape::Text { x: 0.0, y: 0.0, size: 9.0, text: text(), ink: Ink::Black };
+    let button = Button { id: text(), label: text(), action: text(), tone: Tone::Forbid };
     let step = StepRow {
         number: text(),
         title: text(),
@@ -146,106 +95,32 @@ fn nothing_given_becomes_markup() {
     };
     let id = text;
     let blocks = vec![
-        Block::Heading {
-            id: id(),
-            text: text(),
-        },
-        Block::Paragraph {
-            id: id(),
-            text: text(),
-        },
-        Block::Caution {
-            id: id(),
-            tone: Tone::Must,
-            text: text(),
-        },
-        Block::Fact {
-            id: id(),
-            label: text(),
-            value: text(),
-        },
+        Block::Heading { id: id(), text: text() },
+        Block::Paragraph { id: id(), text: text() },
+        Block::Caution { id: id(), tone: Tone::Must, text: text() },
+        Block::Fact { id: id(), label: text(), value: text() },
         Block::Step { id: id(), step },
         Block::Choice { id: id(), choice },
-        Block::Entry {
-            id: id(),
-            entry: entry(EntryKind::Text),
-        },
-        Block::Entry {
-            id: id(),
-            entry: entry(EntryKind::Long),
-        },
-        Block::Pad {
-            id: id(),
-            pad: Pad {
-                label: text(),
-                rows: vec![row],
-                options: vec![opt],
-                volts: true,
-            },
-        },
-        Block::Photo {
-            id: id(),
-            photo: PhotoSlot {
-                label: text(),
-                hint: text(),
-                action: text(),
-                taken: vec![seen],
-            },
-        },
-        Block::Drawing {
-            id: id(),
-            label: text(),
-            drawing: Drawing {
-                width: 9.0,
-                height: 9.0,
-                shapes: vec![letters],
-            },
-        },
-        Block::Table {
-            id: id(),
-            caption: text(),
-            head: vec![text()],
-            rows: vec![Row {
-                cells: vec![text(), text()],
-            }],
-        },
-        Block::Button {
-            id: "other".into(),
-            button: button.clone(),
-        },
-        Block::Mark {
-            id: id(),
-            field: text(),
-            label: text(),
-            value: text(),
-        },
+        Block::Entry { id: id(), entry: entry(EntryKind::Text) },
+        Block::Entry { id: id(), entry: entry(EntryKind::Long) },
+        Block::Pad { id: id(), pad: Pad { label: text(), rows: vec![row], options: vec![opt], volts: true } },
+        Block::Photo { id: id(), photo: PhotoSlot { label: text(), hint: text(), action: text(), taken: vec![seen] } },
+        Block::Drawing { id: id(), label: text(), drawing: Drawing { width: 9.0, height: 9.0, shapes: vec![letters] } },
+        Block::Table { id: id(), caption: text(), head: vec![text()], rows: vec![Row { cells: vec![text(), text()] }] },
+        Block::Button { id: "other".into(), button: button.clone() },
+        Block::Mark { id: id(), field: text(), label: text(), value: text() },
     ];
     let mut screen = samples::screen(EVIL, EVIL, blocks);
     screen.context = text();
-    screen.standing = Some(Standing {
-        tone: Tone::Warn,
-        word: text(),
-        text: text(),
-        deviations: vec![text()],
-    });
-    screen.notice = Some(Notice {
-        tone: Tone::Warn,
-        text: text(),
-    });
+    screen.standing = Some(Standing { tone: Tone::Warn, word: text(), text: text(), deviations: vec![text()] });
+    screen.notice = Some(Notice { tone: Tone::Warn, text: text() });
     screen.main = Some(button.clone());
     screen.up = Some(button);
 
     let page = render::page(&screen);
-    assert_eq!(
-        page.matches("<script").count(),
-        1,
-        "only the page's own script"
-    );
+    assert_eq!(page.matches("<script").count(), 1, "only the page's own script");
     assert!(!page.contains("alert('x')</script>"));
-    assert!(
-        page.matches("&lt;script&gt;").count() > 40,
-        "everything is still there as text"
-    );
+    assert!(page.matches("&lt;script&gt;").count() > 40, "everything is still there as text");
 }
 
 #[test]
@@ -276,20 +151,13 @@ fn the_frame_of_a_screen() {
         ],
     );
     assert_eq!(html.matches("<h1").count(), 1);
-    assert_eq!(
-        html.matches("type=\"submit\"").count(),
-        1,
-        "Enter must reach the main button and no other"
-    );
+    assert_eq!(html.matches("type=\"submit\"").count(), 1, "Enter must reach the main button and no other");
     has(&render::screen(&samples::form()), &["role=\"status\""]);
 }
 
 #[test]
 fn no_word_of_the_shell_claims_safety() {
     for (name, shown) in samples::all() {
-        assert!(
-            !render::page(&shown).to_lowercase().contains("safe"),
-            "{name}"
-        );
+        assert!(!render::page(&shown).to_lowercase().contains("safe"), "{name}");
     }
 }

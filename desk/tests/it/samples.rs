@@ -6,12 +6,7 @@ use crate::proving::{readings, volts};
 
 /// A button that sends its own id.
 pub fn button(id: &str, label: &str, tone: Tone) -> Button {
-    Button {
-        id: id.into(),
-        label: label.into(),
-        action: format!("do:{id}"),
-        tone,
-    }
+    Button { id: id.into(), label: label.into(), action: format!("do:{id}"), tone }
 }
 
 /// A screen of these blocks, with all that can stand around them.
@@ -36,13 +31,7 @@ pub fn screen(route: &str, title: &str, blocks: Vec<Block>) -> Screen {
 
 /// Answers that are their own values, in lower case.
 pub fn options(list: &[(&str, Tone)]) -> Vec<Opt> {
-    list.iter()
-        .map(|(label, tone)| Opt {
-            value: label.to_lowercase(),
-            label: (*label).into(),
-            tone: *tone,
-        })
-        .collect()
+    list.iter().map(|(label, tone)| Opt { value: label.to_lowercase(), label: (*label).into(), tone: *tone }).collect()
 }
 
 fn step(number: &str, title: &str, state: StepState, word: &str, lines: &[&str]) -> Block {
@@ -55,11 +44,7 @@ fn step(number: &str, title: &str, state: StepState, word: &str, lines: &[&str])
             state,
             word: word.into(),
             lines: lines.iter().map(|l| (*l).into()).collect(),
-            action: if opens {
-                format!("open:{number}")
-            } else {
-                String::new()
-            },
+            action: if opens { format!("open:{number}") } else { String::new() },
         },
     }
 }
@@ -70,24 +55,9 @@ pub fn steps() -> Screen {
         "/job/1",
         "Replace the motor of pump 2",
         vec![
-            Block::Heading {
-                id: "h-steps".into(),
-                text: "Steps".into(),
-            },
-            step(
-                "1",
-                "Permit and people",
-                StepState::Done,
-                "held",
-                &["Permit WP-118, two people."],
-            ),
-            step(
-                "2",
-                "Points of isolation",
-                StepState::Deviated,
-                "deviated",
-                &["No lock fits way 7."],
-            ),
+            Block::Heading { id: "h-steps".into(), text: "Steps".into() },
+            step("1", "Permit and people", StepState::Done, "held", &["Permit WP-118, two people."]),
+            step("2", "Points of isolation", StepState::Deviated, "deviated", &["No lock fits way 7."]),
             step("3", "Indicator before", StepState::Open, "open", &[]),
             step(
                 "4",
@@ -96,20 +66,8 @@ pub fn steps() -> Screen {
                 "now",
                 &["L1 – L3 is missing.", "L2 – L3 is missing."],
             ),
-            step(
-                "5",
-                "Indicator after",
-                StepState::Stop,
-                "stop",
-                &["The proving unit gave no indication."],
-            ),
-            step(
-                "6",
-                "Hand back",
-                StepState::Later,
-                "later",
-                &["Its turn comes when all locks are off."],
-            ),
+            step("5", "Indicator after", StepState::Stop, "stop", &["The proving unit gave no indication."]),
+            step("6", "Hand back", StepState::Later, "later", &["Its turn comes when all locks are off."]),
         ],
     );
     if let Some(standing) = &mut shown.standing {
@@ -126,41 +84,21 @@ pub fn steps() -> Screen {
 pub fn form() -> Screen {
     let entry = |id: &str, label: &str, hint: &str, value: &str, kind| Block::Entry {
         id: id.into(),
-        entry: Entry {
-            field: id.into(),
-            label: label.into(),
-            hint: hint.into(),
-            value: value.into(),
-            kind,
-            limit: 60,
-        },
+        entry: Entry { field: id.into(), label: label.into(), hint: hint.into(), value: value.into(), kind, limit: 60 },
     };
-    let places =
-        ["Plant room", "Board room on the ground floor", "Outdoors"].map(|l| (l, Tone::Plain));
-    let found = [
-        ("Standby set", Tone::Warn),
-        ("Solar", Tone::Warn),
-        ("None found", Tone::Plain),
-    ];
+    let places = ["Plant room", "Board room on the ground floor", "Outdoors"].map(|l| (l, Tone::Plain));
+    let found = [("Standby set", Tone::Warn), ("Solar", Tone::Warn), ("None found", Tone::Plain)];
     let mut shown = screen(
         "/job/1/form",
         "Point of isolation",
         vec![
-            Block::Caution {
-                id: "c1".into(),
-                tone: Tone::Warn,
-                text: "The incoming side stays live.".into(),
-            },
+            Block::Caution { id: "c1".into(), tone: Tone::Warn, text: "The incoming side stays live.".into() },
             Block::Caution {
                 id: "c2".into(),
                 tone: Tone::Forbid,
                 text: "Do not use a stop button as a point of isolation.".into(),
             },
-            Block::Caution {
-                id: "c3".into(),
-                tone: Tone::Must,
-                text: "Keep the key on you.".into(),
-            },
+            Block::Caution { id: "c3".into(), tone: Tone::Must, text: "Keep the key on you.".into() },
             Block::Choice {
                 id: "where".into(),
                 choice: Choice {
@@ -181,21 +119,9 @@ pub fn form() -> Screen {
                     many: true,
                 },
             },
-            entry(
-                "device",
-                "Device",
-                "As it is written on it, such as Q7",
-                "Q7",
-                EntryKind::Text,
-            ),
+            entry("device", "Device", "As it is written on it, such as Q7", "Q7", EntryKind::Text),
             entry("poles", "Poles", "", "3", EntryKind::Number),
-            entry(
-                "ring",
-                "Telephone of the control room",
-                "",
-                "",
-                EntryKind::Telephone,
-            ),
+            entry("ring", "Telephone of the control room", "", "", EntryKind::Telephone),
             entry(
                 "note",
                 "Anything else",
@@ -209,10 +135,7 @@ pub fn form() -> Screen {
                     label: "Photo of the lock".into(),
                     hint: "Lock, sign and device in one picture.".into(),
                     action: "photo:lock".into(),
-                    taken: vec![PhotoSeen {
-                        sha256: "ab".repeat(32),
-                        label: "Lock 14 on Q7".into(),
-                    }],
+                    taken: vec![PhotoSeen { sha256: "ab".repeat(32), label: "Lock 14 on Q7".into() }],
                 },
             },
             Block::Mark {
@@ -223,43 +146,40 @@ pub fn form() -> Screen {
             },
         ],
     );
-    shown.notice = Some(Notice {
-        tone: Tone::Plain,
-        text: "The point was kept.".into(),
-    });
+    shown.notice = Some(Notice { tone: Tone::Plain, text: "The point was kept.".into() });
     shown
 }
 
 /// Facts, tables, text and buttons.
 pub fn reading() -> Screen {
-    let fact = |id: &str, label: &str, value: &str| Block::Fact {
-        id: id.into(),
-        label: label.into(),
-        value: value.into(),
-    };
+    let fact =
+        |id: &str, label: &str, value: &str| Block::Fact { id: id.into(), label: label.into(), value: value.into() };
     let table = |id: &str, caption: &str, head: &[&str], rows: &[&[&str]]| Block::Table {
         id: id.into(),
         caption: caption.into(),
         head: head.iter().map(|h| (*h).into()).collect(),
-        rows: rows
-            .iter()
-            .map(|r| Row {
-                cells: r.iter().map(|c| (*c).into()).collect(),
-            })
-            .collect(),
+        rows: rows.iter().map(|r| Row { cells: r.iter().map(|c| (*c).into()).collect() }).collect(),
     };
     let mut shown = screen(
         "/job/1/proof",
         "What was proved",
         vec![
-            Block::Paragraph { id: "p".into(), text: "The proof ends when a lock comes off, a source is added, or the place of work is left.".into() },
+            Block::Paragraph {
+                id: "p".into(),
+                text: "The proof ends when a lock comes off, a source is added, or the place of work is left.".into(),
+            },
             fact("f1", "Indicator", "Two-pole, serial 40-1182"),
             fact("f2", "Proved before", "10:31 on the proving unit"),
             fact("f3", "By", "A. Okafor"),
-            table("t1", "Readings", &["Pair", "First probe", "Then", "Reading", "At"], &[
-                &["N – L1", "N", "L1", "No indication", "10:33:04"],
-                &["N – L2", "N", "L2", "No indication", "10:33:09"],
-            ]),
+            table(
+                "t1",
+                "Readings",
+                &["Pair", "First probe", "Then", "Reading", "At"],
+                &[
+                    &["N – L1", "N", "L1", "No indication", "10:33:04"],
+                    &["N – L2", "N", "L2", "No indication", "10:33:09"],
+                ],
+            ),
             table("t2", "Locks", &["Lock", "Owner"], &[&["14", "A. Okafor"], &["22", "M. Lindqvist"]]),
             Block::Button { id: "export".into(), button: button("export", "Show the record", Tone::Plain) },
             Block::Button { id: "b2".into(), button: button("later", "Add a note", Tone::Quiet) },
@@ -269,7 +189,8 @@ pub fn reading() -> Screen {
     shown.standing = Some(Standing {
         tone: Tone::Plain,
         word: "Proved dead".into(),
-        text: "10:36, ten tests at the motor terminals, A. Okafor, indicator 40-1182. Ends when a lock comes off.".into(),
+        text: "10:36, ten tests at the motor terminals, A. Okafor, indicator 40-1182. Ends when a lock comes off."
+            .into(),
         deviations: vec![],
     });
     shown.main = Some(button("work", "Begin the work", Tone::Plain));
@@ -281,13 +202,7 @@ pub fn first() -> Screen {
     let mut shown = screen(
         "/",
         "Jobs",
-        vec![step(
-            "1",
-            "Replace the motor of pump 2",
-            StepState::Open,
-            "open",
-            &["Pump house 2", "Treat as live"],
-        )],
+        vec![step("1", "Replace the motor of pump 2", StepState::Open, "open", &["Pump house 2", "Treat as live"])],
     );
     (shown.standing, shown.up, shown.context) = (None, None, String::new());
     shown.main = Some(button("new", "Plan a job", Tone::Plain));

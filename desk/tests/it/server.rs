@@ -24,10 +24,7 @@ struct Notes {
 
 impl Notes {
     fn note(&self, what: String) {
-        self.said
-            .lock()
-            .expect("no test panics while it notes")
-            .push(what);
+        self.said.lock().expect("no test panics while it notes").push(what);
     }
 }
 
@@ -37,15 +34,9 @@ impl Brain for Notes {
     }
     fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
         assert!(action != "panic", "asked to");
-        let fields: Vec<_> = input
-            .iter()
-            .map(|f| format!("{}={}", f.field, f.value))
-            .collect();
+        let fields: Vec<_> = input.iter().map(|f| format!("{}={}", f.field, f.value)).collect();
         self.note(format!("act {turn:?} {action} {}", fields.join(",")));
-        vec![Errand::TakePhoto {
-            token: "t 1".into(),
-            hint: "near".into(),
-        }]
+        vec![Errand::TakePhoto { token: "t 1".into(), hint: "near".into() }]
     }
     fn edit(&self, field: String, value: String) {
         self.note(format!("edit {field}={value}"));
@@ -83,26 +74,14 @@ fn ask(method: &str, path: &str, headers: &[(&str, &str)], body: impl Into<Body>
     for (name, value) in headers {
         request = request.header(*name, *value);
     }
-    let request = request
-        .body(body.into())
-        .expect("the request of a test is well formed");
-    let runtime = tokio::runtime::Builder::new_current_thread()
-        .build()
-        .expect("a runtime starts");
+    let request = request.body(body.into()).expect("the request of a test is well formed");
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().expect("a runtime starts");
     runtime.block_on(async {
-        let answer = server::router(Arc::clone(&brain), PORT)
-            .oneshot(request)
-            .await
-            .expect("the router always answers");
+        let answer =
+            server::router(Arc::clone(&brain), PORT).oneshot(request).await.expect("the router always answers");
         let (parts, body) = answer.into_parts();
-        let bytes = axum::body::to_bytes(body, MOST_PHOTO)
-            .await
-            .expect("the answer is whole");
-        let noted = brain
-            .said
-            .lock()
-            .expect("no test panics while it notes")
-            .clone();
+        let bytes = axum::body::to_bytes(body, MOST_PHOTO).await.expect("the answer is whole");
+        let noted = brain.said.lock().expect("no test panics while it notes").clone();
         Answer {
             status: parts.status,
             headers: parts.headers,
@@ -121,20 +100,11 @@ fn the_page_and_what_it_needs() {
     let page = get("/");
     assert_eq!(page.status, StatusCode::OK);
     assert!(page.text.contains("Plan a job"));
-    for (path, kind) in [
-        ("/style.css", "text/css"),
-        ("/desk.js", "text/javascript"),
-        ("/icon.svg", "image/svg+xml"),
-    ] {
+    for (path, kind) in [("/style.css", "text/css"), ("/desk.js", "text/javascript"), ("/icon.svg", "image/svg+xml")] {
         assert!(page.text.contains(path), "{path} is not asked for");
         let asset = get(path);
         assert_eq!(asset.status, StatusCode::OK, "{path}");
-        assert!(
-            asset.headers["content-type"]
-                .to_str()
-                .is_ok_and(|t| t.starts_with(kind)),
-            "{path}"
-        );
+        assert!(asset.headers["content-type"].to_str().is_ok_and(|t| t.starts_with(kind)), "{path}");
     }
     assert_eq!(get("/elsewhere").status, StatusCode::NOT_FOUND);
 }
@@ -149,74 +119,33 @@ fn every_answer_carries_the_headers() {
         assert_eq!(headers["cache-control"], "no-store", "{path}");
     }
     assert!(POLICY.contains("default-src 'none'") && !POLICY.contains("unsafe"));
-    assert_eq!(
-        ask("GET", "/", &[("host", "evil.example")], "").headers["content-security-policy"],
-        POLICY
-    );
+    assert_eq!(ask("GET", "/", &[("host", "evil.example")], "").headers["content-security-policy"], POLICY);
 }
 
 #[test]
 fn only_its_own_names() {
-    for host in [
-        "127.0.0.1:7462",
-        "localhost:7462",
-        "LOCALHOST:7462",
-        "[::1]:7462",
-    ] {
-        assert_eq!(
-            ask("GET", "/", &[("host", host)], "").status,
-            StatusCode::OK,
-            "{host}"
-        );
+    for host in ["127.0.0.1:7462", "localhost:7462", "LOCALHOST:7462", "[::1]:7462"] {
+        assert_eq!(ask("GET", "/", &[("host", host)], "").status, StatusCode::OK, "{host}");
     }
-    for host in [
-        "evil.example:7462",
-        "127.0.0.1",
-        "127.0.0.1:80",
-        "localhost.evil.example:7462",
-        "192.168.0.7:7462",
-        "",
-    ] {
+    for host in
+        ["evil.example:7462", "127.0.0.1", "127.0.0.1:80", "localhost.evil.example:7462", "192.168.0.7:7462", ""]
+    {
         let answer = ask("GET", "/", &[("host", host)], "");
         assert_eq!(answer.status, StatusCode::FORBIDDEN, "{host}");
-        assert!(
-            answer.text.contains("http://127.0.0.1:7462/"),
-            "it says where it is"
-        );
+        assert!(answer.text.contains("http://127.0.0.1:7462/"), "it says where it is");
     }
-    assert_eq!(
-        ask("GET", "/", &[], "").status,
-        StatusCode::FORBIDDEN,
-        "no host"
-    );
-    assert_eq!(
-        ask("GET", "/", &[HOST, ("host", "evil.example")], "").status,
-        StatusCode::FORBIDDEN,
-        "two hosts"
-    );
+    assert_eq!(ask("GET", "/", &[], "").status, StatusCode::FORBIDDEN, "no host");
+    assert_eq!(ask("GET", "/", &[HOST, ("host", "evil.example")], "").status, StatusCode::FORBIDDEN, "two hosts");
 }
 
 #[test]
 fn only_its_own_page_may_post() {
-    let edit = |header| {
-        ask(
-            "POST",
-            "/edit",
-            &[HOST, JSON, header],
-            r#"{"field":"a","value":"b"}"#,
-        )
-    };
-    for ours in [
-        ("origin", "http://127.0.0.1:7462"),
-        ("origin", "http://localhost:7462"),
-        ("sec-fetch-site", "same-origin"),
-    ] {
+    let edit = |header| ask("POST", "/edit", &[HOST, JSON, header], r#"{"field":"a","value":"b"}"#);
+    for ours in
+        [("origin", "http://127.0.0.1:7462"), ("origin", "http://localhost:7462"), ("sec-fetch-site", "same-origin")]
+    {
         let answer = edit(ours);
-        assert_eq!(
-            (answer.status, answer.noted),
-            (StatusCode::NO_CONTENT, vec!["edit a=b".to_owned()]),
-            "{ours:?}"
-        );
+        assert_eq!((answer.status, answer.noted), (StatusCode::NO_CONTENT, vec!["edit a=b".to_owned()]), "{ours:?}");
     }
     for foreign in [
         ("origin", "http://evil.example"),
@@ -231,17 +160,8 @@ fn only_its_own_page_may_post() {
         assert!(answer.noted.is_empty(), "{foreign:?} reached the core");
     }
     // A plain HTML form can send these without asking first.
-    for kind in [
-        "text/plain",
-        "application/x-www-form-urlencoded",
-        "multipart/form-data",
-    ] {
-        let answer = ask(
-            "POST",
-            "/edit",
-            &[HOST, ("content-type", kind)],
-            r#"{"field":"a","value":"b"}"#,
-        );
+    for kind in ["text/plain", "application/x-www-form-urlencoded", "multipart/form-data"] {
+        let answer = ask("POST", "/edit", &[HOST, ("content-type", kind)], r#"{"field":"a","value":"b"}"#);
         assert_eq!(answer.status, StatusCode::UNSUPPORTED_MEDIA_TYPE, "{kind}");
         assert!(answer.noted.is_empty());
     }
@@ -249,29 +169,15 @@ fn only_its_own_page_may_post() {
 
 #[test]
 fn an_act_reaches_the_core_as_it_is_and_brings_the_screen() {
-    let answer = ask(
-        "POST",
-        "/act",
-        &[HOST, JSON],
-        r#"{"turn":7,"action":"go:1","fields":[{"field":"a","value":"b\nc"}]}"#,
-    );
+    let answer =
+        ask("POST", "/act", &[HOST, JSON], r#"{"turn":7,"action":"go:1","fields":[{"field":"a","value":"b\nc"}]}"#);
     assert_eq!(answer.noted, ["act Some(7) go:1 a=b\nc"]);
     let shown: serde_json::Value = serde_json::from_str(&answer.text).expect("JSON");
     assert_eq!(shown["route"], "/");
     assert_eq!(shown["title"], "Jobs");
-    assert_eq!(
-        shown["errands"],
-        serde_json::json!([{"errand": "take-photo", "token": "t 1", "hint": "near"}])
-    );
-    assert!(
-        shown["html"]
-            .as_str()
-            .is_some_and(|h| h.starts_with("<form"))
-    );
-    assert_eq!(
-        ask("POST", "/act", &[HOST, JSON], r#"{"action":"x"}"#).noted,
-        ["act None x "]
-    );
+    assert_eq!(shown["errands"], serde_json::json!([{"errand": "take-photo", "token": "t 1", "hint": "near"}]));
+    assert!(shown["html"].as_str().is_some_and(|h| h.starts_with("<form")));
+    assert_eq!(ask("POST", "/act", &[HOST, JSON], r#"{"action":"x"}"#).noted, ["act None x "]);
 }
 
 #[test]
@@ -279,17 +185,9 @@ fn what_cannot_be_read_is_refused_with_a_reason() {
     for body in ["", "{", r#"{"action":3}"#, r#"{"turn":-1,"action":"x"}"#] {
         let answer = ask("POST", "/act", &[HOST, JSON], body);
         assert_eq!(answer.status, StatusCode::BAD_REQUEST, "{body}");
-        assert!(
-            answer.text.starts_with("This could not be read:") && answer.noted.is_empty(),
-            "{}",
-            answer.text
-        );
+        assert!(answer.text.starts_with("This could not be read:") && answer.noted.is_empty(), "{}", answer.text);
     }
-    assert_eq!(
-        ask("POST", "/deliver", &[HOST], "x").status,
-        StatusCode::BAD_REQUEST,
-        "no token"
-    );
+    assert_eq!(ask("POST", "/deliver", &[HOST], "x").status, StatusCode::BAD_REQUEST, "no token");
 }
 
 #[test]
@@ -298,18 +196,9 @@ fn too_much_is_refused_with_a_sentence() {
         let frame = r#"{"field":"a","value":""}"#;
         frame.replace("\"\"", &format!("\"{}\"", "x".repeat(size - frame.len())))
     };
+    assert_eq!(ask("POST", "/edit", &[HOST, JSON], json(MOST_TYPED)).status, StatusCode::NO_CONTENT);
     assert_eq!(
-        ask("POST", "/edit", &[HOST, JSON], json(MOST_TYPED)).status,
-        StatusCode::NO_CONTENT
-    );
-    assert_eq!(
-        ask(
-            "POST",
-            "/deliver?token=t",
-            &[HOST, ("content-type", "image/jpeg")],
-            vec![0; MOST_PHOTO]
-        )
-        .status,
+        ask("POST", "/deliver?token=t", &[HOST, ("content-type", "image/jpeg")], vec![0; MOST_PHOTO]).status,
         StatusCode::OK
     );
     for (path, kind, body) in [
@@ -319,60 +208,32 @@ fn too_much_is_refused_with_a_sentence() {
     ] {
         let answer = ask("POST", path, &[HOST, ("content-type", kind)], body);
         assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
-        assert!(
-            answer.text.contains("256 KiB") && answer.text.contains("40 MiB"),
-            "{path}: {}",
-            answer.text
-        );
+        assert!(answer.text.contains("256 KiB") && answer.text.contains("40 MiB"), "{path}: {}", answer.text);
         assert!(answer.noted.is_empty(), "{path} reached the core");
     }
 }
 
 #[test]
 fn a_photo_or_a_refusal_is_delivered_under_its_token() {
-    let photo = ask(
-        "POST",
-        "/deliver?token=t%201",
-        &[HOST, ("content-type", "image/png")],
-        vec![1, 2, 3],
-    );
-    assert_eq!(
-        (photo.status, photo.noted),
-        (StatusCode::OK, vec!["photo t 1 image/png 3".to_owned()])
-    );
+    let photo = ask("POST", "/deliver?token=t%201", &[HOST, ("content-type", "image/png")], vec![1, 2, 3]);
+    assert_eq!((photo.status, photo.noted), (StatusCode::OK, vec!["photo t 1 image/png 3".to_owned()]));
     let untold = ask("POST", "/deliver?token=t", &[HOST], vec![1]);
     assert_eq!(untold.noted, ["photo t  1"]);
-    let refusal = ask(
-        "POST",
-        "/deliver?token=t",
-        &[HOST, JSON],
-        r#"{"why":"No camera."}"#,
-    );
+    let refusal = ask("POST", "/deliver?token=t", &[HOST, JSON], r#"{"why":"No camera."}"#);
     assert_eq!(refusal.noted, ["refused t No camera."]);
 }
 
 #[test]
 fn a_kept_photo_has_the_kind_that_its_bytes_say() {
-    for (first, kind) in [
-        ("aa", "image/jpeg"),
-        ("bb", "image/png"),
-        ("cc", "image/webp"),
-    ] {
+    for (first, kind) in [("aa", "image/jpeg"), ("bb", "image/png"), ("cc", "image/webp")] {
         let answer = get(&format!("/photo/{}", first.repeat(32)));
         assert_eq!(answer.status, StatusCode::OK, "{kind}");
         assert_eq!(answer.headers["content-type"], kind);
     }
-    let (other, unknown) = (
-        format!("/photo/{}", "dd".repeat(32)),
-        format!("/photo/{}", "ee".repeat(32)),
-    );
-    for path in [
-        other.as_str(),
-        &unknown,
-        "/photo/aa",
-        "/photo/..%2Fdevice.key",
-        &format!("/photo/{}", "AA".repeat(32)),
-    ] {
+    let (other, unknown) = (format!("/photo/{}", "dd".repeat(32)), format!("/photo/{}", "ee".repeat(32)));
+    for path in
+        [other.as_str(), &unknown, "/photo/aa", "/photo/..%2Fdevice.key", &format!("/photo/{}", "AA".repeat(32))]
+    {
         let answer = get(path);
         assert_eq!(answer.status, StatusCode::NOT_FOUND, "{path}");
         assert!(!answer.text.contains("no picture"), "{path}");
@@ -383,13 +244,6 @@ fn a_kept_photo_has_the_kind_that_its_bytes_say() {
 fn a_panic_is_told_and_the_desk_goes_on() {
     let answer = ask("POST", "/act", &[HOST, JSON], r#"{"action":"panic"}"#);
     assert_eq!(answer.status, StatusCode::INTERNAL_SERVER_ERROR);
-    assert!(
-        answer.text.starts_with("The desk met a fault of its own"),
-        "{}",
-        answer.text
-    );
-    assert!(
-        !answer.text.contains("asked to"),
-        "nothing of the inside shows"
-    );
+    assert!(answer.text.starts_with("The desk met a fault of its own"), "{}", answer.text);
+    assert!(!answer.text.contains("asked to"), "nothing of the inside shows");
 }

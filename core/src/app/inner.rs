@@ -1,0 +1,473 @@
+//! What is behind [`Field`](super::Field): the open store, the key, where the person is, and the one way to keep a fact.
+
+use std::collections::BTreeMap;
+use std::path::Path;
+use std::sync::Arc;
+
+use super::{OpenError, Platform, PlatformError, photos};
+use crate::job::Job;
+use crate::job::gate::Gate;
+use crate::job::steps::Step;
+use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
+use crate::prove::Standing as Proof;
+use crate::screens::cx::{Act, Look};
+use crate::screens::parts::{Button, Errand, Filled, Notice, Outcome, Screen, Standing, Tone};
+use crate::screens::{self, Route};
+use crate::store::{Head, JobRow, LockRow, Store};
+use crate::words;
+use crate::world::World;
+
+/// Most characters of one draft; a drawn signature is the longest.
+const MAX_DRAFT: usize = 8_000;
+/// Jobs held in memory.
+const MAX_JOBS: usize = 32;
+
+/// See the module.
+pub struct Inner {
+    store: Store,
+    platform: Arc<dyn Platform>,
+    key: DeviceKey,
+    clock: Clock,
+    head: Head,
+    pub(crate) world: World,
+    pub(crate) acting: Option<EntryId>,
+    /// The site for the next job that is opened.
+    pub(crate) site: Option<EntryId>,
+    jobs: BTreeMap<EntryId, Job>,
+    locks: Vec<LockRow>,
+    /// Entries of the act under way, not on disk yet.
+    pending: Vec<Entry>,
+    route: Route,
+    drafts: BTreeMap<String, String>,
+    turn: u64,
+    notice: Option<Notice>,
+    /// A photo that was asked for: the errand's token, the job, and what it shows.
+    wanted: Option<(String, EntryId, EntryId)>,
+}
+
+impl Inner {
+    pub(super) fn open(folder: &Path, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
+        let store = Store::open(folder)?;
+        let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
+        let last = store.last_clock().map_err(other)?;
+        let key = device_key(&*platform, last.0 != 0)?;
+        let head = store.head(key.device()).map_err(other)?;
+        if last.0 != 0 && head.seq == 0 {
+            return Err(wrong_key());
+        }
+        let mut inner = Inner {
+            clock: Clock::resume(last),
+            head,
+            key,
+            world: World::default(),
+            acting: None,
+            site: None,
+            jobs: BTreeMap::new(),
+            locks: Vec::new(),
+            pending: Vec::new(),
+            route: Route::Home,
+            drafts: BTreeMap::new(),
+            turn: u64::from(platform.random(4).iter().fold(0u32, |n, b| n << 8 | u32::from(*b))),
+            notice: None,
+            wanted: None,
+            store,
+            platform,
+        };
+        let failed = |what: String| OpenError::Other { what };
+        inner.reload().map_err(failed)?;
+        if head.seq == 0 {
+            let begin = inner.keep(None, Fact::DeviceBegan { label: "field".into() });
+            begin.and_then(|_| inner.commit()).map_err(|what| {
+                if what.contains("full") { OpenError::DiskFull { what } } else { OpenError::Other { what } }
+            })?;
+        }
+        let local = |name: &str| inner.store.local(name).map_err(other);
+        let (route, acting) = (local("route")?, local("acting")?);
+        inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
+        inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
+        inner.load_drafts();
+        Ok(inner)
+    }
+
+    /// Everything in memory that follows from the disk, read again.
+    fn reload(&mut self) -> Result<(), String> {
+        let said = |e: crate::store::StoreError| e.to_string();
+        self.pending.clear();
+        self.jobs.clear();
+        self.world = World::default();
+        for entry in self.store.shared_entries().map_err(said)? {
+            self.world.extend(&entry);
+        }
+        self.head = self.store.head(self.key.device()).map_err(said)?;
+        self.load_locks()
+    }
+
+    fn load_locks(&mut self) -> Result<(), String> {
+        self.locks = self.store.open_locks().map_err(|e| e.to_string())?;
+        for lock in &mut self.locks {
+            lock.telephone = self.world.people.get(&lock.owner).map(|p| p.telephone.clone()).unwrap_or_default();
+        }
+        Ok(())
+    }
+
+    fn load_drafts(&mut self) {
+        self.drafts = self.store.drafts(&self.route.to_string()).unwrap_or_default();
+    }
+
+    /// The job, read from the journal if it is not in memory.
+    pub(crate) fn job(&mut self, id: EntryId) -> Result<&Job, String> {
+        if !self.jobs.contains_key(&id) {
+            if self.jobs.len() >= MAX_JOBS {
+                self.jobs.clear();
+            }
+            let mut entries = self.store.entries_of(id).map_err(|e| e.to_string())?;
+            entries.extend(self.pending.iter().filter(|e| e.job() == Some(id)).cloned());
+            let job = Job::fold(&entries).ok_or("This job is not on this device.")?;
+            self.jobs.insert(id, job);
+        }
+        self.jobs.get(&id).ok_or_else(|| "This job is not on this device.".into())
+    }
+
+    /// Takes the device into a person's hand.
+    pub(crate) fn hold(&mut self, person: EntryId) -> Result<(), String> {
+        if !self.world.people.contains_key(&person) {
+            return Err("This person is not known on this device.".into());
+        }
+        self.store.keep_local("acting", &person.to_string()).map_err(|e| e.to_string())?;
+        self.acting = Some(person);
+        Ok(())
+    }
+
+    /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
+    pub(crate) fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        let named = match &fact {
+            Fact::Withdrawn { entry, .. } => self.store.entry(*entry).map_err(|e| e.to_string())?,
+            _ => None,
+        };
+        let current = job.map(|id| self.job(id).cloned()).transpose()?;
+        let gate = Gate { world: &self.world, acting: self.acting, locks: &self.locks, named: named.as_ref() };
+        match &current {
+            None => gate.alone(&fact)?,
+            Some(job) => gate.inside(job, &fact)?,
+        }
+        let site = match (&current, &fact) {
+            (Some(job), _) => job.site,
+            (None, Fact::JobOpened { .. }) => self.site,
+            (None, _) => None,
+        };
+        let wall = self.platform.now_ms();
+        let reaches_back = matches!(fact, Fact::Withdrawn { .. });
+        let mut clock = self.clock;
+        let body = Body {
+            device: self.key.device(),
+            seq: self.head.seq + 1,
+            clock: clock.tick(wall),
+            wall,
+            zone: self.platform.offset_minutes(wall),
+            prev: self.head.id,
+            site,
+            job,
+            by: self.acting,
+            fact,
+        };
+        let entry = Entry::seal(body, &self.key).map_err(|e| e.to_string())?;
+        self.clock = clock;
+        self.head = Head { seq: entry.body.seq, id: entry.id };
+        self.world.extend(&entry);
+        let id = entry.id;
+        if let Some(job) = job {
+            match self.jobs.get_mut(&job) {
+                Some(known) if !reaches_back => known.extend(&entry),
+                _ => {
+                    self.jobs.remove(&job);
+                }
+            }
+        }
+        self.pending.push(entry);
+        Ok(id)
+    }
+
+    /// Writes what the act kept, in one transaction.
+    fn commit(&mut self) -> Result<(), String> {
+        if self.pending.is_empty() {
+            return Ok(());
+        }
+        let mut ids: Vec<EntryId> = self.pending.iter().filter_map(Entry::job).collect();
+        ids.sort_unstable();
+        ids.dedup();
+        let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, String>>()?;
+        self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>()).map_err(|e| e.to_string())?;
+        self.pending.clear();
+        self.load_locks()
+    }
+
+    pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
+        if turn.is_some_and(|turn| turn != self.turn) {
+            let text = "The screen had moved on before that tap. Nothing was done: look again.".into();
+            self.notice = Some(Notice { tone: Tone::Warn, text });
+            self.turn += 1;
+            return Vec::new();
+        }
+        self.turn += 1;
+        self.notice = None;
+        let (verb, arg) = action.split_once(' ').unwrap_or((action, ""));
+        match verb {
+            "go" => match arg.parse() {
+                Ok(route) => self.go(route),
+                Err(()) => self.refuse("This place does not exist any more.".into()),
+            },
+            "up" => self.go(self.route.up().unwrap_or(Route::Home)),
+            "photo" => return self.want_photo(arg),
+            _ => return self.do_act(verb, arg, input),
+        }
+        Vec::new()
+    }
+
+    fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
+        let route = self.route;
+        let acting = self.acting;
+        let mut act = Act { app: self, input, go: None, say: None, errands: Vec::new() };
+        let done = screens::act(&route, &mut act, verb, arg);
+        let Act { go, say, errands, .. } = act;
+        match done.and_then(|()| {
+            let kept = !self.pending.is_empty();
+            self.commit().map(|()| kept)
+        }) {
+            Ok(kept) => {
+                if kept {
+                    let _ = self.store.clear_drafts(&route.to_string());
+                    self.drafts.clear();
+                    let text = say.unwrap_or_else(|| "Kept.".into());
+                    self.notice = Some(Notice { tone: Tone::Plain, text });
+                } else if let Some(text) = say {
+                    self.notice = Some(Notice { tone: Tone::Plain, text });
+                }
+                if let Some(route) = go {
+                    self.go(route);
+                }
+                errands
+            }
+            Err(why) => {
+                // The act is undone whole, and what was typed stays on the screen.
+                if let Some(person) = acting {
+                    let _ = self.hold(person);
+                }
+                let reloaded = self.reload();
+                for filled in input {
+                    self.edit(&filled.field, &filled.value);
+                }
+                self.refuse(reloaded.err().unwrap_or(why));
+                Vec::new()
+            }
+        }
+    }
+
+    fn refuse(&mut self, text: String) {
+        self.notice = Some(Notice { tone: Tone::Forbid, text });
+    }
+
+    fn go(&mut self, route: Route) {
+        self.route = route;
+        // Where the person was is a convenience: a full disk must not stop them from looking around.
+        let _ = self.store.keep_local("route", &route.to_string());
+        self.load_drafts();
+    }
+
+    pub(super) fn edit(&mut self, field: &str, value: &str) {
+        if field.len() > 100 || value.len() > MAX_DRAFT || (self.drafts.len() >= 100 && !self.drafts.contains_key(field)) {
+            return;
+        }
+        self.drafts.insert(field.to_owned(), value.to_owned());
+        // In memory it stays on the screen even if the disk is full; that it is not on disk comes out at the next tap.
+        let _ = self.store.keep_draft(&self.route.to_string(), field, value);
+    }
+
+    fn want_photo(&mut self, of: &str) -> Vec<Errand> {
+        let (Some(job), Ok(of)) = (self.route.job(), of.parse()) else {
+            self.refuse("There is nothing here to photograph.".into());
+            return Vec::new();
+        };
+        let token: String = self.platform.random(8).iter().map(|b| format!("{b:02x}")).collect();
+        self.wanted = Some((token.clone(), job, of));
+        vec![Errand::TakePhoto { token, hint: "Lock, label and switch position in one picture.".into() }]
+    }
+
+    pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
+        self.turn += 1;
+        self.notice = None;
+        let Some((_, job, of)) = self.wanted.take_if(|(wanted, ..)| wanted == token) else {
+            self.refuse("This photo was not asked for any more. Take it again.".into());
+            return Vec::new();
+        };
+        let kept = match outcome {
+            Outcome::Refused { why } => Err(why),
+            Outcome::Photo { bytes, .. } => photos::keep(&self.store.folder.join("photos"), &bytes),
+        };
+        let done = kept.and_then(|photo| {
+            let photos::Kept { sha256, length, media } = photo;
+            let fact = Fact::PhotoTaken { sha256, length, media: media.into(), of, note: String::new() };
+            self.keep(Some(job), fact)?;
+            self.commit()
+        });
+        match done {
+            Ok(()) => {
+                self.notice = Some(Notice { tone: Tone::Plain, text: "The photo is kept.".into() });
+                self.after_photo(job);
+            }
+            Err(why) => {
+                let reloaded = self.reload();
+                self.refuse(reloaded.err().unwrap_or(why));
+            }
+        }
+        Vec::new()
+    }
+
+    /// When the photo was the last thing that a point lacked, the person goes on to what comes next.
+    fn after_photo(&mut self, job: EntryId) {
+        let Route::Step(_, step @ Step::Isolate(_)) = self.route else { return };
+        let mut act = Act { app: self, input: &[], go: None, say: None, errands: Vec::new() };
+        let _ = act.onward(job, step);
+        if let Some(route) = act.go {
+            self.go(route);
+        }
+    }
+
+    pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+        photos::load(&self.store.folder.join("photos"), sha256)
+    }
+
+    pub(super) fn screen(&mut self) -> Screen {
+        let now = self.platform.now_ms();
+        let zone = self.platform.offset_minutes(now);
+        let jobs: Vec<JobRow> = match self.route {
+            Route::Home => self.store.jobs().unwrap_or_default(),
+            _ => Vec::new(),
+        };
+        let job = self.route.job().and_then(|id| self.job(id).ok().cloned());
+        let entries = match (&self.route, &job) {
+            (Route::TimeLine(id), Some(_)) => self.store.entries_of(*id).unwrap_or_default(),
+            _ => Vec::new(),
+        };
+        let look = Look {
+            world: &self.world,
+            acting: self.acting,
+            drafts: &self.drafts,
+            now,
+            zone,
+            locks: &self.locks,
+            entries: &entries,
+        };
+        let page = screens::view(&self.route, &look, &jobs, job.as_ref());
+        let standing = job.as_ref().map(|job| standing(job, &look));
+        let behind = self.clock.last().0 - now;
+        let notice = self.notice.clone().or_else(|| {
+            // A clock that was turned back by more than a minute: said on every screen until it is right again.
+            (behind > 60_000).then(|| Notice {
+                tone: Tone::Warn,
+                text: format!(
+                    "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
+                     their times are in doubt. Set the clock.",
+                    words::exact(now, zone),
+                    words::exact(self.clock.last().0, zone)
+                ),
+            })
+        });
+        let up = self.route.up().map(|up| Button {
+            id: "up".into(),
+            label: match up {
+                Route::Home => "All jobs",
+                Route::Job(_) => "The job",
+                Route::Locks(_) => "Locks and keys",
+                _ => "Back",
+            }
+            .into(),
+            action: "up".into(),
+            tone: Tone::Quiet,
+        });
+        Screen {
+            route: self.route.to_string(),
+            turn: self.turn,
+            title: page.title,
+            context: job.map_or_else(String::new, |job| format!("{}, {}", job.title, job.place)),
+            standing,
+            notice,
+            blocks: page.blocks,
+            main: page.main,
+            up,
+        }
+    }
+
+    /// The store, for tests and for commands beside the app.
+    pub(crate) fn store(&mut self) -> &mut Store {
+        &mut self.store
+    }
+}
+
+/// What stands proved, for the top of every screen of the job.
+fn standing(job: &Job, look: &Look) -> Standing {
+    let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
+    let (tone, word, text) = match (job.standing(), &job.handed) {
+        (_, Some((stamp, to, ..))) => {
+            (Tone::Plain, "Handed back".to_owned(), format!("To {to}, {}. The supply is back: treat as live.", look.by(stamp)))
+        }
+        (Proof::NotBegun, _) => live("Nothing is proved yet.".into()),
+        (Proof::UnderWay { missing: 0 }, _) => live("Every pair is tested; the indicator is not proved again yet.".into()),
+        (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
+        (Proof::Indication { readings }, _) => {
+            let pairs: Vec<String> =
+                readings.iter().map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
+            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {}.", pairs.join("; ")))
+        }
+        (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
+        (Proof::Proved { since }, _) => {
+            let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
+            (
+                Tone::Plain,
+                "Proved dead".to_owned(),
+                format!(
+                    "{}, with {with}, proved before and after. Void as soon as a lock comes off, a source or a point is added, \
+                     the scope or the shift changes, or the work is left.",
+                    look.by(&since)
+                ),
+            )
+        }
+    };
+    let mut deviations: Vec<String> = job
+        .deviations
+        .iter()
+        .map(|d| {
+            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| s.title(job));
+            format!("Deviation at {step}: {} ({})", d.why, look.by(&d.stamp))
+        })
+        .collect();
+    deviations.extend(job.locks_on().filter_map(|l| match &l.means {
+        crate::point::Means::Other(how) => Some(format!("{} is secured without a lock: {how}", job.lock_place(l.on))),
+        _ => None,
+    }));
+    Standing { tone, word, text, deviations }
+}
+
+fn device_key(platform: &dyn Platform, journal_begun: bool) -> Result<DeviceKey, OpenError> {
+    let secret = |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
+    if let Some(found) = platform.load_secret().map_err(secret)? {
+        return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
+    }
+    // A new key for an old journal would look like another device going on: nobody could tell whether entries are missing.
+    if journal_begun {
+        return Err(wrong_key());
+    }
+    let fresh = platform.random(32);
+    let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret {
+        what: "The system gave no random bytes, so no device key could be made.".into(),
+    })?;
+    platform.store_secret(fresh).map_err(secret)?;
+    Ok(key)
+}
+
+fn wrong_key() -> OpenError {
+    OpenError::Secret {
+        what: "The device key (device.key) that signed this journal is missing or is another one. Nothing was changed: put the key back \
+               from your copy, or begin a new data folder and keep this one."
+            .into(),
+    }
+}

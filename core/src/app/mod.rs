@@ -1,0 +1,79 @@
+//! The one object that a shell holds.
+//!
+//! Promises: calls are synchronous and never panic across the bridge; what a person gave is on disk before [`Field::screen`]
+//! shows anything later; an act is kept whole or not at all. Start at [`Field::open`].
+
+mod errors;
+mod inner;
+mod photos;
+
+use std::path::Path;
+use std::sync::{Arc, Mutex, MutexGuard};
+
+pub use errors::{OpenError, PlatformError};
+pub(crate) use inner::Inner;
+
+use crate::screens::parts::{Errand, Filled, Outcome, Screen};
+
+/// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
+#[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
+pub trait Platform: Send + Sync {
+    /// The device's clock, in milliseconds since 1970-01-01T00:00Z.
+    fn now_ms(&self) -> i64;
+    /// Minutes that local time was ahead of UTC at that moment.
+    fn offset_minutes(&self, at_ms: i64) -> i32;
+    /// `count` bytes from the system's cryptographic source.
+    fn random(&self, count: u32) -> Vec<u8>;
+    /// The device's secret, if one was stored.
+    fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError>;
+    /// Store the device's secret where other apps cannot read it.
+    fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError>;
+}
+
+/// The field app. One of these is open per data folder.
+#[cfg_attr(feature = "bindings", derive(uniffi::Object))]
+pub struct Field {
+    inner: Mutex<Inner>,
+}
+
+#[cfg_attr(feature = "bindings", uniffi::export)]
+impl Field {
+    /// Opens (or begins) the journal in `folder`.
+    #[cfg_attr(feature = "bindings", uniffi::constructor)]
+    pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
+        let inner = Inner::open(Path::new(&folder), platform)?;
+        Ok(Arc::new(Field { inner: Mutex::new(inner) }))
+    }
+
+    /// What to show now.
+    pub fn screen(&self) -> Screen {
+        self.lock().screen()
+    }
+
+    /// The person did something. `turn` is the screen's turn, or `None` to act whatever happened since.
+    pub fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
+        self.lock().act(turn, &action, &input)
+    }
+
+    /// The person typed into a field: kept as a draft, so that nothing typed is lost.
+    pub fn edit(&self, field: String, value: String) {
+        self.lock().edit(&field, &value);
+    }
+
+    /// An errand ended.
+    pub fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
+        self.lock().deliver(&token, outcome)
+    }
+
+    /// The bytes of a kept photo.
+    pub fn photo(&self, sha256: String) -> Option<Vec<u8>> {
+        self.lock().photo(&sha256)
+    }
+}
+
+impl Field {
+    fn lock(&self) -> MutexGuard<'_, Inner> {
+        // A panic in an earlier call was a bug, but what is on disk is whole: going on beats a dead app in a plant room.
+        self.inner.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
+    }
+}

@@ -1,0 +1,175 @@
+//! A job from above: its steps, its time line, corrections and deviations; and two pieces that every step shares.
+
+use super::Route;
+use super::build::Page;
+use super::cx::{Act, Look};
+use super::home::{UNKNOWN, go};
+use super::parts::{EntryKind, StepRow, StepState, Tone};
+use super::time_line::said;
+use crate::job::Job;
+use crate::job::steps::{self, Step};
+use crate::journal::{EntryId, Fact};
+use crate::prove::Standing;
+
+/// The job's steps; the next one is the main action.
+pub fn view(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new(job.title.clone());
+    page.fact("Place", job.place.clone());
+    page.fact("Isolated", job.equipment.clone());
+    page.fact("Work", job.scope.clone());
+    let name = |id| look.name(id);
+    let states = job.steps(&name);
+    let current = states.iter().position(|s| !s.passed());
+    let mut stage = "";
+    for (i, state) in states.iter().enumerate() {
+        if state.step.stage() != stage {
+            stage = state.step.stage();
+            page.heading(stage);
+        }
+        page.step(row(job, look, state, i, current));
+    }
+    page.heading("At any time");
+    let on = job.locks_on().count();
+    page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
+    if job.handed.is_none() {
+        let lines = vec!["Another source, another scope, a parted neutral.".into()];
+        page.row("Something changed", lines, go(Route::Change(job.id())));
+        page.row("Shift change", vec![], go(Route::Shift(job.id())));
+    }
+    let lines = vec!["Everything that was recorded, and corrections.".into()];
+    page.row("Time line", lines, go(Route::TimeLine(job.id())));
+    next(&mut page, look, job);
+    page
+}
+
+fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Option<usize>) -> StepRow {
+    let stop = matches!(job.standing(), Standing::Indication { .. }) && state.step == Step::DeadTest;
+    let planning = current.is_some_and(|c| job.sequence().get(c).is_some_and(|s| s.stage() == "Plan"));
+    let (shape, word) = match current {
+        _ if stop && job.finished.is_none() => (StepState::Stop, "stop"),
+        _ if state.lacks.is_empty() => (StepState::Done, "done"),
+        _ if state.passed() => (StepState::Deviated, "passed over"),
+        Some(c) if c == i => (StepState::Now, "now"),
+        _ if planning && state.step.stage() == "Plan" => (StepState::Open, "open"),
+        _ => (StepState::Later, "later"),
+    };
+    let mut lines: Vec<String> = Vec::new();
+    if matches!(shape, StepState::Now | StepState::Open | StepState::Stop) {
+        lines.extend(state.lacks.iter().take(3).map(|l| l.text.clone()));
+        if state.lacks.len() > 3 {
+            lines.push(format!("And {} more.", state.lacks.len() - 3));
+        }
+    }
+    if let Some(deviation) = &state.deviation {
+        lines.push(format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
+    }
+    let action = if shape == StepState::Later { String::new() } else { go(Route::Step(job.id(), state.step)) };
+    StepRow { number: (i + 1).to_string(), title: state.step.title(job), state: shape, word: word.into(), lines, action }
+}
+
+/// The way on: the step whose turn it is.
+pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
+    match job.current(&|id| look.name(id)) {
+        Some(step) => page.main(format!("Next: {}", step.title(job)), go(Route::Step(job.id(), step))),
+        None => page.main("All jobs", go(Route::Home)),
+    };
+}
+
+/// What `step` still lacks, in sentences; and the way to pass it over, where there is one.
+pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
+    let Some(state) = job.steps(&|id| look.name(id)).into_iter().find(|s| s.step == step) else { return };
+    if let Some(deviation) = &state.deviation {
+        page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
+    }
+    if !state.passed() {
+        for lack in &state.lacks {
+            page.fact("Still lacking", lack.text.clone());
+        }
+    }
+    if state.may_deviate() {
+        page.toned("Pass this over, with a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
+    }
+}
+
+/// Passing over what a step asks for.
+pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
+    let mut page = Page::new(format!("Pass over: {}", step.title(job)));
+    page.caution(
+        Tone::Warn,
+        "This is kept in your name and shown on everything that follows. Local rules may not allow it: ask the person who \
+         answers for the isolation.",
+    );
+    for lack in job.lacks(step, &|id| look.name(id)) {
+        page.fact("Not done", lack.text);
+    }
+    page.field(
+        "why",
+        "Why, and what is done instead",
+        "Another person has to understand it.",
+        look.draft("why"),
+        EntryKind::Long,
+        500,
+    );
+    page.main("Pass it over in my name", "deviate");
+    page
+}
+
+/// Everything that was recorded, latest first.
+pub fn time_line(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new("Time line");
+    page.para("Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended.");
+    for entry in look.entries.iter().rev() {
+        let stamp = entry.stamp();
+        let gone = job.withdrawn.iter().find(|(_, id, _)| *id == entry.id);
+        let mut lines = vec![look.by(&stamp)];
+        if (entry.body.wall - entry.body.clock.0).abs() > 60_000 {
+            lines.push("The device's clock was behind when this was kept: its time is in doubt, its place in the order is not.".into());
+        }
+        if let Some((by, _, why)) = gone {
+            lines.push(format!("Withdrawn: {why} ({})", look.by(by)));
+        }
+        page.step(StepRow {
+            number: entry.body.seq.to_string(),
+            title: said(look, job, &entry.body.fact),
+            state: if gone.is_some() { StepState::Deviated } else { StepState::Done },
+            word: if gone.is_some() { "withdrawn".into() } else { String::new() },
+            lines,
+            action: if gone.is_some() || job.handed.is_some() { String::new() } else { format!("correct {}", entry.id) },
+        });
+    }
+    let chosen = look.draft("entry");
+    if let Some(entry) = look.entries.iter().find(|e| e.id.to_string() == chosen) {
+        page.heading(format!("Withdraw entry {}", entry.body.seq));
+        page.caution(Tone::Warn, "Withdrawing ends any proof that stands.");
+        page.fact("It says", said(look, job, &entry.body.fact));
+        page.entry("why", "What was wrong with it", "", look.draft("why"));
+        page.main("Withdraw this entry", format!("withdraw {chosen}"));
+    } else {
+        page.para("Tap an entry to withdraw it.");
+    }
+    page
+}
+
+/// What is done on a job's own screens.
+pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &str) -> Result<(), String> {
+    match (verb, step) {
+        ("deviate", Some(step)) => {
+            let why = act.need("why", "Give the reason.")?;
+            act.keep(Some(job), Fact::Deviated { step: step.name(), why })?;
+            act.go = Some(Route::Step(job, step));
+            act.onward(job, step)
+        }
+        ("correct", None) => {
+            act.app.edit("entry", arg);
+            Ok(())
+        }
+        ("withdraw", None) => {
+            let entry: EntryId = arg.parse().map_err(|_| UNKNOWN.to_owned())?;
+            let why = act.need("why", "Say what was wrong with the entry.")?;
+            act.keep(Some(job), Fact::Withdrawn { entry, why })?;
+            act.say = Some("The entry is withdrawn. It stays in the time line.".into());
+            Ok(())
+        }
+        _ => Err(UNKNOWN.into()),
+    }
+}

@@ -1,0 +1,112 @@
+//! An entry in one sentence.
+
+use super::cx::Look;
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::{About, Duty, ProvedOn, Rotation};
+use crate::journal::{EntryId, Fact};
+
+/// What an entry says.
+pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
+    let name = |id: &EntryId| look.name(*id);
+    let point = |id: &EntryId| job.point(*id).map_or_else(|| "a withdrawn point".to_owned(), |p| p.label.clone());
+    let lock = |id: &EntryId| match job.lock(*id) {
+        Some(lock) => format!("lock {} of {} on {}", lock.label, look.name(lock.owner), job.lock_place(lock.on)),
+        None => "a lock not known here".into(),
+    };
+    let circuit = |id: &EntryId| {
+        job.circuits.iter().find(|c| c.stamp.id == *id).map_or_else(|| "a withdrawn circuit".to_owned(), |c| c.label.clone())
+    };
+    match fact {
+        Fact::JobOpened { title, .. } => format!("Job opened: {title}"),
+        Fact::ScopeChanged { scope, why } => format!("Scope changed to: {scope}. {why}"),
+        Fact::PermitNoted { reference: Some(reference), .. } => format!("Permit {reference}"),
+        Fact::PermitNoted { why_none, .. } => format!("No permit: {}", why_none.as_deref().unwrap_or("no reason given")),
+        Fact::WorkerJoined { person, duty } => {
+            let duty = match duty {
+                Duty::InCharge => "answers for the isolation",
+                Duty::Working => "works",
+                Duty::Learning => "learns under supervision",
+            };
+            format!("{} {duty}", name(person))
+        }
+        Fact::WorkerLeft { person } => format!("{} left the job", name(person)),
+        Fact::Told { who, how, about: About::Isolating } => format!("Told that the supply goes off: {who}, {how}"),
+        Fact::Told { who, how, about: About::Energising } => format!("Warned that the supply comes back: {who}, {how}"),
+        Fact::BarrierPlaced { what, at } => format!("{what} at {at}"),
+        Fact::SourceAnswered { kind, found: Some(found), .. } => {
+            format!("{}: found, {} at {}", kind.word(), found.what, found.at)
+        }
+        Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
+        Fact::PointAdded { label, at, .. } => format!("Point of isolation {label}, {at}"),
+        Fact::BoxPlaced { label, at } => format!("Lock box {label}, {at}"),
+        Fact::CircuitListed { label, serves } => format!("Circuit {label}: {serves}"),
+        Fact::NoCircuits { why } => format!("No circuit to shed: {why}"),
+        Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
+            let fit = if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
+            format!("{} checked: {fit}", look.world.instrument(*instrument))
+        }
+        Fact::CircuitOff { circuit: id, seen } => format!("{} off. {seen}", circuit(id)),
+        Fact::PointOpened { point: id, off_load, seen } => {
+            format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
+        }
+        Fact::LockFitted { on, owner, label, .. } => format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on)),
+        Fact::SignPosted { point: id } => format!("Caution sign at {}", point(id)),
+        Fact::PhotoTaken { sha256, of, .. } => format!("Photo of {}, SHA-256 {:.8}…", point(of), sha256),
+        Fact::KeyOffered { lock: id, to } => format!("Offered to {}: {}", name(to), lock(id)),
+        Fact::KeyTaken { .. } => "Lock and key taken over, signed".into(),
+        Fact::ShiftOffered { to, told } => format!("Shift offered to {}: {told}", name(to)),
+        Fact::ShiftTaken { .. } => "Shift taken, signed".into(),
+        Fact::LockRemoved { lock: id } => format!("Taken off by its owner: {}", lock(id)),
+        Fact::ForcedBegun { lock: id, authority, why } => {
+            format!("Forced removal begun under {}: {}. {why}", name(authority), lock(id))
+        }
+        Fact::OwnerNotOnSite { how, .. } => format!("Owner not on site: {how}"),
+        Fact::OwnerSought { how, outcome, .. } => format!("Owner sought: {how}. {outcome}"),
+        Fact::LockForced { lock: id, .. } => format!("Taken off in the owner's absence: {}", lock(id)),
+        Fact::OwnerTold { how, .. } => format!("Owner told: {how}"),
+        Fact::CoverOff { what } => format!("Cover off: {what}"),
+        Fact::NoCovers { why } => format!("No cover comes off: {why}"),
+        Fact::IndicatorProved { run, indicator, on, works } => {
+            let on = match on {
+                ProvedOn::ProvingUnit(unit) => look.world.instrument(*unit),
+                ProvedOn::KnownSource => "a known live source".into(),
+            };
+            format!(
+                "Indicator {} on {on}: {}. {}",
+                if run.is_some() { "proved again" } else { "proved" },
+                if *works { "works" } else { "does not respond" },
+                look.world.instrument(*indicator)
+            )
+        }
+        Fact::ReadingTaken { first, then, reading, .. } => format!("{first} – {then}: {}", reading.word()),
+        Fact::WorkBegan { .. } => "Work began under the proof that stood".into(),
+        Fact::WorkLeft { why } => format!("Work left: {why}"),
+        Fact::NeutralParted { what } => format!("Neutral parted: {what}"),
+        Fact::WorkFinished { clear } => format!("Work finished. {clear}"),
+        Fact::CoverBack { cover } => {
+            let what = job.covers.iter().find(|(s, ..)| s.id == *cover).map_or("a cover", |(_, what, _)| what.as_str());
+            format!("Cover back: {what}")
+        }
+        Fact::SignRemoved { point: id } => format!("Sign down at {}", point(id)),
+        Fact::PointClosed { point: id } => format!("{} closed", point(id)),
+        Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
+        Fact::RotationRead { rotation, how } => {
+            let word = match rotation {
+                Rotation::Clockwise => "clockwise",
+                Rotation::Anticlockwise => "anticlockwise",
+                Rotation::NotNeeded => "not needed",
+            };
+            format!("Rotation {word}. {how}")
+        }
+        Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
+        Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
+        Fact::Deviated { step, why } => {
+            format!("Passed over {}: {why}", Step::named(step).map_or_else(|| step.clone(), |s| s.title(job)))
+        }
+        Fact::Withdrawn { why, .. } => format!("An entry was withdrawn: {why}"),
+        Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } | Fact::PersonNoted { .. } | Fact::InstrumentNoted { .. } => {
+            "Not of this job".into()
+        }
+    }
+}

@@ -1,0 +1,221 @@
+//! SQLite: the journal on disk, and the tables worked out from it.
+//!
+//! Promises: one act of a person is one IMMEDIATE transaction (entries and tables together), on disk before the screen moves on
+//! (`synchronous=FULL`); replaying the journal from nothing gives the same tables; a database that is damaged or newer is left
+//! exactly as it is. Start at [`Store::open`] and [`Store::append`].
+
+mod open;
+mod project;
+mod rescue;
+
+use std::collections::BTreeMap;
+use std::fs::File;
+use std::path::PathBuf;
+
+use rusqlite::{Connection, OptionalExtension, Row, TransactionBehavior, params};
+
+use crate::job::Job;
+use crate::journal::{DeviceId, Entry, EntryId, Hlc};
+
+pub use open::{DATABASE, LOCK, StoreError};
+pub use project::{JobRow, LockRow};
+pub use rescue::{Rescued, rescue};
+
+/// The open data folder.
+pub struct Store {
+    db: Connection,
+    /// The folder.
+    pub folder: PathBuf,
+    /// Held for as long as the store is open: a second process is turned away.
+    _lock: File,
+}
+
+/// The end of a device's chain: the last number and id, or 0 and [`EntryId::NONE`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Head {
+    /// The last sequence number.
+    pub seq: u64,
+    /// The last id.
+    pub id: EntryId,
+}
+
+impl Store {
+    /// Keeps `entries` and the tables that follow from `jobs`, in one transaction.
+    pub fn append(&mut self, entries: &[Entry], jobs: &[&Job]) -> Result<(), StoreError> {
+        let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        for entry in entries {
+            insert(&tx, entry)?;
+        }
+        for job in jobs {
+            project::write(&tx, job)?;
+        }
+        tx.commit()?;
+        Ok(())
+    }
+
+    /// The end of `device`'s chain.
+    pub fn head(&self, device: DeviceId) -> Result<Head, StoreError> {
+        let found = self
+            .db
+            .prepare_cached("SELECT seq, id FROM entry WHERE device = ?1 ORDER BY seq DESC LIMIT 1")?
+            .query_row([device.0], |row| Ok(Head { seq: row.get(0)?, id: EntryId(row.get(1)?) }))
+            .optional()?;
+        Ok(found.unwrap_or(Head { seq: 0, id: EntryId::NONE }))
+    }
+
+    /// The latest moment in the journal.
+    pub fn last_clock(&self) -> Result<Hlc, StoreError> {
+        let sql = "SELECT ms, count FROM entry ORDER BY ms DESC, count DESC LIMIT 1";
+        let found = self.db.query_row(sql, [], |row| Ok(Hlc(row.get(0)?, row.get(1)?))).optional()?;
+        Ok(found.unwrap_or_default())
+    }
+
+    /// One entry.
+    pub fn entry(&self, id: EntryId) -> Result<Option<Entry>, StoreError> {
+        let found = self
+            .db
+            .prepare_cached("SELECT body, sig FROM entry WHERE id = ?1")?
+            .query_row([id.0], bytes)
+            .optional()?;
+        found.map(decode).transpose()
+    }
+
+    /// The entries of a job, in the journal's order.
+    pub fn entries_of(&self, job: EntryId) -> Result<Vec<Entry>, StoreError> {
+        self.entries("SELECT body, sig FROM entry WHERE job = ?1 ORDER BY ms, count, device", [job.0])
+    }
+
+    /// The entries of no job, in the journal's order: people, sites, instruments.
+    pub fn shared_entries(&self) -> Result<Vec<Entry>, StoreError> {
+        self.entries("SELECT body, sig FROM entry WHERE job IS NULL ORDER BY ms, count, device", [])
+    }
+
+    /// Every entry, in the journal's order.
+    pub fn all_entries(&self) -> Result<Vec<Entry>, StoreError> {
+        self.entries("SELECT body, sig FROM entry ORDER BY ms, count, device", [])
+    }
+
+    fn entries(&self, sql: &str, with: impl rusqlite::Params) -> Result<Vec<Entry>, StoreError> {
+        let mut query = self.db.prepare_cached(sql)?;
+        let rows = query.query_map(with, bytes)?;
+        rows.map(|row| decode(row?)).collect()
+    }
+
+    /// All jobs, open ones first, latest first.
+    pub fn jobs(&self) -> Result<Vec<JobRow>, StoreError> {
+        let sql = "SELECT id, title, place, stage, next, proof, done FROM job ORDER BY done, opened_ms DESC, id LIMIT 500";
+        let mut query = self.db.prepare_cached(sql)?;
+        let rows = query.query_map([], |row| {
+            Ok(JobRow {
+                id: EntryId(row.get(0)?),
+                title: row.get(1)?,
+                place: row.get(2)?,
+                stage: row.get(3)?,
+                next: row.get(4)?,
+                proof: row.get(5)?,
+                done: row.get(6)?,
+            })
+        })?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
+    pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
+        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed FROM lock \
+                   JOIN job ON job.id = lock.job WHERE is_on = 1 OR owed = 1 ORDER BY since_ms, fit LIMIT 2000";
+        let mut query = self.db.prepare_cached(sql)?;
+        let rows = query.query_map([], |row| {
+            Ok(LockRow {
+                fit: EntryId(row.get(0)?),
+                job: EntryId(row.get(1)?),
+                job_title: row.get(2)?,
+                place: row.get(3)?,
+                label: row.get(4)?,
+                owner: EntryId(row.get(5)?),
+                since_ms: row.get(6)?,
+                zone: row.get(7)?,
+                telephone: String::new(),
+                on: row.get(8)?,
+                owed: row.get(9)?,
+            })
+        })?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// What was typed on a screen and not kept yet.
+    pub fn drafts(&self, route: &str) -> Result<BTreeMap<String, String>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT field, value FROM draft WHERE route = ?1")?;
+        let rows = query.query_map([route], |row| Ok((row.get(0)?, row.get(1)?)))?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Keeps what was typed.
+    pub fn keep_draft(&self, route: &str, field: &str, value: &str) -> Result<(), StoreError> {
+        let sql = "INSERT INTO draft VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET value = excluded.value";
+        self.db.prepare_cached(sql)?.execute(params![route, field, value])?;
+        Ok(())
+    }
+
+    /// Forgets what was typed on a screen: it has been kept.
+    pub fn clear_drafts(&self, route: &str) -> Result<(), StoreError> {
+        self.db.prepare_cached("DELETE FROM draft WHERE route = ?1")?.execute([route])?;
+        Ok(())
+    }
+
+    /// A note of this device to itself.
+    pub fn local(&self, name: &str) -> Result<Option<String>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT value FROM local WHERE name = ?1")?;
+        Ok(query.query_row([name], |row| row.get(0)).optional()?)
+    }
+
+    /// Keeps a note of this device to itself.
+    pub fn keep_local(&self, name: &str, value: &str) -> Result<(), StoreError> {
+        let sql = "INSERT INTO local VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = excluded.value";
+        self.db.prepare_cached(sql)?.execute([name, value])?;
+        Ok(())
+    }
+
+    /// The tables that are worked out from the journal, as text: for comparing.
+    pub fn tables(&self) -> Result<String, StoreError> {
+        project::dump(&self.db)
+    }
+
+    /// Works out every table again from nothing.
+    pub fn replay(&mut self) -> Result<(), StoreError> {
+        let mut by_job: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
+        for entry in self.all_entries()? {
+            if let Some(job) = entry.job() {
+                by_job.entry(job).or_default().push(entry);
+            }
+        }
+        let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        tx.execute_batch("DELETE FROM job; DELETE FROM lock;")?;
+        for job in by_job.values().filter_map(|entries| Job::fold(entries)) {
+            project::write(&tx, &job)?;
+        }
+        Ok(tx.commit()?)
+    }
+}
+
+fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
+    let sql = "INSERT INTO entry (id, device, seq, ms, count, job, body, sig) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
+    db.prepare_cached(sql)?.execute(params![
+        entry.id.0,
+        entry.body.device.0,
+        entry.body.seq,
+        entry.body.clock.0,
+        entry.body.clock.1,
+        entry.job().map(|id| id.0),
+        entry.bytes,
+        entry.signature,
+    ])?;
+    Ok(())
+}
+
+fn bytes(row: &Row) -> rusqlite::Result<(Vec<u8>, [u8; 64])> {
+    Ok((row.get(0)?, row.get(1)?))
+}
+
+fn decode((body, sig): (Vec<u8>, [u8; 64])) -> Result<Entry, StoreError> {
+    Entry::trusted(body, sig).map_err(|e| StoreError::Damaged(e.to_string()))
+}

@@ -1,0 +1,187 @@
+//! Opening a data folder: what can be wrong with it, and what to do.
+
+use std::fs::{self, File, OpenOptions, TryLockError};
+use std::io::{ErrorKind, Read};
+use std::path::Path;
+use std::time::Duration;
+
+use rusqlite::{Connection, ErrorCode, OpenFlags};
+
+use super::Store;
+use crate::app::OpenError;
+
+/// The database's file name in the data folder.
+pub const DATABASE: &str = "journal.db";
+/// The file whose lock tells a second process that the folder is in use.
+pub const LOCK: &str = "in-use";
+
+const VERSION: i64 = 1;
+/// A database up to this size is checked whole when it is opened; a larger one would make the start wait.
+const CHECK_WHOLE: u64 = 64 << 20;
+
+/// Why something could not be kept or read.
+#[derive(Debug, thiserror::Error)]
+pub enum StoreError {
+    /// From SQLite.
+    #[error("{}", sentence(.0))]
+    Sqlite(#[from] rusqlite::Error),
+    /// An entry on disk cannot be read.
+    #[error("The journal on this device is damaged ({0}). Close the app and run: stillbar rescue")]
+    Damaged(String),
+}
+
+fn code(error: &rusqlite::Error) -> Option<ErrorCode> {
+    error.sqlite_error_code()
+}
+
+fn sentence(error: &rusqlite::Error) -> String {
+    match code(error) {
+        Some(ErrorCode::DiskFull) => {
+            "The disk is full. Nothing of this was kept, and what you typed is still here: free some space and tap again.".into()
+        }
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => {
+            "The data folder cannot be written. Nothing of this was kept: make the folder writable and tap again.".into()
+        }
+        Some(ErrorCode::SystemIoFailure) => {
+            "The disk did not take it; it may be full or failing. Nothing of this was kept, and what you typed is still here.".into()
+        }
+        Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => {
+            "The journal on this device is damaged. Close the app and run: stillbar rescue".into()
+        }
+        _ => format!("The journal did not take it ({error}). Nothing of this was kept: tap again."),
+    }
+}
+
+impl Store {
+    /// Opens the folder, and makes it if it is not there. A damaged or newer database is left byte for byte as it is.
+    pub fn open(folder: &Path) -> Result<Store, OpenError> {
+        let shown = folder.display();
+        if folder.exists() && !folder.is_dir() {
+            return Err(OpenError::Other { what: format!("{shown} is a file. Name a folder for the data instead.") });
+        }
+        fs::create_dir_all(folder.join("photos")).map_err(|e| io_error(folder, &e))?;
+        let lock = take_lock(folder)?;
+        let path = folder.join(DATABASE);
+        if path.exists() {
+            look_first(folder, &path)?;
+        }
+        let failed = |e: rusqlite::Error| open_error(folder, &e);
+        let db = Connection::open(&path).map_err(failed)?;
+        prepare(&db).map_err(failed)?;
+        Ok(Store { db, folder: folder.to_owned(), _lock: lock })
+    }
+
+    /// Lets the database grow no further than `pages`, to see what a full disk does.
+    #[doc(hidden)]
+    pub fn limit_pages(&self, pages: u32) {
+        let _ = self.db.pragma_update(None, "max_page_count", pages);
+    }
+}
+
+fn prepare(db: &Connection) -> rusqlite::Result<()> {
+    db.busy_timeout(Duration::from_secs(5))?;
+    db.pragma_update(None, "journal_mode", "WAL")?;
+    db.pragma_update(None, "synchronous", "FULL")?;
+    // Android gives an app no folder for temporary files that SQLite would find.
+    db.pragma_update(None, "temp_store", "MEMORY")?;
+    db.pragma_update(None, "foreign_keys", "ON")?;
+    let version: i64 = db.pragma_query_value(None, "user_version", |row| row.get(0))?;
+    if version < 1 {
+        db.execute_batch(&format!("BEGIN IMMEDIATE; {} PRAGMA user_version = {VERSION}; COMMIT;", include_str!("schema.sql")))?;
+    }
+    Ok(())
+}
+
+pub(super) fn take_lock(folder: &Path) -> Result<File, OpenError> {
+    let path = folder.join(LOCK);
+    let file = OpenOptions::new().read(true).write(true).create(true).truncate(false).open(&path);
+    let file = file.map_err(|e| io_error(folder, &e))?;
+    match file.try_lock() {
+        Ok(()) => Ok(file),
+        Err(TryLockError::WouldBlock) => Err(OpenError::InUse {
+            what: format!(
+                "The data folder {} is already open in another Stillbar. Use that one, or stop it and start again.",
+                folder.display()
+            ),
+        }),
+        Err(TryLockError::Error(e)) => Err(io_error(folder, &e)),
+    }
+}
+
+/// Looks at an existing database without the right to change it.
+fn look_first(folder: &Path, path: &Path) -> Result<(), OpenError> {
+    let mut header = Vec::new();
+    let opened = File::open(path).map_err(|e| io_error(folder, &e))?;
+    let length = opened.metadata().map_or(0, |m| m.len());
+    opened.take(16).read_to_end(&mut header).map_err(|e| io_error(folder, &e))?;
+    // An empty file is what a crash before the first commit leaves behind: there is nothing in it to lose.
+    if header.is_empty() {
+        return Ok(());
+    }
+    if header != b"SQLite format 3\0" {
+        return Err(damaged(folder, "it does not begin like a database"));
+    }
+    let failed = |e: rusqlite::Error| open_error(folder, &e);
+    let db = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_ONLY).map_err(failed)?;
+    let version: i64 = db.pragma_query_value(None, "user_version", |row| row.get(0)).map_err(failed)?;
+    if version > VERSION {
+        return Err(OpenError::Newer {
+            what: format!(
+                "The data folder {} was written by a newer Stillbar (its version is {version}, this one knows {VERSION}). Nothing was \
+                 changed: update Stillbar and open it again.",
+                folder.display()
+            ),
+        });
+    }
+    if length <= CHECK_WHOLE {
+        let found: String = db.query_row("PRAGMA quick_check(1)", [], |row| row.get(0)).map_err(failed)?;
+        if found != "ok" {
+            return Err(damaged(folder, &found));
+        }
+    }
+    Ok(())
+}
+
+fn damaged(folder: &Path, why: &str) -> OpenError {
+    let shown = folder.display();
+    OpenError::Damaged {
+        what: format!(
+            "The journal in {shown} is damaged ({}). Nothing was changed. Run: stillbar rescue --data {shown}   It keeps the damaged \
+             file and saves every entry whose signature still holds.",
+            why.lines().next().unwrap_or("unreadable")
+        ),
+    }
+}
+
+fn open_error(folder: &Path, error: &rusqlite::Error) -> OpenError {
+    match code(error) {
+        Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => damaged(folder, &error.to_string()),
+        Some(ErrorCode::DiskFull) => full(folder),
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => read_only(folder),
+        _ => OpenError::Other { what: format!("The journal in {} could not be opened: {error}", folder.display()) },
+    }
+}
+
+/// The same for the file system's own errors; shared with photos and keys.
+pub(crate) fn io_error(folder: &Path, error: &std::io::Error) -> OpenError {
+    match error.kind() {
+        ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied => read_only(folder),
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => full(folder),
+        _ => OpenError::Other { what: format!("The data folder {} cannot be used: {error}", folder.display()) },
+    }
+}
+
+fn read_only(folder: &Path) -> OpenError {
+    OpenError::ReadOnly {
+        what: format!(
+            "The data folder {} cannot be written. Nothing was changed: make it writable, or name another with --data.",
+            folder.display()
+        ),
+    }
+}
+
+fn full(folder: &Path) -> OpenError {
+    OpenError::DiskFull {
+        what: format!("The disk of {} is full. Nothing was changed: free some space and start again.", folder.display()),
+    }
+}

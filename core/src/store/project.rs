@@ -1,0 +1,135 @@
+//! The tables worked out from a job.
+
+use rusqlite::{Connection, params};
+
+use super::StoreError;
+use crate::job::Job;
+use crate::journal::EntryId;
+use crate::point::Off;
+use crate::prove::Standing;
+
+/// A job in the list of jobs.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct JobRow {
+    /// The job.
+    pub id: EntryId,
+    /// What it is.
+    pub title: String,
+    /// Where.
+    pub place: String,
+    /// The stage whose turn it is.
+    pub stage: String,
+    /// The step whose turn it is.
+    pub next: String,
+    /// What stands proved, in two or three words.
+    pub proof: String,
+    /// Whether it is handed back.
+    pub done: bool,
+}
+
+/// A lock in the list of all locks.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LockRow {
+    /// The entry that fitted it.
+    pub fit: EntryId,
+    /// Its job.
+    pub job: EntryId,
+    /// Its job's title.
+    pub job_title: String,
+    /// What it is on, in words.
+    pub place: String,
+    /// What is written on it.
+    pub label: String,
+    /// Whose it is.
+    pub owner: EntryId,
+    /// Since when, milliseconds since 1970-01-01T00:00Z.
+    pub since_ms: i64,
+    /// Minutes ahead of UTC at that time.
+    pub zone: i32,
+    /// The owner's telephone; filled in from the people, not stored here.
+    pub telephone: String,
+    /// Whether it is on.
+    pub on: bool,
+    /// Whether it was forced off and the owner is not told yet.
+    pub owed: bool,
+}
+
+/// Two or three words for what stands proved.
+pub fn proof_word(job: &Job) -> &'static str {
+    if job.handed.is_some() {
+        return "Handed back";
+    }
+    match job.standing() {
+        Standing::Proved { .. } => "Proved dead",
+        Standing::Indication { .. } => "Stop, treat as live",
+        _ => "Treat as live",
+    }
+}
+
+/// Writes the rows of one job; rows that are already so are left alone.
+pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
+    // Names of people do not enter here: a corrected name must not change a job's row.
+    let current = job.current(&|_| String::new());
+    let stage = current.map_or("Handed back", |s| s.stage());
+    let next = current.map_or_else(String::new, |s| s.title(job));
+    db.prepare_cached(
+        "INSERT INTO job VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET title = excluded.title, \
+         place = excluded.place, stage = excluded.stage, next = excluded.next, proof = excluded.proof, done = excluded.done",
+    )?
+    .execute(params![
+        job.id().0,
+        job.title,
+        job.place,
+        stage,
+        next,
+        proof_word(job),
+        job.handed.is_some(),
+        job.stamp.clock.0
+    ])?;
+    for lock in &job.locks {
+        let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
+        db.prepare_cached(
+            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT DO UPDATE SET place = excluded.place, \
+             owner = excluded.owner, since_ms = excluded.since_ms, zone = excluded.zone, is_on = excluded.is_on, \
+             owed = excluded.owed WHERE (place, owner, since_ms, is_on, owed) IS NOT \
+             (excluded.place, excluded.owner, excluded.since_ms, excluded.is_on, excluded.owed)",
+        )?
+        .execute(params![
+            lock.stamp.id.0,
+            job.id().0,
+            job.lock_place(lock.on),
+            lock.label,
+            lock.owner.0,
+            lock.since.wall,
+            lock.since.zone,
+            lock.is_on(),
+            owed
+        ])?;
+    }
+    Ok(())
+}
+
+/// The tables as text, one row a line.
+pub fn dump(db: &Connection) -> Result<String, StoreError> {
+    let mut out = String::new();
+    for (sql, columns) in [
+        (
+            "SELECT hex(id), title, place, stage, next, proof, CAST(done AS TEXT), CAST(opened_ms AS TEXT) FROM job ORDER BY id",
+            8,
+        ),
+        (
+            "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
+             CAST(is_on AS TEXT), CAST(owed AS TEXT) FROM lock ORDER BY fit",
+            9,
+        ),
+    ] {
+        let mut query = db.prepare(sql)?;
+        let mut rows = query.query([])?;
+        while let Some(row) = rows.next()? {
+            let cells: Vec<String> = (0..columns).map(|i| row.get(i)).collect::<Result<_, _>>()?;
+            out.push_str(&cells.join(" | "));
+            out.push('\n');
+        }
+    }
+    Ok(out)
+}
