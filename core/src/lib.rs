@@ -7,8 +7,10 @@
 uniffi::setup_scaffolding!();
 
 pub mod app;
+pub mod demo;
 pub mod job;
 pub mod journal;
+pub mod journey;
 pub mod point;
 pub mod prove;
 pub mod screens;

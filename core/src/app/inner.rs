@@ -273,8 +273,11 @@ impl Inner {
         self.load_drafts();
     }
 
-    pub(super) fn edit(&mut self, field: &str, value: &str) {
-        if field.len() > 100 || value.len() > MAX_DRAFT || (self.drafts.len() >= 100 && !self.drafts.contains_key(field)) {
+    pub(crate) fn edit(&mut self, field: &str, value: &str) {
+        if field.len() > 100
+            || value.len() > MAX_DRAFT
+            || (self.drafts.len() >= 100 && !self.drafts.contains_key(field))
+        {
             return;
         }
         self.drafts.insert(field.to_owned(), value.to_owned());
@@ -396,22 +399,21 @@ impl Inner {
             up,
         }
     }
-
-    /// The store, for tests and for commands beside the app.
-    pub(crate) fn store(&mut self) -> &mut Store {
-        &mut self.store
-    }
 }
 
 /// What stands proved, for the top of every screen of the job.
 fn standing(job: &Job, look: &Look) -> Standing {
     let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
     let (tone, word, text) = match (job.standing(), &job.handed) {
-        (_, Some((stamp, to, ..))) => {
-            (Tone::Plain, "Handed back".to_owned(), format!("To {to}, {}. The supply is back: treat as live.", look.by(stamp)))
-        }
+        (_, Some((stamp, to, ..))) => (
+            Tone::Plain,
+            "Handed back".to_owned(),
+            format!("To {to}, {}. The supply is back: treat as live.", look.by(stamp)),
+        ),
         (Proof::NotBegun, _) => live("Nothing is proved yet.".into()),
-        (Proof::UnderWay { missing: 0 }, _) => live("Every pair is tested; the indicator is not proved again yet.".into()),
+        (Proof::UnderWay { missing: 0 }, _) => {
+            live("Every pair is tested; the indicator is not proved again yet.".into())
+        }
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => {
             let pairs: Vec<String> =
@@ -448,7 +450,8 @@ fn standing(job: &Job, look: &Look) -> Standing {
 }
 
 fn device_key(platform: &dyn Platform, journal_begun: bool) -> Result<DeviceKey, OpenError> {
-    let secret = |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
+    let secret =
+        |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
     if let Some(found) = platform.load_secret().map_err(secret)? {
         return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
     }

@@ -65,7 +65,8 @@ fn sniff(bytes: &[u8]) -> Result<&'static str, String> {
         [0x89, b'P', b'N', b'G', 0x0d, 0x0a, 0x1a, 0x0a, ..] => Ok("image/png"),
         [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Ok("image/webp"),
         [_, _, _, _, b'f', b't', b'y', b'p', ..] => {
-            Err("This photo is in a format (HEIC) that cannot be kept here. Set the camera to JPEG and take it again.".into())
+            Err("This photo is in a format (HEIC) that cannot be kept here. Set the camera to JPEG and take it again."
+                .into())
         }
         _ => Err("This file is not a JPEG, PNG or WebP picture. Choose a photo.".into()),
     }

@@ -306,13 +306,9 @@ impl Job {
 
     fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
         match &entry.body.fact {
-            Fact::IndicatorProved { run: None, indicator, on, works: true } => self.runs.push(Run {
-                before: stamp,
-                indicator: *indicator,
-                on: *on,
-                readings: Vec::new(),
-                after: None,
-            }),
+            Fact::IndicatorProved { run: None, indicator, on, works: true } => {
+                self.runs.push(Run { before: stamp, indicator: *indicator, on: *on, readings: Vec::new(), after: None })
+            }
             Fact::IndicatorProved { run: Some(run), on, works, .. } => {
                 if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
                     && run.after.is_none()

@@ -36,9 +36,9 @@ impl Gate<'_> {
             Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } => Ok(()),
             Fact::PersonNoted { name, .. } if name.trim().is_empty() => no("Give the person's name."),
             Fact::PersonNoted { .. } => Ok(()),
-            Fact::JobOpened { dead_limit_millivolts, .. } if *dead_limit_millivolts >= 50_000 => {
-                no("A limit for dead of 50 V or more is not accepted: 50 V bounds extra-low voltage, it does not say dead.")
-            }
+            Fact::JobOpened { dead_limit_millivolts, .. } if *dead_limit_millivolts >= 50_000 => no(
+                "A limit for dead of 50 V or more is not accepted: 50 V bounds extra-low voltage, it does not say dead.",
+            ),
             Fact::JobOpened { .. } | Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
             _ => no("This belongs to a job: open the job first."),
         }
@@ -110,7 +110,9 @@ impl Gate<'_> {
                 let state = job.steps(&name).into_iter().find(|s| s.step.name() == *step);
                 match state {
                     Some(state) if state.may_deviate() => self.turn_or_plan(job, state.step),
-                    Some(state) if state.lacks.is_empty() => no("This step lacks nothing: there is nothing to pass over."),
+                    Some(state) if state.lacks.is_empty() => {
+                        no("This step lacks nothing: there is nothing to pass over.")
+                    }
                     _ => no("This cannot be passed over. Do it, or do not go on."),
                 }
             }
@@ -166,7 +168,9 @@ impl Gate<'_> {
             }
             Fact::PointAdded { .. } => Ok(()),
             Fact::CircuitListed { .. } if job.circuits.iter().any(|c| c.stamp.id == entry && c.off.is_none()) => Ok(()),
-            _ => no("This entry tells of something that was done: it cannot be withdrawn. Record what is true now instead."),
+            _ => no(
+                "This entry tells of something that was done: it cannot be withdrawn. Record what is true now instead.",
+            ),
         }
     }
 
@@ -197,9 +201,7 @@ impl Gate<'_> {
                 let lock = find(*lock)?;
                 match lock {
                     _ if !lock.is_on() => no("This lock is already off."),
-                    _ if lock.owner != person => {
-                        no(format!("Only {} may hand this lock over.", self.name(lock.owner)))
-                    }
+                    _ if lock.owner != person => no(format!("Only {} may hand this lock over.", self.name(lock.owner))),
                     _ if matches!(lock.key, KeyAt::Box(_)) => no("The key is in a lock box, not in a hand."),
                     _ if *to == lock.owner => no("It is theirs already."),
                     _ if !job.people().contains(to) => no("Put the person on the job first."),
@@ -217,7 +219,11 @@ impl Gate<'_> {
                 if job.in_charge() != Some(person) {
                     return no("Only the person who answers for the isolation can hand over the shift.");
                 }
-                if *to == person || !job.people().contains(to) { no("Choose another person on the job.") } else { Ok(()) }
+                if *to == person || !job.people().contains(to) {
+                    no("Choose another person on the job.")
+                } else {
+                    Ok(())
+                }
             }
             Fact::ShiftTaken { offer, .. } => match &job.shift {
                 Some((id, _, to, _)) if id == offer && *to == person => {
@@ -273,7 +279,9 @@ impl Gate<'_> {
             return no("Write what is on the lock: its number or name tells it from every other.");
         }
         if self.locks.iter().any(|l| l.on && l.label == label) {
-            return no(format!("A lock labelled {label} is on already. Two locks with one label cannot be told apart."));
+            return no(format!(
+                "A lock labelled {label} is on already. Two locks with one label cannot be told apart."
+            ));
         }
         if let KeyAt::Box(id) = key
             && (!job.boxes.iter().any(|b| b.stamp.id == id) || on == On::Box(id))
@@ -290,9 +298,9 @@ impl Gate<'_> {
                 }
                 let mut there = job.locks_on().filter(|l| l.on == on);
                 match means {
-                    Means::Other(how) if point.lockable || how.trim().is_empty() => {
-                        no("This point takes a lock: fit one. Anything else is for points that cannot be locked, and says how.")
-                    }
+                    Means::Other(how) if point.lockable || how.trim().is_empty() => no(
+                        "This point takes a lock: fit one. Anything else is for points that cannot be locked, and says how.",
+                    ),
                     Means::Padlock | Means::Hasp if !point.lockable => {
                         no("This point takes no lock. Say by what other means it is secured.")
                     }
@@ -394,13 +402,11 @@ impl Gate<'_> {
             Fact::PointClosed { point: id } if job.locks_on().any(|l| l.on == On::Point(*id)) => {
                 no("A lock is still on this point.")
             }
-            Fact::CircuitOn { circuit } => {
-                match job.circuits.iter().find(|c| c.off.is_some() && c.on.is_none()) {
-                    Some(next) if next.stamp.id == *circuit => Ok(()),
-                    Some(next) => no(format!("In order: {} comes next.", next.label)),
-                    None => no("Every circuit is on already."),
-                }
-            }
+            Fact::CircuitOn { circuit } => match job.circuits.iter().find(|c| c.off.is_some() && c.on.is_none()) {
+                Some(next) if next.stamp.id == *circuit => Ok(()),
+                Some(next) => no(format!("In order: {} comes next.", next.label)),
+                None => no("Every circuit is on already."),
+            },
             Fact::CoverBack { cover } => match job.covers.iter().find(|(s, ..)| s.id == *cover) {
                 Some((_, _, None)) => Ok(()),
                 Some(_) => no("This cover is back already."),

@@ -147,8 +147,27 @@ impl Step {
     const FIXED: [Step; 21] = {
         use Step::*;
         [
-            Permit, People, Told, Barriers, Sources, Points, Instruments, Circuits, Shed, OpenUp, ProveBefore, DeadTest,
-            ProveAfter, Work, CoversBack, Warn, Unlock, Close, Presence, CircuitsOn, HandBack,
+            Permit,
+            People,
+            Told,
+            Barriers,
+            Sources,
+            Points,
+            Instruments,
+            Circuits,
+            Shed,
+            OpenUp,
+            ProveBefore,
+            DeadTest,
+            ProveAfter,
+            Work,
+            CoversBack,
+            Warn,
+            Unlock,
+            Close,
+            Presence,
+            CircuitsOn,
+            HandBack,
         ]
     };
 
@@ -318,9 +337,10 @@ impl Job {
         if sound == 0 {
             lacks.push(Lack { text: "No voltage indicator was found fit for use.".into(), firm: true });
         } else if sound == 1 {
-            let text = "Only one instrument was found fit for use: both the indicator and what proves it are needed, or say \
+            let text =
+                "Only one instrument was found fit for use: both the indicator and what proves it are needed, or say \
                         that a known live source proves it."
-                .into();
+                    .into();
             lacks.push(Lack { text, firm: false });
         }
     }

@@ -104,13 +104,7 @@ impl Entry {
 
     /// When and by whom.
     pub fn stamp(&self) -> Stamp {
-        Stamp {
-            id: self.id,
-            clock: self.body.clock,
-            wall: self.body.wall,
-            zone: self.body.zone,
-            by: self.body.by,
-        }
+        Stamp { id: self.id, clock: self.body.clock, wall: self.body.wall, zone: self.body.zone, by: self.body.by }
     }
 
     /// The place in the total order of all entries of all devices: clock, then device where two clocks agree.

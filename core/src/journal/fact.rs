@@ -3,6 +3,8 @@
 //! A fact says what a person did or saw, never that a step is done. References are ids of earlier entries. Quantities are
 //! whole numbers of a small unit. Which facts a job accepts at a moment is decided in `job::gate`.
 
+#![allow(missing_docs, reason = "a variant's comment explains its fields together")]
+
 use serde::{Deserialize, Serialize};
 
 use super::EntryId;
@@ -89,7 +91,7 @@ pub enum Fact {
     /// A caution sign hangs at a point.
     SignPosted { point: EntryId },
     /// A photo was kept.
-    PhotoTaken { sha256: EntryId, length: u64, media: String, of: EntryId, note: String },
+    PhotoTaken { sha256: String, length: u64, media: String, of: EntryId, note: String },
 
     // ---- locks and keys
     /// The holder offers lock and key to another person.

@@ -110,13 +110,25 @@ pub enum Standing {
     /// No run has begun.
     NotBegun,
     /// A run is under way; so many pairs are missing.
-    UnderWay { missing: usize },
+    UnderWay {
+        /// Pairs without a reading.
+        missing: usize,
+    },
     /// A pair gave an indication.
-    Indication { readings: Vec<Taken> },
+    Indication {
+        /// The readings that indicate.
+        readings: Vec<Taken>,
+    },
     /// A run is worth nothing any more.
-    Void { why: String },
+    Void {
+        /// A sentence.
+        why: String,
+    },
     /// Every pair was read without indication and the indicator worked before and after.
-    Proved { since: Stamp },
+    Proved {
+        /// The second proof of the indicator.
+        since: Stamp,
+    },
 }
 
 impl Run {
@@ -127,9 +139,9 @@ impl Run {
 
     /// The readings of one pair, whichever way round it was probed.
     pub fn of<'a>(&'a self, test: &'a Test) -> impl Iterator<Item = &'a Taken> {
-        self.readings
-            .iter()
-            .filter(|t| (&t.first, &t.then) == (&test.first, &test.then) || (&t.first, &t.then) == (&test.then, &test.first))
+        self.readings.iter().filter(|t| {
+            (&t.first, &t.then) == (&test.first, &test.then) || (&t.first, &t.then) == (&test.then, &test.first)
+        })
     }
 
     /// The tests of `plan` that have no reading yet.

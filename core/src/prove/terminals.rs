@@ -20,7 +20,15 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
         let Some(cx) = x(&conductor.name) else { continue };
         let half = (step * 0.34).min(26.0);
         wire(&mut shapes, conductor, cx, rail + 24.0);
-        shapes.push(Shape::Box { x: cx - half, y: rail - 24.0, w: 2.0 * half, h: 48.0, thick: 3.0, filled: false, ink: Ink::Ink });
+        shapes.push(Shape::Box {
+            x: cx - half,
+            y: rail - 24.0,
+            w: 2.0 * half,
+            h: 48.0,
+            thick: 3.0,
+            filled: false,
+            ink: Ink::Ink,
+        });
         shapes.push(Shape::Circle { x: cx, y: rail, r: half.min(10.0), thick: 3.0, filled: false, ink: Ink::Ink });
         shapes.push(Shape::Text { x: cx, y: HEIGHT - 6.0, size, text: conductor.name.clone(), ink: Ink::Ink });
     }
@@ -32,7 +40,13 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     if let Some(cx) = x(&held) {
         shapes.push(Shape::Line { x1: cx, y1: rail - 4.0, x2: cx, y2: 96.0, thick: 4.0, ink: Ink::Ink });
         shapes.push(Shape::Box { x: cx - 9.0, y: 46.0, w: 18.0, h: 56.0, thick: 3.0, filled: true, ink: Ink::Ink });
-        shapes.push(Shape::Text { x: cx.clamp(30.0, WIDTH - 30.0), y: 34.0, size: 17.0, text: "HOLD".into(), ink: Ink::Ink });
+        shapes.push(Shape::Text {
+            x: cx.clamp(30.0, WIDTH - 30.0),
+            y: 34.0,
+            size: 17.0,
+            text: "HOLD".into(),
+            ink: Ink::Ink,
+        });
     }
     for (i, test) in tests.iter().enumerate() {
         let Some(cx) = x(&test.then) else { continue };

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use crate::journal::{EntryId, Fact, Stamp};
 use crate::job::Job;
 use crate::job::steps::Step;
+use crate::journal::{EntryId, Fact, Stamp};
 use crate::store::LockRow;
 use crate::words;
 use crate::world::World;

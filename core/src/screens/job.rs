@@ -64,7 +64,14 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
         lines.push(format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
     let action = if shape == StepState::Later { String::new() } else { go(Route::Step(job.id(), state.step)) };
-    StepRow { number: (i + 1).to_string(), title: state.step.title(job), state: shape, word: word.into(), lines, action }
+    StepRow {
+        number: (i + 1).to_string(),
+        title: state.step.title(job),
+        state: shape,
+        word: word.into(),
+        lines,
+        action,
+    }
 }
 
 /// The way on: the step whose turn it is.
@@ -117,7 +124,9 @@ pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
 /// Everything that was recorded, latest first.
 pub fn time_line(look: &Look, job: &Job) -> Page {
     let mut page = Page::new("Time line");
-    page.para("Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended.");
+    page.para(
+        "Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended.",
+    );
     for entry in look.entries.iter().rev() {
         let stamp = entry.stamp();
         let gone = job.withdrawn.iter().find(|(_, id, _)| *id == entry.id);
@@ -134,7 +143,11 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
             state: if gone.is_some() { StepState::Deviated } else { StepState::Done },
             word: if gone.is_some() { "withdrawn".into() } else { String::new() },
             lines,
-            action: if gone.is_some() || job.handed.is_some() { String::new() } else { format!("correct {}", entry.id) },
+            action: if gone.is_some() || job.handed.is_some() {
+                String::new()
+            } else {
+                format!("correct {}", entry.id)
+            },
         });
     }
     let chosen = look.draft("entry");

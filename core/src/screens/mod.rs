@@ -9,8 +9,8 @@ pub mod parts;
 mod route;
 
 mod home;
-mod job;
 mod isolate;
+mod job;
 mod locks;
 mod plan;
 mod prove;
@@ -22,12 +22,12 @@ mod work;
 pub use route::Route;
 pub use text::as_text;
 
-use build::Page;
-use cx::{Act, Look};
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::EntryId;
 use crate::store::JobRow;
+use build::Page;
+use cx::{Act, Look};
 
 /// What `route` shows. `job` is the route's job, if it has one.
 pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> Page {

@@ -3,6 +3,8 @@
 //! A shell draws these parts in order, sends an action back as it stands, and knows nothing else of the job. Everything
 //! here is a plain record or enum, so that Kotlin, Swift and the desk get the same thing. Start at [`Screen`].
 
+#![allow(missing_docs, reason = "a variant's comment explains its fields together")]
+
 use serde::{Deserialize, Serialize};
 
 /// One whole screen: draw it from top to bottom.

@@ -3,7 +3,7 @@
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
-use super::home::{UNKNOWN, go, picked};
+use super::home::{UNKNOWN, go};
 use super::job::{lacking, next};
 use super::parts::{Opt, Pad, PadRow, Tone};
 use crate::job::Job;
@@ -52,13 +52,23 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
         let state = if back.is_some() { "back" } else { "off" };
         page.fact(format!("Cover {state}"), format!("{what} ({})", look.by(stamp)));
     }
-    page.entry("what", "Cover that comes off", "One at a time. Each has to come back before energising.", look.draft("what"));
+    page.entry(
+        "what",
+        "Cover that comes off",
+        "One at a time. Each has to come back before energising.",
+        look.draft("what"),
+    );
     let begun = !job.covers.is_empty() || job.no_covers.is_some();
     if begun {
         page.button("This cover is off", "cover");
     } else {
         page.main("This cover is off", "cover");
-        page.entry("why", "Or: why no cover has to come off", "Test points can be reached from outside.", look.draft("why"));
+        page.entry(
+            "why",
+            "Or: why no cover has to come off",
+            "Test points can be reached from outside.",
+            look.draft("why"),
+        );
         page.button("No cover comes off", "no-covers");
     }
     if begun {
@@ -201,7 +211,10 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
 }
 
 fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[prove::Taken]) {
-    page.caution(Tone::Forbid, "Stop. Treat as live. Take the probes off, the more dangerous one first, and put the cover between you and it.");
+    page.caution(
+        Tone::Forbid,
+        "Stop. Treat as live. Take the probes off, the more dangerous one first, and put the cover between you and it.",
+    );
     for taken in lit {
         page.fact(
             format!("{} – {}", taken.first, taken.then),
@@ -218,7 +231,12 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
     let unread: Vec<&prove::Taken> = lit.iter().filter(|t| t.reading == Reading::Lit(None)).collect();
     if let Some(taken) = unread.first() {
         let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), format!("{v} V"))).to_vec();
-        page.choice("level", &format!("If you saw it: {} – {} was lit to", taken.first, taken.then), levels, look.draft("level"));
+        page.choice(
+            "level",
+            &format!("If you saw it: {} – {} was lit to", taken.first, taken.then),
+            levels,
+            look.draft("level"),
+        );
         page.button("Keep the level", format!("level {}:{}", taken.first, taken.then));
     }
     results(page, job, plan);
@@ -296,7 +314,8 @@ fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
     if works {
         return act.onward(job, Step::ProveAfter);
     }
-    act.say = Some("Every test since the first proof is void. Treat as live. Take another indicator and begin again.".into());
+    act.say =
+        Some("Every test since the first proof is void. Treat as live. Take another indicator and begin again.".into());
     act.go = Some(Route::Step(job, Step::ProveBefore));
     Ok(())
 }

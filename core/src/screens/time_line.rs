@@ -15,13 +15,18 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         None => "a lock not known here".into(),
     };
     let circuit = |id: &EntryId| {
-        job.circuits.iter().find(|c| c.stamp.id == *id).map_or_else(|| "a withdrawn circuit".to_owned(), |c| c.label.clone())
+        job.circuits
+            .iter()
+            .find(|c| c.stamp.id == *id)
+            .map_or_else(|| "a withdrawn circuit".to_owned(), |c| c.label.clone())
     };
     match fact {
         Fact::JobOpened { title, .. } => format!("Job opened: {title}"),
         Fact::ScopeChanged { scope, why } => format!("Scope changed to: {scope}. {why}"),
         Fact::PermitNoted { reference: Some(reference), .. } => format!("Permit {reference}"),
-        Fact::PermitNoted { why_none, .. } => format!("No permit: {}", why_none.as_deref().unwrap_or("no reason given")),
+        Fact::PermitNoted { why_none, .. } => {
+            format!("No permit: {}", why_none.as_deref().unwrap_or("no reason given"))
+        }
         Fact::WorkerJoined { person, duty } => {
             let duty = match duty {
                 Duty::InCharge => "answers for the isolation",
@@ -43,14 +48,17 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::CircuitListed { label, serves } => format!("Circuit {label}: {serves}"),
         Fact::NoCircuits { why } => format!("No circuit to shed: {why}"),
         Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
-            let fit = if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
+            let fit =
+                if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
             format!("{} checked: {fit}", look.world.instrument(*instrument))
         }
         Fact::CircuitOff { circuit: id, seen } => format!("{} off. {seen}", circuit(id)),
         Fact::PointOpened { point: id, off_load, seen } => {
             format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
         }
-        Fact::LockFitted { on, owner, label, .. } => format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on)),
+        Fact::LockFitted { on, owner, label, .. } => {
+            format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on))
+        }
         Fact::SignPosted { point: id } => format!("Caution sign at {}", point(id)),
         Fact::PhotoTaken { sha256, of, .. } => format!("Photo of {}, SHA-256 {:.8}…", point(of), sha256),
         Fact::KeyOffered { lock: id, to } => format!("Offered to {}: {}", name(to), lock(id)),

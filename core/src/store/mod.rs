@@ -72,11 +72,8 @@ impl Store {
 
     /// One entry.
     pub fn entry(&self, id: EntryId) -> Result<Option<Entry>, StoreError> {
-        let found = self
-            .db
-            .prepare_cached("SELECT body, sig FROM entry WHERE id = ?1")?
-            .query_row([id.0], bytes)
-            .optional()?;
+        let found =
+            self.db.prepare_cached("SELECT body, sig FROM entry WHERE id = ?1")?.query_row([id.0], bytes).optional()?;
         found.map(decode).transpose()
     }
 
@@ -103,7 +100,8 @@ impl Store {
 
     /// All jobs, open ones first, latest first.
     pub fn jobs(&self) -> Result<Vec<JobRow>, StoreError> {
-        let sql = "SELECT id, title, place, stage, next, proof, done FROM job ORDER BY done, opened_ms DESC, id LIMIT 500";
+        let sql =
+            "SELECT id, title, place, stage, next, proof, done FROM job ORDER BY done, opened_ms DESC, id LIMIT 500";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
             Ok(JobRow {

@@ -87,7 +87,10 @@ fn prepare(db: &Connection) -> rusqlite::Result<()> {
     db.pragma_update(None, "foreign_keys", "ON")?;
     let version: i64 = db.pragma_query_value(None, "user_version", |row| row.get(0))?;
     if version < 1 {
-        db.execute_batch(&format!("BEGIN IMMEDIATE; {} PRAGMA user_version = {VERSION}; COMMIT;", include_str!("schema.sql")))?;
+        db.execute_batch(&format!(
+            "BEGIN IMMEDIATE; {} PRAGMA user_version = {VERSION}; COMMIT;",
+            include_str!("schema.sql")
+        ))?;
     }
     Ok(())
 }
@@ -182,6 +185,9 @@ fn read_only(folder: &Path) -> OpenError {
 
 fn full(folder: &Path) -> OpenError {
     OpenError::DiskFull {
-        what: format!("The disk of {} is full. Nothing was changed: free some space and start again.", folder.display()),
+        what: format!(
+            "The disk of {} is full. Nothing was changed: free some space and start again.",
+            folder.display()
+        ),
     }
 }

@@ -34,17 +34,21 @@ pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
     let failed = |e: &std::io::Error| io_error(folder, e);
     let damaged = folder.join(DATABASE);
     if !damaged.exists() {
-        return Err(OpenError::Other { what: format!("There is no journal in {}. Nothing was changed.", folder.display()) });
+        return Err(OpenError::Other {
+            what: format!("There is no journal in {}. Nothing was changed.", folder.display()),
+        });
     }
     let lock = take_lock(folder)?;
-    let kept = (1..1000)
-        .map(|n| folder.join(format!("damaged-{n}")))
-        .find(|path| !path.exists())
-        .ok_or_else(|| OpenError::Other { what: "There are a thousand rescued journals here; move some away.".into() })?;
+    let kept = (1..1000).map(|n| folder.join(format!("damaged-{n}"))).find(|path| !path.exists()).ok_or_else(|| {
+        OpenError::Other { what: "There are a thousand rescued journals here; move some away.".into() }
+    })?;
     fs::create_dir(&kept).map_err(|e| failed(&e))?;
     // Copies first: the original is moved only when all that could be read is safely on disk beside it.
-    let files: Vec<String> =
-        ["", "-wal", "-shm"].iter().map(|end| format!("{DATABASE}{end}")).filter(|name| folder.join(name).exists()).collect();
+    let files: Vec<String> = ["", "-wal", "-shm"]
+        .iter()
+        .map(|end| format!("{DATABASE}{end}"))
+        .filter(|name| folder.join(name).exists())
+        .collect();
     for name in &files {
         fs::copy(folder.join(name), kept.join(name)).map_err(|e| failed(&e))?;
     }
@@ -85,7 +89,9 @@ fn carve(bytes: &[u8], found: &mut BTreeMap<EntryId, Entry>) {
             continue;
         }
         let length = window.len() - rest.len();
-        let Some(signature) = bytes.get(at + length..at + length + 64).and_then(|s| s.try_into().ok()) else { continue };
+        let Some(signature) = bytes.get(at + length..at + length + 64).and_then(|s| s.try_into().ok()) else {
+            continue;
+        };
         if let Ok(entry) = Entry::open(window[..length].to_vec(), signature) {
             found.insert(entry.id, entry);
         }
@@ -99,7 +105,8 @@ fn ask(path: &Path, found: &mut BTreeMap<EntryId, Entry>) {
     let most = fs::metadata(path).map_or(0, |m| m.len() / 200 + 1);
     let Ok(mut query) = db.prepare("SELECT body, sig FROM entry WHERE number = ?1") else { return };
     for number in 1..=most {
-        let Ok((body, sig)) = query.query_row([number], |r| Ok((r.get::<_, Vec<u8>>(0)?, r.get::<_, [u8; 64]>(1)?))) else {
+        let Ok((body, sig)) = query.query_row([number], |r| Ok((r.get::<_, Vec<u8>>(0)?, r.get::<_, [u8; 64]>(1)?)))
+        else {
             continue;
         };
         if let Ok(entry) = Entry::open(body, sig) {

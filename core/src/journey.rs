@@ -1,0 +1,191 @@
+//! Journeys: a person's way through the app as readable text, played over the real screens.
+//!
+//! The demo is made by them, the tests check by them, and every shell can play the same ones. A line is one thing a person does:
+//!
+//! ```text
+//! # a comment
+//! tap Open this job
+//! fill Reference = PTW 118
+//! choose Duty = Works
+//! read N – L1 = None
+//! read N – L2 = 0.3
+//! sign Signature of the person who takes it back = Ida Holm
+//! photo Photo of Q1
+//! wait 3
+//! see Proved dead
+//! unseen Begin work
+//! ```
+//!
+//! Things are found by the label that a screen reader would say. `wait` is in minutes.
+
+use crate::app::Field;
+use crate::screens::as_text;
+use crate::screens::parts::{Block, Errand, Filled, Outcome, Screen};
+
+/// What a journey needs beside the app.
+pub struct Props<'a> {
+    /// The photo that is taken whenever one is asked for.
+    pub photo: &'a [u8],
+    /// Moves the clock on, in milliseconds.
+    pub wait: &'a dyn Fn(i64),
+}
+
+/// Plays `script` on `field`. The error says which line failed, and shows the screen.
+pub fn play(field: &Field, script: &str, props: &Props) -> Result<(), String> {
+    let mut form: Vec<Filled> = Vec::new();
+    for (number, line) in script.lines().enumerate() {
+        let line = line.trim();
+        if line.is_empty() || line.starts_with('#') {
+            continue;
+        }
+        let screen = field.screen();
+        step(field, &screen, line, &mut form, props)
+            .map_err(|why| format!("line {}, \"{line}\": {why}\n\n{}", number + 1, as_text(&field.screen())))?;
+    }
+    Ok(())
+}
+
+fn step(field: &Field, screen: &Screen, line: &str, form: &mut Vec<Filled>, props: &Props) -> Result<(), String> {
+    let (verb, rest) = line.split_once(' ').ok_or("a line has a verb and what it is about")?;
+    let pair = || rest.split_once(" = ").ok_or("this verb needs \" = \"");
+    match verb {
+        "tap" => {
+            let action = action(screen, rest)?;
+            if let Some(token) = act(field, screen, action, form) {
+                field.deliver(token, photo(props));
+            }
+            form.clear();
+        }
+        "photo" => {
+            let action = screen
+                .blocks
+                .iter()
+                .find_map(|b| match b {
+                    Block::Photo { photo, .. } if photo.label == rest => Some(photo.action.clone()),
+                    _ => None,
+                })
+                .ok_or("there is no such place for a photo")?;
+            let token = act(field, screen, action, form).ok_or("no photo was asked for")?;
+            field.deliver(token, photo(props));
+            form.clear();
+        }
+        "fill" => {
+            let (label, value) = pair()?;
+            set(form, entry(screen, label)?, value);
+        }
+        "choose" => {
+            let (label, option) = pair()?;
+            choose(screen, form, label, option)?;
+        }
+        "read" => {
+            let (label, value) = pair()?;
+            read(screen, form, label, value)?;
+        }
+        "sign" => {
+            let (label, name) = pair()?;
+            let field = screen.blocks.iter().find_map(|b| match b {
+                Block::Mark { field, label: l, .. } if l == label => Some(field.clone()),
+                _ => None,
+            });
+            set(form, field.ok_or("there is no such place to sign")?, &format!("typed:{name}"));
+        }
+        "wait" => (props.wait)(rest.parse::<i64>().map_err(|e| e.to_string())? * 60_000),
+        "see" if !as_text(screen).contains(rest) => return Err("this is not on the screen".into()),
+        "unseen" if as_text(screen).contains(rest) => return Err("this is on the screen".into()),
+        "see" | "unseen" => {}
+        _ => return Err("there is no such verb".into()),
+    }
+    Ok(())
+}
+
+fn photo(props: &Props) -> Outcome {
+    Outcome::Photo { media_type: "image/png".into(), bytes: props.photo.to_vec() }
+}
+
+/// Sends the action with the whole form, as a shell does; a photo's token comes back if one is asked for.
+fn act(field: &Field, screen: &Screen, action: String, form: &[Filled]) -> Option<String> {
+    let mut input = standing_values(screen);
+    for filled in form {
+        set(&mut input, filled.field.clone(), &filled.value);
+    }
+    field.act(Some(screen.turn), action, input).into_iter().find_map(|errand| match errand {
+        Errand::TakePhoto { token, .. } => Some(token),
+        Errand::Ring { .. } => None,
+    })
+}
+
+fn standing_values(screen: &Screen) -> Vec<Filled> {
+    let mut values = Vec::new();
+    for block in &screen.blocks {
+        match block {
+            Block::Entry { entry, .. } => set(&mut values, entry.field.clone(), &entry.value),
+            Block::Choice { choice, .. } => set(&mut values, choice.field.clone(), &choice.chosen.join("\n")),
+            Block::Mark { field, value, .. } => set(&mut values, field.clone(), value),
+            Block::Pad { pad, .. } => {
+                pad.rows.iter().for_each(|row| set(&mut values, row.field.clone(), &row.chosen));
+            }
+            _ => {}
+        }
+    }
+    values
+}
+
+fn set(form: &mut Vec<Filled>, field: String, value: &str) {
+    form.retain(|f| f.field != field);
+    form.push(Filled { field, value: value.to_owned() });
+}
+
+/// The action of the one button or row of this label.
+fn action(screen: &Screen, label: &str) -> Result<String, String> {
+    let mut found: Vec<(&str, &str)> = Vec::new();
+    for block in &screen.blocks {
+        match block {
+            Block::Button { button, .. } => found.push((&button.label, &button.action)),
+            Block::Step { step, .. } if !step.action.is_empty() => found.push((&step.title, &step.action)),
+            _ => {}
+        }
+    }
+    let ends = screen.main.iter().chain(&screen.up).map(|b| (b.label.as_str(), b.action.as_str()));
+    found.extend(ends);
+    let exact: Vec<_> = found.iter().filter(|(l, _)| *l == label).collect();
+    let within: Vec<_> = found.iter().filter(|(l, _)| l.contains(label)).collect();
+    match (exact.as_slice(), within.as_slice()) {
+        ([one], _) | ([], [one]) => Ok(one.1.to_owned()),
+        ([], []) => Err("there is no such button".into()),
+        _ => Err("more than one button has this label".into()),
+    }
+}
+
+fn entry(screen: &Screen, label: &str) -> Result<String, String> {
+    let found = screen.blocks.iter().find_map(|b| match b {
+        Block::Entry { entry, .. } if entry.label == label => Some(entry.field.clone()),
+        _ => None,
+    });
+    found.ok_or_else(|| "there is no such field".into())
+}
+
+fn choose(screen: &Screen, form: &mut Vec<Filled>, label: &str, option: &str) -> Result<(), String> {
+    let choice = screen.blocks.iter().find_map(|b| match b {
+        Block::Choice { choice, .. } if choice.label == label => Some(choice),
+        _ => None,
+    });
+    let choice = choice.ok_or("there is no such question")?;
+    let value = choice.options.iter().find(|o| o.label == option).ok_or("there is no such answer")?.value.clone();
+    let before = form.iter().find(|f| f.field == choice.field).map(|f| f.value.clone());
+    match before {
+        Some(before) if choice.many => set(form, choice.field.clone(), &format!("{before}\n{value}")),
+        _ => set(form, choice.field.clone(), &value),
+    }
+    Ok(())
+}
+
+fn read(screen: &Screen, form: &mut Vec<Filled>, label: &str, value: &str) -> Result<(), String> {
+    for block in &screen.blocks {
+        let Block::Pad { pad, .. } = block else { continue };
+        let Some(row) = pad.rows.iter().find(|r| r.label == label) else { continue };
+        let option = pad.options.iter().find(|o| o.label == value).map_or(value, |o| &o.value);
+        set(form, row.field.clone(), option);
+        return Ok(());
+    }
+    Err("there is no such pair".into())
+}

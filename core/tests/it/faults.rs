@@ -1,0 +1,110 @@
+//! What can go wrong with disk and clock.
+
+use std::sync::atomic::Ordering;
+
+use stillbar_core::screens::as_text;
+use stillbar_core::store::{DATABASE, Store, rescue};
+use stillbar_core::{OpenError, demo};
+
+use crate::desk::*;
+
+#[test]
+fn a_second_process_is_turned_away() {
+    let (folder, device, _field) = begun(&[PEOPLE]);
+    assert!(matches!(device.open(folder.path()), Err(OpenError::InUse { .. })));
+}
+
+#[test]
+fn a_clock_turned_back_keeps_the_order_and_says_so() {
+    let (folder, device, field) = begun(&[PEOPLE]);
+    device.now.fetch_sub(3 * 3_600_000, Ordering::Relaxed);
+    device.play(&field, "tap In hand: Mara Lind\nfill Name = Otto Reis\ntap Add this person\ntap All jobs");
+    assert!(as_text(&field.screen()).contains("Set the clock"), "{}", as_text(&field.screen()));
+    drop(field);
+    let entries = Store::open(folder.path()).unwrap().all_entries().unwrap();
+    assert!(entries.windows(2).all(|w| w[0].body.clock < w[1].body.clock && w[0].body.seq + 1 == w[1].body.seq));
+    let last = entries.last().unwrap();
+    assert!(last.body.wall < last.body.clock.0, "the entry itself shows that the clock was behind");
+}
+
+#[test]
+fn a_newer_or_foreign_database_is_left_alone() {
+    let (folder, device, field) = begun(&[PEOPLE]);
+    drop(field);
+    let path = folder.path().join(DATABASE);
+    rusqlite::Connection::open(&path).unwrap().pragma_update(None, "user_version", 9999).unwrap();
+    let before = std::fs::read(&path).unwrap();
+    match device.open(folder.path()) {
+        Err(OpenError::Newer { what }) => assert!(what.contains("newer")),
+        other => panic!("{:?}", other.err()),
+    }
+    assert_eq!(before, std::fs::read(&path).unwrap());
+    std::fs::write(&path, b"this is a letter to somebody").unwrap();
+    match device.open(folder.path()) {
+        Err(OpenError::Damaged { what }) => assert!(what.contains("stillbar rescue")),
+        other => panic!("{:?}", other.err()),
+    }
+    assert_eq!(std::fs::read(&path).unwrap(), b"this is a letter to somebody");
+}
+
+/// The database's first page is gone, so SQLite can read nothing: every entry is still found by its signature.
+#[test]
+fn rescue_finds_entries_in_a_ruined_file() {
+    let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    drop(field);
+    let path = folder.path().join(DATABASE);
+    let all = Store::open(folder.path()).unwrap().all_entries().unwrap().len();
+    let mut bytes = std::fs::read(&path).unwrap();
+    bytes[..4096].fill(0);
+    std::fs::write(&path, &bytes).unwrap();
+    assert!(matches!(device.open(folder.path()), Err(OpenError::Damaged { .. })));
+    let rescued = rescue(folder.path()).unwrap();
+    assert_eq!((rescued.entries, rescued.missing), (all, vec![]));
+    assert_eq!(std::fs::read(rescued.kept.join(DATABASE)).unwrap(), bytes, "the damaged file is kept as it was");
+    let field = device.open(folder.path()).unwrap();
+    device.play(&field, "tap All jobs\nsee Replace the outgoing breaker of washer 4");
+}
+
+#[test]
+fn a_lost_key_is_refused() {
+    let (folder, _device, field) = begun(&[PEOPLE]);
+    drop(field);
+    match Device::new(99).open(folder.path()) {
+        Err(OpenError::Secret { what }) => assert!(what.contains("device.key")),
+        other => panic!("{:?}", other.err()),
+    }
+}
+
+#[test]
+fn photos_of_the_wrong_kind_are_refused_with_advice() {
+    use stillbar_core::{Errand, Outcome};
+    let (_folder, _device, field) = begun(&[PEOPLE, PLAN, &ISOLATE[..ISOLATE.find("photo").unwrap()]]);
+    let slot = |field: &stillbar_core::Field| {
+        let action = field.screen().main.unwrap().action;
+        match field.act(None, action, vec![]).pop() {
+            Some(Errand::TakePhoto { token, .. }) => token,
+            other => panic!("{other:?}"),
+        }
+    };
+    let heic = b"\0\0\0\x18ftypheic\0\0\0\0mif1heic".to_vec();
+    for (bytes, says) in [(vec![], "empty"), (b"%PDF-1.7".to_vec(), "not a JPEG"), (heic, "HEIC")] {
+        let token = slot(&field);
+        field.deliver(token, Outcome::Photo { media_type: String::new(), bytes });
+        let text = field.screen().notice.unwrap().text;
+        assert!(text.contains(says), "{text}");
+    }
+    let token = slot(&field);
+    field.deliver("another".into(), Outcome::Photo { media_type: String::new(), bytes: demo::PHOTO.to_vec() });
+    assert!(field.screen().notice.unwrap().text.contains("not asked for"));
+    field.deliver(token, Outcome::Refused { why: "The camera is covered.".into() });
+    assert_eq!(field.screen().notice.unwrap().text, "The camera is covered.");
+    let token = slot(&field);
+    field.deliver(token, Outcome::Photo { media_type: "image/png".into(), bytes: demo::PHOTO.to_vec() });
+    assert_eq!(field.screen().notice.unwrap().text, "The photo is kept.");
+}
+
+#[test]
+fn the_demo_plays() {
+    let folder = tempfile::tempdir().unwrap();
+    demo::seed(&folder.path().to_string_lossy(), Device::new(5)).unwrap();
+}

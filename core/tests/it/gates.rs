@@ -1,0 +1,47 @@
+//! What the gate refuses, in the person's words.
+
+use stillbar_core::screens::as_text;
+
+use crate::desk::*;
+
+#[test]
+fn steps_cannot_be_skipped() {
+    let (_folder, _device, field) = begun(&[PEOPLE, PLAN]);
+    let job = field.screen().route.replace("/step/shed", "");
+    for (step, action) in
+        [("open-up", "cover"), ("work", "begin"), ("hand-back", "hand-back"), ("dead-test", "readings 1")]
+    {
+        field.act(None, format!("go {job}/step/{step}"), vec![]);
+        let input =
+            ["what", "to", "mark"].map(|f| stillbar_core::Filled { field: f.into(), value: "x".into() }).to_vec();
+        field.act(None, action.into(), input);
+        let screen = field.screen();
+        let notice = screen.notice.unwrap_or_else(|| panic!("{step} was accepted")).text;
+        assert!(notice.starts_with("First: ") || notice.contains("Prove the indicator first"), "{step}: {notice}");
+    }
+}
+
+#[test]
+fn a_deviation_needs_a_reason_and_follows_the_job() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, "tap Pass this over, with a reason"]);
+    device.play(
+        &field,
+        "fill Why, and what is done instead = no\ntap Pass it over in my name\nsee Give the reason in words",
+    );
+    device
+        .play(&field, "fill Why, and what is done instead = One circuit feeds the alarm\ntap Pass it over in my name");
+    let screen = as_text(&field.screen());
+    assert!(screen.contains("[deviation] Deviation at Shed the circuits: One circuit feeds the alarm"), "{screen}");
+}
+
+#[test]
+fn only_the_owner_takes_a_lock_off() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let job = field.screen().route.split("/step").next().unwrap().to_owned();
+    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Tomas Brandt");
+    field.act(None, format!("go {job}/locks"), vec![]);
+    device.play(&field, "tap Mara Lind on Q4 feeder switch: ML 7\nunseen > Take my lock off");
+    field.act(None, "remove".into(), vec![]);
+    let notice = field.screen().notice.unwrap().text;
+    assert!(notice.contains("Only Mara Lind may take this lock off"), "{notice}");
+}

@@ -1,0 +1,138 @@
+//! The journal against outside references.
+
+use ciborium::Value;
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, cbor};
+
+fn hex(text: &str) -> Vec<u8> {
+    (0..text.len()).step_by(2).map(|i| u8::from_str_radix(&text[i..i + 2], 16).unwrap()).collect()
+}
+
+/// RFC 8032 section 7.1, tests 1 to 3: secret key, public key, message, signature.
+#[test]
+fn ed25519_as_rfc_8032() {
+    let vectors = [
+        (
+            "9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60",
+            "d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a",
+            "",
+            "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b",
+        ),
+        (
+            "4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb",
+            "3d4017c3e843895a92b70aa74d1b7ebc9c982ccf2ec4968cc0cd55f12af4660c",
+            "72",
+            "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c387b2eaeb4302aeeb00d291612bb0c00",
+        ),
+        (
+            "c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7",
+            "fc51cd8e6218a1a38da47ed00230f0580816ed13ba3303ac5deb911548908025",
+            "af82",
+            "6291d657deec24024827e69c3abe01a30ce548a284743a445e3680d7db5ac3ac18ff9b538d16f290ae67f760984dc6594a7c15e9716ed28dc027beceea1ec40a",
+        ),
+    ];
+    for (secret, public, message, signature) in vectors {
+        let key = DeviceKey::from_secret(&hex(secret)).unwrap();
+        assert_eq!(key.device().to_string(), public);
+        let signed = key.sign(&hex(message));
+        assert_eq!(signed.to_vec(), hex(signature));
+        assert!(key.device().signed(&hex(message), &signed));
+        let mut broken = signed;
+        broken[7] ^= 1;
+        assert!(!key.device().signed(&hex(message), &broken));
+    }
+}
+
+/// RFC 8949 section 4.2.1: the order of keys in the RFC's own example, and shortest integers (appendix A).
+#[test]
+fn cbor_as_rfc_8949() {
+    let int = |n: i64| Value::Integer(n.into());
+    let text = |t: &str| Value::Text(t.into());
+    let keys = [
+        int(10),
+        int(100),
+        int(-1),
+        text("z"),
+        text("aa"),
+        Value::Array(vec![int(100)]),
+        Value::Array(vec![int(-1)]),
+        Value::Bool(false),
+    ];
+    let shuffled = Value::Map([5, 3, 7, 0, 6, 2, 4, 1].map(|i: usize| (keys[i].clone(), int(0))).to_vec());
+    assert_eq!(cbor::encode(&shuffled).unwrap(), hex("a80a001864002000617a006261610081186400812000f400"));
+    for (number, bytes) in [
+        (0, "00"),
+        (23, "17"),
+        (24, "1818"),
+        (100, "1864"),
+        (1000, "1903e8"),
+        (1_000_000, "1a000f4240"),
+        (1_000_000_000_000, "1b000000e8d4a51000"),
+        (-1, "20"),
+        (-1000, "3903e7"),
+    ] {
+        assert_eq!(cbor::encode(&number).unwrap(), hex(bytes));
+        assert_eq!(cbor::decode::<i64>(&hex(bytes)).unwrap(), number);
+    }
+    // The same number in a longer spelling, indefinite length, trailing bytes, a float: refused.
+    for other in ["1800", "190001", "9f01ff", "0000", "f93c00"] {
+        assert!(cbor::decode::<Value>(&hex(other)).is_err(), "{other}");
+    }
+}
+
+/// Kulkarni et al. 2014, figure 5: the send and receive rules, case by case.
+#[test]
+fn clock_as_the_paper() {
+    let mut clock = Clock::resume(Hlc(10, 0));
+    assert_eq!(clock.tick(11), Hlc(11, 0), "physical time is ahead: c restarts");
+    assert_eq!(clock.tick(11), Hlc(11, 1), "same millisecond: c counts");
+    assert_eq!(clock.tick(5), Hlc(11, 2), "physical time went back: l stays, c counts");
+    assert_eq!(clock.receive(Hlc(11, 9), 3), Hlc(11, 10), "l equal to the message's: the larger c counts on");
+    assert_eq!(clock.receive(Hlc(20, 4), 3), Hlc(20, 5), "the message is ahead: its c counts on");
+    assert_eq!(clock.receive(Hlc(15, 7), 3), Hlc(20, 6), "we are ahead: our c counts on");
+    assert_eq!(clock.receive(Hlc(21, 7), 30), Hlc(30, 0), "physical time is ahead of both: c restarts");
+    assert_eq!(Clock::resume(Hlc(5, u32::MAX)).tick(5), Hlc(6, 0), "a full counter moves l on and never wraps");
+}
+
+fn entry(label: &str) -> Entry {
+    let key = DeviceKey::from_secret(&[7; 32]).unwrap();
+    let fact = Fact::DeviceBegan { label: label.into() };
+    let body = Body {
+        device: key.device(),
+        seq: 1,
+        clock: Hlc(5, 0),
+        wall: 5,
+        zone: 0,
+        prev: EntryId::NONE,
+        site: None,
+        job: None,
+        by: None,
+        fact,
+    };
+    Entry::seal(body, &key).unwrap()
+}
+
+#[test]
+fn any_flipped_bit_is_found() {
+    let good = entry("field");
+    assert_eq!(Entry::open(good.bytes.clone(), good.signature).unwrap(), good);
+    for i in 0..good.bytes.len() * 8 {
+        let mut bytes = good.bytes.clone();
+        bytes[i / 8] ^= 1 << (i % 8);
+        assert!(Entry::open(bytes, good.signature).is_err(), "bit {i}");
+    }
+    for i in 0..512 {
+        let mut signature = good.signature;
+        signature[i / 8] ^= 1 << (i % 8);
+        assert!(Entry::open(good.bytes.clone(), signature).is_err(), "bit {i} of the signature");
+    }
+}
+
+#[test]
+fn an_entry_is_bounded() {
+    let long = entry("short").body;
+    let fact = Fact::DeviceBegan { label: "x".repeat(40_000) };
+    let key = DeviceKey::from_secret(&[7; 32]).unwrap();
+    assert!(Entry::seal(Body { fact, ..long }, &key).unwrap_err().to_string().contains("at most"));
+    assert!(Entry::open(vec![0; 40_000], [0; 64]).is_err());
+    assert!("zz".parse::<DeviceId>().is_err());
+}

@@ -1,0 +1,147 @@
+//! Whole journeys through the screens.
+
+use crate::desk::*;
+use stillbar_core::screens::as_text;
+
+#[test]
+fn from_plan_to_hand_back() {
+    let (_folder, _device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE]);
+    let screen = as_text(&field.screen());
+    assert!(screen.contains("[Handed back]"), "{screen}");
+}
+
+/// The app is closed and opened again before every single line: nothing that was given is lost, half-filled forms included.
+#[test]
+fn closed_and_opened_at_every_line() {
+    let folder = tempfile::tempdir().unwrap();
+    let device = Device::new(2);
+    let script = [PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE].concat();
+    let mut form: Vec<&str> = Vec::new();
+    for line in script.lines().map(str::trim).filter(|l| !l.is_empty() && !l.starts_with('#')) {
+        form.push(line);
+        // What is typed and not sent yet is in the shell's form; a tap sends it.
+        if !["fill", "choose", "read", "sign"].contains(&line.split(' ').next().unwrap()) {
+            let field = device.open(folder.path()).unwrap();
+            device.play(&field, &form.join("\n"));
+            form.clear();
+        }
+    }
+    let field = device.open(folder.path()).unwrap();
+    assert!(as_text(&field.screen()).contains("[Handed back]"));
+}
+
+#[test]
+fn what_was_typed_survives_a_kill() {
+    let (folder, device, field) = begun(&[PEOPLE, "tap New job"]);
+    field.edit("title".into(), "Half a ti".into());
+    drop(field);
+    let field = device.open(folder.path()).unwrap();
+    assert!(as_text(&field.screen()).contains("_ What the job is: Half a ti"));
+}
+
+#[test]
+fn an_indication_stops_the_job() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, INDICATION]);
+    // Going to the work step by hand does not help either.
+    let work = field.screen().route.replace("dead-test", "work");
+    field.act(None, format!("go {work}"), vec![]);
+    assert!(!as_text(&field.screen()).contains("> Begin work"));
+    field.act(None, "begin".into(), vec![]);
+    let screen = as_text(&field.screen());
+    assert!(screen.contains("Treat as live") || screen.contains("First: "), "{screen}");
+    assert!(screen.contains("[Stop, treat as live]"), "{screen}");
+    // Nor does the second proof, nor passing it over.
+    assert!(device.try_play(&field, "tap Pass this over, with a reason").is_err());
+}
+
+#[test]
+fn a_failed_second_proof_voids_every_test() {
+    let cut = PROVE.rfind("tap It responds as it should").unwrap();
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, &PROVE[..cut]]);
+    device
+        .play(&field, "choose Proved on = Proving unit, battery, serial 9083\ntap It does not respond as it should\n");
+    let screen = as_text(&field.screen());
+    assert!(screen.contains("[Treat as live] The proof is void. The indicator failed its second proof"), "{screen}");
+}
+
+#[test]
+fn whatever_changes_ends_the_proof() {
+    let cases = [
+        ("tap Begin work\nfill Why the work is left = Break\ntap Leave the work", "The work was left."),
+        (
+            "tap Something has changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
+             Control or auxiliary supply\ntap Keep the source that was found",
+            "Another source was found: Heater from DB2.",
+        ),
+        (
+            "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\ntap \
+             Keep the new scope",
+            "The scope of the job changed.",
+        ),
+        (
+            "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted",
+            "A neutral was parted",
+        ),
+        ("tap Locks and keys\ntap ML 7\ntap Take my lock off", "A lock came off Q4 feeder switch."),
+    ];
+    for (script, why) in cases {
+        let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "see [Proved dead]"]);
+        device.play(&field, script);
+        let screen = as_text(&field.screen());
+        assert!(screen.contains("[Treat as live] The proof is void."), "{script}\n{screen}");
+        assert!(screen.contains(why), "{script}\n{screen}");
+    }
+}
+
+/// 29 CFR 1910.147(e)(3): authority, not on site, attempts to reach, told before resuming; and the owner's lock is off only then.
+#[test]
+fn forced_removal_needs_all_its_conditions() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    device.play(
+        &field,
+        "tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\nsee Lock of Mara Lind\ntap Locks and keys\ntap The \
+         job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap \
+         Mara Lind on Q4 feeder switch: ML 7\nunseen > Take my lock off\nfill Why it cannot wait = The hall has no light\nchoose Who \
+         answers for it = Joel Aras\ntap Begin a forced removal\n",
+    );
+    assert!(device.try_play(&field, "tap Take the lock off under the authority of Joel Aras").is_err());
+    device.play(
+        &field,
+        "fill How you found that Mara Lind is not on site = Gate log, her van is gone\ntap Mara Lind is not on site\nfill How you tried \
+         to reach them = Rang 01632 960 101 at 16:10 and 16:20\nfill What came of it = No answer, message left\ntap Keep this \
+         attempt\nsign Joel Aras signs for the removal = Joel Aras\ntap Take the lock off under the authority of Joel Aras\nsee has been \
+         told\n",
+    );
+    // Until she is told she fits no lock.
+    device.play(&field, "tap Locks and keys\ntap The job\ntap All jobs\ntap In hand: Joel Aras\ntap Mara Lind\ntap Replace the outgoing\n");
+    assert!(as_text(&field.screen()).contains("Isolate Q4 feeder switch [now]"), "{}", as_text(&field.screen()));
+}
+
+#[test]
+fn an_old_screen_does_nothing() {
+    let (_folder, _device, field) = begun(&[PEOPLE]);
+    let screen = field.screen();
+    let main = screen.main.unwrap().action;
+    field.act(Some(screen.turn), main.clone(), vec![]);
+    let moved = field.screen().route;
+    field.act(Some(screen.turn), "go /people".into(), vec![]);
+    assert_eq!(field.screen().route, moved);
+    assert!(field.screen().notice.unwrap().text.contains("Nothing was done"));
+}
+
+#[test]
+fn no_screen_says_safe() {
+    let (_folder, device, field) = begun(&[]);
+    let script = [PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE].concat();
+    let mut form = String::new();
+    for line in script.lines() {
+        form.push_str(line);
+        form.push('\n');
+        if line.starts_with("tap") || line.starts_with("photo") {
+            device.play(&field, &form);
+            form.clear();
+            let text = as_text(&field.screen()).to_lowercase();
+            assert!(!text.contains("safe"), "{text}");
+        }
+    }
+}

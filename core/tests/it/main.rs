@@ -1,0 +1,9 @@
+//! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
+
+mod desk;
+mod faults;
+mod gates;
+mod journal;
+mod journeys;
+mod order;
+mod replay;
