@@ -55,13 +55,13 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         (Step::HandBack, "hand-back") => {
             let to = act.need("to", "Write who takes the installation back.")?;
             let mark = act.need("mark", &format!("{to} signs in the box first."))?;
-            act.go = Some(Route::Job(job));
             Fact::HandedBack { to, note: spare(act, "note")?, mark }
         }
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact)?;
-    Ok(())
+    // Several people may have to be warned; every other step is over when the last thing in it is done.
+    if step == Step::Warn { Ok(()) } else { act.onward(job, step) }
 }
 
 fn row(page: &mut Page, title: &str, state: StepState, line: String) {
