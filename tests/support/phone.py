@@ -101,6 +101,15 @@ class Phone:
         self._settle()
         self.check()
 
+    def volts(self, pair: str, value: str) -> None:
+        """Types a reading in volts for a pair."""
+        row = self._one("pair", pair, self.page.get_by_role("group", name=pair, exact=True))
+        box = self._one(f"field for volts of {pair!r}", "Volts", row.locator("input[inputmode=decimal]"))
+        box.fill(value)
+        box.blur()
+        self._settle()
+        self.check()
+
     def photo(self, slot: Name, file: Path) -> None:
         """Chooses a file for a photo and waits until the app has taken or refused it."""
         chooser = self._one("photo", slot, self.page.get_by_label(slot).and_(self.page.locator("input[type=file]")))
@@ -154,6 +163,10 @@ class Phone:
     def notice(self) -> str:
         """What the app just said; empty if nothing."""
         return self._text(self.page.locator("[role=status]:visible, [role=alert]:visible"))
+
+    def plain(self) -> str:
+        """The words on the screen, as one line of text."""
+        return " ".join(self.page.locator("body").inner_text().split())
 
     def targets(self) -> list[str]:
         """The names of all buttons and links, in reading order."""

@@ -1,0 +1,63 @@
+"""Whole jobs in the browser, as the core's journeys tell them."""
+
+from pathlib import Path
+
+from support.desk import Desk
+from support.journey import play
+from support.phone import Phone
+
+
+def test_from_plan_to_hand_back_with_the_power_cut_in_between(desk: Desk, phone: Phone, picture: Path):
+    """One job whole; the process is killed (kill -9) after every tenth answer, and once with a form half filled."""
+    answers = 0
+
+    def cut(line: str) -> None:
+        nonlocal answers
+        answers += 1
+        if answers % 10 == 0:
+            phone.expect_unreachable()
+            desk.kill()
+            desk.start(desk.port)
+            phone.reload()
+
+    phone.open(desk.url)
+    play(phone, "people", photo=picture)
+    phone.tap("New job")
+    phone.fill("What the job is", "Half a title")
+    phone.expect_unreachable()
+    desk.kill()
+    desk.start(desk.port)
+    phone.reload()
+    assert phone.page.get_by_label("What the job is", exact=True).input_value() == "Half a title"
+    phone.tap("All jobs")
+    play(
+        phone,
+        "plan",
+        "add-instruments",
+        "circuits",
+        "isolate",
+        "prove",
+        "work",
+        "restore",
+        photo=picture,
+        between=cut,
+    )
+    assert "Handed back" in phone.standing()
+    assert answers > 60
+
+
+def test_an_indication_on_l2_pe_ends_the_way_to_work(desk: Desk, phone: Phone, picture: Path):
+    """L2 to PE is lit: the app says stop, offers no way to work, and still does not after a restart."""
+    phone.open(desk.url)
+    play(phone, "people", "plan", "add-instruments", "circuits", "isolate", "indication", photo=picture)
+    for _ in range(2):
+        assert "Stop, treat as live" in phone.standing()
+        assert not any("Begin work" in name for name in phone.targets())
+        phone.tap("The job")
+        # The steps after the dead test cannot be opened, and nothing lets it be passed over.
+        assert not any(name.startswith(("15", "Work")) or "Pass this over" in name for name in phone.targets())
+        phone.expect_unreachable()
+        desk.kill()
+        desk.start(desk.port)
+        phone.reload()
+        phone.tap("Test every pair")
