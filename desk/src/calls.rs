@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use stillbar_core::prove::{self, Order, Test};
 use stillbar_core::{demo, store};
 
-use crate::platform::System;
+use crate::platform::{SECRET, System};
 
 /// The dead tests of these conductors in this order, as `stillbar plan --json` prints them. An error is one sentence.
 pub fn plan(conductors: &str, order: &str) -> Result<Value, String> {
@@ -45,6 +45,16 @@ pub fn seed_demo(folder: &Path) -> Result<(), String> {
 /// Begins a new database in `folder` with all that can be read from the damaged one, which stays. Returns what was kept.
 pub fn rescue(folder: &Path) -> Result<String, String> {
     let rescued = store::rescue(folder).map_err(|e| e.to_string())?;
+    // The device begins a new chain with a new key; the old key stays with what it signed.
+    let key = folder.join(SECRET);
+    if key.exists() {
+        std::fs::rename(&key, rescued.kept.join(SECRET)).map_err(|e| {
+            format!(
+                "The journal is rescued, but {} could not be moved beside the damaged files ({e}). Move it there.",
+                key.display()
+            )
+        })?;
+    }
     let missing = if rescued.missing.is_empty() {
         "Every device's chain is whole as far as it reaches; entries after the last one saved cannot be told from here."
             .to_owned()

@@ -12,7 +12,7 @@ use stillbar_core::app::PlatformError;
 
 use crate::folder::plain;
 
-const SECRET: &str = "device.key";
+pub(crate) const SECRET: &str = "device.key";
 
 /// More than any key needs; what is larger is no key, and is not read into memory.
 const MOST_SECRET: u64 = 4096;

@@ -96,11 +96,19 @@ pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
         .layer(middleware::from_fn_with_state(port, guard::guard))
 }
 
-/// Answers until Ctrl-C or a request to end; answers under way then get `last` to finish.
-pub async fn run(listener: tokio::net::TcpListener, app: Router, last: Duration) -> std::io::Result<()> {
+/// Answers until Ctrl-C or a request to end; answers under way then get `last` to finish. `ready` is called once such a
+/// request would be heard: who reads the address may end the desk at once.
+pub async fn run(
+    listener: tokio::net::TcpListener,
+    app: Router,
+    last: Duration,
+    ready: impl FnOnce(),
+) -> std::io::Result<()> {
     let ending = Arc::new(Notify::new());
+    let asked = asked_to_end()?;
+    ready();
     let end = {
-        let (ending, asked) = (Arc::clone(&ending), asked_to_end()?);
+        let ending = Arc::clone(&ending);
         async move {
             asked.await;
             ending.notify_one();

@@ -108,13 +108,15 @@ fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), 
     let done = runtime.block_on(async {
         let listener = tokio::net::TcpListener::from_std(listener)?;
         let url = format!("http://127.0.0.1:{port}/");
-        let mut out = std::io::stdout().lock();
-        let _ = writeln!(out, "Stillbar is at {url}").and_then(|()| out.flush());
-        drop(out);
-        if browser && open::that_detached(&url).is_err() {
-            let _ = writeln!(std::io::stderr(), "No browser could be started. Open the address above in one.");
-        }
-        server::run(listener, server::router(field, port), LAST_ANSWERS).await
+        let ready = || {
+            let mut out = std::io::stdout().lock();
+            let _ = writeln!(out, "Stillbar is at {url}").and_then(|()| out.flush());
+            drop(out);
+            if browser && open::that_detached(&url).is_err() {
+                let _ = writeln!(std::io::stderr(), "No browser could be started. Open the address above in one.");
+            }
+        };
+        server::run(listener, server::router(field, port), LAST_ANSWERS, ready).await
     });
     runtime.shutdown_timeout(LAST_ANSWERS);
     done.map_err(failed)

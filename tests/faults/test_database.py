@@ -60,7 +60,9 @@ def test_damage(demo: Path, desks, tmp_path: Path, damage):
     desk = desks(demo).start()
     desk.stop()
     settle(demo)
-    journal.verify(journal.read(demo, tmp_path / "copy"))
+    bodies = journal.verify(journal.read(demo, tmp_path / "copy"), rescued=True)
+    # The device goes on with a chain of its own: the end of the old one may be among what is lost.
+    assert bodies[-1]["seq"] == 1 or len({body["device"] for body in bodies}) == 2
 
 
 def test_rescue_keeps_what_can_be_read(demo: Path, desks, tmp_path: Path):

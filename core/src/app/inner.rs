@@ -13,7 +13,7 @@ use crate::prove::Standing as Proof;
 use crate::screens::cx::{Act, Look};
 use crate::screens::parts::{Button, Errand, Filled, Notice, Outcome, Screen, Standing, Tone};
 use crate::screens::{self, Route};
-use crate::store::{Head, JobRow, LockRow, Store};
+use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
 use crate::words;
 use crate::world::World;
 
@@ -50,9 +50,10 @@ impl Inner {
         let store = Store::open(folder)?;
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
-        let key = device_key(&*platform, last.0 != 0)?;
+        let fresh = last.0 == 0 || store.local(NEW_KEY).map_err(other)?.is_some();
+        let key = device_key(&*platform, last.0 == 0, fresh)?;
         let head = store.head(key.device()).map_err(other)?;
-        if last.0 != 0 && head.seq == 0 {
+        if !fresh && head.seq == 0 {
             return Err(wrong_key());
         }
         let mut inner = Inner {
@@ -80,6 +81,7 @@ impl Inner {
             begin.and_then(|_| inner.commit()).map_err(|what| {
                 if what.contains("full") { OpenError::DiskFull { what } } else { OpenError::Other { what } }
             })?;
+            inner.store.drop_local(NEW_KEY).map_err(other)?;
         }
         let local = |name: &str| inner.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
@@ -449,14 +451,18 @@ fn standing(job: &Job, look: &Look) -> Standing {
     Standing { tone, word, text, deviations }
 }
 
-fn device_key(platform: &dyn Platform, journal_begun: bool) -> Result<DeviceKey, OpenError> {
+/// The device's key. `empty`: the journal holds nothing yet, so a key that is there already may begin it. `fresh`: a new one may be
+/// made.
+fn device_key(platform: &dyn Platform, empty: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
     let secret =
         |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
-    if let Some(found) = platform.load_secret().map_err(secret)? {
+    if let Some(found) = platform.load_secret().map_err(secret)?
+        && (empty || !fresh)
+    {
         return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
     }
     // A new key for an old journal would look like another device going on: nobody could tell whether entries are missing.
-    if journal_begun {
+    if !fresh {
         return Err(wrong_key());
     }
     let fresh = platform.random(32);

@@ -19,6 +19,7 @@ use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 
 pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow};
+pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 
 /// The open data folder.
@@ -170,6 +171,12 @@ impl Store {
     pub fn keep_local(&self, name: &str, value: &str) -> Result<(), StoreError> {
         let sql = "INSERT INTO local VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = excluded.value";
         self.db.prepare_cached(sql)?.execute([name, value])?;
+        Ok(())
+    }
+
+    /// Forgets a note.
+    pub fn drop_local(&self, name: &str) -> Result<(), StoreError> {
+        self.db.prepare_cached("DELETE FROM local WHERE name = ?1")?.execute([name])?;
         Ok(())
     }
 

@@ -26,6 +26,9 @@ pub struct Rescued {
     pub kept: PathBuf,
 }
 
+/// The note that makes the app begin a new key when it opens the folder next.
+pub(crate) const NEW_KEY: &str = "new-key";
+
 /// Every body begins so: a map of ten pairs, and the key `by`, which sorts first.
 const BODY_BEGINS: [u8; 4] = [0xaa, 0x62, b'b', b'y'];
 
@@ -76,6 +79,9 @@ pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
     let jobs: Vec<Job> = by_job.values().filter_map(|entries| Job::fold(entries)).collect();
     let refs: Vec<&Job> = jobs.iter().collect();
     store.append(&entries, &refs).map_err(|e| OpenError::Other { what: e.to_string() })?;
+    // The end of this device's chain may be among what is lost. Going on under the old key could give one number to two entries, so
+    // the device begins a chain of its own.
+    store.keep_local(NEW_KEY, "1").map_err(|e| OpenError::Other { what: e.to_string() })?;
     Ok(Rescued { entries: entries.len(), missing: gaps(&entries), kept })
 }
 
