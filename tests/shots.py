@@ -8,6 +8,7 @@ Starts a fresh demo of its own, so that the pictures show the same jobs each tim
 must have run once, for the binary and for tests/.venv.
 """
 
+import re
 import sys
 import tempfile
 from pathlib import Path
@@ -16,14 +17,29 @@ from playwright.sync_api import Page, sync_playwright
 
 from support.chromium import launch
 from support.desk import ROOT, Desk
+from support.journey import play
 from support.phone import Phone
 
 SCREENS = ROOT / "docs" / "screens"
 
-# NAME: the buttons to tap from the first screen on, each by its accessible name.
+# NAME: the buttons to tap from the demo's first screen on, each by its accessible name.
 SHOTS: dict[str, list[str]] = {
-    "first": [],
+    "jobs": [],
+    "who": ["In hand: Mara Lind"],
+    "all-locks": ["Locks on now"],
+    "steps": ["Move the socket circuit of bay 3"],
+    "stop": ["Move the socket circuit of bay 3", "Next: Test every pair"],
+    "locks": ["Change the contactor of extractor fan 2", "Locks and keys"],
+    "lock": ["Change the contactor of extractor fan 2", "Locks and keys", "Mara Lind on Q6 feeder switch"],
+    "changed": ["Change the contactor of extractor fan 2", "Something changed"],
+    "shift": ["Change the contactor of extractor fan 2", "Shift change"],
+    "time-line": ["Change the contactor of extractor fan 2", "Time line"],
+    "handed-back": ["Replace the outgoing breaker of washer 4"],
+    "pass-over": ["Add a way for the new dryer", "Next: Shed the circuits", "Pass this over, with a reason"],
 }
+
+# One whole job, from which each screen is pictured the first time it is met, under its title.
+WHOLE = ("people", "plan", "add-instruments", "circuits", "isolate", "prove", "work", "restore")
 
 
 def shot(page: Page, name: str) -> None:
@@ -35,6 +51,27 @@ def shot(page: Page, name: str) -> None:
     SCREENS.mkdir(parents=True, exist_ok=True)
     page.screenshot(path=SCREENS / f"{name}.png", animations="disabled", caret="hide")
     print(SCREENS / f"{name}.png")
+
+
+def walk(browser, folder: Path) -> None:
+    """Plays one whole job on an empty folder and pictures each screen once."""
+    desk = Desk(folder).start()
+    phone = Phone(browser, "walk", scale=1)
+    met: set[str] = set()
+
+    def picture(_line: str) -> None:
+        name = "step-" + re.sub(r"[^a-z0-9]+", "-", phone.title().lower()).strip("-")
+        if name not in met and "jobs" not in name:
+            met.add(name)
+            shot(phone.page, name)
+
+    try:
+        phone.open(desk.url)
+        photo = ROOT / "core" / "src" / "demo" / "lock.png"
+        play(phone, *WHOLE, photo=photo, between=picture)
+    finally:
+        phone.close()
+        desk.kill()
 
 
 def main(names: list[str]) -> None:
@@ -50,10 +87,15 @@ def main(names: list[str]) -> None:
                 # One pixel a point keeps a picture near 50 kB.
                 phone = Phone(browser, name, scale=1)
                 phone.open(desk.url)
+                # The app opens where it was left; every picture's way begins at the jobs.
+                while (up := phone.page.locator("header button")).count():
+                    phone.tap(up.inner_text())
                 for button in SHOTS[name]:
                     phone.tap(button)
                 shot(phone.page, name)
                 phone.close()
+            if not names:
+                walk(browser, Path(folder) / "walk")
         finally:
             browser.close()
             desk.kill()

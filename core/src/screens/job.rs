@@ -78,7 +78,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
 pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
     match job.current(&|id| look.name(id)) {
         Some(step) => page.main(format!("Next: {}", step.title(job)), go(Route::Step(job.id(), step))),
-        None => page.main("All jobs", go(Route::Home)),
+        None => page.main("Back to the jobs", go(Route::Home)),
     };
 }
 
