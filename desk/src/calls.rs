@@ -4,15 +4,21 @@ use std::fmt::Write;
 use std::path::Path;
 use std::sync::Arc;
 
-use serde_json::{Value, json};
+use serde::Serialize;
 use stillbar_core::prove::{self, Order, Test};
 use stillbar_core::{demo, store};
 
 use crate::platform::{SECRET, System};
 
+/// What `stillbar plan --json` prints.
+#[derive(Serialize)]
+struct Plan {
+    tests: Vec<Test>,
+}
+
 /// The dead tests of these conductors in this order, as `stillbar plan --json` prints them. An error is one sentence.
-pub fn plan(conductors: &str, order: &str) -> Result<Value, String> {
-    Ok(json!({ "tests": tests(conductors, order)? }))
+pub fn plan(conductors: &str, order: &str) -> Result<String, String> {
+    serde_json::to_string(&Plan { tests: tests(conductors, order)? }).map_err(|e| e.to_string())
 }
 
 /// The same plan as text, one test a line.

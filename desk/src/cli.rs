@@ -155,7 +155,7 @@ fn cannot(why: String) -> (u8, String) {
 fn plan(args: &PlanArgs) -> Result<(), String> {
     let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
     if args.json {
-        calls::plan(&args.conductors, &order).map(|json| say(json.to_string()))
+        calls::plan(&args.conductors, &order).map(say)
     } else {
         calls::plan_text(&args.conductors, &order).map(say)
     }

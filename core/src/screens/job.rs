@@ -82,7 +82,7 @@ pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
     };
 }
 
-/// What `step` still lacks, in sentences; and the way to pass it over, where there is one.
+/// What `step` still lacks, in sentences.
 pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
     let Some(state) = job.steps(&|id| look.name(id)).into_iter().find(|s| s.step == step) else { return };
     if let Some(deviation) = &state.deviation {
@@ -93,7 +93,11 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
             page.fact("Still lacking", lack.text.clone());
         }
     }
-    if state.may_deviate() {
+}
+
+/// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.
+pub(super) fn way_past(page: &mut Page, look: &Look, job: &Job, step: Step) {
+    if job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.may_deviate()) {
         page.toned("Pass this over, with a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
     }
 }

@@ -62,13 +62,15 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
 }
 
 fn step_view(look: &Look, job: &Job, step: Step) -> Page {
-    match step.stage() {
+    let mut page = match step.stage() {
         "Plan" => plan::view(look, job, step),
         "Isolate" => isolate::view(look, job, step),
         "Prove dead" => prove::view(look, job, step),
         "Work" => work::view(look, job),
         _ => restore::view(look, job, step),
-    }
+    };
+    job::way_past(&mut page, look, job, step);
+    page
 }
 
 fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {

@@ -162,7 +162,6 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let tests: Vec<&Test> = missing.into_iter().filter(|t| t.group == group).collect();
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
-    page.caution(Tone::Warn, "Treat as live until every pair is tested and the indicator is proved again.");
     let (drawing, label) = prove::terminals(&job.conductors(), &tests);
     page.drawing(label, drawing);
     page.para(format!(

@@ -5,5 +5,6 @@ mod faults;
 mod gates;
 mod journal;
 mod journeys;
+mod locks;
 mod order;
 mod replay;
