@@ -4,14 +4,15 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
 
-use super::{OpenError, Platform, PlatformError, photos};
+use super::key::{device_key, wrong_key};
+use super::standing::standing;
+use super::{OpenError, Platform, photos};
 use crate::job::Job;
 use crate::job::gate::Gate;
 use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::prove::Standing as Proof;
 use crate::screens::cx::{Act, Look};
-use crate::screens::parts::{Button, Errand, Filled, Notice, Outcome, Screen, Standing, Tone};
+use crate::screens::parts::{Button, Errand, Filled, Notice, Outcome, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
 use crate::words;
@@ -400,83 +401,5 @@ impl Inner {
             main: page.main,
             up,
         }
-    }
-}
-
-/// What stands proved, for the top of every screen of the job.
-fn standing(job: &Job, look: &Look) -> Standing {
-    let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
-    let (tone, word, text) = match (job.standing(), &job.handed) {
-        (_, Some((stamp, to, ..))) => (
-            Tone::Plain,
-            "Handed back".to_owned(),
-            format!("To {to}, {}. The supply is back: treat as live.", look.by(stamp)),
-        ),
-        (Proof::NotBegun, _) => live("Nothing is proved yet.".into()),
-        (Proof::UnderWay { missing: 0 }, _) => {
-            live("Every pair is tested; the indicator is not proved again yet.".into())
-        }
-        (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
-        (Proof::Indication { readings }, _) => {
-            let pairs: Vec<String> =
-                readings.iter().map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
-            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {}.", pairs.join("; ")))
-        }
-        (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
-        (Proof::Proved { since }, _) => {
-            let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
-            (
-                Tone::Plain,
-                "Proved dead".to_owned(),
-                format!(
-                    "{}, with {with}, proved before and after. Void as soon as a lock comes off, a source or a point is added, \
-                     the scope or the shift changes, or the work is left.",
-                    look.by(&since)
-                ),
-            )
-        }
-    };
-    let mut deviations: Vec<String> = job
-        .deviations
-        .iter()
-        .map(|d| {
-            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| s.title(job));
-            format!("Deviation at {step}: {} ({})", d.why, look.by(&d.stamp))
-        })
-        .collect();
-    deviations.extend(job.locks_on().filter_map(|l| match &l.means {
-        crate::point::Means::Other(how) => Some(format!("{} is secured without a lock: {how}", job.lock_place(l.on))),
-        _ => None,
-    }));
-    Standing { tone, word, text, deviations }
-}
-
-/// The device's key. `empty`: the journal holds nothing yet, so a key that is there already may begin it. `fresh`: a new one may be
-/// made.
-fn device_key(platform: &dyn Platform, empty: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
-    let secret =
-        |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
-    if let Some(found) = platform.load_secret().map_err(secret)?
-        && (empty || !fresh)
-    {
-        return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
-    }
-    // A new key for an old journal would look like another device going on: nobody could tell whether entries are missing.
-    if !fresh {
-        return Err(wrong_key());
-    }
-    let fresh = platform.random(32);
-    let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret {
-        what: "The system gave no random bytes, so no device key could be made.".into(),
-    })?;
-    platform.store_secret(fresh).map_err(secret)?;
-    Ok(key)
-}
-
-fn wrong_key() -> OpenError {
-    OpenError::Secret {
-        what: "The device key (device.key) that signed this journal is missing or is another one. Nothing was changed: put the key back \
-               from your copy, or begin a new data folder and keep this one."
-            .into(),
     }
 }

@@ -5,7 +5,9 @@
 
 mod errors;
 mod inner;
+mod key;
 mod photos;
+mod standing;
 
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard};

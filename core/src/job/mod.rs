@@ -6,6 +6,7 @@
 
 mod fold;
 pub mod gate;
+mod lacks;
 pub mod steps;
 
 use crate::journal::fact::{About, Duty, Found, ProvedOn, Rotation, SourceKind};

@@ -89,8 +89,13 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
     if !state.passed() {
-        for lack in &state.lacks {
+        // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
+        let shown = if state.lacks.len() > 3 { 2 } else { state.lacks.len() };
+        for lack in &state.lacks[..shown] {
             page.fact("Still lacking", lack.text.clone());
+        }
+        if shown < state.lacks.len() {
+            page.fact("Still lacking", format!("and {} more", state.lacks.len() - shown));
         }
     }
 }

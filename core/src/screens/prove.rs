@@ -212,7 +212,7 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
 fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[prove::Taken]) {
     page.caution(
         Tone::Forbid,
-        "Stop. Treat as live. Take the probes off, the more dangerous one first, and put the cover between you and it.",
+        "Treat as live. Take the probes off, the more dangerous one first, and put the cover between you and it.",
     );
     for taken in lit {
         page.fact(

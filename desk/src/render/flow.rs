@@ -59,7 +59,7 @@ pub fn step(id: &str, step: &StepRow) -> Markup {
         span .head #(name) {
             @if !step.number.is_empty() { span .number { (step.number) } " " }
             span .title { (step.title) } " "
-            span .word { (step.word) }
+            @if !step.word.is_empty() { span .word { (step.word) } }
         }
         @if !step.lines.is_empty() { span .lines #(more) { @for line in &step.lines { span { (line) " " } } } }
         @if !step.action.is_empty() { (sign::onward()) }

@@ -1,0 +1,34 @@
+//! The device's key: found, made for a new journal, or refused.
+
+use super::{OpenError, Platform, PlatformError};
+use crate::journal::DeviceKey;
+
+/// The device's key. `empty`: the journal holds nothing yet, so a key that is there already may begin it. `fresh`: a new one may be
+/// made.
+pub(super) fn device_key(platform: &dyn Platform, empty: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
+    let secret =
+        |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
+    if let Some(found) = platform.load_secret().map_err(secret)?
+        && (empty || !fresh)
+    {
+        return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
+    }
+    // A new key for an old journal would look like another device going on: nobody could tell whether entries are missing.
+    if !fresh {
+        return Err(wrong_key());
+    }
+    let fresh = platform.random(32);
+    let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret {
+        what: "The system gave no random bytes, so no device key could be made.".into(),
+    })?;
+    platform.store_secret(fresh).map_err(secret)?;
+    Ok(key)
+}
+
+pub(super) fn wrong_key() -> OpenError {
+    OpenError::Secret {
+        what: "The device key (device.key) that signed this journal is missing or is another one. Nothing was changed: put the key back \
+               from your copy, or begin a new data folder and keep this one."
+            .into(),
+    }
+}
