@@ -110,6 +110,16 @@ impl Job {
             Fact::WorkLeft { .. } => "The work was left.".into(),
             Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
             Fact::Withdrawn { .. } => "An entry of this job was withdrawn.".into(),
+            // What the indicator said is worth no more than the indicator: doubt about it reaches back over the whole run.
+            Fact::IndicatorProved { run: None, works: false, .. } => {
+                "An indicator did not respond as it should.".into()
+            }
+            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. }
+                if !(*leads_sound && *tips_sound && *body_sound && *in_date)
+                    && self.run().is_some_and(|r| r.indicator == *instrument) =>
+            {
+                "The indicator of this test was found not fit for use.".into()
+            }
             _ => return,
         };
         self.voided.push(Voided { at: entry.body.clock, why });

@@ -82,6 +82,11 @@ fn whatever_changes_ends_the_proof() {
             "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted",
             "A neutral was parted",
         ),
+        (
+            "tap The job\ntap Indicator and proving unit\nchoose Instrument = Two-pole voltage indicator: Two-pole indicator, yellow case, \
+             serial 40771 (checked)\nchoose Mark what you looked at and found sound = Leads are sound\ntap Keep this check",
+            "The indicator of this test was found not fit for use.",
+        ),
         ("tap Locks and keys\ntap ML 7\ntap Take my lock off", "A lock came off Q4 feeder switch."),
     ];
     for (script, why) in cases {
