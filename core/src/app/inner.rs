@@ -42,6 +42,8 @@ pub struct Inner {
     drafts: BTreeMap<String, String>,
     turn: u64,
     notice: Option<Notice>,
+    /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
+    stale: bool,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
     wanted: Option<(String, EntryId, EntryId)>,
 }
@@ -51,8 +53,9 @@ impl Inner {
         let store = Store::open(folder)?;
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
-        let fresh = last.0 == 0 || store.local(NEW_KEY).map_err(other)?.is_some();
-        let key = device_key(&*platform, last.0 == 0, fresh)?;
+        let renew = store.local(NEW_KEY).map_err(other)?.is_some();
+        let fresh = last.0 == 0 || renew;
+        let key = device_key(&*platform, renew, fresh)?;
         let head = store.head(key.device()).map_err(other)?;
         if !fresh && head.seq == 0 {
             return Err(wrong_key());
@@ -71,6 +74,7 @@ impl Inner {
             drafts: BTreeMap::new(),
             turn: u64::from(platform.random(4).iter().fold(0u32, |n, b| n << 8 | u32::from(*b))),
             notice: None,
+            stale: false,
             wanted: None,
             store,
             platform,
@@ -97,12 +101,16 @@ impl Inner {
         let said = |e: crate::store::StoreError| e.to_string();
         self.pending.clear();
         self.jobs.clear();
-        self.world = World::default();
+        self.stale = true;
+        let mut world = World::default();
         for entry in self.store.shared_entries().map_err(said)? {
-            self.world.extend(&entry);
+            world.extend(&entry);
         }
-        self.head = self.store.head(self.key.device()).map_err(said)?;
-        self.load_locks()
+        let head = self.store.head(self.key.device()).map_err(said)?;
+        (self.world, self.head) = (world, head);
+        self.load_locks()?;
+        self.stale = false;
+        Ok(())
     }
 
     fn load_locks(&mut self) -> Result<(), String> {
@@ -132,17 +140,20 @@ impl Inner {
     }
 
     /// Takes the device into a person's hand.
+    /// It is kept for the next start at the end of the act, when all else of the act is on disk.
     pub(crate) fn hold(&mut self, person: EntryId) -> Result<(), String> {
         if !self.world.people.contains_key(&person) {
             return Err("This person is not known on this device.".into());
         }
-        self.store.keep_local("acting", &person.to_string()).map_err(|e| e.to_string())?;
         self.acting = Some(person);
         Ok(())
     }
 
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
     pub(crate) fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        if self.stale {
+            self.reload()?;
+        }
         let named = match &fact {
             Fact::Withdrawn { entry, .. } => self.store.entry(*entry).map_err(|e| e.to_string())?,
             _ => None,
@@ -201,7 +212,9 @@ impl Inner {
         let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, String>>()?;
         self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>()).map_err(|e| e.to_string())?;
         self.pending.clear();
-        self.load_locks()
+        // The act is on disk whatever happens now: what cannot be read again is read before the next act.
+        self.stale = self.load_locks().is_err();
+        Ok(())
     }
 
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
@@ -237,6 +250,10 @@ impl Inner {
             self.commit().map(|()| kept)
         }) {
             Ok(kept) => {
+                if let Some(person) = self.acting.filter(|_| self.acting != acting) {
+                    // If this alone fails, the next start has the person who had the device before, and says so on the first screen.
+                    let _ = self.store.keep_local("acting", &person.to_string());
+                }
                 if kept {
                     let _ = self.store.clear_drafts(&route.to_string());
                     self.drafts.clear();
@@ -252,9 +269,7 @@ impl Inner {
             }
             Err(why) => {
                 // The act is undone whole, and what was typed stays on the screen.
-                if let Some(person) = acting {
-                    let _ = self.hold(person);
-                }
+                self.acting = acting;
                 let reloaded = self.reload();
                 for filled in input {
                     self.edit(&filled.field, &filled.value);
@@ -277,7 +292,9 @@ impl Inner {
     }
 
     pub(crate) fn edit(&mut self, field: &str, value: &str) {
-        if field.len() > 100
+        // A signature is given for one act by one person: it must never stand there for the next.
+        if field == "mark"
+            || field.len() > 100
             || value.len() > MAX_DRAFT
             || (self.drafts.len() >= 100 && !self.drafts.contains_key(field))
         {
@@ -365,7 +382,7 @@ impl Inner {
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());
         let standing = job.as_ref().map(|job| standing(job, &look));
-        let behind = self.clock.last().0 - now;
+        let behind = self.clock.last().0.saturating_sub(now);
         let notice = self.notice.clone().or_else(|| {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {

@@ -3,13 +3,13 @@
 use super::{OpenError, Platform, PlatformError};
 use crate::journal::DeviceKey;
 
-/// The device's key. `empty`: the journal holds nothing yet, so a key that is there already may begin it. `fresh`: a new one may be
-/// made.
-pub(super) fn device_key(platform: &dyn Platform, empty: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
+/// The device's key. `renew`: the key that is there may not go on, because the end of its chain is not known. `fresh`: a new one may
+/// be made.
+pub(super) fn device_key(platform: &dyn Platform, renew: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
     let secret =
         |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
     if let Some(found) = platform.load_secret().map_err(secret)?
-        && (empty || !fresh)
+        && !renew
     {
         return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
     }

@@ -13,7 +13,7 @@ impl Job {
     /// read in the journal's total order.
     pub fn fold(entries: &[Entry]) -> Option<Job> {
         let mut sorted: Vec<&Entry> = entries.iter().collect();
-        sorted.sort_by_key(|e| e.order());
+        sorted.sort_by_key(|e| (e.order(), e.id));
         sorted.dedup_by_key(|e| e.id);
         let withdrawn: BTreeSet<EntryId> = sorted
             .iter()
@@ -89,6 +89,7 @@ impl Job {
             shift: None,
             handed: None,
             deviations: Vec::new(),
+            round: entry.body.clock,
             withdrawn: Vec::new(),
         })
     }
@@ -140,6 +141,11 @@ impl Job {
             Fact::ScopeChanged { scope, .. } => {
                 self.scope.clone_from(scope);
                 self.finished = None;
+                self.round = stamp.clock;
+                // Circuits that came on again have to be shed again.
+                for circuit in self.circuits.iter_mut().filter(|c| c.on.is_some()) {
+                    (circuit.off, circuit.on) = (None, None);
+                }
             }
             Fact::PermitNoted { reference, why_none } => {
                 let said = match reference {
@@ -249,15 +255,20 @@ impl Job {
                 forced: None,
             }),
             Fact::KeyOffered { lock, to } => {
-                if let Some(i) = lock_of(&mut self.locks, *lock) {
-                    self.locks[i].offered = Some((stamp.id, *to));
+                // Who hands a lock over is on site: a removal in their absence that had begun is over.
+                if let Some(i) = lock_of(&mut self.locks, *lock)
+                    && self.locks[i].is_on()
+                {
+                    (self.locks[i].offered, self.locks[i].forced) = (Some((stamp.id, *to)), None);
                 }
             }
             Fact::KeyTaken { offer, .. } => {
                 for lock in &mut self.locks {
                     if let Some((id, to)) = lock.offered
                         && id == *offer
+                        && lock.is_on()
                     {
+                        lock.forced = None;
                         (lock.owner, lock.since, lock.offered) = (to, stamp, None);
                     }
                 }
@@ -268,7 +279,7 @@ impl Job {
                     && self.locks[i].is_on()
                     && stamp.by == Some(self.locks[i].owner)
                 {
-                    self.locks[i].off = Some(Off::Owner(stamp));
+                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Owner(stamp)), None);
                 }
             }
             Fact::ForcedBegun { lock, authority, why } => {
@@ -298,7 +309,7 @@ impl Job {
                     && self.locks[i].is_on()
                     && crate::point::forced_lacks(self.locks[i].forced.as_ref()).is_empty()
                 {
-                    self.locks[i].off = Some(Off::Forced(stamp));
+                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Forced(stamp)), None);
                 }
             }
             Fact::OwnerTold { lock, how } => {
@@ -319,9 +330,11 @@ impl Job {
             Fact::IndicatorProved { run: None, indicator, on, works: true } => {
                 self.runs.push(Run { before: stamp, indicator: *indicator, on: *on, readings: Vec::new(), after: None })
             }
-            Fact::IndicatorProved { run: Some(run), on, works, .. } => {
+            Fact::IndicatorProved { run: Some(run), indicator, on, works } => {
+                // The first answer counts, but one that it failed counts whenever it comes; another indicator proves nothing.
                 if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
-                    && run.after.is_none()
+                    && run.indicator == *indicator
+                    && (run.after.is_none() || !works)
                 {
                     run.after = Some((stamp, *on, *works));
                 }
@@ -334,7 +347,10 @@ impl Job {
             }
             Fact::WorkBegan { run } => self.work.push((stamp, WorkTurn::Began(*run))),
             Fact::WorkLeft { why } => self.work.push((stamp, WorkTurn::Left(why.clone()))),
-            Fact::WorkFinished { clear } => self.finished = Some((stamp, clear.clone())),
+            Fact::WorkFinished { clear } => {
+                self.finished = Some((stamp, clear.clone()));
+                self.work.push((stamp, WorkTurn::Finished));
+            }
             _ => {}
         }
     }

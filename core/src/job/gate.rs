@@ -7,7 +7,7 @@ use super::steps::Step;
 use crate::journal::fact::{Duty, InstrumentKind, KeyAt, On, ProvedOn};
 use crate::journal::{Entry, EntryId, Fact};
 use crate::point::{Means, Off, PointKind, forced_lacks, gap, may_remove};
-use crate::prove::Standing;
+use crate::prove::{Role, Standing};
 use crate::store::LockRow;
 use crate::world::World;
 
@@ -36,9 +36,13 @@ impl Gate<'_> {
             Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } => Ok(()),
             Fact::PersonNoted { name, .. } if name.trim().is_empty() => no("Give the person's name."),
             Fact::PersonNoted { .. } => Ok(()),
-            Fact::JobOpened { dead_limit_millivolts, .. } if *dead_limit_millivolts >= 50_000 => no(
-                "A limit for dead of 50 V or more is not accepted: 50 V bounds extra-low voltage, it does not say dead.",
-            ),
+            Fact::JobOpened { dead_limit_millivolts: limit, nominal_millivolts: nominal, .. }
+                if *limit >= 50_000 || *limit > nominal / 2 =>
+            {
+                no(
+                    "A limit for dead of 50 V or more, or of more than half the nominal voltage, is not accepted: 50 V bounds extra-low voltage, it does not say dead.",
+                )
+            }
             Fact::JobOpened { .. } | Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
             _ => no("This belongs to a job: open the job first."),
         }
@@ -50,13 +54,43 @@ impl Gate<'_> {
         if job.handed.is_some() && !matches!(fact, Fact::OwnerTold { .. } | Fact::OwnerSought { .. }) {
             return no("This job is handed back. Open a new job for anything more.");
         }
-        if let Some(step) = Step::of(fact) {
+        self.hands_on(job, fact, person)?;
+        // An indication is never refused, whenever and by whomever it is seen.
+        let seen = matches!(fact, Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit));
+        if let Some(step) = Step::of(fact)
+            && !seen
+        {
             self.turn(job, step)?;
         }
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
         self.proof(job, fact)?;
         self.switching(job, fact)
+    }
+
+    /// Who isolates, tests and works is on the job, and does it before the work is finished.
+    fn hands_on(&self, job: &Job, fact: &Fact, person: EntryId) -> Verdict {
+        let isolating = matches!(
+            fact,
+            Fact::CircuitOff { .. }
+                | Fact::PointOpened { .. }
+                | Fact::LockFitted { .. }
+                | Fact::CoverOff { .. }
+                | Fact::IndicatorProved { .. }
+                | Fact::ReadingTaken { .. }
+                | Fact::WorkBegan { .. }
+        );
+        if isolating && job.finished.is_some() {
+            return no("The work is finished. Change the scope of the job first; then isolate and prove dead again.");
+        }
+        let hands_on = isolating || matches!(fact, Fact::WorkFinished { .. } | Fact::PointClosed { .. });
+        if hands_on && !job.people().contains(&person) {
+            return no(format!(
+                "{} is not on this job: put them on it under People on the job first.",
+                self.name(person)
+            ));
+        }
+        Ok(())
     }
 
     fn person(&self) -> Result<EntryId, String> {
@@ -87,9 +121,14 @@ impl Gate<'_> {
     fn plan(&self, job: &Job, fact: &Fact) -> Verdict {
         match fact {
             Fact::WorkerJoined { person, duty: Duty::InCharge }
-                if job.in_charge().is_some_and(|now| now != *person) && job.locks_on().next().is_some() =>
+                if job.in_charge() != Some(*person) && job.locks_on().next().is_some() =>
             {
                 no("Locks are on: change who answers for the isolation through a shift change.")
+            }
+            Fact::WorkerJoined { person, duty }
+                if *duty != Duty::InCharge && job.in_charge() == Some(*person) && job.locks_on().next().is_some() =>
+            {
+                no("Locks are on, and this person answers for the isolation: that changes through a shift change.")
             }
             Fact::WorkerLeft { person } => self.leave(job, *person),
             Fact::PointAdded { kind: PointKind::ControlDevice, .. } => no(
@@ -100,7 +139,18 @@ impl Gate<'_> {
                 if job.points.iter().any(|p| p.label == *label) {
                     return no(format!("A point named {label} is already in this job."));
                 }
-                if poles.is_empty() { no("Say which conductors this point opens.") } else { Ok(()) }
+                if poles.is_empty() {
+                    return no("Say which conductors this point opens.");
+                }
+                let protective =
+                    job.conductors().into_iter().find(|c| c.role == Role::Protective && poles.contains(&c.name));
+                match protective {
+                    Some(pe) => no(format!(
+                        "{} is the protective conductor: no point of isolation opens it. Unmark it.",
+                        pe.name
+                    )),
+                    None => Ok(()),
+                }
             }
             Fact::Deviated { step, why } => {
                 if why.trim().chars().count() < 5 {
@@ -202,15 +252,19 @@ impl Gate<'_> {
                 match lock {
                     _ if !lock.is_on() => no("This lock is already off."),
                     _ if lock.owner != person => no(format!("Only {} may hand this lock over.", self.name(lock.owner))),
-                    _ if matches!(lock.key, KeyAt::Box(_)) => no("The key is in a lock box, not in a hand."),
+                    _ if matches!(lock.key, KeyAt::Box(id) if !job.locks_on().any(|l| l.on == On::Box(id) && l.owner == *to)) => {
+                        no(
+                            "The key is in a lock box. Only a person with a lock of their own on that box can take this lock over.",
+                        )
+                    }
                     _ if *to == lock.owner => no("It is theirs already."),
                     _ if !job.people().contains(to) => no("Put the person on the job first."),
                     _ => Ok(()),
                 }
             }
             Fact::KeyTaken { offer, .. } => {
-                match job.locks.iter().filter_map(|l| l.offered).find(|(id, _)| id == offer) {
-                    Some((_, to)) if to == person => Ok(()),
+                match job.locks_on().filter_map(|l| l.offered).find(|(id, _)| id == offer) {
+                    Some((_, to)) if to == person => self.owed(person),
                     Some((_, to)) => no(format!("{} has to confirm this.", self.name(to))),
                     None => no("This offer does not stand any more."),
                 }
@@ -278,9 +332,11 @@ impl Gate<'_> {
         if label.trim().is_empty() {
             return no("Write what is on the lock: its number or name tells it from every other.");
         }
-        if self.locks.iter().any(|l| l.on && l.label == label) {
+        if let Some(other) = self.locks.iter().find(|l| l.on && l.label == label) {
             return no(format!(
-                "A lock labelled {label} is on already. Two locks with one label cannot be told apart."
+                "A lock labelled {label} is on already: {}, {}. Two locks with one label cannot be told apart.",
+                other.place,
+                self.name(other.owner)
             ));
         }
         if let KeyAt::Box(id) = key
@@ -289,6 +345,8 @@ impl Gate<'_> {
             return no("Choose a lock box of this job for the key.");
         }
         match on {
+            On::Box(_) if key != KeyAt::Owner => no("The key of a personal lock on a box stays with its owner."),
+            On::Box(_) if matches!(means, Means::Other(_)) => no("A lock box takes a lock and nothing else."),
             On::Box(id) if job.boxes.iter().any(|b| b.stamp.id == id) => Ok(()),
             On::Box(_) => no("This job has no such lock box."),
             On::Point(id) => {
@@ -351,9 +409,11 @@ impl Gate<'_> {
                     _ => no("This test is over. Prove the indicator and begin again."),
                 }
             }
-            Fact::ReadingTaken { run, first, then, .. } => {
-                if job.run().is_none_or(|r| r.id() != *run || r.after.is_some())
-                    || !matches!(job.standing(), Standing::UnderWay { .. } | Standing::Indication { .. })
+            Fact::ReadingTaken { run, first, then, reading } => {
+                let seen = reading.indicates(job.dead_limit);
+                let latest = job.run().filter(|r| r.id() == *run);
+                if latest.is_none_or(|r| r.after.is_some() && !seen)
+                    || !seen && !matches!(job.standing(), Standing::UnderWay { .. } | Standing::Indication { .. })
                 {
                     return no("This test is over. Prove the indicator and begin again.");
                 }

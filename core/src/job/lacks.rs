@@ -19,10 +19,13 @@ impl Job {
             }
             Step::Barriers if self.barriers.is_empty() => soft("No barrier or danger sign is recorded.".into()),
             Step::Shed => self.shed(&mut soft),
-            Step::OpenUp if self.covers.is_empty() && self.no_covers.is_none() => {
+            Step::OpenUp
+                if !self.covers.iter().any(|(off, _, back)| back.is_none() || self.this_round(off))
+                    && !self.no_covers.as_ref().is_some_and(|(stamp, _)| self.this_round(stamp)) =>
+            {
                 soft("Which covers came off, or that none has to.".into());
             }
-            Step::Warn if !self.told.iter().any(|t| t.about == About::Energising) => {
+            Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
                 soft("Nobody has been warned that the supply comes back.".into());
             }
             Step::Close => self.points.iter().filter(|p| p.opened.is_some()).for_each(|p| {
@@ -50,7 +53,7 @@ impl Job {
             Step::Work if self.finished.is_none() => firm(if self.working() {
                 "The work is not finished.".into()
             } else {
-                "Work has not begun under the proof that stands.".into()
+                "Work has not begun under a proof that stands.".into()
             }),
             Step::CoversBack => self.covers.iter().filter(|(.., back)| back.is_none()).for_each(|(_, what, _)| {
                 firm(format!("Not back yet: {what}."));
@@ -78,6 +81,13 @@ impl Job {
     }
 
     fn point_lacks(&self, firm: &mut dyn FnMut(String)) {
+        // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
+        let opened = |name: &String| self.points.iter().any(|p| p.cuts.is_none() && p.poles.contains(name));
+        if self.points.iter().any(|p| p.cuts.is_none()) {
+            for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !opened(&c.name)) {
+                firm(format!("{} of the normal supply is opened by no point.", line.name));
+            }
+        }
         if !self.points.iter().any(|p| p.cuts.is_none()) {
             firm("No point cuts off the normal supply yet.".into());
         }
@@ -108,10 +118,10 @@ impl Job {
         let Some(point) = self.point(point) else { return };
         let at = &point.label;
         let mut lack = |firm: bool, text: String| lacks.push(Lack { text, firm });
-        if point.opened.is_none() {
+        let Some(opened) = &point.opened else {
             lack(true, format!("{at} is not open."));
             return;
-        }
+        };
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
         if on.is_empty() {
@@ -124,7 +134,7 @@ impl Job {
         if point.sign.is_none() {
             lack(false, format!("No caution sign hangs at {at}."));
         }
-        if self.photos_of(point.stamp.id).next().is_none() {
+        if !self.photos_of(point.stamp.id).any(|p| p.stamp.clock > opened.clock) {
             lack(false, format!("No photo shows the lock and label on {at}."));
         }
     }
@@ -187,10 +197,10 @@ impl Job {
                 Some(_) => {}
             }
         }
-        match (self.system, &self.rotation) {
+        match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
             (System::OnePhase, _) | (_, Some((_, Rotation::Clockwise | Rotation::NotNeeded, _))) => {}
             (_, Some((_, Rotation::Anticlockwise, _))) => soft(
-                "The rotation is anticlockwise: motors would run backwards. Isolate again, put two lines right, and read again."
+                "The rotation is anticlockwise: motors would run backwards. Change the scope of the job, isolate and prove again, and put two lines right."
                     .into(),
             ),
             (_, None) => soft("The rotation is not read.".into()),

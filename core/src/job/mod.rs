@@ -9,9 +9,9 @@ pub mod gate;
 mod lacks;
 pub mod steps;
 
-use crate::journal::fact::{About, Duty, Found, ProvedOn, Rotation, SourceKind};
-use crate::journal::{EntryId, Stamp};
-use crate::point::{Lock, LockBox, Point};
+use crate::journal::fact::{About, Duty, Found, On, ProvedOn, Rotation, SourceKind};
+use crate::journal::{EntryId, Hlc, Stamp};
+use crate::point::{Lock, LockBox, Point, uncovered};
 use crate::prove::{Conductor, Earthing, Order, Reading, Run, Standing, System, Taken, Test, Voided};
 
 /// A job as the journal tells it.
@@ -85,6 +85,8 @@ pub struct Job {
     pub handed: Option<(Stamp, String, String, String)>,
     /// Deviations.
     pub deviations: Vec<Deviation>,
+    /// When the scope last changed: what was done before belongs to an earlier round.
+    pub round: Hlc,
     /// Entries that were withdrawn, and why.
     pub withdrawn: Vec<(Stamp, EntryId, String)>,
 }
@@ -176,6 +178,8 @@ pub enum WorkTurn {
     Began(EntryId),
     /// Was left.
     Left(String),
+    /// Was finished.
+    Finished,
 }
 
 /// A deviation.
@@ -212,10 +216,40 @@ impl Job {
 
     /// What stands proved.
     pub fn standing(&self) -> Standing {
-        match self.run() {
-            None => Standing::NotBegun,
+        let shown = match self.run() {
+            None => return Standing::NotBegun,
             Some(run) => run.standing(&self.plan(), self.dead_limit, &self.voided),
+        };
+        // A test at conductors that anybody can make live again proves nothing, whatever the readings were.
+        match (shown, self.open_way()) {
+            (Standing::Proved { .. }, Some(why)) => Standing::Void { why },
+            (shown, _) => shown,
         }
+    }
+
+    /// Where the isolation does not hold now: a point that is not open, has no lock, or lacks the lock of somebody on the job.
+    pub fn open_way(&self) -> Option<String> {
+        if self.points.is_empty() {
+            return Some("There is no point of isolation.".into());
+        }
+        let people = self.people();
+        self.points.iter().find_map(|p| {
+            let at = &p.label;
+            if p.opened.is_none() {
+                Some(format!("{at} is not open."))
+            } else if !self.locks_on().any(|l| l.on == On::Point(p.stamp.id)) {
+                Some(format!("No lock is on {at}."))
+            } else if !uncovered(p, &people, &self.locks).is_empty() {
+                Some(format!("Somebody on the job has no lock of their own on {at}."))
+            } else {
+                None
+            }
+        })
+    }
+
+    /// Whether something was done in the round that is under way.
+    pub fn this_round(&self, stamp: &Stamp) -> bool {
+        stamp.clock > self.round
     }
 
     /// Those who take part now.
@@ -235,7 +269,8 @@ impl Job {
 
     /// Whether people are at work now.
     pub fn working(&self) -> bool {
-        self.finished.is_none() && matches!(self.work.last(), Some((_, WorkTurn::Began(_))))
+        // Work that began under an earlier run does not go on by itself under a new one.
+        matches!(self.work.last(), Some((_, WorkTurn::Began(run))) if self.run().is_some_and(|r| r.id() == *run))
     }
 
     /// The locks that are on.
@@ -265,7 +300,8 @@ impl Job {
 
     /// The latest presence reading of a pair.
     pub fn presence_of(&self, first: &str, then: &str) -> Option<Reading> {
-        self.presence.iter().rev().find(|t| t.first == first && t.then == then).map(|t| t.reading)
+        let of_pair = |t: &&Taken| t.first == first && t.then == then && self.this_round(&t.stamp);
+        self.presence.iter().rev().find(of_pair).map(|t| t.reading)
     }
 
     /// What the indicator of the latest run was proved on first.

@@ -6,6 +6,7 @@
 
 use crate::journal::fact::About;
 use crate::journal::{EntryId, Fact};
+use crate::prove::System;
 
 use super::{Deviation, Job};
 
@@ -194,6 +195,7 @@ impl Step {
             Warn => "Warn before energising",
             Unlock => "Locks and signs off",
             Close => "Close the points",
+            Presence if job.system == System::OnePhase => "Presence",
             Presence => "Presence and rotation",
             CircuitsOn => "Circuits on, in order",
             HandBack => "Hand back",
@@ -208,6 +210,7 @@ impl Step {
             Fact::PointOpened { point, .. } | Fact::SignPosted { point } => Step::Isolate(*point),
             Fact::CoverOff { .. } | Fact::NoCovers { .. } => Step::OpenUp,
             Fact::IndicatorProved { run: None, .. } => Step::ProveBefore,
+            Fact::IndicatorProved { run: Some(_), works: true, .. } => Step::ProveAfter,
             Fact::ReadingTaken { .. } => Step::DeadTest,
             Fact::WorkBegan { .. } | Fact::WorkFinished { .. } => Step::Work,
             Fact::CoverBack { .. } => Step::CoversBack,
@@ -237,7 +240,13 @@ impl Job {
             .map(|step| StepState {
                 step,
                 lacks: self.lacks(step, name),
-                deviation: self.deviations.iter().rev().find(|d| d.step == step.name()).cloned(),
+                // A deviation passes over what was lacking in its own round, not what a changed scope asks for anew.
+                deviation: self
+                    .deviations
+                    .iter()
+                    .rev()
+                    .find(|d| d.step == step.name() && self.this_round(&d.stamp))
+                    .cloned(),
             })
             .collect()
     }

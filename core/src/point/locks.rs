@@ -37,9 +37,9 @@ pub fn covered(point: &Point, person: EntryId, locks: &[Lock]) -> bool {
     let on_point = || locks.iter().filter(|l| l.is_on() && l.on == On::Point(point.stamp.id));
     on_point().any(|l| l.owner == person && l.key == KeyAt::Owner)
         || on_point().any(|l| match l.key {
-            KeyAt::Box(lockbox) => {
-                locks.iter().any(|own| own.is_on() && own.on == On::Box(lockbox) && own.owner == person)
-            }
+            KeyAt::Box(lockbox) => locks
+                .iter()
+                .any(|own| own.is_on() && own.on == On::Box(lockbox) && own.owner == person && own.key == KeyAt::Owner),
             KeyAt::Owner => false,
         })
 }

@@ -115,6 +115,7 @@ fn expect(first: Role, then: Role) -> &'static str {
         (Protective, Neutral | Pen) | (Protective, Protective) | (Neutral | Pen, Neutral | Pen) => {
             "no indication; continuity if the two are joined at the source or the origin"
         }
+        (Protective, Line) => "no indication; continuity points to an earth fault, a filter or a surge arrester",
         (_, Line) => "no indication; continuity if a load or winding joins them",
         _ => "no indication",
     }

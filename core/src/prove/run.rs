@@ -154,7 +154,7 @@ impl Run {
     /// Order of the cases: whatever voids it wins over what was read, an indication wins over the second proof, and a pair that is
     /// missing wins over "proved".
     pub fn standing(&self, plan: &[Test], dead_limit: u32, voided: &[Voided]) -> Standing {
-        if let Some(void) = voided.iter().find(|v| v.at > self.before.clock) {
+        if let Some(void) = voided.iter().find(|v| v.at >= self.before.clock) {
             return Standing::Void { why: void.why.clone() };
         }
         if let Some((_, _, false)) = self.after {
@@ -166,7 +166,9 @@ impl Run {
         if !lit.is_empty() {
             return Standing::Indication { readings: lit };
         }
-        let missing = self.missing(plan).len();
+        // What was read after the second proof was read with an indicator that nobody proved afterwards.
+        let in_time = |t: &Taken| self.after.as_ref().is_none_or(|(after, ..)| t.stamp.clock < after.clock);
+        let missing = plan.iter().filter(|test| !self.of(test).any(in_time)).count();
         match self.after {
             Some((since, _, true)) if missing == 0 => Standing::Proved { since },
             _ => Standing::UnderWay { missing },

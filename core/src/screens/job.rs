@@ -47,6 +47,8 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     let planning = current.is_some_and(|c| job.sequence().get(c).is_some_and(|s| s.stage() == "Plan"));
     let (shape, word) = match current {
         _ if stop && job.finished.is_none() => (StepState::Stop, "stop"),
+        // A step whose turn has not come may lack nothing because there is nothing yet: that is not done.
+        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != "Plan" => (StepState::Later, "later"),
         _ if state.lacks.is_empty() => (StepState::Done, "done"),
         _ if state.passed() => (StepState::Deviated, "passed over"),
         Some(c) if c == i => (StepState::Now, "now"),
@@ -140,7 +142,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
         let stamp = entry.stamp();
         let gone = job.withdrawn.iter().find(|(_, id, _)| *id == entry.id);
         let mut lines = vec![look.by(&stamp)];
-        if (entry.body.wall - entry.body.clock.0).abs() > 60_000 {
+        if entry.body.clock.0.saturating_sub(entry.body.wall) > 60_000 {
             lines.push("The device's clock was behind when this was kept: its time is in doubt, its place in the order is not.".into());
         }
         if let Some((by, _, why)) = gone {

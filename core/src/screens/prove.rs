@@ -40,6 +40,15 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         ("before", works) => begin(act, job, works == "works"),
         ("after", works) => end(act, job, works == "works"),
         ("readings", group) => readings(act, job, group),
+        ("seen", _) => {
+            let pair = act.need("seen", "Choose the pair that gave an indication.")?;
+            let (first, then) = pair.split_once(':').ok_or(UNKNOWN)?;
+            let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
+            let (first, then) = (first.to_owned(), then.to_owned());
+            act.keep(Some(job), Fact::ReadingTaken { run, first, then, reading: Reading::Lit(None) })?;
+            act.say = Some("An indication. Stop, and treat as live.".into());
+            Ok(())
+        }
         ("level", pair) => level(act, job, pair),
         _ => Err(UNKNOWN.into()),
     }
@@ -146,6 +155,9 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         Standing::Indication { readings } => return indication(page, look, job, &plan, &readings),
         Standing::UnderWay { missing: 0 } | Standing::Proved { .. } => {
             results(page, job, &plan);
+            let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), format!("{} – {}", t.first, t.then)));
+            page.choice("seen", "An indication seen since", pairs.collect(), look.draft("seen"));
+            page.toned("This pair gave an indication", "seen", Tone::Forbid);
             next(page, look, job);
             return;
         }
@@ -169,7 +181,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
          comes off last."
     ));
     let rows = tests.iter().map(|t| {
-        let field = format!("reading-{}-{}", t.first, t.then);
+        let field = field_of(run.id(), t);
         PadRow {
             chosen: look.draft(&field),
             label: format!("{} – {}", t.first, t.then),
@@ -242,6 +254,11 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
     page.main("Cause found: prove the indicator again", go(Route::Step(job.id(), Step::ProveBefore)));
 }
 
+/// The run is part of the name: what was typed under one run must never be offered as a reading of the next.
+fn field_of(run: EntryId, test: &Test) -> String {
+    format!("reading-{}-{}-{}", run.short(), test.first, test.then)
+}
+
 fn parse_reading(text: &str) -> Result<Reading, String> {
     match text {
         "none" => Ok(Reading::None),
@@ -257,7 +274,7 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
     let plan = now.plan();
     let mut given = Vec::new();
     for test in plan.iter().filter(|t| t.group.to_string() == group) {
-        let text = act.given(&format!("reading-{}-{}", test.first, test.then));
+        let text = act.given(&field_of(run.id(), test));
         if !text.is_empty() {
             given.push((test, parse_reading(&text).map_err(|e| format!("{} – {}: {e}", test.first, test.then))?));
         }

@@ -73,24 +73,27 @@ impl Store {
 
     /// One entry.
     pub fn entry(&self, id: EntryId) -> Result<Option<Entry>, StoreError> {
-        let found =
-            self.db.prepare_cached("SELECT body, sig FROM entry WHERE id = ?1")?.query_row([id.0], bytes).optional()?;
+        let found = self
+            .db
+            .prepare_cached("SELECT id, body, sig FROM entry WHERE id = ?1")?
+            .query_row([id.0], bytes)
+            .optional()?;
         found.map(decode).transpose()
     }
 
     /// The entries of a job, in the journal's order.
     pub fn entries_of(&self, job: EntryId) -> Result<Vec<Entry>, StoreError> {
-        self.entries("SELECT body, sig FROM entry WHERE job = ?1 ORDER BY ms, count, device", [job.0])
+        self.entries("SELECT id, body, sig FROM entry WHERE job = ?1 ORDER BY ms, count, device", [job.0])
     }
 
     /// The entries of no job, in the journal's order: people, sites, instruments.
     pub fn shared_entries(&self) -> Result<Vec<Entry>, StoreError> {
-        self.entries("SELECT body, sig FROM entry WHERE job IS NULL ORDER BY ms, count, device", [])
+        self.entries("SELECT id, body, sig FROM entry WHERE job IS NULL ORDER BY ms, count, device", [])
     }
 
     /// Every entry, in the journal's order.
     pub fn all_entries(&self) -> Result<Vec<Entry>, StoreError> {
-        self.entries("SELECT body, sig FROM entry ORDER BY ms, count, device", [])
+        self.entries("SELECT id, body, sig FROM entry ORDER BY ms, count, device", [])
     }
 
     fn entries(&self, sql: &str, with: impl rusqlite::Params) -> Result<Vec<Entry>, StoreError> {
@@ -217,10 +220,18 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
     Ok(())
 }
 
-fn bytes(row: &Row) -> rusqlite::Result<(Vec<u8>, [u8; 64])> {
-    Ok((row.get(0)?, row.get(1)?))
+/// A row of the journal: id, body, signature.
+type Stored = ([u8; 32], Vec<u8>, [u8; 64]);
+
+fn bytes(row: &Row) -> rusqlite::Result<Stored> {
+    Ok((row.get(0)?, row.get(1)?, row.get(2)?))
 }
 
-fn decode((body, sig): (Vec<u8>, [u8; 64])) -> Result<Entry, StoreError> {
-    Entry::trusted(body, sig).map_err(|e| StoreError::Damaged(e.to_string()))
+/// A bit that turned on the disk shows here: the body's hash is worked out anyway, and has to be the id it was kept under.
+fn decode((id, body, sig): Stored) -> Result<Entry, StoreError> {
+    match Entry::trusted(body, sig) {
+        Ok(entry) if entry.id.0 == id => Ok(entry),
+        Ok(_) => Err(StoreError::Damaged("an entry is not what was kept".into())),
+        Err(e) => Err(StoreError::Damaged(e.to_string())),
+    }
 }

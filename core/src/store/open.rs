@@ -8,6 +8,7 @@ use std::time::Duration;
 use rusqlite::{Connection, ErrorCode, OpenFlags};
 
 use super::Store;
+use super::rescue::unfinished;
 use crate::app::OpenError;
 
 /// The database's file name in the data folder.
@@ -62,8 +63,13 @@ impl Store {
         fs::create_dir_all(folder.join("photos")).map_err(|e| io_error(folder, &e))?;
         let lock = take_lock(folder)?;
         let path = folder.join(DATABASE);
-        if path.exists() {
+        if unfinished(folder).is_some() {
+            return Err(damaged(folder, "a rescue was broken off"));
+        }
+        if fs::metadata(&path).is_ok_and(|m| m.len() > 0) {
             look_first(folder, &path)?;
+        } else if fs::metadata(folder.join(format!("{DATABASE}-wal"))).is_ok_and(|m| m.len() > 0) {
+            return Err(damaged(folder, "its log is there and the database is not"));
         }
         let failed = |e: rusqlite::Error| open_error(folder, &e);
         let db = Connection::open(&path).map_err(failed)?;
@@ -117,10 +123,6 @@ fn look_first(folder: &Path, path: &Path) -> Result<(), OpenError> {
     let opened = File::open(path).map_err(|e| io_error(folder, &e))?;
     let length = opened.metadata().map_or(0, |m| m.len());
     opened.take(16).read_to_end(&mut header).map_err(|e| io_error(folder, &e))?;
-    // An empty file is what a crash before the first commit leaves behind: there is nothing in it to lose.
-    if header.is_empty() {
-        return Ok(());
-    }
     if header != b"SQLite format 3\0" {
         return Err(damaged(folder, "it does not begin like a database"));
     }

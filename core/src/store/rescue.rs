@@ -3,7 +3,7 @@
 //! Two ways, joined: asking SQLite for each row by its number, and reading the file's bytes for bodies followed by their
 //! signatures, which finds entries even when the database's own structure is gone.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -29,47 +29,79 @@ pub struct Rescued {
 /// The note that makes the app begin a new key when it opens the folder next.
 pub(crate) const NEW_KEY: &str = "new-key";
 
+/// Where the new database is made, inside the folder that keeps the damaged one.
+const FRESH: &str = "new";
+/// Its presence says that the new database is finished.
+const READY: &str = "ready";
+
 /// Every body begins so: a map of ten pairs, and the key `by`, which sorts first.
 const BODY_BEGINS: [u8; 4] = [0xaa, 0x62, b'b', b'y'];
 
 /// Moves the database in `folder` aside and makes a new one from every entry that still proves itself.
+///
+/// The new database is finished beside the old one before anything moves, so a rescue that is broken off at any moment leaves either
+/// the damaged database where it was, or a state that [`Store::open`] refuses and a second rescue finishes.
 pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
     let failed = |e: &std::io::Error| io_error(folder, e);
-    let damaged = folder.join(DATABASE);
-    if !damaged.exists() {
+    let lock = take_lock(folder)?;
+    let begun = unfinished(folder);
+    if begun.is_none() && !folder.join(DATABASE).exists() {
         return Err(OpenError::Other {
             what: format!("There is no journal in {}. Nothing was changed.", folder.display()),
         });
     }
-    let lock = take_lock(folder)?;
-    let kept = (1..1000).map(|n| folder.join(format!("damaged-{n}"))).find(|path| !path.exists()).ok_or_else(|| {
-        OpenError::Other { what: "There are a thousand rescued journals here; move some away.".into() }
-    })?;
-    fs::create_dir(&kept).map_err(|e| failed(&e))?;
-    // Copies first: the original is moved only when all that could be read is safely on disk beside it.
-    let files: Vec<String> = ["", "-wal", "-shm"]
-        .iter()
-        .map(|end| format!("{DATABASE}{end}"))
-        .filter(|name| folder.join(name).exists())
-        .collect();
-    for name in &files {
-        fs::copy(folder.join(name), kept.join(name)).map_err(|e| failed(&e))?;
+    let kept = match begun {
+        Some(kept) => kept,
+        None => begin(folder)?,
+    };
+    // The log first: SQLite would throw it away if it met it beside an empty database.
+    for end in ["-wal", "-shm", ""] {
+        let name = format!("{DATABASE}{end}");
+        if folder.join(&name).exists() {
+            fs::rename(folder.join(&name), kept.join(&name)).map_err(|e| failed(&e))?;
+        }
     }
+    fs::rename(kept.join(FRESH).join(DATABASE), folder.join(DATABASE)).map_err(|e| failed(&e))?;
+    // Only an empty folder is left of the place where the new database was made; if it stays, it does no harm.
+    let _ = fs::remove_dir_all(kept.join(FRESH));
+    if cfg!(unix) {
+        fs::File::open(folder).and_then(|f| f.sync_all()).map_err(|e| failed(&e))?;
+    }
+    drop(lock);
+    let entries = Store::open(folder)?.all_entries().map_err(|e| OpenError::Other { what: e.to_string() })?;
+    Ok(Rescued { entries: entries.len(), missing: gaps(&entries), kept })
+}
+
+/// A rescue that was broken off after its new database was finished: the folder that holds it.
+pub(super) fn unfinished(folder: &Path) -> Option<PathBuf> {
+    let kept = fs::read_dir(folder).ok()?.filter_map(|entry| Some(entry.ok()?.path()));
+    let mut kept: Vec<PathBuf> = kept.filter(|path| path.join(FRESH).join(READY).exists()).collect();
+    kept.sort();
+    kept.pop().filter(|path| path.join(FRESH).join(DATABASE).exists())
+}
+
+/// Copies the damaged files, reads what can be read, and makes the new database in a folder of its own.
+fn begin(folder: &Path) -> Result<PathBuf, OpenError> {
+    let failed = |e: &std::io::Error| io_error(folder, e);
+    let other = |what: String| OpenError::Other { what };
+    let kept = (1..1000)
+        .map(|n| folder.join(format!("damaged-{n}")))
+        .find(|path| !path.exists())
+        .ok_or_else(|| other("There are a thousand rescued journals here; move some away.".into()))?;
+    let fresh = kept.join(FRESH);
+    fs::create_dir_all(&fresh).map_err(|e| failed(&e))?;
     let mut found: BTreeMap<EntryId, Entry> = BTreeMap::new();
-    for name in files.iter().filter(|name| !name.ends_with("-shm")) {
-        let bytes = fs::read(kept.join(name)).map_err(|e| failed(&e))?;
-        carve(&bytes, &mut found);
+    // SQLite may write to what it opens, so it gets copies; the originals are only read, and later moved.
+    for name in ["", "-wal"].map(|end| format!("{DATABASE}{end}")) {
+        if folder.join(&name).exists() {
+            let bytes = fs::read(folder.join(&name)).map_err(|e| failed(&e))?;
+            carve(&bytes, &mut found);
+            fs::write(kept.join(&name), bytes).map_err(|e| failed(&e))?;
+        }
     }
     ask(&kept.join(DATABASE), &mut found);
-    for name in &files {
-        // The copy that SQLite may have touched is replaced by the untouched original.
-        fs::rename(folder.join(name), kept.join(name)).map_err(|e| failed(&e))?;
-    }
 
-    drop(lock);
-    let mut store = Store::open(folder)?;
-    let mut entries: Vec<Entry> = found.into_values().collect();
-    entries.sort_by_key(Entry::order);
+    let entries = one_a_number(found.into_values().collect());
     let mut by_job: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
     for entry in &entries {
         if let Some(job) = entry.job() {
@@ -77,12 +109,26 @@ pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
         }
     }
     let jobs: Vec<Job> = by_job.values().filter_map(|entries| Job::fold(entries)).collect();
-    let refs: Vec<&Job> = jobs.iter().collect();
-    store.append(&entries, &refs).map_err(|e| OpenError::Other { what: e.to_string() })?;
+    let mut store = Store::open(&fresh)?;
+    store.append(&entries, &jobs.iter().collect::<Vec<_>>()).map_err(|e| other(e.to_string()))?;
     // The end of this device's chain may be among what is lost. Going on under the old key could give one number to two entries, so
     // the device begins a chain of its own.
-    store.keep_local(NEW_KEY, "1").map_err(|e| OpenError::Other { what: e.to_string() })?;
-    Ok(Rescued { entries: entries.len(), missing: gaps(&entries), kept })
+    store.keep_local(NEW_KEY, "1").map_err(|e| other(e.to_string()))?;
+    // Closing moves the log into the database: one file is the whole of it.
+    drop(store);
+    fs::File::open(fresh.join(DATABASE)).and_then(|f| f.sync_all()).map_err(|e| failed(&e))?;
+    fs::write(fresh.join(READY), b"").map_err(|e| failed(&e))?;
+    Ok(kept)
+}
+
+/// One entry a device and number. An entry that was signed and then taken back can still lie in the file: the one that counts is
+/// the one that the next entry names.
+fn one_a_number(mut entries: Vec<Entry>) -> Vec<Entry> {
+    let named: BTreeSet<EntryId> = entries.iter().map(|e| e.body.prev).collect();
+    entries.sort_by_key(|e| (e.body.device, e.body.seq, !named.contains(&e.id), e.id));
+    entries.dedup_by_key(|e| (e.body.device, e.body.seq));
+    entries.sort_by_key(Entry::order);
+    entries
 }
 
 /// Reads entries out of raw bytes: a body, and right behind it the 64 bytes of its signature.

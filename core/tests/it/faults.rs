@@ -65,6 +65,44 @@ fn rescue_finds_entries_in_a_ruined_file() {
     device.play(&field, "see Replace the outgoing breaker of washer 4");
 }
 
+/// A rescue broken off after its new database was finished: refused, and finished by the next rescue; nothing is opened empty.
+#[test]
+fn a_rescue_broken_off_is_finished_by_the_next() {
+    let (folder, device, field) = begun(&[PEOPLE, PLAN]);
+    drop(field);
+    let path = folder.path().join(DATABASE);
+    std::fs::write(&path, vec![0; 8192]).unwrap();
+    let rescued = rescue(folder.path()).unwrap();
+    // As it stands between the two moves: the damaged file is aside, the new one not in place yet.
+    let fresh = rescued.kept.join("new");
+    std::fs::create_dir_all(&fresh).unwrap();
+    std::fs::rename(&path, fresh.join(DATABASE)).unwrap();
+    std::fs::write(fresh.join("ready"), b"").unwrap();
+    match device.open(folder.path()) {
+        Err(OpenError::Damaged { what }) => assert!(what.contains("broken off")),
+        other => panic!("{:?}", other.err()),
+    }
+    assert!(!path.exists());
+    assert_eq!(rescue(folder.path()).unwrap().entries, rescued.entries);
+    assert!(device.open(folder.path()).is_ok());
+}
+
+/// One bit of a reading turned on the disk, where SQLite's own check sees nothing.
+#[test]
+fn a_bit_that_turned_on_the_disk_is_found() {
+    let (folder, device, field) = begun(&[PEOPLE]);
+    drop(field);
+    let db = rusqlite::Connection::open(folder.path().join(DATABASE)).unwrap();
+    let body: Vec<u8> = db.query_row("SELECT body FROM entry WHERE number = 2", [], |r| r.get(0)).unwrap();
+    let at = body.windows(4).position(|w| w == b"Mara").unwrap();
+    let mut turned = body;
+    turned[at] ^= 1;
+    db.execute("UPDATE entry SET body = ?1 WHERE number = 2", [turned]).unwrap();
+    drop(db);
+    let why = device.open(folder.path()).err().unwrap().to_string();
+    assert!(why.contains("damaged"), "{why}");
+}
+
 #[test]
 fn a_lost_key_is_refused() {
     let (folder, _device, field) = begun(&[PEOPLE]);

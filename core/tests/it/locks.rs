@@ -123,10 +123,14 @@ fn the_absent_owner_is_told_before_resuming() {
                   you tried to reach them = Rang twice\nfill What came of it = No answer\ntap Keep this attempt\nsign Joel Aras signs for the \
                   removal = Joel Aras\ntap Take the lock off under the authority of Joel Aras\n";
     let again = "choose Whose lock it is = Mara Lind\nfill What is written on the lock = ML 9\nchoose How it is locked = Padlock on a \
-                 hasp\ntap Lock for another person\n";
+                 hasp\ntap Keep this lock\n";
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, forced]);
     let lock = field.screen().route;
-    device.play(&field, "tap Locks and keys\ntap The job\ntap Next: Isolate Q4 feeder switch");
+    device.play(
+        &field,
+        "tap Locks and keys\ntap The job\ntap All jobs\ntap In hand: Joel Aras\ntap Mara Lind\ntap Replace the outgoing breaker of washer \
+         4\ntap Next: Isolate Q4 feeder switch",
+    );
     device.play(&field, again);
     let screen = as_text(&field.screen());
     assert!(screen.contains("They have to be told"), "{screen}");

@@ -3,6 +3,7 @@
 mod desk;
 mod faults;
 mod gates;
+mod holes;
 mod journal;
 mod journeys;
 mod locks;

@@ -1,0 +1,124 @@
+//! Ways to a false "proved dead" that were once open; each stays shut.
+
+use stillbar_core::Filled;
+use stillbar_core::screens::as_text;
+
+use crate::desk::*;
+
+fn job(field: &stillbar_core::Field) -> String {
+    field.screen().route.split("/step").next().unwrap().to_owned()
+}
+
+/// Does an action on a step by hand, as a shell could, and returns the screen.
+fn force(field: &stillbar_core::Field, job: &str, step: &str, action: &str, input: &[(&str, &str)]) -> String {
+    field.act(None, format!("go {job}/step/{step}"), vec![]);
+    let input = input.iter().map(|(f, v)| Filled { field: (*f).into(), value: (*v).into() }).collect();
+    field.act(None, action.into(), input);
+    as_text(&field.screen())
+}
+
+#[test]
+fn nothing_is_proved_once_the_work_is_finished() {
+    let cut = RESTORE.find("read L1").unwrap();
+    let (_folder, _device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, &RESTORE[..cut]]);
+    let job = job(&field);
+    for (step, action) in [("prove-before", "before works"), ("open-up", "cover"), ("work", "begin")] {
+        let screen = force(&field, &job, step, action, &[("on", "source"), ("what", "x")]);
+        assert!(!screen.contains("[Proved dead]"), "{screen}");
+        assert!(screen.contains("The work is finished") || screen.contains("Choose the voltage indicator"), "{screen}");
+    }
+}
+
+#[test]
+fn who_is_not_on_the_job_does_not_begin_work() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    let job = job(&field);
+    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras");
+    let screen = force(&field, &job, "work", "begin", &[]);
+    assert!(screen.contains("Joel Aras is not on this job"), "{screen}");
+}
+
+#[test]
+fn a_lock_handed_over_leaves_a_gap_that_the_banner_shows() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    device.play(
+        &field,
+        "see [Proved dead]\ntap The job\ntap People on the job\nchoose Person = Tomas Brandt\nchoose Duty = Works\ntap Keep person and duty\nsee \
+         [Treat as live] The proof is void. Somebody on the job has no lock of their own on Q4 feeder switch.",
+    );
+}
+
+#[test]
+fn another_round_asks_for_everything_again() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK]);
+    let cut = RESTORE.find("sign Signature").unwrap();
+    let cut = RESTORE[..cut].rfind("fill Who takes").unwrap();
+    device.play(&field, &RESTORE[..cut]);
+    device.play(
+        &field,
+        "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\ntap Keep \
+         the new scope\nsee Shed the circuits [now]\nsee [Treat as live]",
+    );
+    let restore = RESTORE.replace("tap Front plate of DB4 is back", "tap Front plate of DB4 (2) is back");
+    let again = ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18");
+    device.play(&field, &format!("tap Next: Shed the circuits\n{again}{PROVE}{WORK}{restore}see [Handed back]"));
+}
+
+#[test]
+fn work_under_a_new_proof_is_begun_anew() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Begin work"]);
+    device.play(
+        &field,
+        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Next: Prove the indicator",
+    );
+    let from = PROVE.find("choose Proved on").unwrap();
+    device.play(&field, &PROVE[from..]);
+    device.play(&field, "unseen Work is finished\ntap Begin work\nsee Work is finished");
+}
+
+#[test]
+fn an_indication_seen_after_the_proof_counts() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    device.play(
+        &field,
+        "tap The job\ntap Test every pair\nchoose An indication seen since = PE – L2\ntap This pair gave an indication\nsee [Stop, treat as live]",
+    );
+}
+
+#[test]
+fn a_point_has_to_open_every_line_and_no_protective_conductor() {
+    let first_point = PLAN.find("tap Add this point").unwrap() + "tap Add this point\n".len();
+    let line = "choose Conductors that it opens = L3\n";
+    for (instead, says) in [
+        ("choose Conductors that it opens = PE\n", "no point of isolation opens it"),
+        ("", "L3 of the normal supply is opened by no point"),
+    ] {
+        let (_folder, device, field) = begun(&[PEOPLE, &PLAN[..first_point].replace(line, instead)]);
+        device.play(&field, &format!("see {says}"));
+    }
+}
+
+#[test]
+fn readings_typed_under_one_run_are_not_offered_in_the_next() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let cut = PROVE.find("read N").unwrap();
+    device.play(&field, &PROVE[..cut]);
+    for row in ["N-L1", "N-L2"] {
+        let field_name = match &field.screen().blocks.iter().find_map(|b| match b {
+            stillbar_core::parts::Block::Pad { pad, .. } => {
+                pad.rows.iter().find(|r| r.field.ends_with(row)).map(|r| r.field.clone())
+            }
+            _ => None,
+        }) {
+            Some(name) => name.clone(),
+            None => panic!("no row {row}"),
+        };
+        field.edit(field_name, "none".into());
+    }
+    assert!(as_text(&field.screen()).contains("N – L1: none"));
+    device.play(
+        &field,
+        "tap The job\ntap Something changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Next: Prove \
+         the indicator\nchoose Proved on = Proving unit, battery, serial 9083\ntap It responds as it should\nunseen N – L1: none",
+    );
+}
