@@ -151,6 +151,7 @@ function choose(done) {
 
 // Showing ---
 function show({ html, title, route }) {
+  const before = seen();
   const moved = form().dataset.route !== route;
   const held = document.activeElement?.id;
   const at = window.scrollY;
@@ -161,10 +162,13 @@ function show({ html, title, route }) {
   document.title = `${title} · Stillbar`;
   ready();
   const heading = document.getElementById("shell-title");
-  window.scrollTo(0, moved ? 0 : at);
+  // On the same route, too, a new title, standing or group of readings is a new thing to read from its top.
+  window.scrollTo(0, moved || before !== seen() ? 0 : at);
   ((!moved && held && document.getElementById(held)) || heading).focus({ preventScroll: true });
   document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
 }
+
+const seen = () => [...app.querySelectorAll("h1, #shell-word, .pad > legend")].map((e) => e.textContent).join("|");
 
 // What style and canvas need to know of a new screen.
 function ready() {

@@ -242,9 +242,10 @@ impl Inner {
     fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
         let route = self.route;
         let acting = self.acting;
-        let mut act = Act { app: self, input, go: None, say: None, errands: Vec::new() };
+        let mut act = Act { app: self, input, go: None, say: None, alarm: false, errands: Vec::new() };
         let done = screens::act(&route, &mut act, verb, arg);
-        let Act { go, say, errands, .. } = act;
+        let Act { go, say, alarm, errands, .. } = act;
+        let tone = if alarm { Tone::Forbid } else { Tone::Plain };
         match done.and_then(|()| {
             let kept = !self.pending.is_empty();
             self.commit().map(|()| kept)
@@ -258,9 +259,9 @@ impl Inner {
                     let _ = self.store.clear_drafts(&route.to_string());
                     self.drafts.clear();
                     let text = say.unwrap_or_else(|| "Kept.".into());
-                    self.notice = Some(Notice { tone: Tone::Plain, text });
+                    self.notice = Some(Notice { tone, text });
                 } else if let Some(text) = say {
-                    self.notice = Some(Notice { tone: Tone::Plain, text });
+                    self.notice = Some(Notice { tone, text });
                 }
                 if let Some(route) = go {
                     self.go(route);
@@ -348,7 +349,7 @@ impl Inner {
     /// When the photo was the last thing that a point lacked, the person goes on to what comes next.
     fn after_photo(&mut self, job: EntryId) {
         let Route::Step(_, step @ Step::Isolate(_)) = self.route else { return };
-        let mut act = Act { app: self, input: &[], go: None, say: None, errands: Vec::new() };
+        let mut act = Act { app: self, input: &[], go: None, say: None, alarm: false, errands: Vec::new() };
         let _ = act.onward(job, step);
         if let Some(route) = act.go {
             self.go(route);
@@ -411,7 +412,10 @@ impl Inner {
             route: self.route.to_string(),
             turn: self.turn,
             title: page.title,
-            context: job.map_or_else(String::new, |job| format!("{}, {}", job.title, job.place)),
+            context: job.map_or_else(String::new, |job| {
+                let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));
+                format!("{}, {}. In hand: {hand}", job.title, job.place)
+            }),
             standing,
             notice,
             blocks: page.blocks,

@@ -82,6 +82,7 @@ impl Job {
             no_covers: None,
             runs: Vec::new(),
             voided: Vec::new(),
+            causes: Vec::new(),
             work: Vec::new(),
             finished: None,
             presence: Vec::new(),
@@ -345,6 +346,7 @@ impl Job {
                     run.readings.push(Taken { stamp, first, then, reading: *reading });
                 }
             }
+            Fact::CauseNoted { cause } => self.causes.push((stamp, cause.clone())),
             Fact::WorkBegan { run } => self.work.push((stamp, WorkTurn::Began(*run))),
             Fact::WorkLeft { why } => self.work.push((stamp, WorkTurn::Left(why.clone()))),
             Fact::WorkFinished { clear } => {

@@ -332,7 +332,7 @@ impl Gate<'_> {
         if label.trim().is_empty() {
             return no("Write what is on the lock: its number or name tells it from every other.");
         }
-        if let Some(other) = self.locks.iter().find(|l| l.on && l.label == label) {
+        if let Some(other) = self.locks.iter().find(|l| l.on && l.label == label && !matches!(means, Means::Other(_))) {
             return no(format!(
                 "A lock labelled {label} is on already: {}, {}. Two locks with one label cannot be told apart.",
                 other.place,
@@ -393,7 +393,13 @@ impl Gate<'_> {
                 if let ProvedOn::ProvingUnit(unit) = on {
                     self.fit_for_use(job, *unit, InstrumentKind::ProvingUnit)?;
                 }
-                let Some(run) = run else { return Ok(()) };
+                let Some(run) = run else {
+                    return if job.cause_known() {
+                        Ok(())
+                    } else {
+                        no("A pair gave an indication. Say first what the cause was, and what was done about it.")
+                    };
+                };
                 let Some(latest) = job.run().filter(|r| r.id() == *run && r.after.is_none()) else {
                     return no("This test is over. Prove the indicator and begin again.");
                 };

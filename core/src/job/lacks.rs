@@ -5,7 +5,7 @@ use super::steps::{Lack, Step};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, Rotation, SourceKind};
 use crate::point::{Lock, uncovered};
-use crate::prove::{Role, Standing, System};
+use crate::prove::{Reading, Role, Standing, System, volts};
 
 impl Job {
     /// What `step` still lacks.
@@ -124,7 +124,9 @@ impl Job {
         };
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
-        if on.is_empty() {
+        if on.is_empty() && !point.lockable {
+            lack(true, format!("{at} is not secured."));
+        } else if on.is_empty() {
             lack(true, format!("No lock is on {at}."));
         } else {
             for person in uncovered(point, &self.people(), &self.locks) {
@@ -193,6 +195,14 @@ impl Job {
                 None => soft(format!("{first} – {then}: not read.")),
                 Some(reading) if !reading.indicates(0) => {
                     soft(format!("{first} – {then}: {}. A line is missing: open again and find out.", reading.word()));
+                }
+                // 10 % either side of the nominal voltage: IEC 60038.
+                Some(Reading::Millivolts(mv)) if mv.abs_diff(self.nominal) > self.nominal / 10 => {
+                    soft(format!(
+                        "{first} – {then}: {} V, nominal {} V. Find out why.",
+                        volts(mv),
+                        volts(self.nominal)
+                    ));
                 }
                 Some(_) => {}
             }

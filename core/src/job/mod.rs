@@ -71,6 +71,8 @@ pub struct Job {
     pub runs: Vec<Run>,
     /// Everything that ended the proofs before it.
     pub voided: Vec<Voided>,
+    /// Causes of indications.
+    pub causes: Vec<(Stamp, String)>,
     /// When work began or went on, and ended.
     pub work: Vec<(Stamp, WorkTurn)>,
     /// The work is finished: when, and how it was seen that people and tools are clear.
@@ -245,6 +247,13 @@ impl Job {
                 None
             }
         })
+    }
+
+    /// Whether a cause was noted after the latest indication of the latest run.
+    pub fn cause_known(&self) -> bool {
+        let Some(run) = self.run() else { return true };
+        let lit = run.readings.iter().filter(|t| t.reading.indicates(self.dead_limit)).map(|t| t.stamp.clock).max();
+        lit.is_none_or(|lit| self.causes.iter().any(|(stamp, _)| stamp.clock > lit))
     }
 
     /// Whether something was done in the round that is under way.

@@ -124,6 +124,8 @@ pub enum Fact {
     IndicatorProved { run: Option<EntryId>, indicator: EntryId, on: ProvedOn, works: bool },
     /// A reading between two conductors; `first` is where the first probe went.
     ReadingTaken { run: EntryId, first: String, then: String, reading: Reading },
+    /// Why a pair gave an indication, and what was done about it.
+    CauseNoted { cause: String },
 
     // ---- work
     /// Work began or went on under a standing proof.

@@ -2,7 +2,7 @@
 //!
 //! Source of the forced removal's conditions: 29 CFR 1910.147(e)(3); of the group's: (f)(3); of the shift change's: (f)(4).
 
-use super::{Forced, Lock, LockBox, Point};
+use super::{Forced, Lock, LockBox, Means, Point};
 use crate::journal::EntryId;
 use crate::journal::fact::{KeyAt, On};
 
@@ -35,7 +35,9 @@ pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock], name: impl Fn(En
 /// on the point.
 pub fn covered(point: &Point, person: EntryId, locks: &[Lock]) -> bool {
     let on_point = || locks.iter().filter(|l| l.is_on() && l.on == On::Point(point.stamp.id));
-    on_point().any(|l| l.owner == person && l.key == KeyAt::Owner)
+    // What is secured by other means than a lock is held by one person for all; it is shown wherever the proof is shown.
+    on_point().any(|l| matches!(l.means, Means::Other(_)))
+        || on_point().any(|l| l.owner == person && l.key == KeyAt::Owner)
         || on_point().any(|l| match l.key {
             KeyAt::Box(lockbox) => locks
                 .iter()

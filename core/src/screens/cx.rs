@@ -74,6 +74,8 @@ pub struct Act<'a> {
     pub go: Option<Route>,
     /// What to say; "Kept." if nothing is said.
     pub say: Option<String>,
+    /// Whether what is said is bad news: read out at once.
+    pub alarm: bool,
     /// Errands for the device.
     pub errands: Vec<Errand>,
 }

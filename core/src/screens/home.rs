@@ -35,7 +35,10 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     }
     for job in open {
         let lines = vec![job.place.clone(), format!("{}. Next: {}", job.stage, job.next), job.proof.clone()];
-        page.row(job_title(job, jobs), lines, go(Route::Job(job.id)));
+        let (title, action) = (job_title(job, jobs), go(Route::Job(job.id)));
+        let (state, word) =
+            if job.proof.starts_with("Stop") { (StepState::Stop, "stop") } else { (StepState::Open, "") };
+        page.step(StepRow { number: String::new(), title, state, word: word.into(), lines, action });
     }
     page.heading("This device");
     if let Some(person) = look.acting {

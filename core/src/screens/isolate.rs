@@ -198,6 +198,7 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let none = !job.locks_on().any(|l| l.on == On::Point(point.stamp.id));
     lock_form(page, look, job, point, &waiting);
     let label = match look.acting {
+        _ if !point.lockable => "Keep how it is secured",
         Some(person) if waiting.contains(&person) => "Keep this lock",
         _ => "Lock for another person",
     };
@@ -230,11 +231,10 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
 }
 
 fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[EntryId]) {
-    page.heading("Fit a lock");
     if !point.lockable {
-        let text = "This point takes no lock. Secure it in another way: it is shown wherever the proof is shown.";
-        page.caution(Tone::Warn, text);
+        return other_means_form(page, look, job);
     }
+    page.heading("Fit a lock");
     page.caution(
         Tone::Must,
         "Each person fits their own lock. Keep a lock for somebody else only when they stand here and fitted it.",
@@ -258,20 +258,31 @@ fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[
     // The only answer, and the answer for a personal lock on a box, may stand there beforehand; a group's key is asked for.
     let key = if job.boxes.is_empty() || !boxes.is_empty() { "owner" } else { "" };
     page.choice("key", "Where its key is", keys, look.draft_or("key", key));
-    if point.lockable || !boxes.is_empty() {
-        let means = [("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
-        let means = means.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-        page.choice("means", "How it is locked", means, look.draft("means"));
-    }
-    if !point.lockable {
-        let hint = "Such as: fuse links carried on the person";
-        page.entry("how", "How the point is secured without a lock", hint, look.draft("how"));
-    }
+    let means = [("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
+    let means = means.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    page.choice("means", "How it is locked", means, look.draft("means"));
+}
+
+/// A point that takes no lock is secured once, by one person for all.
+fn other_means_form(page: &mut Page, look: &Look, job: &Job) {
+    page.heading("Secure it without a lock");
+    let text = "This point takes no lock. How it is secured instead is shown wherever the proof is shown.";
+    page.caution(Tone::Warn, text);
+    let people = job.people().into_iter().map(|p| (p.to_string(), look.name(p))).collect();
+    let owner = look.acting.map(|p| p.to_string()).unwrap_or_default();
+    page.choice("owner", "Who answers for it", people, look.draft_or("owner", &owner));
+    let hint = "What was taken out or put in, and where it is now: fuse links in the tool case of Mara Lind";
+    page.entry("how", "How the point is secured without a lock", hint, look.draft("how"));
 }
 
 fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
     let point = job.point(point).ok_or("This point is not in this job. Go back to the job's steps.")?;
-    let owner = act.need_id("owner", "Choose whose lock it is.")?;
+    let owner = act.need_id("owner", "Choose who it is.")?;
+    if !point.lockable {
+        let how = act.need("how", "This point takes no lock. Write how it is secured instead.")?;
+        let (on, label) = (On::Point(point.stamp.id), "no lock".to_owned());
+        return Ok(Fact::LockFitted { on, owner, label, key: KeyAt::Owner, means: Means::Other(how) });
+    }
     let label = act.need("lock-label", "Write what is on the lock's label.")?;
     let ask = "Choose where the lock is: on the lock box, or on the point itself.";
     let on = if boxes_of(job, point).is_empty() || act.need("on", ask)? == "point" {
@@ -285,15 +296,10 @@ fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
         return Err("The key of a personal lock on a box stays with its owner. Choose: with the owner.".into());
     }
     let ask = "Choose how it is locked: a padlock through the device, or a padlock on a hasp.";
-    let means = match on {
-        On::Point(_) if !point.lockable => {
-            Means::Other(act.need("how", "This point takes no lock. Write how it is secured instead.")?)
-        }
-        _ => match act.need("means", ask)?.as_str() {
-            "padlock" => Means::Padlock,
-            "hasp" => Means::Hasp,
-            _ => return Err(ask.into()),
-        },
+    let means = match act.need("means", ask)?.as_str() {
+        "padlock" => Means::Padlock,
+        "hasp" => Means::Hasp,
+        _ => return Err(ask.into()),
     };
     Ok(Fact::LockFitted { on, owner, label, key, means })
 }

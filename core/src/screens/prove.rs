@@ -46,7 +46,13 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
             let (first, then) = (first.to_owned(), then.to_owned());
             act.keep(Some(job), Fact::ReadingTaken { run, first, then, reading: Reading::Lit(None) })?;
-            act.say = Some("An indication. Stop, and treat as live.".into());
+            (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
+            Ok(())
+        }
+        ("cause", _) => {
+            let cause = act.need("cause", "Write what the cause was, and what was done about it.")?;
+            act.keep(Some(job), Fact::CauseNoted { cause })?;
+            act.go = Some(Route::Step(job, Step::ProveBefore));
             Ok(())
         }
         ("level", pair) => level(act, job, pair),
@@ -141,9 +147,10 @@ fn begin(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
     let on = proved_on(act)?;
     act.keep(Some(job), Fact::IndicatorProved { run: None, indicator, on, works })?;
     if works {
-        act.say = Some("The indicator is proved. Now every pair, without laying it down.".into());
+        act.say = Some("The indicator is proved.".into());
         return act.onward(job, Step::ProveBefore);
     }
+    act.alarm = true;
     act.say = Some("Do not use this indicator. Take another, and check and prove that one.".into());
     act.go = Some(Route::Step(job, Step::Instruments));
     Ok(())
@@ -222,10 +229,9 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
 }
 
 fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[prove::Taken]) {
-    page.caution(
-        Tone::Forbid,
-        "Treat as live. Take the probes off, the more dangerous one first, and put the cover between you and it.",
-    );
+    let off = lit.last().map(|t| format!("Take the probe off {} first, then off {}", t.then, t.first));
+    let off = off.unwrap_or_else(|| "Take the probes off".into());
+    page.caution(Tone::Forbid, format!("Treat as live. {off}, and put the cover between you and it."));
     for taken in lit {
         page.fact(
             format!("{} – {}", taken.first, taken.then),
@@ -251,7 +257,17 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
         page.button("Keep the level", format!("level {}:{}", taken.first, taken.then));
     }
     results(page, job, plan);
-    page.main("Cause found: prove the indicator again", go(Route::Step(job.id(), Step::ProveBefore)));
+    if job.cause_known() {
+        page.main("Prove the indicator again", go(Route::Step(job.id(), Step::ProveBefore)));
+    } else {
+        page.entry(
+            "cause",
+            "What the cause was, and what was done about it",
+            "It stays with the record.",
+            look.draft("cause"),
+        );
+        page.main("Keep the cause, then prove again", "cause");
+    }
 }
 
 /// The run is part of the name: what was typed under one run must never be offered as a reading of the next.
@@ -288,7 +304,7 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
         act.keep(Some(job), Fact::ReadingTaken { run: run.id(), first, then, reading })?;
     }
     if lit {
-        act.say = Some("An indication. Stop, and treat as live.".into());
+        (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
     }
     act.onward(job, Step::DeadTest)
 }

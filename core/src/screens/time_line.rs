@@ -5,6 +5,7 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, Duty, ProvedOn, Rotation};
 use crate::journal::{EntryId, Fact};
+use crate::point::Means;
 
 /// What an entry says.
 pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
@@ -56,6 +57,9 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::PointOpened { point: id, off_load, seen } => {
             format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
         }
+        Fact::LockFitted { on, owner, means: Means::Other(how), .. } => {
+            format!("{} secured without a lock by {}: {how}", job.lock_place(*on), name(owner))
+        }
         Fact::LockFitted { on, owner, label, .. } => {
             format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on))
         }
@@ -88,6 +92,7 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             )
         }
         Fact::ReadingTaken { first, then, reading, .. } => format!("{first} – {then}: {}", reading.word()),
+        Fact::CauseNoted { cause } => format!("Cause of the indication: {cause}"),
         Fact::WorkBegan { .. } => "Work began under the proof that stood".into(),
         Fact::WorkLeft { why } => format!("Work left: {why}"),
         Fact::NeutralParted { what } => format!("Neutral parted: {what}"),

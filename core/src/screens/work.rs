@@ -186,6 +186,15 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
             page.fact("Indicator proved after", look.by(after));
         }
         page.fact("Pairs tested", format!("{}, none gave an indication", job.plan().len()));
+        let earlier = job.runs.iter().filter(|r| r.id() != run.id()).flat_map(|r| &r.readings);
+        for taken in earlier.filter(|t| t.reading.indicates(job.dead_limit)) {
+            let cause = job.causes.iter().find(|(stamp, _)| stamp.clock > taken.stamp.clock);
+            let cause = cause.map_or("cause not noted", |(_, cause)| cause.as_str());
+            page.fact(
+                format!("Earlier: {} – {} {}", taken.first, taken.then, taken.reading.word()),
+                format!("{}. Cause: {cause}", look.when(&taken.stamp)),
+            );
+        }
         if job.dead_limit > 0 {
             let limit = Reading::Millivolts(job.dead_limit).word();
             page.fact("Counted as no indication", format!("up to {limit}, the limit that your company set"));

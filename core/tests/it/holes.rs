@@ -122,3 +122,19 @@ fn readings_typed_under_one_run_are_not_offered_in_the_next() {
          the indicator\nchoose Proved on = Proving unit, battery, serial 9083\ntap It responds as it should\nunseen N – L1: none",
     );
 }
+
+#[test]
+fn an_indication_needs_its_cause_before_another_test() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, INDICATION]);
+    let job = job(&field);
+    let screen = force(&field, &job, "prove-before", "before works", &[("on", "source")]);
+    assert!(!screen.contains("[Treat as live] 10 pairs"), "{screen}");
+    field.act(None, format!("go {job}/step/dead-test"), vec![]);
+    device.play(
+        &field,
+        "fill What the cause was, and what was done about it = Lighting of bay 3 shared the neutral; parted and locked at DB1\ntap Keep the cause, \
+         then prove again\n",
+    );
+    let from = PROVE.find("choose Proved on").unwrap();
+    device.play(&field, &format!("{}see Earlier: PE – L2 lit\nsee Lighting of bay 3", &PROVE[from..]));
+}

@@ -144,3 +144,20 @@ fn the_absent_owner_is_told_before_resuming() {
     let screen = as_text(&field.screen());
     assert!(!screen.contains("They have to be told"), "{screen}");
 }
+
+#[test]
+fn a_point_that_takes_no_lock_is_secured_once_and_shown_everywhere() {
+    let plan = PLAN.replacen(
+        "choose Can it be locked open? = It takes a lock",
+        "choose Can it be locked open? = It takes no lock",
+        1,
+    );
+    let cut = ISOLATE.find("fill What is written on the lock = ML 7").unwrap();
+    let (_folder, device, field) = begun(&[PEOPLE, &plan, &ISOLATE[..cut]]);
+    device.play(
+        &field,
+        "see Q4 feeder switch is not secured.\nfill How the point is secured without a lock = Links in the tool case of Mara Lind\ntap Keep how it \
+         is secured\ntap The caution sign hangs at Q4 feeder switch\nphoto Photo of Q4 feeder switch\nsee [deviation] Q4 feeder switch is secured \
+         without a lock: Links in the tool case of Mara Lind",
+    );
+}
