@@ -36,6 +36,7 @@ SHOTS: dict[str, list[str]] = {
     "time-line": ["Change the contactor of extractor fan 2", "Time line"],
     "handed-back": ["Replace the outgoing breaker of washer 4"],
     "pass-over": ["Add a way for the new dryer", "Next: Shed the circuits", "Pass this over, with a reason"],
+    "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
 }
 
 # One whole job, from which each screen is pictured the first time it is met, under its title.

@@ -49,7 +49,7 @@ pub fn seed_demo(folder: &Path) -> Result<(), String> {
 }
 
 /// Begins a new database in `folder` with all that can be read from the damaged one, which stays. Returns what was kept.
-pub fn rescue(folder: &Path) -> Result<String, String> {
+pub fn rescue(folder: &Path, json: bool) -> Result<String, String> {
     let rescued = store::rescue(folder).map_err(|e| e.to_string())?;
     // The device begins a new chain with a new key; the old key stays with what it signed.
     let key = folder.join(SECRET);
@@ -60,6 +60,9 @@ pub fn rescue(folder: &Path) -> Result<String, String> {
                 key.display()
             )
         })?;
+    }
+    if json {
+        return serde_json::to_string(&rescued).map_err(|e| e.to_string());
     }
     let missing = if rescued.missing.is_empty() {
         "Every device's chain is whole as far as it reaches; entries after the last one saved cannot be told from here."

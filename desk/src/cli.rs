@@ -74,6 +74,9 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
         /// The data folder whose database is damaged
         #[arg(long, value_name = "DIR")]
         data: PathBuf,
+        /// Print {"entries":…,"missing":[…],"kept":"…"} instead of sentences
+        #[arg(long)]
+        json: bool,
     },
 }
 
@@ -137,7 +140,9 @@ pub fn run() -> ExitCode {
         Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
-        Command::Rescue { data } => start::existing(&data).and_then(|()| calls::rescue(&data)).map(say).map_err(cannot),
+        Command::Rescue { data, json } => {
+            start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
+        }
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,

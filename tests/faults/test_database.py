@@ -1,5 +1,6 @@
 """A damaged or newer database, a lost key: refused in plain words, left byte for byte as it was, and rescued on request."""
 
+import json
 import random
 import sqlite3
 from contextlib import closing
@@ -79,9 +80,12 @@ def test_rescue_keeps_what_can_be_read(demo: Path, desks, tmp_path: Path):
     data[start : start + page] = random.Random(1).randbytes(page)
     file.write_bytes(data)
 
-    assert command("rescue", "--data", demo).code == 0
+    done = command("rescue", "--data", demo, "--json")
+    assert done.code == 0, done
+    said = json.loads(done.out)
     kept = {row["id"] for row in journal.read(demo, tmp_path / "kept")}
     assert len(kept & whole) > len(whole) // 2
+    assert said["entries"] == len(kept) and Path(said["kept"]).is_dir()
 
 
 def test_newer_database(demo: Path):

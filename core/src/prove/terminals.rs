@@ -5,7 +5,7 @@ use crate::screens::parts::{Drawing, Ink, Shape};
 
 /// Width of the drawing in its own units; the terminals share it.
 const WIDTH: f32 = 360.0;
-const HEIGHT: f32 = 250.0;
+const HEIGHT: f32 = 176.0;
 
 /// Draws `tests` (one group, with one held probe) over `conductors`, and says the same in words.
 pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String) {
@@ -13,7 +13,7 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     let step = WIDTH / conductors.len().max(1) as f32;
     let x = |name: &str| conductors.iter().position(|c| c.name == name).map(|i| step * (i as f32 + 0.5));
     let size = (step * 0.36).clamp(9.0, 26.0);
-    let rail = 176.0;
+    let rail = 102.0;
 
     shapes.push(Shape::Line { x1: 6.0, y1: rail, x2: WIDTH - 6.0, y2: rail, thick: 3.0, ink: Ink::Quiet });
     for conductor in conductors {
@@ -38,11 +38,11 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     };
     // The held probe is filled and has a flat grip; the moving one is an outline with numbers: told apart without colour.
     if let Some(cx) = x(&held) {
-        shapes.push(Shape::Line { x1: cx, y1: rail - 4.0, x2: cx, y2: 96.0, thick: 4.0, ink: Ink::Ink });
-        shapes.push(Shape::Box { x: cx - 9.0, y: 46.0, w: 18.0, h: 56.0, thick: 3.0, filled: true, ink: Ink::Ink });
+        shapes.push(Shape::Line { x1: cx, y1: rail - 4.0, x2: cx, y2: 48.0, thick: 4.0, ink: Ink::Ink });
+        shapes.push(Shape::Box { x: cx - 9.0, y: 20.0, w: 18.0, h: 32.0, thick: 3.0, filled: true, ink: Ink::Ink });
         shapes.push(Shape::Text {
             x: cx.clamp(30.0, WIDTH - 30.0),
-            y: 34.0,
+            y: 15.0,
             size: 17.0,
             text: "HOLD".into(),
             ink: Ink::Ink,
@@ -50,9 +50,9 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     }
     for (i, test) in tests.iter().enumerate() {
         let Some(cx) = x(&test.then) else { continue };
-        shapes.push(Shape::Line { x1: cx, y1: rail - 4.0, x2: cx, y2: 104.0, thick: 3.0, ink: Ink::Ink });
-        shapes.push(Shape::Circle { x: cx, y: 84.0, r: 19.0, thick: 3.0, filled: false, ink: Ink::Ink });
-        shapes.push(Shape::Text { x: cx, y: 92.0, size: 23.0, text: (i + 1).to_string(), ink: Ink::Ink });
+        shapes.push(Shape::Line { x1: cx, y1: rail - 4.0, x2: cx, y2: 56.0, thick: 3.0, ink: Ink::Ink });
+        shapes.push(Shape::Circle { x: cx, y: 36.0, r: 19.0, thick: 3.0, filled: false, ink: Ink::Ink });
+        shapes.push(Shape::Text { x: cx, y: 44.0, size: 23.0, text: (i + 1).to_string(), ink: Ink::Ink });
     }
     let stops: Vec<String> = tests.iter().enumerate().map(|(i, t)| format!("{} on {}", i + 1, t.then)).collect();
     let label = format!(

@@ -183,23 +183,19 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let held = &tests[0].first;
     let (drawing, label) = prove::terminals(&job.conductors(), &tests);
     page.drawing(label, drawing);
-    page.para(format!(
-        "Group {group} of {groups}. First probe on {held}: hold it there. Move the other probe, taking it off first each time. {held} \
-         comes off last."
-    ));
     let rows = tests.iter().map(|t| {
         let field = field_of(run.id(), t);
         PadRow {
             chosen: look.draft(&field),
             label: format!("{} – {}", t.first, t.then),
-            hint: format!("Held on {}, other probe on {}. Expected: {}.", t.first, t.then, t.expect),
+            hint: format!("Other probe on {}. Expected: {}.", t.then, t.expect),
             field,
         }
     });
     let rows = rows.collect();
     let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
     page.pad(Pad {
-        label: format!("Held on {held}"),
+        label: format!("Group {group} of {groups}: hold {held}, move the other probe, take it off first each time"),
         rows,
         options: vec![
             option("none", "None", Tone::Plain),

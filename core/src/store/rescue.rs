@@ -16,7 +16,7 @@ use crate::job::Job;
 use crate::journal::{Entry, EntryId, MAX_ENTRY_BYTES};
 
 /// What a rescue found.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
 pub struct Rescued {
     /// Entries whose signature holds, now in a new database.
     pub entries: usize,

@@ -46,3 +46,17 @@ fn only_the_owner_takes_a_lock_off() {
     let notice = field.screen().notice.unwrap().text;
     assert!(notice.contains("Only Mara Lind may take this lock off"), "{notice}");
 }
+
+/// A correction is an entry: the old one stays in the time line, and what it held is lacking again.
+#[test]
+fn a_withdrawn_entry_stays_and_ends_the_proof() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    device.play(
+        &field,
+        "tap The job\ntap Time line\ntap Permit BL-2231\nfill What was wrong with it = Wrong permit\ntap Withdraw this entry\nsee Permit \
+         BL-2231 [withdrawn]\nsee Withdrawn: Wrong permit\nsee [Treat as live] The proof is void. An entry of this job was withdrawn.\ntap The \
+         job\nsee Permit reference [now]",
+    );
+    // What was done cannot be withdrawn.
+    device.play(&field, "tap Time line\ntap Lock ML 7\nfill What was wrong with it = Wrong\ntap Withdraw this entry\nsee it cannot be withdrawn");
+}
