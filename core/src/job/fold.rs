@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use super::{Checked, Circuit, Deviation, Job, Photo, Source, Told, WorkTurn, Worker};
+use super::{Checked, Circuit, Deviation, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{Forced, Lock, LockBox, Off, Point};
@@ -71,6 +71,7 @@ impl Job {
             told: Vec::new(),
             barriers: Vec::new(),
             sources: Vec::new(),
+            stored: Vec::new(),
             points: Vec::new(),
             boxes: Vec::new(),
             locks: Vec::new(),
@@ -102,6 +103,7 @@ impl Job {
                 let at = self.lock(*lock).map(|l| self.lock_place(l.on)).unwrap_or_default();
                 format!("A lock came off {at}.")
             }
+            Fact::StoredAnswered { found: Some(found), .. } => format!("Stored energy was found: {}.", found.what),
             Fact::SourceAnswered { found: Some(found), .. } => format!("Another source was found: {}.", found.what),
             Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
             Fact::PointClosed { point } => {
@@ -167,6 +169,10 @@ impl Job {
             Fact::BarrierPlaced { what, at } => self.barriers.push((stamp, what.clone(), at.clone())),
             Fact::SourceAnswered { kind, found, looked } => {
                 self.sources.push(Source { stamp, kind: *kind, found: found.clone(), looked: looked.clone() });
+            }
+            Fact::StoredAnswered { found, seconds, looked } => {
+                let (found, seconds, looked) = (found.clone(), *seconds, looked.clone());
+                self.stored.push(Stored { stamp, found, seconds, looked });
             }
             Fact::PointAdded { label, at, kind, lockable, poles, cuts } => self.points.push(Point {
                 stamp,
@@ -328,9 +334,15 @@ impl Job {
 
     fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
         match &entry.body.fact {
-            Fact::IndicatorProved { run: None, indicator, on, works: true } => {
-                self.runs.push(Run { before: stamp, indicator: *indicator, on: *on, readings: Vec::new(), after: None })
-            }
+            Fact::IndicatorProved { run: None, indicator, on, works: true } => self.runs.push(Run {
+                before: stamp,
+                indicator: *indicator,
+                on: *on,
+                readings: Vec::new(),
+                reference: None,
+                discharge: Vec::new(),
+                after: None,
+            }),
             Fact::IndicatorProved { run: Some(run), indicator, on, works } => {
                 // The first answer counts, but one that it failed counts whenever it comes; another indicator proves nothing.
                 if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
@@ -344,6 +356,18 @@ impl Job {
                 if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run) {
                     let (first, then) = (first.clone(), then.clone());
                     run.readings.push(Taken { stamp, first, then, reading: *reading });
+                }
+            }
+            Fact::ReferenceProved { run, how, holds } => {
+                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
+                    && !matches!(run.reference, Some((_, _, false)))
+                {
+                    run.reference = Some((stamp, how.clone(), *holds));
+                }
+            }
+            Fact::DischargeRead { run, of, reading } => {
+                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run) {
+                    run.discharge.push((stamp, *of, *reading));
                 }
             }
             Fact::CauseNoted { cause } => self.causes.push((stamp, cause.clone())),

@@ -77,6 +77,8 @@ impl Gate<'_> {
                 | Fact::LockFitted { .. }
                 | Fact::CoverOff { .. }
                 | Fact::IndicatorProved { .. }
+                | Fact::ReferenceProved { .. }
+                | Fact::DischargeRead { .. }
                 | Fact::ReadingTaken { .. }
                 | Fact::WorkBegan { .. }
         );
@@ -204,6 +206,7 @@ impl Gate<'_> {
             | Fact::Told { .. }
             | Fact::BarrierPlaced { .. }
             | Fact::SourceAnswered { .. }
+            | Fact::StoredAnswered { .. }
             | Fact::InstrumentChecked { .. }
             | Fact::NoCircuits { .. }
             | Fact::NoCovers { .. }
@@ -429,6 +432,14 @@ impl Gate<'_> {
                 } else {
                     no(format!("{first} – {then} is not a pair of this test."))
                 }
+            }
+            Fact::ReferenceProved { run, .. } | Fact::DischargeRead { run, .. }
+                if job.run().is_none_or(|r| r.id() != *run || r.after.is_some()) =>
+            {
+                no("This test is over. Prove the indicator and begin again.")
+            }
+            Fact::DischargeRead { of, .. } if !job.direct().iter().any(|(id, ..)| id == of) => {
+                no("This job has no such stored energy.")
             }
             Fact::WorkBegan { run } => {
                 for person in job.people() {

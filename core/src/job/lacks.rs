@@ -41,13 +41,15 @@ impl Job {
         match step {
             Step::People if self.in_charge().is_none() => firm("Nobody is named who answers for the isolation.".into()),
             Step::Sources => self.source_lacks(&mut firm),
+            Step::Stored if self.stored.is_empty() => firm("Stored energy: not answered.".into()),
             Step::Points => self.point_lacks(&mut firm),
             Step::Instruments => self.instrument_lacks(&mut lacks),
             Step::Circuits if self.circuits.is_empty() && self.no_circuits.is_none() => {
                 firm("The circuits to shed, or that there are none.".into());
             }
             Step::Isolate(point) if self.finished.is_none() => self.isolate_lacks(point, name, &mut lacks),
-            Step::ProveBefore | Step::DeadTest | Step::ProveAfter if self.finished.is_none() => {
+            Step::Discharge if self.finished.is_none() => self.discharge_lacks(&mut firm),
+            Step::ProveBefore | Step::ProveReference | Step::DeadTest | Step::ProveAfter if self.finished.is_none() => {
                 self.proof_lacks(step, &mut firm);
             }
             Step::Work if self.finished.is_none() => firm(if self.working() {
@@ -150,6 +152,9 @@ impl Job {
                 firm(format!("The last proof is void. {why} Prove the indicator and test again."));
             }
             (Step::ProveBefore, _) => firm("The indicator is not proved.".into()),
+            (Step::ProveReference, _) if !self.run().is_some_and(|r| r.reference_holds()) => {
+                firm("It is not shown that the protective conductor here is earth.".into());
+            }
             (Step::DeadTest, Standing::Indication { readings }) => {
                 for taken in readings {
                     firm(format!("{} – {}: {}. Treat as live.", taken.first, taken.then, taken.reading.word()));
@@ -166,6 +171,25 @@ impl Job {
             (Step::DeadTest, _) => firm("No pair is tested under a proof that stands.".into()),
             (Step::ProveAfter, _) => firm("The indicator is not proved again after the tests.".into()),
             _ => {}
+        }
+    }
+
+    /// Never passed on time alone: the label's time has to be over, and then a reading of direct voltage has to show nothing.
+    pub(super) fn discharge_lacks(&self, firm: &mut dyn FnMut(String)) {
+        let opened = self.points.iter().filter_map(|p| p.opened.as_ref()).map(|s| s.wall).max().unwrap_or(0);
+        let run = self.run();
+        for (id, what, seconds) in self.direct() {
+            let read = run.and_then(|r| r.discharge.iter().rev().find(|(_, of, _)| *of == id));
+            match read {
+                None => firm(format!("{what}: no reading of direct voltage. Wait {}, then read.", waiting(seconds))),
+                Some((_, _, reading)) if reading.indicates(self.dead_limit) => {
+                    firm(format!("{what}: {}. Treat as live, wait, and read again.", reading.word()));
+                }
+                Some((stamp, ..)) if stamp.wall - opened < i64::from(seconds) * 1000 => {
+                    firm(format!("{what}: read before the {} on its label were over. Read again.", waiting(seconds)));
+                }
+                Some(_) => {}
+            }
         }
     }
 
@@ -215,5 +239,14 @@ impl Job {
             ),
             (_, None) => soft("The rotation is not read.".into()),
         }
+    }
+}
+
+/// A waiting time in words.
+pub(crate) fn waiting(seconds: u32) -> String {
+    match seconds {
+        0 => "as the label says".into(),
+        s if s % 60 == 0 => format!("{} min", s / 60),
+        s => format!("{s} s"),
     }
 }

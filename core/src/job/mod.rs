@@ -7,6 +7,8 @@
 mod fold;
 pub mod gate;
 mod lacks;
+pub(crate) use lacks::waiting;
+
 pub mod steps;
 
 use crate::journal::fact::{About, Duty, Found, On, ProvedOn, Rotation, SourceKind};
@@ -49,6 +51,8 @@ pub struct Job {
     pub barriers: Vec<(Stamp, String, String)>,
     /// Answers to the question for other sources.
     pub sources: Vec<Source>,
+    /// Answers to the question for stored energy.
+    pub stored: Vec<Stored>,
     /// Points of isolation.
     pub points: Vec<Point>,
     /// Lock boxes.
@@ -128,6 +132,19 @@ pub struct Source {
     pub kind: SourceKind,
     /// What was found, or `None`.
     pub found: Option<Found>,
+    /// Where they looked.
+    pub looked: String,
+}
+
+/// An answer to the question for stored energy.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Stored {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// What was found, or `None`.
+    pub found: Option<Found>,
+    /// The waiting time on its label, in seconds.
+    pub seconds: u32,
     /// Where they looked.
     pub looked: String,
 }
@@ -234,6 +251,11 @@ impl Job {
         if self.points.is_empty() {
             return Some("There is no point of isolation.".into());
         }
+        let mut charged = Vec::new();
+        self.discharge_lacks(&mut |why| charged.push(why));
+        if let Some(why) = charged.pop() {
+            return Some(why);
+        }
         let people = self.people();
         self.points.iter().find_map(|p| {
             let at = &p.label;
@@ -247,6 +269,17 @@ impl Job {
                 None
             }
         })
+    }
+
+    /// What needs a reading of direct voltage: stored energy, and every UPS, PV or battery that was found. Its entry, its name, and
+    /// the waiting time on its label in seconds.
+    pub fn direct(&self) -> Vec<(EntryId, String, u32)> {
+        let stored = self.stored.iter();
+        let stored = stored.filter_map(|s| s.found.as_ref().map(|found| (s.stamp.id, found.what.clone(), s.seconds)));
+        let sources =
+            self.sources.iter().filter(|s| matches!(s.kind, SourceKind::Ups | SourceKind::Pv | SourceKind::Battery));
+        let sources = sources.filter_map(|s| s.found.as_ref().map(|f| (s.stamp.id, f.what.clone(), 0)));
+        stored.chain(sources).collect()
     }
 
     /// Whether a cause was noted after the latest indication of the latest run.

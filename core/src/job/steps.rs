@@ -23,6 +23,8 @@ pub enum Step {
     Barriers,
     /// Plan: other sources.
     Sources,
+    /// Plan: stored energy.
+    Stored,
     /// Plan: points of isolation.
     Points,
     /// Plan: indicator and proving unit.
@@ -37,6 +39,10 @@ pub enum Step {
     OpenUp,
     /// Prove: the indicator, before.
     ProveBefore,
+    /// Prove: that the reference is earth.
+    ProveReference,
+    /// Prove: stored energy is gone, and no direct voltage is there.
+    Discharge,
     /// Prove: every pair.
     DeadTest,
     /// Prove: the indicator, after.
@@ -96,9 +102,9 @@ impl Step {
     pub fn stage(self) -> &'static str {
         use Step::*;
         match self {
-            Permit | People | Told | Barriers | Sources | Points | Instruments | Circuits => "Plan",
+            Permit | People | Told | Barriers | Sources | Stored | Points | Instruments | Circuits => "Plan",
             Shed | Isolate(_) => "Isolate",
-            OpenUp | ProveBefore | DeadTest | ProveAfter => "Prove dead",
+            OpenUp | ProveBefore | ProveReference | Discharge | DeadTest | ProveAfter => "Prove dead",
             Work => "Work",
             CoversBack | Warn | Unlock | Close | Presence | CircuitsOn | HandBack => "Restore",
         }
@@ -113,6 +119,7 @@ impl Step {
             Told => "told",
             Barriers => "barriers",
             Sources => "sources",
+            Stored => "stored-energy",
             Points => "points",
             Instruments => "instruments",
             Circuits => "circuits",
@@ -120,6 +127,8 @@ impl Step {
             Isolate(point) => return format!("isolate-{point}"),
             OpenUp => "open-up",
             ProveBefore => "prove-before",
+            ProveReference => "prove-reference",
+            Discharge => "discharge",
             DeadTest => "dead-test",
             ProveAfter => "prove-after",
             Work => "work",
@@ -143,7 +152,7 @@ impl Step {
     }
 
     /// Every step but those of single points, in order.
-    const FIXED: [Step; 21] = {
+    const FIXED: [Step; 24] = {
         use Step::*;
         [
             Permit,
@@ -151,12 +160,15 @@ impl Step {
             Told,
             Barriers,
             Sources,
+            Stored,
             Points,
             Instruments,
             Circuits,
             Shed,
             OpenUp,
             ProveBefore,
+            ProveReference,
+            Discharge,
             DeadTest,
             ProveAfter,
             Work,
@@ -179,6 +191,7 @@ impl Step {
             Told => "Tell the people affected",
             Barriers => "Barriers and danger signs",
             Sources => "Look for other sources",
+            Stored => "Look for stored energy",
             Points => "Points of isolation",
             Instruments => "Indicator and proving unit",
             Circuits => "Circuits to shed",
@@ -188,6 +201,8 @@ impl Step {
             }
             OpenUp => "Open up, treating it as live",
             ProveBefore => "Prove the indicator",
+            ProveReference => "Prove the reference",
+            Discharge => "Stored energy and direct voltage",
             DeadTest => "Test every pair",
             ProveAfter => "Prove the indicator again",
             Work => "Work",
@@ -211,6 +226,8 @@ impl Step {
             Fact::CoverOff { .. } | Fact::NoCovers { .. } => Step::OpenUp,
             Fact::IndicatorProved { run: None, .. } => Step::ProveBefore,
             Fact::IndicatorProved { run: Some(_), works: true, .. } => Step::ProveAfter,
+            Fact::ReferenceProved { .. } => Step::ProveReference,
+            Fact::DischargeRead { .. } => Step::Discharge,
             Fact::ReadingTaken { .. } => Step::DeadTest,
             Fact::WorkBegan { .. } | Fact::WorkFinished { .. } => Step::Work,
             Fact::CoverBack { .. } => Step::CoversBack,

@@ -54,6 +54,8 @@ pub enum Fact {
     BarrierPlaced { what: String, at: String },
     /// Another source was looked for: found, or none found by the person who wrote this.
     SourceAnswered { kind: SourceKind, found: Option<Found>, looked: String },
+    /// Stored energy was looked for: drives, capacitors, UPS. `seconds` is the waiting time on its label.
+    StoredAnswered { found: Option<Found>, seconds: u32, looked: String },
     /// A point of isolation.
     PointAdded {
         label: String,
@@ -124,6 +126,10 @@ pub enum Fact {
     IndicatorProved { run: Option<EntryId>, indicator: EntryId, on: ProvedOn, works: bool },
     /// A reading between two conductors; `first` is where the first probe went.
     ReadingTaken { run: EntryId, first: String, then: String, reading: Reading },
+    /// The protective conductor that readings are taken against was shown to be earth, or not.
+    ReferenceProved { run: EntryId, how: String, holds: bool },
+    /// A reading of direct voltage across stored energy, or at a source of direct voltage.
+    DischargeRead { run: EntryId, of: EntryId, reading: Reading },
     /// Why a pair gave an indication, and what was done about it.
     CauseNoted { cause: String },
 

@@ -14,6 +14,14 @@ pub enum Role {
     Neutral,
     /// Line.
     Line,
+    /// Mid-point of a DC or a two-phase supply.
+    MidPoint,
+    /// Positive pole of a DC supply.
+    DcPlus,
+    /// Negative pole of a DC supply.
+    DcMinus,
+    /// Control circuit: often fed from elsewhere, so as dangerous as a line until it is shown dead.
+    Control,
 }
 
 /// A conductor at the point of work.
@@ -23,6 +31,9 @@ pub struct Conductor {
     pub name: String,
     /// What it is for.
     pub role: Role,
+    /// Which supply it belongs to, where one enclosure holds several; protective conductors are shared and have none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub supply: Option<String>,
 }
 
 /// Why a list of conductors cannot be used; each sentence says what to write instead.
@@ -36,7 +47,7 @@ pub enum ConductorError {
     TooMany(usize),
     /// A name whose role is not known.
     #[error(
-        "\"{0}\" is not a designation known here: write L or L1 to L9 for lines, N for neutral, M for mid-point, PEN, PE, or give the role as in U=line (line, neutral, pen, protective)"
+        "\"{0}\" is not a designation known here: write L or L1 to L9 for lines, N for neutral, M for mid-point, L+ and L- for DC, PEN, PE, or give the role as in U=line (line, neutral, pen, protective, mid-point, dc-plus, dc-minus, control; the name at most 12 characters)"
     )]
     Unknown(String),
     /// A name twice.
@@ -44,16 +55,55 @@ pub enum ConductorError {
     Twice(String),
 }
 
-const MAX: usize = 64;
+/// The most conductors that are tested together.
+pub const MAX: usize = 64;
+/// The longest name of a conductor, in characters.
+pub const NAME: usize = 12;
 
 impl Role {
+    /// All.
+    pub const ALL: [Role; 8] = [
+        Role::Line,
+        Role::Neutral,
+        Role::Pen,
+        Role::Protective,
+        Role::MidPoint,
+        Role::DcPlus,
+        Role::DcMinus,
+        Role::Control,
+    ];
+
+    /// As written on the command line and in files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Role::Line => "line",
+            Role::Neutral => "neutral",
+            Role::Pen => "pen",
+            Role::Protective => "protective",
+            Role::MidPoint => "mid-point",
+            Role::DcPlus => "dc-plus",
+            Role::DcMinus => "dc-minus",
+            Role::Control => "control",
+        }
+    }
+
+    /// The role of this name.
+    pub fn of_name(name: &str) -> Option<Role> {
+        Role::ALL.into_iter().find(|role| role.name() == name)
+    }
+
+    /// Whether it is earth where its path is whole: what the others are held against.
+    pub fn is_reference(self) -> bool {
+        matches!(self, Role::Protective | Role::Pen)
+    }
+
     /// How dangerous a conductor of this role could be if it is not dead: higher is worse.
-    /// Common practice, no source: lines before neutral before protective.
+    /// Common practice, no source: lines, DC poles and control before neutral and mid-point before protective.
     pub fn danger(self) -> u8 {
         match self {
             Role::Protective => 0,
-            Role::Pen | Role::Neutral => 1,
-            Role::Line => 2,
+            Role::Pen | Role::Neutral | Role::MidPoint => 1,
+            Role::Line | Role::DcPlus | Role::DcMinus | Role::Control => 2,
         }
     }
 }
@@ -62,7 +112,10 @@ impl Conductor {
     /// A conductor whose role follows from its IEC 60445 designation.
     pub fn named(name: &str) -> Option<Conductor> {
         let role = match name {
-            "N" | "M" => Role::Neutral,
+            "N" => Role::Neutral,
+            "M" => Role::MidPoint,
+            "L+" => Role::DcPlus,
+            "L-" => Role::DcMinus,
             "PEN" => Role::Pen,
             "PE" => Role::Protective,
             "L" => Role::Line,
@@ -71,7 +124,7 @@ impl Conductor {
                 _ => return None,
             },
         };
-        Some(Conductor { name: name.into(), role })
+        Some(Conductor { name: name.into(), role, supply: None })
     }
 }
 
@@ -87,18 +140,12 @@ pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
         let conductor = match part.split_once('=') {
             None => Conductor::named(part).ok_or_else(unknown)?,
             Some((name, role)) => {
-                let role = match role.trim() {
-                    "line" => Role::Line,
-                    "neutral" => Role::Neutral,
-                    "pen" => Role::Pen,
-                    "protective" => Role::Protective,
-                    _ => return Err(unknown()),
-                };
+                let role = Role::of_name(role.trim()).ok_or_else(unknown)?;
                 let name = name.trim();
-                if name.is_empty() || name.chars().count() > 12 {
+                if name.is_empty() || name.chars().count() > NAME {
                     return Err(unknown());
                 }
-                Conductor { name: name.into(), role }
+                Conductor { name: name.into(), role, supply: None }
             }
         };
         if found.iter().any(|c| c.name == conductor.name) {

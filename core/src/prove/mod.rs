@@ -3,11 +3,15 @@
 //! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed
 //! its second proof, is never "proved dead"; unknown comes out as treat as live. Start at [`plan`] and [`Run::standing`].
 
+mod case;
 mod conductors;
 mod order;
 mod run;
 mod terminals;
 
+pub use case::{
+    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, Nominal, ReferenceProof, Stored,
+};
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
 pub use order::{Order, Test, group, plan};
 pub use run::{Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
@@ -39,6 +43,9 @@ pub enum Earthing {
     /// Own electrode.
     #[serde(rename = "TT")]
     Tt,
+    /// Combined all the way: a PEN conductor, no separate neutral.
+    #[serde(rename = "TN-C")]
+    TnC,
     /// Isolated or through an impedance.
     #[serde(rename = "IT")]
     It,
@@ -73,13 +80,15 @@ impl System {
 
 impl Earthing {
     /// All, as offered.
-    pub const ALL: [Earthing; 5] = [Earthing::TnCS, Earthing::TnS, Earthing::Tt, Earthing::It, Earthing::Unknown];
+    pub const ALL: [Earthing; 6] =
+        [Earthing::TnCS, Earthing::TnS, Earthing::TnC, Earthing::Tt, Earthing::It, Earthing::Unknown];
 
     /// The standard's letters.
     pub fn word(self) -> &'static str {
         match self {
             Earthing::TnS => "TN-S",
             Earthing::TnCS => "TN-C-S",
+            Earthing::TnC => "TN-C",
             Earthing::Tt => "TT",
             Earthing::It => "IT",
             Earthing::Unknown => "Not known",

@@ -91,6 +91,10 @@ pub struct Run {
     pub on: ProvedOn,
     /// The readings, in the order in which they were taken.
     pub readings: Vec<Taken>,
+    /// The proof of the reference: when, how, and whether it holds. Once it failed it stays failed.
+    pub reference: Option<(Stamp, String, bool)>,
+    /// Readings of direct voltage: of what, and what was read.
+    pub discharge: Vec<(Stamp, EntryId, Reading)>,
     /// The second proof: when, on what, and whether it worked. Once it is written it is never replaced.
     pub after: Option<(Stamp, ProvedOn, bool)>,
 }
@@ -109,7 +113,7 @@ pub struct Voided {
 pub enum Standing {
     /// No run has begun.
     NotBegun,
-    /// A run is under way; so many pairs are missing.
+    /// A run is under way; so many pairs are missing. With none missing, the reference or the second proof is.
     UnderWay {
         /// Pairs without a reading.
         missing: usize,
@@ -137,6 +141,12 @@ impl Run {
         self.before.id
     }
 
+    /// Whether the reference was proved in this run, before the second proof of the indicator.
+    pub fn reference_holds(&self) -> bool {
+        let in_time = |at: Hlc| self.after.as_ref().is_none_or(|(after, ..)| at < after.clock);
+        matches!(&self.reference, Some((stamp, _, true)) if in_time(stamp.clock))
+    }
+
     /// The readings of one pair, whichever way round it was probed.
     pub fn of<'a>(&'a self, test: &'a Test) -> impl Iterator<Item = &'a Taken> {
         self.readings.iter().filter(|t| {
@@ -157,6 +167,11 @@ impl Run {
         if let Some(void) = voided.iter().find(|v| v.at >= self.before.clock) {
             return Standing::Void { why: void.why.clone() };
         }
+        if let Some((_, _, false)) = self.reference {
+            return Standing::Void {
+                why: "The reference is not earth: readings against it show nothing. Find the break first.".into(),
+            };
+        }
         if let Some((_, _, false)) = self.after {
             return Standing::Void {
                 why: "The indicator failed its second proof: every test since the first proof is void.".into(),
@@ -170,7 +185,7 @@ impl Run {
         let in_time = |t: &Taken| self.after.as_ref().is_none_or(|(after, ..)| t.stamp.clock < after.clock);
         let missing = plan.iter().filter(|test| !self.of(test).any(in_time)).count();
         match self.after {
-            Some((since, _, true)) if missing == 0 => Standing::Proved { since },
+            Some((since, _, true)) if missing == 0 && self.reference_holds() => Standing::Proved { since },
             _ => Standing::UnderWay { missing },
         }
     }

@@ -73,9 +73,11 @@ fn wire(shapes: &mut Vec<Shape>, conductor: &Conductor, x: f32, y: f32) {
             band(-6.0, 6.0, Ink::Green);
             band(0.0, 6.0, Ink::Yellow);
         }
-        (Role::Neutral, _) => band(-6.0, 12.0, Ink::Blue),
+        (Role::Neutral | Role::MidPoint, _) => band(-6.0, 12.0, Ink::Blue),
         (Role::Line, "L2") => band(-6.0, 12.0, Ink::Black),
         (Role::Line, "L3") => band(-6.0, 12.0, Ink::Grey),
         (Role::Line, _) => band(-6.0, 12.0, Ink::Brown),
+        // Red and white for DC would read as a prohibition here, and control circuits have no colour of their own.
+        (Role::DcPlus | Role::DcMinus | Role::Control, _) => {}
     }
 }

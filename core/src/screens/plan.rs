@@ -3,6 +3,7 @@
 mod instruments;
 mod points;
 mod sources;
+mod stored;
 
 pub(super) use points::in_words;
 
@@ -27,6 +28,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
         Step::Told => told(&mut page, look, job),
         Step::Barriers => barriers(&mut page, look, job),
         Step::Sources => sources::view(&mut page, look, job),
+        Step::Stored => stored::view(&mut page, look, job),
         Step::Points => points::view(&mut page, look, job),
         Step::Instruments => instruments::view(&mut page, look, job),
         _ => circuits(&mut page, look, job),
@@ -42,6 +44,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         Step::Told => act_told(act, job, verb),
         Step::Barriers => act_barriers(act, job, verb),
         Step::Sources => sources::act(act, job, verb, arg),
+        Step::Stored => stored::act(act, job, verb),
         Step::Points => points::act(act, job, verb),
         Step::Instruments => instruments::act(act, job, verb),
         _ => act_circuits(act, job, verb),

@@ -1,5 +1,7 @@
 //! The steps of proving dead: open up, prove the indicator, test every pair, prove the indicator again.
 
+mod reference;
+
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
@@ -18,6 +20,8 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
     match step {
         Step::OpenUp => open_up(&mut page, look, job),
         Step::ProveBefore => prove_before(&mut page, look, job),
+        Step::ProveReference => reference::view(&mut page, look, job),
+        Step::Discharge => reference::discharge(&mut page, look, job),
         Step::DeadTest => dead_test(&mut page, look, job),
         _ => prove_after(&mut page, look, job),
     }
@@ -38,6 +42,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             act.onward(job, step)
         }
         ("before", works) => begin(act, job, works == "works"),
+        ("reference" | "direct", _) => reference::act(act, job, verb, arg),
         ("after", works) => end(act, job, works == "works"),
         ("readings", group) => readings(act, job, group),
         ("seen", _) => {

@@ -1,8 +1,8 @@
 //! An entry in one sentence.
 
 use super::cx::Look;
-use crate::job::Job;
 use crate::job::steps::Step;
+use crate::job::{Job, waiting};
 use crate::journal::fact::{About, Duty, ProvedOn, Rotation};
 use crate::journal::{EntryId, Fact};
 use crate::point::Means;
@@ -44,6 +44,10 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{}: found, {} at {}", kind.word(), found.what, found.at)
         }
         Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
+        Fact::StoredAnswered { found: Some(found), seconds, .. } => {
+            format!("Stored energy: {} at {}, wait {}", found.what, found.at, waiting(*seconds))
+        }
+        Fact::StoredAnswered { looked, .. } => format!("Stored energy: none found. Looked: {looked}"),
         Fact::PointAdded { label, at, .. } => format!("Point of isolation {label}, {at}"),
         Fact::BoxPlaced { label, at } => format!("Lock box {label}, {at}"),
         Fact::CircuitListed { label, serves } => format!("Circuit {label}: {serves}"),
@@ -92,6 +96,14 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             )
         }
         Fact::ReadingTaken { first, then, reading, .. } => format!("{first} – {then}: {}", reading.word()),
+        Fact::ReferenceProved { how, holds, .. } => {
+            format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
+        }
+        Fact::DischargeRead { of, reading, .. } => {
+            let what =
+                job.direct().into_iter().find(|(id, ..)| id == of).map_or("withdrawn".into(), |(_, what, _)| what);
+            format!("Direct voltage at {what}: {}", reading.word())
+        }
         Fact::CauseNoted { cause } => format!("Cause of the indication: {cause}"),
         Fact::WorkBegan { .. } => "Work began under the proof that stood".into(),
         Fact::WorkLeft { why } => format!("Work left: {why}"),

@@ -138,3 +138,34 @@ fn an_indication_needs_its_cause_before_another_test() {
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &format!("{}see Earlier: PE – L2 lit\nsee Lighting of bay 3", &PROVE[from..]));
 }
+
+#[test]
+fn zero_on_every_pair_without_a_proved_reference_proves_nothing() {
+    let without = PROVE.replace("tap The reference is earth", "tap It is not earth");
+    let cut = without.find("tap It is not earth\n").unwrap() + "tap It is not earth\n".len();
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, &without[..cut]]);
+    device.play(&field, "see [Treat as live] The proof is void. The reference is not earth");
+    let job = job(&field);
+    let screen = force(&field, &job, "dead-test", "readings 1", &[]);
+    assert!(!screen.contains("Kept."), "{screen}");
+}
+
+/// Stored energy is never passed on time alone, nor on a reading alone: the label's time, and then nothing on the instrument.
+#[test]
+fn stored_energy_needs_the_time_and_the_reading() {
+    let plan = PLAN.replacen(
+        "fill Where you looked = Feeders of DB4 and the nameplates of the washers\ntap No stored energy found",
+        "fill Or what you found = Drive of washer 4\nfill Where its terminals are = X5 plus and minus\nfill Waiting time on its label, in minutes = \
+         15\ntap Stored energy found",
+        1,
+    );
+    let cut = PROVE.find("tap The reference is earth\n").unwrap() + "tap The reference is earth\n".len();
+    let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE, &PROVE[..cut]]);
+    device.play(
+        &field,
+        "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 0\ntap Keep the reading at Drive of washer \
+         4\nsee read before the 15 min on its label were over\nwait 20\nfill Direct voltage at Drive of washer 4, in volts = 48\ntap Keep the \
+         reading at Drive of washer 4\nsee Drive of washer 4: 48 V. Treat as live\nfill Direct voltage at Drive of washer 4, in volts = 0\ntap \
+         Keep the reading at Drive of washer 4\nsee Test every pair",
+    );
+}

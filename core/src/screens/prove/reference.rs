@@ -1,0 +1,117 @@
+//! What the readings rest on: that the protective conductor is earth, and that no direct voltage is left.
+
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::{UNKNOWN, id};
+use super::super::job::{lacking, next};
+use super::super::parts::{EntryKind, Tone};
+use crate::job::steps::Step;
+use crate::job::{Job, waiting};
+use crate::journal::{EntryId, Fact};
+use crate::prove::{Reading, parse_volts};
+
+/// Proving the reference.
+pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    if let Some((stamp, how, holds)) = job.run().and_then(|r| r.reference.clone()) {
+        let word = if holds { "Shown to be earth" } else { "Not earth" };
+        page.fact(word, format!("{how} ({})", look.by(&stamp)));
+    }
+    if job.run().is_some_and(|r| r.reference_holds()) {
+        next(page, look, job);
+        return;
+    }
+    lacking(page, look, job, Step::ProveReference);
+    page.caution(
+        Tone::Warn,
+        "If the protective conductor is broken, a live board can read nothing on every pair. Zero between all conductors shows one \
+         potential, not that it is earth.",
+    );
+    let ways = [
+        (
+            "PE to a line known to be live shows its full voltage",
+            "PE to a line that is known to be live shows the full voltage",
+        ),
+        (
+            "Continuity from PE to the main earthing terminal",
+            "Low-resistance continuity from PE to the main earthing terminal",
+        ),
+        (
+            "Continuity from PE to bonded metalwork",
+            "Low-resistance continuity from PE to metalwork that is bonded elsewhere",
+        ),
+    ];
+    let ways = ways.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    page.choice("way", "How it was shown", ways, look.draft("way"));
+    page.entry("how", "Where, or another way", "Which live line or which terminal", look.draft("how"));
+    page.toned("It is not earth", "reference fails", Tone::Forbid);
+    page.main("The reference is earth", "reference holds");
+}
+
+/// Reading direct voltage.
+pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
+    lacking(page, look, job, Step::Discharge);
+    let direct = job.direct();
+    if direct.is_empty() {
+        page.para("No stored energy and no source of direct voltage is in this job.");
+    }
+    let run = job.run();
+    let mut asked = false;
+    for (of, what, seconds) in direct {
+        let last = run.and_then(|r| r.discharge.iter().rev().find(|(_, id, _)| *id == of));
+        let said = last.map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", r.word(), look.by(stamp)));
+        page.fact(format!("{what}, wait {}", waiting(seconds)), said);
+        let open = job.lacks(Step::Discharge, &|id| look.name(id)).iter().any(|l| l.text.starts_with(&what));
+        if open && !asked {
+            asked = true;
+            page.caution(
+                Tone::Warn,
+                "Set the instrument to direct voltage. Time alone proves nothing: wait as long as the label says, then read, plus to minus and \
+                 each to PE; enter the greatest.",
+            );
+            page.field(
+                "volts",
+                &format!("Direct voltage at {what}, in volts"),
+                "The greatest of the three",
+                look.draft("volts"),
+                EntryKind::Number,
+                8,
+            );
+            page.main(format!("Keep the reading at {what}"), format!("direct {of}"));
+        }
+    }
+    if !asked {
+        next(page, look, job);
+    }
+}
+
+/// Keeps a proof of the reference or a reading of direct voltage.
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+    let run = act.job(job)?.run().ok_or("Prove the indicator first.")?.id();
+    if verb == "direct" {
+        let of = id(arg)?;
+        let typed = act.need("volts", "Write the direct voltage that was read, such as 0.")?;
+        let reading = parse_volts(&typed).map(Reading::Millivolts).map_err(|e| format!("{e}."))?;
+        act.keep(Some(job), Fact::DischargeRead { run, of, reading })?;
+        return act.onward(job, Step::Discharge);
+    }
+    let (way, more) = (act.given("way"), act.given("how"));
+    let how = match (way.is_empty(), more.is_empty()) {
+        (true, true) => return Err("Say how the reference was tested.".into()),
+        (false, false) => format!("{way}: {more}"),
+        _ => format!("{way}{more}"),
+    };
+    match arg {
+        "holds" => {
+            act.keep(Some(job), Fact::ReferenceProved { run, how, holds: true })?;
+            act.onward(job, Step::ProveReference)
+        }
+        "fails" => {
+            act.keep(Some(job), Fact::ReferenceProved { run, how, holds: false })?;
+            act.alarm = true;
+            act.say =
+                Some("The reference is not earth. Treat as live, and find the break before any other test.".into());
+            Ok(())
+        }
+        _ => Err(UNKNOWN.into()),
+    }
+}
