@@ -19,8 +19,10 @@ pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock], name: impl Fn(En
     }
     // The key of this lock lies in a box: as long as anybody's lock is on the box, nobody can have it.
     if let KeyAt::Box(lockbox) = lock.key {
-        let others: Vec<String> =
+        let mut others: Vec<String> =
             locks.iter().filter(|l| l.is_on() && l.on == On::Box(lockbox)).map(|l| name(l.owner)).collect();
+        others.sort();
+        others.dedup();
         if !others.is_empty() {
             return Some(format!(
                 "The key of this lock is in the lock box, and the box still has the lock of {}.",

@@ -1,11 +1,13 @@
 //! From entries to a job.
 
+mod locks;
+
 use std::collections::BTreeSet;
 
 use super::{Checked, Circuit, Deviation, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
-use crate::point::{Forced, Lock, LockBox, Off, Point};
+use crate::point::{LockBox, Point};
 use crate::prove::{Run, Taken, Voided};
 
 impl Job {
@@ -244,92 +246,6 @@ impl Job {
             self.shift = None;
             self.join(stamp, to, Duty::InCharge);
         }
-    }
-
-    fn apply_lock(&mut self, entry: &Entry, stamp: Stamp) {
-        let lock_of = |locks: &mut Vec<Lock>, id: EntryId| locks.iter().position(|l| l.stamp.id == id);
-        match &entry.body.fact {
-            Fact::LockFitted { on, owner, label, key, means } => self.locks.push(Lock {
-                stamp,
-                on: *on,
-                owner: *owner,
-                since: stamp,
-                label: label.clone(),
-                key: *key,
-                means: means.clone(),
-                offered: None,
-                off: None,
-                forced: None,
-            }),
-            Fact::KeyOffered { lock, to } => {
-                // Who hands a lock over is on site: a removal in their absence that had begun is over.
-                if let Some(i) = lock_of(&mut self.locks, *lock)
-                    && self.locks[i].is_on()
-                {
-                    (self.locks[i].offered, self.locks[i].forced) = (Some((stamp.id, *to)), None);
-                }
-            }
-            Fact::KeyTaken { offer, .. } => {
-                for lock in &mut self.locks {
-                    if let Some((id, to)) = lock.offered
-                        && id == *offer
-                        && lock.is_on()
-                    {
-                        lock.forced = None;
-                        (lock.owner, lock.since, lock.offered) = (to, stamp, None);
-                    }
-                }
-            }
-            Fact::LockRemoved { lock } => {
-                // Only a release by the owner takes a lock off; a release by anybody else, however it came here, does not.
-                if let Some(i) = lock_of(&mut self.locks, *lock)
-                    && self.locks[i].is_on()
-                    && stamp.by == Some(self.locks[i].owner)
-                {
-                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Owner(stamp)), None);
-                }
-            }
-            Fact::ForcedBegun { lock, authority, why } => {
-                if let Some(i) = lock_of(&mut self.locks, *lock) {
-                    self.locks[i].forced = Some(Forced {
-                        begun: stamp,
-                        authority: *authority,
-                        why: why.clone(),
-                        not_on_site: Vec::new(),
-                        sought: Vec::new(),
-                        told: None,
-                    });
-                }
-            }
-            Fact::OwnerNotOnSite { lock, how } => {
-                if let Some(forced) = self.forced(*lock) {
-                    forced.not_on_site.push((stamp, how.clone()));
-                }
-            }
-            Fact::OwnerSought { lock, how, outcome } => {
-                if let Some(forced) = self.forced(*lock) {
-                    forced.sought.push((stamp, how.clone(), outcome.clone()));
-                }
-            }
-            Fact::LockForced { lock, .. } => {
-                if let Some(i) = lock_of(&mut self.locks, *lock)
-                    && self.locks[i].is_on()
-                    && crate::point::forced_lacks(self.locks[i].forced.as_ref()).is_empty()
-                {
-                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Forced(stamp)), None);
-                }
-            }
-            Fact::OwnerTold { lock, how } => {
-                if let Some(forced) = self.forced(*lock) {
-                    forced.told = Some((stamp, how.clone()));
-                }
-            }
-            _ => {}
-        }
-    }
-
-    fn forced(&mut self, lock: EntryId) -> Option<&mut Forced> {
-        self.locks.iter_mut().find(|l| l.stamp.id == lock)?.forced.as_mut()
     }
 
     fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
