@@ -1,0 +1,235 @@
+//! The JSON input of `stillbar plan` and `stillbar judge`: one case, read whole or refused with one sentence.
+//!
+//! Everything after [`Case::from_json`] may rely on what it checked: two to 64 conductors with names of their own, pairs of two
+//! different conductors that are in the list, voltages from 0 to 2000 V, no field twice and none that is not known. The format is
+//! in `docs/formats.md`.
+
+mod at;
+mod node;
+mod read;
+
+use super::{Conductor, Earthing, Order};
+
+/// The largest file, in bytes.
+pub const MAX_BYTES: usize = 1 << 20;
+/// The most readings of one case.
+pub const MAX_READINGS: usize = 20_000;
+
+/// A set of conductors to be proved dead, and what is known about it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Case {
+    /// The conductors at the point of work, in the order of the terminals.
+    pub conductors: Vec<Conductor>,
+    /// How the installation is earthed.
+    pub earthing: Earthing,
+    /// The nominal voltages, as far as they were given.
+    pub nominal: Nominal,
+    /// Names of the conductors that the isolator opens. Empty: not said.
+    pub poles_opened: Vec<String>,
+    /// Which pairs come first.
+    pub order: Order,
+    /// The site's own order: every pair once. Goes before `order`.
+    pub own_order: Option<Vec<[String; 2]>>,
+    /// The indicator.
+    pub indicator: Indicator,
+    /// The greatest reading that counts as dead, in millivolts; 0 unless the company set one.
+    pub dead_limit_mv: u32,
+    /// What may hold a charge.
+    pub stored_energy: Vec<Stored>,
+    /// What is connected.
+    pub equipment: Equipment,
+    /// The readings, in the order in which they were taken.
+    pub readings: Vec<Given>,
+    /// Whether the indicator worked before the readings. `None`: not said.
+    pub proved_before: Option<bool>,
+    /// Whether the indicator worked after the readings. `None`: not said.
+    pub proved_after: Option<bool>,
+    /// How it was shown that the reference really is earth.
+    pub reference_proved: ReferenceProof,
+}
+
+/// Nominal voltages. Those not given are `None`; see [`Nominal::line_neutral`] and [`Nominal::line_line`] for what follows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Nominal {
+    /// Line to neutral, in millivolts.
+    pub line_neutral_mv: Option<u32>,
+    /// Line to line, in millivolts.
+    pub line_line_mv: Option<u32>,
+    /// Between the DC poles, in millivolts.
+    pub dc_mv: Option<u32>,
+    /// Of the control circuits, in millivolts.
+    pub control_mv: Option<u32>,
+    /// Frequency in hertz: 50 or 60 as a rule, 0 where there is DC only.
+    pub hertz: Option<u16>,
+}
+
+/// What the indicator shows.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Indicator {
+    /// Its steps in millivolts, rising: "lit to step i" means at least `levels_mv[i]` and less than the next.
+    pub levels_mv: Vec<u32>,
+    /// The load that it puts on the pair, where a reading does not say.
+    pub impedance: Impedance,
+}
+
+/// The load that an indicator puts on what it tests.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Impedance {
+    /// About what IEC 61243-3 calls low: below 100 kilohm. Pulls an interference voltage down.
+    Low,
+    /// 100 kilohm and above. Shows interference voltages too.
+    High,
+    /// Not said.
+    #[default]
+    Unknown,
+}
+
+/// Something that may hold a charge.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Stored {
+    /// What, such as "drive U1".
+    pub what: String,
+    /// The discharge time on its label in seconds, if it has one.
+    pub label_seconds: Option<u32>,
+    /// Between which conductors its DC voltage is read, if they are in the list.
+    pub read_at: Option<[String; 2]>,
+}
+
+/// What is connected and can feed or hold voltage by itself. Any of these asks for a DC test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Equipment {
+    /// A drive (frequency converter).
+    pub drive: bool,
+    /// An uninterruptible supply or a battery.
+    pub ups: bool,
+    /// Photovoltaic modules.
+    pub pv: bool,
+    /// A standby generator.
+    pub generator: bool,
+}
+
+/// One reading.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Given {
+    /// Between which two conductors, as given.
+    pub pair: [String; 2],
+    /// What was read.
+    pub value: GivenValue,
+    /// With which load on the pair; the indicator's where the reading does not say.
+    pub impedance: Impedance,
+    /// A reading in the DC range.
+    pub dc: bool,
+}
+
+/// What an instrument said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum GivenValue {
+    /// A number, in millivolts.
+    Volts(u32),
+    /// Lit to this step of the indicator, in millivolts; one of [`Indicator::levels_mv`].
+    Level(u32),
+    /// Lit, and nobody read how far.
+    Lit,
+    /// No indication.
+    None,
+    /// A low-resistance path, and no voltage indicated.
+    Continuity,
+}
+
+/// How it was shown that the protective conductor really is earth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum ReferenceProof {
+    /// Not said, or not done.
+    #[default]
+    No,
+    /// Read against a known live line of another supply before or after: the full voltage to earth appeared.
+    KnownLine,
+    /// Read against a second earth that does not depend on the first one: a driven electrode, a building's steel.
+    SecondEarth,
+    /// A loop or continuity measurement to the main earthing terminal.
+    Continuity,
+    /// Tried, and it failed: all that rests on this reference is worth nothing.
+    Failed,
+}
+
+/// Why a case cannot be used: one sentence, with the place and what to do.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{place}: {say}")]
+pub struct CaseError {
+    /// Where: a path such as `conductors[2].role`, or `line 3, column 7`.
+    pub place: String,
+    /// What is wrong and what to write instead, ending in a full stop.
+    pub say: String,
+}
+
+impl Case {
+    /// A case of these conductors and nothing else known.
+    pub fn of(conductors: Vec<Conductor>) -> Case {
+        Case {
+            conductors,
+            earthing: Earthing::Unknown,
+            nominal: Nominal::default(),
+            poles_opened: Vec::new(),
+            order: Order::default(),
+            own_order: None,
+            indicator: Indicator::default(),
+            dead_limit_mv: 0,
+            stored_energy: Vec::new(),
+            equipment: Equipment::default(),
+            readings: Vec::new(),
+            proved_before: None,
+            proved_after: None,
+            reference_proved: ReferenceProof::No,
+        }
+    }
+
+    /// Reads a case. Bounded: 1 MiB, 64 conductors, 20,000 readings.
+    pub fn from_json(text: &str) -> Result<Case, CaseError> {
+        read::case(text)
+    }
+
+    /// The conductor of this name.
+    pub fn conductor(&self, name: &str) -> Option<&Conductor> {
+        self.conductors.iter().find(|c| c.name == name)
+    }
+
+    /// Between which millivolts a reading says the voltage was: at least the first, less than the second where there is one.
+    ///
+    /// "No indication" means below the lowest step, which is not zero.
+    pub fn span(&self, value: GivenValue) -> (u32, Option<u32>) {
+        let levels = &self.indicator.levels_mv;
+        match value {
+            GivenValue::Volts(mv) => (mv, Some(mv)),
+            GivenValue::Level(mv) => (mv, levels.iter().copied().find(|l| *l > mv)),
+            GivenValue::Lit => (levels.first().copied().unwrap_or(0), None),
+            GivenValue::None | GivenValue::Continuity => (0, levels.first().copied()),
+        }
+    }
+}
+
+impl Nominal {
+    /// Line to neutral in millivolts: as given, or the line-to-line voltage over the square root of three.
+    pub fn line_neutral(&self) -> Option<u32> {
+        self.line_neutral_mv.or_else(|| self.line_line_mv.map(|mv| (f64::from(mv) / 3f64.sqrt()).round() as u32))
+    }
+
+    /// Line to line in millivolts: as given, or the line-to-neutral voltage times the square root of three.
+    pub fn line_line(&self) -> Option<u32> {
+        self.line_line_mv.or_else(|| self.line_neutral_mv.map(|mv| (f64::from(mv) * 3f64.sqrt()).round() as u32))
+    }
+}
+
+impl Default for Indicator {
+    /// The steps that two-pole indicators commonly have (common practice, no source).
+    fn default() -> Indicator {
+        let levels_mv = [12, 24, 50, 120, 230, 400, 690].map(|v| v * 1000).to_vec();
+        Indicator { levels_mv, impedance: Impedance::Unknown }
+    }
+}
+
+impl Equipment {
+    /// Whether a DC test is needed.
+    pub fn asks_for_dc(self) -> bool {
+        self.drive || self.ups || self.pv
+    }
+}

@@ -1,0 +1,131 @@
+//! JSON as a tree that keeps every field, so that a field given twice is refused instead of the last one winning.
+
+use std::fmt;
+
+use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
+
+use super::{CaseError, MAX_BYTES};
+
+/// One value.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Node {
+    Null,
+    Flag(bool),
+    Number(f64),
+    Text(String),
+    List(Vec<Node>),
+    Map(Vec<(String, Node)>),
+}
+
+impl Node {
+    /// Reads `text`; an error has the line and the column.
+    pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
+        let whole = || "the file".to_owned();
+        if text.len() > MAX_BYTES {
+            let say = format!("it has {} bytes and at most {MAX_BYTES} are read; split it into several cases.", text.len());
+            return Err(CaseError { place: whole(), say });
+        }
+        // Some editors put a byte order mark in front.
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        if text.trim().is_empty() {
+            return Err(CaseError {
+                place: whole(),
+                say: "it is empty; write at least {\"conductors\":[{\"name\":\"L\"},{\"name\":\"N\"},{\"name\":\"PE\"}]}.".into(),
+            });
+        }
+        serde_json::from_str(text).map_err(|error| {
+            let place = format!("line {}, column {}", error.line(), error.column());
+            let told = error.to_string();
+            let why = told.split(" at line ").next().unwrap_or(&told);
+            let say = match why.strip_prefix(TWICE) {
+                Some(key) => format!("the field {key} is there twice; keep the one that is true."),
+                None if why.starts_with("recursion limit") => "lists inside lists go too deep; keep to the format.".into(),
+                None => format!("this is not JSON ({why}); correct it here."),
+            };
+            CaseError { place, say }
+        })
+    }
+
+    /// What it is, in words.
+    pub(super) fn kind(&self) -> &'static str {
+        match self {
+            Node::Null => "null",
+            Node::Flag(_) => "true or false",
+            Node::Number(_) => "a number",
+            Node::Text(_) => "a text",
+            Node::List(_) => "a list",
+            Node::Map(_) => "an object in braces",
+        }
+    }
+}
+
+const TWICE: &str = "twice: ";
+
+/// A field name as far as it fits in a sentence.
+pub(super) fn quoted(text: &str) -> String {
+    let short: String = text.chars().take(24).map(|c| if c.is_control() { '?' } else { c }).collect();
+    if text.chars().count() > 24 { format!("\"{short}…\"") } else { format!("\"{short}\"") }
+}
+
+impl<'de> Deserialize<'de> for Node {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Node, D::Error> {
+        from.deserialize_any(Tree)
+    }
+}
+
+struct Tree;
+
+impl<'de> Visitor<'de> for Tree {
+    type Value = Node;
+
+    fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        f.write_str("a value")
+    }
+
+    fn visit_unit<E>(self) -> Result<Node, E> {
+        Ok(Node::Null)
+    }
+
+    fn visit_bool<E>(self, flag: bool) -> Result<Node, E> {
+        Ok(Node::Flag(flag))
+    }
+
+    fn visit_i64<E>(self, number: i64) -> Result<Node, E> {
+        Ok(Node::Number(number as f64))
+    }
+
+    fn visit_u64<E>(self, number: u64) -> Result<Node, E> {
+        Ok(Node::Number(number as f64))
+    }
+
+    fn visit_f64<E>(self, number: f64) -> Result<Node, E> {
+        Ok(Node::Number(number))
+    }
+
+    fn visit_str<E>(self, text: &str) -> Result<Node, E> {
+        Ok(Node::Text(text.to_owned()))
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Node, A::Error> {
+        let mut list = Vec::new();
+        while let Some(item) = items.next_element()? {
+            list.push(item);
+        }
+        Ok(Node::List(list))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Node, A::Error> {
+        let mut map: Vec<(String, Node)> = Vec::new();
+        while let Some((key, value)) = entries.next_entry::<String, Node>()? {
+            // No object of the format has more than a few fields: this also keeps the search for twins short.
+            if map.len() == 64 {
+                return Err(de::Error::custom("an object has more than 64 fields"));
+            }
+            if map.iter().any(|(known, _)| *known == key) {
+                return Err(de::Error::custom(format!("{TWICE}{}", quoted(&key))));
+            }
+            map.push((key, value));
+        }
+        Ok(Node::Map(map))
+    }
+}

@@ -1,0 +1,348 @@
+//! From the tree to a [`Case`]: each field by itself, then what contradicts what.
+
+use super::at::{At, Fields};
+use super::node::{Node, quoted};
+use super::{
+    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
+};
+use crate::prove::conductors::{MAX, NAME};
+use crate::prove::{Conductor, Earthing, Order, Role};
+
+const FIELDS: [&str; 16] = [
+    "conductors",
+    "earthing",
+    "nominal_volts",
+    "hertz",
+    "poles_opened",
+    "order",
+    "own_order",
+    "indicator",
+    "dead_limit_volts",
+    "stored_energy",
+    "equipment",
+    "readings",
+    "proved_before",
+    "proved_after",
+    "reference_proved",
+    "note",
+];
+
+/// The longest free text, such as what holds a charge, in characters.
+const TEXT: usize = 80;
+/// At and above this, extra-low voltage ends (50 V AC): no limit for dead.
+const DEAD_LIMIT_BELOW: u32 = 50_000;
+
+pub(super) fn case(text: &str) -> Result<Case, CaseError> {
+    let node = Node::parse(text)?;
+    let fields = At::root(&node).fields(&FIELDS)?;
+    if let Some(note) = fields.get("note") {
+        note.text(1000)?;
+    }
+    let list = fields.need("conductors", "list them, such as [{\"name\":\"L1\",\"role\":\"line\"},{\"name\":\"PE\"}]")?;
+    let mut case = Case::of(conductors(&list)?);
+    if let Some(at) = fields.get("earthing") {
+        let choices: Vec<_> = Earthing::ALL.map(|e| (earthing_name(e), e)).to_vec();
+        case.earthing = at.choice(&choices)?;
+        earthing_fits(&case, &at)?;
+    }
+    case.nominal = nominal(&fields)?;
+    if let Some(at) = fields.get("poles_opened") {
+        case.poles_opened = poles(&case, &at)?;
+    }
+    if let Some(at) = fields.get("own_order") {
+        if let Some(order) = fields.get("order") {
+            return Err(order.error("\"own_order\" is given too, and only one of them can count; leave one out."));
+        }
+        case.own_order = Some(own_order(&case, &at)?);
+    } else if let Some(at) = fields.get("order") {
+        case.order = at.choice(&Order::ALL.map(|o| (o.name(), o)))?;
+    }
+    if let Some(at) = fields.get("indicator") {
+        case.indicator = indicator(&at)?;
+    }
+    if let Some(at) = fields.get("dead_limit_volts") {
+        case.dead_limit_mv = dead_limit(&case.nominal, &at)?;
+    }
+    if let Some(at) = fields.get("stored_energy") {
+        case.stored_energy = at.items(MAX)?.iter().map(|item| stored(&case, item)).collect::<Result<_, _>>()?;
+    }
+    if let Some(at) = fields.get("equipment") {
+        case.equipment = equipment(&at)?;
+    }
+    if let Some(at) = fields.get("readings") {
+        case.readings = at.items(MAX_READINGS)?.iter().map(|item| given(&case, item)).collect::<Result<_, _>>()?;
+    }
+    case.proved_before = fields.get("proved_before").map(|at| at.flag()).transpose()?;
+    case.proved_after = fields.get("proved_after").map(|at| at.flag()).transpose()?;
+    if let Some(at) = fields.get("reference_proved") {
+        case.reference_proved = at.choice(&[
+            ("no", ReferenceProof::No),
+            ("known-line", ReferenceProof::KnownLine),
+            ("second-earth", ReferenceProof::SecondEarth),
+            ("continuity", ReferenceProof::Continuity),
+            ("failed", ReferenceProof::Failed),
+        ])?;
+    }
+    Ok(case)
+}
+
+fn earthing_name(earthing: Earthing) -> &'static str {
+    if earthing == Earthing::Unknown { "unknown" } else { earthing.word() }
+}
+
+fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
+    let items = list.items(MAX)?;
+    if items.len() < 2 {
+        return Err(list.error("a dead test needs at least two conductors; list all that are at the point of work."));
+    }
+    let mut found: Vec<Conductor> = Vec::with_capacity(items.len());
+    for item in items {
+        let fields = item.fields(&["name", "role", "supply"])?;
+        let at = fields.need("name", "give the conductor's designation, such as L1")?;
+        let name = at.text(NAME)?;
+        if let Some(i) = found.iter().position(|c| c.name == name) {
+            return Err(at.error(format!("{} is the name of conductors[{i}] too; give each its own name.", quoted(name))));
+        }
+        let usual = Conductor::named(name).map(|c| c.role);
+        let role = match fields.get("role") {
+            Some(at) => {
+                let role = at.choice(&Role::ALL.map(|r| (r.name(), r)))?;
+                if let Some(usual) = usual.filter(|usual| !agree(*usual, role)) {
+                    return Err(at.error(format!(
+                        "{name} designates a {} conductor (IEC 60445), not {}; correct the role or the name.",
+                        usual.name(),
+                        role.name()
+                    )));
+                }
+                role
+            }
+            None => usual.ok_or_else(|| {
+                let names = Role::ALL.map(Role::name).join(", ");
+                item.error(format!("the role of {} does not follow from its name; give \"role\": one of {names}.", quoted(name)))
+            })?,
+        };
+        let supply = fields.get("supply").map(|at| at.text(TEXT).map(str::to_owned)).transpose()?;
+        found.push(Conductor { name: name.into(), role, supply });
+    }
+    Ok(found)
+}
+
+/// Whether a conductor with a name for `usual` may have `role`: N and M both name what is in the middle.
+fn agree(usual: Role, role: Role) -> bool {
+    let middle = |r| matches!(r, Role::Neutral | Role::MidPoint);
+    usual == role || (middle(usual) && middle(role))
+}
+
+fn earthing_fits(case: &Case, at: &At) -> Result<(), CaseError> {
+    let of = |role| case.conductors.iter().find(|c| c.role == role);
+    // Where several supplies meet, the arrangement is that of the one that feeds the point of work; the others may differ.
+    if supplies(&case.conductors) > 1 {
+        return Ok(());
+    }
+    match (case.earthing, of(Role::Neutral), of(Role::Pen)) {
+        (Earthing::TnC, Some(n), _) => Err(at.error(format!(
+            "TN-C has no neutral beside the PEN conductor, and {} is a neutral; write TN-C-S, or correct the role.",
+            n.name
+        ))),
+        (Earthing::TnS | Earthing::Tt | Earthing::It, _, Some(pen)) => Err(at.error(format!(
+            "{} has no PEN conductor, and {} is one; write TN-C or TN-C-S, or correct the role.",
+            case.earthing.word(),
+            pen.name
+        ))),
+        _ => Ok(()),
+    }
+}
+
+/// How many supplies the conductors name.
+pub(super) fn supplies(conductors: &[Conductor]) -> usize {
+    let mut named: Vec<&str> = conductors.iter().filter_map(|c| c.supply.as_deref()).collect();
+    named.sort_unstable();
+    named.dedup();
+    named.len()
+}
+
+fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
+    let mut nominal = Nominal::default();
+    if let Some(at) = fields.get("hertz") {
+        nominal.hertz = Some(at.whole(0, 1000, "hertz")? as u16);
+    }
+    let Some(at) = fields.get("nominal_volts") else { return Ok(nominal) };
+    let given = at.fields(&["line_neutral", "line_line", "dc", "control"])?;
+    let read = |name: &str| -> Result<Option<u32>, CaseError> {
+        let Some(at) = given.get(name) else { return Ok(None) };
+        let mv = at.volts()?;
+        if mv < 1000 {
+            return Err(at.error("a nominal voltage of less than 1 V is not one; leave it out if it is not known."));
+        }
+        Ok(Some(mv))
+    };
+    nominal.line_neutral_mv = read("line_neutral")?;
+    nominal.line_line_mv = read("line_line")?;
+    nominal.dc_mv = read("dc")?;
+    nominal.control_mv = read("control")?;
+    if let (Some(ln), Some(ll)) = (nominal.line_neutral_mv, nominal.line_line_mv) {
+        // The square root of three for three phases, two for a mid-point; 2 % for the rounding of nominal values.
+        let ratio = f64::from(ll) / f64::from(ln);
+        if [3f64.sqrt(), 2.0].iter().all(|known| (ratio / known - 1.0).abs() > 0.02) {
+            return Err(at.error(format!(
+                "{} V line to line does not belong to {} V line to neutral (it is 1.73 times that, or twice with a mid-point); correct one.",
+                crate::prove::volts(ll),
+                crate::prove::volts(ln)
+            )));
+        }
+    }
+    Ok(nominal)
+}
+
+/// A name that has to be in the list of conductors.
+fn known<'a>(case: &Case, at: &At<'a>) -> Result<&'a str, CaseError> {
+    let name = at.text(NAME)?;
+    match case.conductor(name) {
+        Some(_) => Ok(name),
+        None => Err(at.error(format!("{} is not in \"conductors\"; add it there or correct it.", quoted(name)))),
+    }
+}
+
+fn pair(case: &Case, at: &At) -> Result<[String; 2], CaseError> {
+    let items = at.items(2)?;
+    let [a, b] = items.as_slice() else {
+        return Err(at.error("a pair is two names, such as [\"L1\",\"N\"]."));
+    };
+    let (first, second) = (known(case, a)?, known(case, b)?);
+    if first == second {
+        return Err(at.error(format!("both are {}; a pair is two different conductors.", quoted(first))));
+    }
+    Ok([first.into(), second.into()])
+}
+
+fn poles(case: &Case, at: &At) -> Result<Vec<String>, CaseError> {
+    let mut found: Vec<String> = Vec::new();
+    for item in at.items(MAX)? {
+        let name = known(case, &item)?;
+        if found.iter().any(|f| f == name) {
+            return Err(item.error(format!("{} is there twice; name each pole once.", quoted(name))));
+        }
+        if case.conductor(name).is_some_and(|c| c.role.is_reference()) {
+            return Err(item.error(format!(
+                "{name} is a protective or PEN conductor, and no point of isolation opens it; take it out, and look again at what the isolator opens."
+            )));
+        }
+        found.push(name.into());
+    }
+    Ok(found)
+}
+
+fn own_order(case: &Case, at: &At) -> Result<Vec<[String; 2]>, CaseError> {
+    let names = &case.conductors;
+    let place = |name: &str| names.iter().position(|c| c.name == name).unwrap_or(0);
+    let mut seen = vec![false; names.len() * names.len()];
+    let mut order = Vec::new();
+    for item in at.items(names.len() * (names.len() - 1) / 2 + 1)? {
+        let pair = pair(case, &item)?;
+        let (a, b) = (place(&pair[0]), place(&pair[1]));
+        let slot = &mut seen[a.min(b) * names.len() + a.max(b)];
+        if std::mem::replace(slot, true) {
+            return Err(item.error(format!("{} and {} are there twice; name each pair once.", pair[0], pair[1])));
+        }
+        order.push(pair);
+    }
+    for a in 0..names.len() {
+        for b in a + 1..names.len() {
+            if !seen[a * names.len() + b] {
+                let say = format!("{} and {} are missing; an own order names every pair once.", names[a].name, names[b].name);
+                return Err(at.error(say));
+            }
+        }
+    }
+    Ok(order)
+}
+
+fn impedance(fields: &Fields) -> Result<Option<Impedance>, CaseError> {
+    let choices = [("low", Impedance::Low), ("high", Impedance::High), ("unknown", Impedance::Unknown)];
+    fields.get("impedance").map(|at| at.choice(&choices)).transpose()
+}
+
+fn indicator(at: &At) -> Result<Indicator, CaseError> {
+    let fields = at.fields(&["levels_volts", "impedance"])?;
+    let mut indicator = Indicator { impedance: impedance(&fields)?.unwrap_or_default(), ..Indicator::default() };
+    if let Some(at) = fields.get("levels_volts") {
+        let mut levels: Vec<u32> = Vec::new();
+        for item in at.items(32)? {
+            let mv = item.volts()?;
+            if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
+                return Err(item.error("the steps of an indicator rise, and the first is above zero; put them in order."));
+            }
+            levels.push(mv);
+        }
+        if levels.is_empty() {
+            return Err(at.error("an indicator has at least one step; leave the field out for the usual ones."));
+        }
+        indicator.levels_mv = levels;
+    }
+    Ok(indicator)
+}
+
+fn dead_limit(nominal: &Nominal, at: &At) -> Result<u32, CaseError> {
+    let mv = at.volts()?;
+    let least = [nominal.line_neutral(), nominal.dc_mv, nominal.control_mv].into_iter().flatten().min();
+    if mv >= DEAD_LIMIT_BELOW || least.is_some_and(|least| mv > least / 2) {
+        return Err(at.error(
+            "a limit for dead is below 50 V and at most half of every nominal voltage; write 0, or the limit that the company set.",
+        ));
+    }
+    Ok(mv)
+}
+
+fn stored(case: &Case, at: &At) -> Result<Stored, CaseError> {
+    let fields = at.fields(&["what", "label_seconds", "read_at"])?;
+    let what = fields.need("what", "say what may hold a charge, such as \"drive U1\"")?.text(TEXT)?.to_owned();
+    let seconds = fields.get("label_seconds").map(|at| at.whole(0, 86_400, "seconds")).transpose()?;
+    let read_at = fields.get("read_at").map(|at| pair(case, &at)).transpose()?;
+    Ok(Stored { what, label_seconds: seconds, read_at })
+}
+
+fn equipment(at: &At) -> Result<Equipment, CaseError> {
+    let mut found = Equipment::default();
+    for item in at.items(4)? {
+        let kinds = ["drive", "ups", "pv", "generator"].map(|name| (name, name));
+        let flag = match item.choice(&kinds)? {
+            "drive" => &mut found.drive,
+            "ups" => &mut found.ups,
+            "pv" => &mut found.pv,
+            _ => &mut found.generator,
+        };
+        if std::mem::replace(flag, true) {
+            return Err(item.error("this is there twice; name each kind once."));
+        }
+    }
+    Ok(found)
+}
+
+fn given(case: &Case, at: &At) -> Result<Given, CaseError> {
+    let fields = at.fields(&["pair", "volts", "level", "impedance", "dc"])?;
+    let pair = pair(case, &fields.need("pair", "name the two conductors, such as [\"L1\",\"N\"]")?)?;
+    let value = match (fields.get("volts"), fields.get("level")) {
+        (Some(volts), None) => GivenValue::Volts(volts.volts()?),
+        (None, Some(at)) => level(case, &at)?,
+        (Some(_), Some(at)) => return Err(at.error("\"volts\" is given too; keep the one that was read.")),
+        (None, None) => return Err(at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\".")),
+    };
+    let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
+    let dc = fields.get("dc").map(|at| at.flag()).transpose()?.unwrap_or(false);
+    Ok(Given { pair, value, impedance, dc })
+}
+
+fn level(case: &Case, at: &At) -> Result<GivenValue, CaseError> {
+    if let Node::Number(_) = at.node {
+        let mv = at.volts()?;
+        let levels = &case.indicator.levels_mv;
+        if !levels.contains(&mv) {
+            let steps = levels.iter().map(|mv| crate::prove::volts(*mv)).collect::<Vec<_>>().join(", ");
+            return Err(at.error(format!(
+                "the indicator has no such step (it has {steps} V); write one of them, list its own in indicator.levels_volts, or give \"volts\"."
+            )));
+        }
+        return Ok(GivenValue::Level(mv));
+    }
+    at.choice(&[("none", GivenValue::None), ("continuity", GivenValue::Continuity), ("lit", GivenValue::Lit)])
+}
