@@ -9,9 +9,7 @@ mod order;
 mod run;
 mod terminals;
 
-pub use case::{
-    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, Nominal, ReferenceProof, Stored,
-};
+pub use case::{Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, Nominal, ReferenceProof, Stored};
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
 pub use order::{Order, Test, group, plan};
 pub use run::{Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};

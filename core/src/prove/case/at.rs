@@ -1,7 +1,7 @@
 //! A value together with its place in the file: every error of the reader begins with that place.
 
-use super::node::{Node, quoted};
 use super::CaseError;
+use super::node::{Node, quoted};
 
 /// The highest voltage that the formats take, in volts; IEC 61243-3 ends at 1500 V DC.
 const MAX_VOLTS: f64 = 2000.0;
@@ -36,11 +36,9 @@ impl<'a> At<'a> {
     pub(super) fn fields(&self, known: &[&str]) -> Result<Fields<'a>, CaseError> {
         let Node::Map(map) = self.node else { return Err(self.wants("An object in braces")) };
         match map.iter().find(|(key, _)| !known.contains(&key.as_str())) {
-            Some((key, _)) => Err(self.error(format!(
-                "the field {} is not known here; known are {}.",
-                quoted(key),
-                known.join(", ")
-            ))),
+            Some((key, _)) => {
+                Err(self.error(format!("the field {} is not known here; known are {}.", quoted(key), known.join(", "))))
+            }
             None => Ok(Fields { map, path: self.path.clone() }),
         }
     }
@@ -49,7 +47,9 @@ impl<'a> At<'a> {
     pub(super) fn items(&self, most: usize) -> Result<Vec<At<'a>>, CaseError> {
         let Node::List(list) = self.node else { return Err(self.wants("A list in square brackets")) };
         if list.len() > most {
-            return Err(self.error(format!("this list has {} items and at most {most} are taken; shorten it.", list.len())));
+            return Err(
+                self.error(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()))
+            );
         }
         Ok(list.iter().enumerate().map(|(i, node)| At { node, path: format!("{}[{i}]", self.path) }).collect())
     }
@@ -78,13 +78,18 @@ impl<'a> At<'a> {
     pub(super) fn flag(&self) -> Result<bool, CaseError> {
         match self.node {
             Node::Flag(flag) => Ok(*flag),
-            _ => Err(self.error(format!("true or false belongs here, not {}; leave it out if it is not known.", self.node.kind()))),
+            _ => Err(self.error(format!(
+                "true or false belongs here, not {}; leave it out if it is not known.",
+                self.node.kind()
+            ))),
         }
     }
 
     /// A voltage, as millivolts.
     pub(super) fn volts(&self) -> Result<u32, CaseError> {
-        let Node::Number(volts) = self.node else { return Err(self.wants("A number of volts without a unit, such as 230,")) };
+        let Node::Number(volts) = self.node else {
+            return Err(self.wants("A number of volts without a unit, such as 230,"));
+        };
         if *volts < 0.0 {
             return Err(self.error(format!("{volts} V is below zero; write the amount without a sign.")));
         }

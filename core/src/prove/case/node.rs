@@ -22,7 +22,8 @@ impl Node {
     pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
         let whole = || "the file".to_owned();
         if text.len() > MAX_BYTES {
-            let say = format!("it has {} bytes and at most {MAX_BYTES} are read; split it into several cases.", text.len());
+            let say =
+                format!("it has {} bytes and at most {MAX_BYTES} are read; split it into several cases.", text.len());
             return Err(CaseError { place: whole(), say });
         }
         // Some editors put a byte order mark in front.
@@ -39,7 +40,9 @@ impl Node {
             let why = told.split(" at line ").next().unwrap_or(&told);
             let say = match why.strip_prefix(TWICE) {
                 Some(key) => format!("the field {key} is there twice; keep the one that is true."),
-                None if why.starts_with("recursion limit") => "lists inside lists go too deep; keep to the format.".into(),
+                None if why.starts_with("recursion limit") => {
+                    "lists inside lists go too deep; keep to the format.".into()
+                }
                 None => format!("this is not JSON ({why}); correct it here."),
             };
             CaseError { place, say }

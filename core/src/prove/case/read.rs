@@ -38,7 +38,8 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     if let Some(note) = fields.get("note") {
         note.text(1000)?;
     }
-    let list = fields.need("conductors", "list them, such as [{\"name\":\"L1\",\"role\":\"line\"},{\"name\":\"PE\"}]")?;
+    let list =
+        fields.need("conductors", "list them, such as [{\"name\":\"L1\",\"role\":\"line\"},{\"name\":\"PE\"}]")?;
     let mut case = Case::of(conductors(&list)?);
     if let Some(at) = fields.get("earthing") {
         let choices: Vec<_> = Earthing::ALL.map(|e| (earthing_name(e), e)).to_vec();
@@ -101,7 +102,9 @@ fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
         let at = fields.need("name", "give the conductor's designation, such as L1")?;
         let name = at.text(NAME)?;
         if let Some(i) = found.iter().position(|c| c.name == name) {
-            return Err(at.error(format!("{} is the name of conductors[{i}] too; give each its own name.", quoted(name))));
+            return Err(
+                at.error(format!("{} is the name of conductors[{i}] too; give each its own name.", quoted(name)))
+            );
         }
         let usual = Conductor::named(name).map(|c| c.role);
         let role = match fields.get("role") {
@@ -118,7 +121,10 @@ fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
             }
             None => usual.ok_or_else(|| {
                 let names = Role::ALL.map(Role::name).join(", ");
-                item.error(format!("the role of {} does not follow from its name; give \"role\": one of {names}.", quoted(name)))
+                item.error(format!(
+                    "the role of {} does not follow from its name; give \"role\": one of {names}.",
+                    quoted(name)
+                ))
             })?,
         };
         let supply = fields.get("supply").map(|at| at.text(TEXT).map(str::to_owned)).transpose()?;
@@ -249,7 +255,8 @@ fn own_order(case: &Case, at: &At) -> Result<Vec<[String; 2]>, CaseError> {
     for a in 0..names.len() {
         for b in a + 1..names.len() {
             if !seen[a * names.len() + b] {
-                let say = format!("{} and {} are missing; an own order names every pair once.", names[a].name, names[b].name);
+                let say =
+                    format!("{} and {} are missing; an own order names every pair once.", names[a].name, names[b].name);
                 return Err(at.error(say));
             }
         }
@@ -270,7 +277,9 @@ fn indicator(at: &At) -> Result<Indicator, CaseError> {
         for item in at.items(32)? {
             let mv = item.volts()?;
             if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
-                return Err(item.error("the steps of an indicator rise, and the first is above zero; put them in order."));
+                return Err(
+                    item.error("the steps of an indicator rise, and the first is above zero; put them in order.")
+                );
             }
             levels.push(mv);
         }
@@ -325,7 +334,9 @@ fn given(case: &Case, at: &At) -> Result<Given, CaseError> {
         (Some(volts), None) => GivenValue::Volts(volts.volts()?),
         (None, Some(at)) => level(case, &at)?,
         (Some(_), Some(at)) => return Err(at.error("\"volts\" is given too; keep the one that was read.")),
-        (None, None) => return Err(at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\".")),
+        (None, None) => {
+            return Err(at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\"."));
+        }
     };
     let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
     let dc = fields.get("dc").map(|at| at.flag()).transpose()?.unwrap_or(false);
