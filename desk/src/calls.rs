@@ -1,46 +1,86 @@
 //! What the commands ask of the core, one function a question.
 
-use std::fmt::Write;
+use std::io::Read;
 use std::path::Path;
 use std::sync::Arc;
 
-use serde::Serialize;
-use stillbar_core::prove::{self, Order, Test};
+use stillbar_core::prove::{self, Case, CaseError, MAX_BYTES, Order};
 use stillbar_core::{demo, store};
 
 use crate::platform::{SECRET, System};
+use crate::told;
 
-/// What `stillbar plan --json` prints.
-#[derive(Serialize)]
-struct Plan {
-    tests: Vec<Test>,
+/// What a plan is made of.
+pub enum PlanOf<'a> {
+    /// A list such as `L1,L2,L3,N,PE`, and the name of an order.
+    List(&'a str, &'a str),
+    /// A JSON file, or `-` for what is piped in.
+    File(&'a Path),
 }
 
-/// The dead tests of these conductors in this order, as `stillbar plan --json` prints them. An error is one sentence.
-pub fn plan(conductors: &str, order: &str) -> Result<String, String> {
-    serde_json::to_string(&Plan { tests: tests(conductors, order)? }).map_err(|e| e.to_string())
+/// The dead tests as `stillbar plan --json` prints them. An error is one sentence.
+pub fn plan(of: &PlanOf) -> Result<String, String> {
+    serde_json::to_string(&prove::plan_case(&case(of)?)).map_err(|e| e.to_string())
 }
 
-/// The same plan as text, one test a line.
-pub fn plan_text(conductors: &str, order: &str) -> Result<String, String> {
-    let mut out = String::new();
-    for (i, test) in tests(conductors, order)?.iter().enumerate() {
-        let Test { first, then, expect, .. } = test;
-        // Writing to a String cannot fail.
-        let _ = writeln!(
-            out,
-            "{:>4}. {first} – {then}   first probe on {first}, held; then {then}. Expect {expect}.",
-            i + 1
-        );
+/// The same plan as text, one test a line; for a file with everything else that has to be shown.
+pub fn plan_text(of: &PlanOf) -> Result<String, String> {
+    let plan = prove::plan_case(&case(of)?);
+    Ok(match of {
+        PlanOf::List(..) => told::tests(&plan),
+        PlanOf::File(_) => told::plan(&plan),
+    })
+}
+
+/// What the readings in a file prove, and what may be behind them. An error is one sentence.
+pub fn judge(path: &Path, json: bool) -> Result<String, String> {
+    let judgement = prove::judge::judge(&read_case(path)?);
+    if json { serde_json::to_string(&judgement).map_err(|e| e.to_string()) } else { Ok(told::judgement(&judgement)) }
+}
+
+fn case(of: &PlanOf) -> Result<Case, String> {
+    match of {
+        PlanOf::List(conductors, order) => {
+            let known: Vec<&str> = Order::ALL.iter().map(|o| o.name()).collect();
+            let order = Order::ALL.into_iter().find(|o| o.name() == *order);
+            let order = order.ok_or_else(|| format!("The order is one of: {}.", known.join(", ")))?;
+            let conductors = prove::parse_conductors(conductors).map_err(|e| format!("{e}."))?;
+            Ok(Case { order, ..Case::of(conductors) })
+        }
+        PlanOf::File(path) => read_case(path),
     }
-    Ok(out)
 }
 
-fn tests(conductors: &str, order: &str) -> Result<Vec<Test>, String> {
-    let known: Vec<&str> = Order::ALL.iter().map(|o| o.name()).collect();
-    let order = Order::ALL.into_iter().find(|o| o.name() == order);
-    let order = order.ok_or_else(|| format!("The order is one of: {}.", known.join(", ")))?;
-    Ok(prove::plan(&prove::parse_conductors(conductors).map_err(|e| format!("{e}."))?, order))
+/// Reads a case from a JSON file, or from the standard input where `path` is `-`. An error is one sentence.
+fn read_case(path: &Path) -> Result<Case, String> {
+    let (name, read) = if path == Path::new("-") {
+        ("what was piped in".to_owned(), bounded(std::io::stdin().lock()))
+    } else {
+        (path.display().to_string(), std::fs::File::open(path).and_then(bounded))
+    };
+    let bytes = read.map_err(|e| match e.kind() {
+        std::io::ErrorKind::NotFound => {
+            format!("{name} is not there. Give the path of a JSON file, or - to pipe it in.")
+        }
+        std::io::ErrorKind::PermissionDenied => {
+            format!("{name} may not be read by you. Change its permissions, or pipe it in.")
+        }
+        std::io::ErrorKind::IsADirectory => format!("{name} is a folder. Give the path of a JSON file in it."),
+        _ => format!("{name} cannot be read. Give the path of a JSON file, or - to pipe it in."),
+    })?;
+    let text = std::str::from_utf8(&bytes)
+        .map_err(|e| format!("{name}: byte {} is not UTF-8; save the file as UTF-8.", e.valid_up_to() + 1))?;
+    Case::from_json(text).map_err(|e| match e.place.as_str() {
+        CaseError::WHOLE => format!("{name}: {}", e.say),
+        _ => format!("{name}: {e}"),
+    })
+}
+
+/// One byte more than a case may have, so that the core sees that it is too large; never all of an endless file.
+fn bounded(from: impl Read) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    from.take(MAX_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+    Ok(bytes)
 }
 
 /// Fills an empty `folder` with the demo's jobs.

@@ -4,8 +4,9 @@ use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
+use crate::calls::PlanOf;
 use crate::{calls, start};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
@@ -18,6 +19,8 @@ Examples:
   stillbar demo --fresh --open              the same from the beginning, opened in the browser
   stillbar desk --data ~/isolations         work, with the record kept in that folder
   stillbar plan --conductors L1,L2,L3,N,PE  the dead tests of these conductors, in order
+  stillbar plan board.json                  the same with all that the file says of the board
+  stillbar judge board.json                 what the readings in the file prove, and what may be behind them
   stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
 
 Exit codes:
@@ -56,15 +59,32 @@ enum Command {
     Desk(DeskArgs),
     /// Print the dead tests of a set of conductors, in order
     ///
-    /// Each pair comes once. The less dangerous conductor gets its probe first and loses it last.
+    /// Each pair comes once, with the fewest moves of the probes; the less dangerous conductor gets its probe first and
+    /// loses it last. With a file, the plan also says what each test should show, how to show that the reference is earth,
+    /// what has to discharge and where direct voltage is read. The format is in docs/formats.md.
     #[command(after_help = "\
 Examples:
   stillbar plan --conductors L,N,PE
   stillbar plan --conductors L1,L2,L3,N,PE --order line-line-first
   stillbar plan --conductors L1,L2,L3,N,PE --json
+  stillbar plan board.json
+  printf '{\"conductors\":[{\"name\":\"L\"},{\"name\":\"N\"},{\"name\":\"PE\"}]}' | stillbar plan -
 
 A name that does not tell what the conductor is gets its role after `=`: A1=line, AN=neutral.")]
     Plan(PlanArgs),
+    /// Judge the readings of a dead test, and say what may be behind them
+    ///
+    /// The file is that of `plan` with the readings in it. Whatever the verdict, the exit code is 0: it is the answer, not
+    /// an error. Nothing but the readings decides it; no explanation turns a reading into dead.
+    #[command(after_help = "Examples:\n  stillbar judge board.json\n  stillbar judge - --json < board.json")]
+    Judge {
+        /// A JSON file, or - to pipe it in
+        #[arg(value_name = "FILE")]
+        file: PathBuf,
+        /// Print JSON for a program instead of text for a person
+        #[arg(long)]
+        json: bool,
+    },
     /// Save what can be read from a damaged database
     ///
     /// The damaged file stays beside the new one, photos stay where they are, and what was saved is told. Stop the desk
@@ -112,10 +132,15 @@ struct ListenArgs {
 }
 
 #[derive(Args)]
+#[group(skip)]
+#[command(group(ArgGroup::new("of").args(["file", "conductors"]).required(true)))]
 struct PlanArgs {
+    /// A JSON file with the conductors and what is known of them, or - to pipe it in
+    #[arg(value_name = "FILE", conflicts_with = "order")]
+    file: Option<PathBuf>,
     /// The conductors, parted by commas: L1,L2,L3,N,PE
     #[arg(long, value_name = "LIST")]
-    conductors: String,
+    conductors: Option<String>,
     /// Which pairs come first
     #[arg(long, value_enum, default_value_t = Order::LeastDangerousFirst)]
     order: Order,
@@ -125,11 +150,14 @@ struct PlanArgs {
 }
 
 #[derive(Clone, Copy, ValueEnum)]
+#[expect(clippy::enum_variant_names, reason = "the names are the ones that are typed")]
 enum Order {
     /// Line to neutral, neutral to PE, line to PE, line to line
     LeastDangerousFirst,
     /// Line to line, then the others
     LineLineFirst,
+    /// Everything to PE, then to neutral, then line to line
+    EarthFirst,
 }
 
 /// Runs the command that was typed.
@@ -140,6 +168,7 @@ pub fn run() -> ExitCode {
         Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
+        Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
         Command::Rescue { data, json } => {
             start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
         }
@@ -159,11 +188,11 @@ fn cannot(why: String) -> (u8, String) {
 
 fn plan(args: &PlanArgs) -> Result<(), String> {
     let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
-    if args.json {
-        calls::plan(&args.conductors, &order).map(say)
-    } else {
-        calls::plan_text(&args.conductors, &order).map(say)
-    }
+    let of = match (&args.file, &args.conductors) {
+        (Some(file), _) => PlanOf::File(file),
+        (None, list) => PlanOf::List(list.as_deref().unwrap_or_default(), &order),
+    };
+    if args.json { calls::plan(&of) } else { calls::plan_text(&of) }.map(say)
 }
 
 /// Prints to the end of the pipe, if there still is one: `stillbar plan | head -1` is no error.

@@ -12,3 +12,4 @@ pub mod platform;
 pub mod render;
 pub mod server;
 pub mod start;
+pub mod told;

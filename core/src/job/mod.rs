@@ -4,6 +4,7 @@
 //! in any order of arrival; no step is ticked, [`steps`] works out what each one lacks; nothing is appended that [`gate`]
 //! refuses. Start at [`Job::fold`].
 
+mod case;
 mod fold;
 pub mod gate;
 mod lacks;

@@ -162,6 +162,11 @@ pub struct CaseError {
     pub say: String,
 }
 
+impl CaseError {
+    /// The place of an error that is about the file as a whole.
+    pub const WHOLE: &str = "the file";
+}
+
 impl Case {
     /// A case of these conductors and nothing else known.
     pub fn of(conductors: Vec<Conductor>) -> Case {

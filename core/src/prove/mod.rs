@@ -1,17 +1,22 @@
 //! Proving dead: which pairs, which probe first, and what stands proved.
 //!
 //! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed
-//! its second proof, is never "proved dead"; unknown comes out as treat as live. Start at [`plan`] and [`Run::standing`].
+//! its second proof, is never "proved dead"; unknown comes out as treat as live. Start at [`plan_case`] and [`Run::standing`].
 
 mod case;
 mod conductors;
+pub mod judge;
 mod order;
+mod plan;
 mod run;
 mod terminals;
 
-pub use case::{Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, Nominal, ReferenceProof, Stored};
+pub use case::{
+    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
+};
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
-pub use order::{Order, Test, group, plan};
+pub use order::Order;
+pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
 pub use run::{Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
 pub use terminals::terminals;
 

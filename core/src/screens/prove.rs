@@ -1,5 +1,6 @@
 //! The steps of proving dead: open up, prove the indicator, test every pair, prove the indicator again.
 
+mod behind;
 mod reference;
 
 use super::Route;
@@ -239,6 +240,7 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
             format!("{}, expected no indication ({})", taken.reading.word(), look.by(&taken.stamp)),
         );
     }
+    behind::view(page, job);
     page.heading("What to do now");
     page.para("1. Keep everybody away from the conductors. Tell the person who answers for the isolation.");
     page.para("2. Find the cause: the wrong point opened, a source that was missed, a neutral shared with another circuit, an induced voltage.");
@@ -256,6 +258,9 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
             look.draft("level"),
         );
         page.button("Keep the level", format!("level {}:{}", taken.first, taken.then));
+    }
+    if let Some(run) = job.run() {
+        behind::more(page, look, run, plan);
     }
     results(page, job, plan);
     if job.cause_known() {
@@ -290,7 +295,7 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
     let run = now.run().ok_or("Prove the indicator first.")?;
     let plan = now.plan();
     let mut given = Vec::new();
-    for test in plan.iter().filter(|t| t.group.to_string() == group) {
+    for test in plan.iter().filter(|t| group == "all" || t.group.to_string() == group) {
         let text = act.given(&field_of(run.id(), test));
         if !text.is_empty() {
             given.push((test, parse_reading(&text).map_err(|e| format!("{} – {}: {e}", test.first, test.then))?));

@@ -124,5 +124,5 @@ impl<'a> Fields<'a> {
 }
 
 fn error(path: &str, say: impl Into<String>) -> CaseError {
-    CaseError { place: if path.is_empty() { "the file".into() } else { path.to_owned() }, say: say.into() }
+    CaseError { place: if path.is_empty() { CaseError::WHOLE.into() } else { path.to_owned() }, say: say.into() }
 }

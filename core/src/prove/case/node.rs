@@ -20,10 +20,9 @@ pub(super) enum Node {
 impl Node {
     /// Reads `text`; an error has the line and the column.
     pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
-        let whole = || "the file".to_owned();
+        let whole = || CaseError::WHOLE.to_owned();
         if text.len() > MAX_BYTES {
-            let say =
-                format!("it has {} bytes and at most {MAX_BYTES} are read; split it into several cases.", text.len());
+            let say = format!("it is larger than {MAX_BYTES} bytes, the most that is read; make several cases of it.");
             return Err(CaseError { place: whole(), say });
         }
         // Some editors put a byte order mark in front.
@@ -119,7 +118,7 @@ impl<'de> Visitor<'de> for Tree {
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Node, A::Error> {
         let mut map: Vec<(String, Node)> = Vec::new();
-        while let Some((key, value)) = entries.next_entry::<String, Node>()? {
+        while let Some(key) = entries.next_key::<String>()? {
             // No object of the format has more than a few fields: this also keeps the search for twins short.
             if map.len() == 64 {
                 return Err(de::Error::custom("an object has more than 64 fields"));
@@ -127,6 +126,7 @@ impl<'de> Visitor<'de> for Tree {
             if map.iter().any(|(known, _)| *known == key) {
                 return Err(de::Error::custom(format!("{TWICE}{}", quoted(&key))));
             }
+            let value = entries.next_value()?;
             map.push((key, value));
         }
         Ok(Node::Map(map))

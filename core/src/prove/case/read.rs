@@ -29,6 +29,8 @@ const FIELDS: [&str; 16] = [
 
 /// The longest free text, such as what holds a charge, in characters.
 const TEXT: usize = 80;
+/// The longest time on a label, in seconds: a week, as on the screens.
+const LONGEST_S: u32 = 7 * 24 * 3600;
 /// At and above this, extra-low voltage ends (50 V AC): no limit for dead.
 const DEAD_LIMIT_BELOW: u32 = 50_000;
 
@@ -305,7 +307,7 @@ fn dead_limit(nominal: &Nominal, at: &At) -> Result<u32, CaseError> {
 fn stored(case: &Case, at: &At) -> Result<Stored, CaseError> {
     let fields = at.fields(&["what", "label_seconds", "read_at"])?;
     let what = fields.need("what", "say what may hold a charge, such as \"drive U1\"")?.text(TEXT)?.to_owned();
-    let seconds = fields.get("label_seconds").map(|at| at.whole(0, 86_400, "seconds")).transpose()?;
+    let seconds = fields.get("label_seconds").map(|at| at.whole(0, LONGEST_S, "seconds")).transpose()?;
     let read_at = fields.get("read_at").map(|at| pair(case, &at)).transpose()?;
     Ok(Stored { what, label_seconds: seconds, read_at })
 }

@@ -1,0 +1,66 @@
+//! What may be behind an indication: the judge's diagnosis as a drawing, a sentence and the next action. It never changes what is proved.
+
+use super::super::build::Page;
+use super::super::cx::Look;
+use super::super::parts::{Opt, Pad, PadRow, Tone};
+use super::field_of;
+use crate::job::Job;
+use crate::prove::judge::{drawing, judge};
+use crate::prove::{Run, Test};
+
+/// Shows the likeliest causes of what was read.
+pub fn view(page: &mut Page, job: &Job) {
+    let said = judge(&job.case());
+    if said.diagnoses.is_empty() && said.repeat.is_empty() {
+        return;
+    }
+    page.heading("What may be behind it");
+    if let Some((picture, label)) = drawing::drawing(&said) {
+        page.drawing(label, picture);
+    }
+    for (i, diagnosis) in said.diagnoses.iter().enumerate() {
+        let label = if i == 0 { "Likeliest" } else { "Or" };
+        page.fact(format!("{label}, fits {} %", (diagnosis.fit * 100.0).round()), diagnosis.explains.clone());
+        if i == 0 {
+            page.fact("Next", diagnosis.next.clone());
+        }
+    }
+    for [a, b] in &said.repeat {
+        page.fact("Does not belong to the others", format!("{a} – {b}: measure this pair again."));
+    }
+    page.para("This is a guess from the readings. No guess makes a conductor dead.");
+}
+
+/// The pairs not read yet, for finding the cause where the site's rules let a person measure on.
+pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
+    let missing = run.missing(plan);
+    if missing.is_empty() {
+        return;
+    }
+    page.heading("More readings, to find the cause");
+    page.caution(
+        Tone::Warn,
+        "Only if your rules let you measure on live parts, with the protection that they ask for.",
+    );
+    let rows = missing.iter().map(|t| {
+        let field = field_of(run.id(), t);
+        PadRow {
+            chosen: look.draft(&field),
+            label: format!("{} – {}", t.first, t.then),
+            hint: format!("First probe on {}, other probe on {}.", t.first, t.then),
+            field,
+        }
+    });
+    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
+    page.pad(Pad {
+        label: "Pairs not read yet".into(),
+        rows: rows.collect(),
+        options: vec![
+            option("none", "None", Tone::Plain),
+            option("continuity", "Continuity", Tone::Plain),
+            option("lit", "Lit", Tone::Forbid),
+        ],
+        volts: true,
+    });
+    page.button("Keep the further readings", "readings all");
+}

@@ -1,0 +1,217 @@
+"""Bad files for `stillbar plan` and `stillbar judge`: one clear sentence with the place, exit code 2, nothing printed."""
+
+import json
+import re
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from support.desk import ROOT, binary, command, refused
+
+SCHEMA = json.loads((ROOT / "docs" / "schemas" / "plan.schema.json").read_text(encoding="utf-8"))
+
+THREE = [{"name": "L"}, {"name": "N"}, {"name": "PE"}]
+
+
+def told(folder: Path, content: str | bytes, verb: str = "plan") -> str:
+    """The sentence that the command says about this file, without the file's name."""
+    path = folder / "board.json"
+    path.write_bytes(content.encode() if isinstance(content, str) else content)
+    done = command(verb, path)
+    refused(done, 2, str(path))
+    assert done.err.count("\n") == 1 and done.err.endswith(".\n"), f"one sentence on one line:\n{done.err}"
+    assert len(done.err) < 500, done.err
+    return done.err.removeprefix(f"{path}: ")
+
+
+NOT_JSON = [
+    ("", "it is empty; write at least"),
+    ("   \n", "it is empty"),
+    ("{", "line 1, column 1: this is not JSON"),
+    ('{"conductors":[}', "line 1, column 16: this is not JSON"),
+    ('{\n  "conductors": [\n    {"name": "L",}\n', "line 3, column 18: this is not JSON"),
+    ("nonsense", "line 1, column 2: this is not JSON"),
+    ('{"conductors":[]} []', "line 1, column 19: this is not JSON"),
+    ('{"hertz":1e999}', "line 1, column"),
+    ('{"hertz":NaN}', "line 1, column"),
+    ("[" * 500, "go too deep"),
+    ('{"proved_after":false,\n"proved_after":true}', 'line 2, column 14: the field "proved_after" is there twice'),
+    ("{" + ",".join(f'"f{i}":1' for i in range(80)) + "}", "more than 64 fields"),
+    (b'{"conductors":"\xff\xfe"}', "byte 16 is not UTF-8"),
+    (b"\x89PNG\r\n\x1a\n", "byte 1 is not UTF-8"),
+    (" " * (1 << 20) + "{}", "it is larger than 1048576 bytes"),
+    ("[]", "An object in braces belongs here, not a list"),
+    ("null", "An object in braces belongs here, not null"),
+]
+
+
+@pytest.mark.parametrize("verb", ["plan", "judge"])
+@pytest.mark.parametrize(("content", "says"), NOT_JSON, ids=range(len(NOT_JSON)))
+def test_what_is_not_json(verb: str, content: str | bytes, says: str, tmp_path: Path):
+    """The line and the column, or the byte."""
+    assert says in told(tmp_path, content, verb)
+
+
+def five(**more) -> dict:
+    """A good case with something added."""
+    return {"conductors": [{"name": n} for n in ("L1", "L2", "L3", "N", "PE")], **more}
+
+
+def reading(**more) -> dict:
+    """A good case with one reading."""
+    return five(readings=[{"pair": ["L1", "N"], "volts": 0}, more])
+
+
+ALL = [["L", "N"], ["N", "PE"], ["L", "PE"]]
+
+WRONG = [
+    # conductors
+    ({}, 'the field "conductors" is missing; list them'),
+    ({"conductors": "L1,N"}, "conductors: A list in square brackets belongs here, not a text"),
+    ({"conductors": [{"name": "L"}]}, "conductors: a dead test needs at least two conductors"),
+    ({"conductors": [{"name": f"X{i}", "role": "line"} for i in range(65)]}, "conductors: this list has 65 items and at most 64"),
+    ({"conductors": [{"name": "L"}, {"role": "line"}]}, 'conductors[1]: the field "name" is missing'),
+    ({"conductors": [{"name": "L"}, {"name": "L"}]}, 'conductors[1].name: "L" is the name of conductors[0] too'),
+    ({"conductors": [{"name": "L"}, {"name": "thirteen char"}]}, "conductors[1].name: this has 13 characters and at most 12"),
+    ({"conductors": [{"name": "L"}, {"name": " N"}]}, "conductors[1].name: a name needs characters that can be seen"),
+    ({"conductors": [{"name": "L"}, {"name": "a\nb"}]}, "conductors[1].name: a name needs"),
+    ({"conductors": [{"name": "L"}, {"name": 5}]}, "conductors[1].name: A text in quotation marks belongs here, not a number"),
+    ({"conductors": [{"name": "L"}, {"name": "brown"}]}, 'conductors[1]: the role of "brown" does not follow from its name'),
+    ({"conductors": [{"name": "L"}, {"name": "N"}, {"name": "A", "role": "blue"}]}, 'conductors[2].role: "blue" is not one of line,'),
+    ({"conductors": [{"name": "L"}, {"name": "PE", "role": "line"}]}, "conductors[1].role: PE designates a protective conductor"),
+    ({"conductors": [{"name": "L"}, {"name": "N", "colour": "blue"}]}, 'conductors[1]: the field "colour" is not known here'),
+    # what contradicts itself
+    (five(earthing="TN-C"), "earthing: TN-C has no neutral beside the PEN conductor, and N is a neutral"),
+    ({"conductors": [{"name": "L"}, {"name": "PEN"}], "earthing": "TT"}, "earthing: TT has no PEN conductor, and PEN is one"),
+    (five(earthing="TN"), 'earthing: "TN" is not one of TN-C-S,'),
+    (five(nominal_volts={"line_neutral": 230, "line_line": 230}), "nominal_volts: 230 V line to line does not belong to 230 V"),
+    (five(nominal_volts={"line_neutral": 0}), "nominal_volts.line_neutral: a nominal voltage of less than 1 V"),
+    (five(nominal_volts={"line_neutral": "230"}), "nominal_volts.line_neutral: A number of volts without a unit"),
+    (five(nominal_volts={"line_neutral": 20000}), "nominal_volts.line_neutral: 20000 V is more than 2000 V"),
+    (five(nominal_volts=230), "nominal_volts: An object in braces belongs here, not a number"),
+    (five(hertz=49.5), "hertz: a whole number of hertz from 0 to 1000"),
+    (five(poles_opened=["L1", "PE"]), "poles_opened[1]: PE is a protective or PEN conductor"),
+    (five(poles_opened=["L1", "L4"]), 'poles_opened[1]: "L4" is not in "conductors"'),
+    (five(poles_opened=["L1", "L1"]), 'poles_opened[1]: "L1" is there twice'),
+    (five(order="earth-first", own_order=[]), 'order: "own_order" is given too'),
+    (five(order="random"), 'order: "random" is not one of least-dangerous-first'),
+    ({"conductors": THREE, "own_order": ALL[:2]}, "own_order: L and PE are missing"),
+    ({"conductors": THREE, "own_order": [*ALL, ["N", "L"]]}, "own_order[3]: N and L are there twice"),
+    ({"conductors": THREE, "own_order": [["L", "L"]]}, 'own_order[0]: both are "L"'),
+    ({"conductors": THREE, "own_order": [["L"]]}, "own_order[0]: a pair is two names"),
+    (five(dead_limit_volts=50), "dead_limit_volts: a limit for dead is below 50 V"),
+    (five(dead_limit_volts=13, nominal_volts={"control": 24}), "dead_limit_volts: a limit for dead is below 50 V and at most half"),
+    (five(indicator={"levels_volts": [50, 24]}), "indicator.levels_volts[1]: the steps of an indicator rise"),
+    (five(indicator={"levels_volts": []}), "indicator.levels_volts: an indicator has at least one step"),
+    (five(equipment=["heater"]), 'equipment[0]: "heater" is not one of drive, ups, pv, generator'),
+    (five(equipment=["ups", "ups"]), "equipment[1]: this is there twice"),
+    (five(stored_energy=[{"label_seconds": 5}]), 'stored_energy[0]: the field "what" is missing'),
+    (five(stored_energy=[{"what": "drive", "label_seconds": -1}]), "stored_energy[0].label_seconds: a whole number of seconds"),
+    # readings
+    (reading(pair=["L1", "N"]), "readings[1]: what was read is missing"),
+    (reading(pair=["L1", "N"], volts=1, level="none"), 'readings[1].level: "volts" is given too'),
+    (reading(pair=["L1", "N"], volts=-3), "readings[1].volts: -3 V is below zero"),
+    (reading(pair=["L1", "N"], volts=None), "readings[1].volts: A number of volts"),
+    (reading(pair=["L1", "X"], volts=1), 'readings[1].pair[1]: "X" is not in "conductors"'),
+    (reading(pair=["L1", "L1"], volts=1), 'readings[1].pair: both are "L1"'),
+    (reading(pair=["L1", "L2", "L3"], volts=1), "readings[1].pair: this list has 3 items"),
+    (reading(pair=["L1", "N"], level="bright"), 'readings[1].level: "bright" is not one of none, continuity, lit'),
+    (reading(pair=["L1", "N"], level=231), "readings[1].level: the indicator has no such step"),
+    (reading(pair=["L1", "N"], volts=1, impedance="lo"), 'readings[1].impedance: "lo" is not one of low, high, unknown'),
+    (five(readings=[{}] * 20_001), "readings: this list has 20001 items and at most 20000"),
+    (five(proved_after="yes"), "proved_after: true or false belongs here, not a text"),
+    (five(proved_before=None), "proved_before: true or false belongs here, not null; leave it out if it is not known"),
+    (five(reference_proved="maybe"), 'reference_proved: "maybe" is not one of no, known-line'),
+    (five(proved_befor=True), 'the field "proved_befor" is not known here'),
+]
+
+
+@pytest.mark.parametrize(("case", "says"), WRONG, ids=range(len(WRONG)))
+def test_what_is_wrong_is_said_with_its_place(case: dict, says: str, tmp_path: Path):
+    """The path of the field, and the fix."""
+    assert told(tmp_path, json.dumps(case)).startswith(says)
+
+
+@pytest.mark.parametrize("verb", ["plan", "judge"])
+@pytest.mark.parametrize(
+    ("path", "says"),
+    [("/nowhere/board.json", "is not there"), ("/", "is a folder"), ("/dev/zero", "it is larger than 1048576 bytes")],
+)
+def test_what_cannot_be_read(verb: str, path: str, says: str):
+    """No file, a folder, and a file without an end."""
+    refused(command(verb, path), 2, says)
+
+
+def test_one_of_file_and_list():
+    """Neither, both, and an order beside a file that may say another."""
+    refused(command("plan"), 2, "--conductors", "FILE")
+    refused(command("plan", "board.json", "--conductors", "L,N"), 2, "cannot be used with")
+    refused(command("plan", "board.json", "--order", "earth-first"), 2, "cannot be used with")
+
+
+def test_a_byte_order_mark_is_no_error(tmp_path: Path):
+    """Some editors put one in front."""
+    path = tmp_path / "board.json"
+    path.write_bytes(b"\xef\xbb\xbf" + json.dumps(five()).encode())
+    assert command("plan", path).code == 0
+
+
+def test_cut_off_anywhere(tmp_path: Path):
+    """A file that ends too early is refused wherever it ends, and never taken for a smaller one."""
+    whole = json.dumps(reading(pair=["L2", "N"], level="none") | {"proved_before": True, "proved_after": True})
+    for end in range(0, len(whole), 7):
+        done = subprocess.run([binary(), "judge", "-"], input=whole[:end], capture_output=True, text=True, timeout=30)
+        assert (done.returncode, done.stdout) == (2, ""), whole[:end]
+
+
+def known_by_the_command(folder: Path, case: dict) -> set[str]:
+    """The fields that the command names when it refuses one."""
+    said = told(folder, json.dumps(case))
+    return set(re.search(r"known are (.*)\.\n", said)[1].split(", "))
+
+
+def test_the_schema_has_the_fields_of_the_command(tmp_path: Path):
+    """The schema and the reader name the same fields, in every object of the format."""
+    props = SCHEMA["properties"]
+    for case, schema in [
+        (five(x=1), SCHEMA),
+        ({"conductors": [{"x": 1}, {}]}, props["conductors"]["items"]),
+        (five(nominal_volts={"x": 1}), props["nominal_volts"]),
+        (five(indicator={"x": 1}), props["indicator"]),
+        (five(stored_energy=[{"x": 1}]), props["stored_energy"]["items"]),
+        (five(readings=[{"x": 1}]), props["readings"]["items"]),
+    ]:
+        assert known_by_the_command(tmp_path, case) == set(schema["properties"])
+
+
+def test_the_schema_has_the_words_of_the_command(tmp_path: Path):
+    """Every choice of the schema is one of the command, and the other way round."""
+    props = SCHEMA["properties"]
+    for case, enum in [
+        ({"conductors": [{"name": "A", "role": "x"}, {}]}, props["conductors"]["items"]["properties"]["role"]["enum"]),
+        (five(earthing="x"), props["earthing"]["enum"]),
+        (five(order="x"), props["order"]["enum"]),
+        (five(equipment=["x"]), props["equipment"]["items"]["enum"]),
+        (five(reference_proved="x"), props["reference_proved"]["enum"]),
+        (five(indicator={"impedance": "x"}), SCHEMA["$defs"]["impedance"]["enum"]),
+    ]:
+        said = told(tmp_path, json.dumps(case))
+        assert set(re.search(r"is not one of (.*)\.\n", said)[1].split(", ")) == set(enum)
+
+
+def test_the_schema_has_the_fields_of_the_answer(tmp_path: Path):
+    """What `plan --json` prints is what the schema says."""
+    path = tmp_path / "board.json"
+    path.write_text(json.dumps(five(equipment=["drive"])), encoding="utf-8")
+    answer = json.loads(command("plan", path, "--json").out)
+    schema = SCHEMA["$defs"]["answer"]
+    assert set(answer) == set(schema["properties"]) == set(schema["required"])
+    props = schema["properties"]
+    for given, listed in [
+        (answer["tests"][0], props["tests"]["items"]),
+        (answer["reference"], props["reference"]),
+        (answer["stored_energy"][0], props["stored_energy"]["items"]),
+        (answer["dc_test"], props["dc_test"]["oneOf"][1]),
+    ]:
+        assert set(given) == set(listed["properties"]) == set(listed["required"])
