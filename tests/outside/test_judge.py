@@ -171,6 +171,8 @@ def test_healthy_boards_are_proved_dead(steps: bool):
         dead += answer["verdict"] == "proved-dead"
         without = judged(scene.case | {"reference_proved": "no"})
         assert without["verdict"] != "proved-dead"
+        unsaid = judged({k: v for k, v in scene.case.items() if k != "reference_proved"})
+        assert unsaid["verdict"] != "proved-dead" or unsaid["why"][0].startswith("Only if the reference was shown")
     assert dead >= 0.95 * EACH
 
 

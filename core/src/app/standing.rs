@@ -25,9 +25,13 @@ pub(super) fn standing(job: &Job, look: &Look) -> Standing {
         }
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => {
-            let pairs: Vec<String> =
-                readings.iter().map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
-            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {}.", pairs.join("; ")))
+            let named = readings.iter().take(2).map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word()));
+            let pairs = named.collect::<Vec<_>>().join("; ");
+            let more = match readings.len().saturating_sub(2) {
+                0 => String::new(),
+                more => format!("; and {more} more"),
+            };
+            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {pairs}{more}."))
         }
         (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
         (Proof::Proved { since }, _) => {

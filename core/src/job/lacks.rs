@@ -3,9 +3,9 @@
 use super::Job;
 use super::steps::{Lack, Step};
 use crate::journal::EntryId;
-use crate::journal::fact::{About, On, Rotation, SourceKind};
+use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, uncovered};
-use crate::prove::{Reading, Role, Standing, System, volts};
+use crate::prove::{Role, Standing};
 
 impl Job {
     /// What `step` still lacks.
@@ -200,44 +200,6 @@ impl Job {
         }
         for point in self.points.iter().filter(|p| p.sign.is_some()) {
             lacks.push(Lack { text: format!("The sign is still at {}.", point.label), firm: false });
-        }
-    }
-
-    /// The pairs to read when the supply is back: every line against neutral, or line to line where there is no neutral.
-    pub fn presence_pairs(&self) -> Vec<(String, String)> {
-        let conductors = self.conductors();
-        let lines: Vec<&str> = conductors.iter().filter(|c| c.role == Role::Line).map(|c| c.name.as_str()).collect();
-        match conductors.iter().find(|c| c.role == Role::Neutral) {
-            Some(neutral) => lines.iter().map(|line| ((*line).to_owned(), neutral.name.clone())).collect(),
-            None => [(0, 1), (1, 2), (2, 0)].map(|(a, b)| (lines[a].to_owned(), lines[b].to_owned())).into(),
-        }
-    }
-
-    fn presence_lacks(&self, soft: &mut dyn FnMut(String)) {
-        for (first, then) in self.presence_pairs() {
-            match self.presence_of(&first, &then) {
-                None => soft(format!("{first} – {then}: not read.")),
-                Some(reading) if !reading.indicates(0) => {
-                    soft(format!("{first} – {then}: {}. A line is missing: open again and find out.", reading.word()));
-                }
-                // 10 % either side of the nominal voltage: IEC 60038.
-                Some(Reading::Millivolts(mv)) if mv.abs_diff(self.nominal) > self.nominal / 10 => {
-                    soft(format!(
-                        "{first} – {then}: {} V, nominal {} V. Find out why.",
-                        volts(mv),
-                        volts(self.nominal)
-                    ));
-                }
-                Some(_) => {}
-            }
-        }
-        match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
-            (System::OnePhase, _) | (_, Some((_, Rotation::Clockwise | Rotation::NotNeeded, _))) => {}
-            (_, Some((_, Rotation::Anticlockwise, _))) => soft(
-                "The rotation is anticlockwise: motors would run backwards. Change the scope of the job, isolate and prove again, and put two lines right."
-                    .into(),
-            ),
-            (_, None) => soft("The rotation is not read.".into()),
         }
     }
 }

@@ -8,6 +8,7 @@ mod case;
 mod fold;
 pub mod gate;
 mod lacks;
+mod presence;
 pub(crate) use lacks::waiting;
 
 pub mod steps;
@@ -15,6 +16,7 @@ pub mod steps;
 use crate::journal::fact::{About, Duty, Found, On, ProvedOn, Rotation, SourceKind};
 use crate::journal::{EntryId, Hlc, Stamp};
 use crate::point::{Lock, LockBox, Point, uncovered};
+use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Reading, Run, Standing, System, Taken, Test, Voided};
 
 /// A job as the journal tells it.
@@ -42,6 +44,8 @@ pub struct Job {
     pub nominal: u32,
     /// Greatest reading that counts as dead, millivolts.
     pub dead_limit: u32,
+    /// What the supply is held against when it is back.
+    pub tolerance: Tolerance,
     /// The permit: its reference, or why there is none.
     pub permit: Option<(Stamp, Result<String, String>)>,
     /// Who takes part.

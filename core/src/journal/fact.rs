@@ -9,6 +9,8 @@ use serde::{Deserialize, Serialize};
 
 use super::EntryId;
 use crate::point::{Means, PointKind};
+pub use crate::prove::judge::energised::Rotation;
+use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, Reading, System};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
@@ -39,6 +41,9 @@ pub enum Fact {
         nominal_millivolts: u32,
         /// The greatest reading that the company counts as dead, in millivolts; 0 unless it set one.
         dead_limit_millivolts: u32,
+        /// What the supply is held against when it is back.
+        #[serde(default, skip_serializing_if = "Tolerance::is_usual")]
+        tolerance: Tolerance,
     },
     /// The job is now about something else or more.
     ScopeChanged { scope: String, why: String },
@@ -256,18 +261,6 @@ pub enum ProvedOn {
     ProvingUnit(EntryId),
     /// A source known to be live.
     KnownSource,
-}
-
-/// The rotation of three lines.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Rotation {
-    /// L1, L2, L3.
-    Clockwise,
-    /// L1, L3, L2.
-    Anticlockwise,
-    /// There is nothing that rotates.
-    NotNeeded,
 }
 
 impl SourceKind {

@@ -139,8 +139,10 @@ pub enum GivenValue {
 /// How it was shown that the protective conductor really is earth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum ReferenceProof {
-    /// Not said, or not done.
+    /// Not said.
     #[default]
+    Unsaid,
+    /// Not done.
     No,
     /// Read against a known live line of another supply before or after: the full voltage to earth appeared.
     KnownLine,
@@ -184,7 +186,7 @@ impl Case {
             readings: Vec::new(),
             proved_before: None,
             proved_after: None,
-            reference_proved: ReferenceProof::No,
+            reference_proved: ReferenceProof::Unsaid,
         }
     }
 

@@ -10,6 +10,7 @@ use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::job::steps::Step;
 use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
+use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow};
 use crate::words;
@@ -134,6 +135,9 @@ pub fn new_job(look: &Look) -> Page {
     let hint = "0 unless your company set a limit. 50 V is the extra-low voltage boundary, not a limit for dead.";
     let limit = look.draft_or("limit", "0");
     page.field("limit", "Greatest reading that counts as dead, in volts", hint, limit, EntryKind::Number, 8);
+    let usual = word_of(&Tolerance::default());
+    let tolerances = options(&Tolerance::ALL, Tolerance::word);
+    page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
     page.main("Open this job", "open-job");
     page
 }
@@ -227,6 +231,7 @@ fn open_job(act: &mut Act) -> Result<(), String> {
     if dead_limit_millivolts >= DEAD_LIMIT_BELOW {
         return Err("The limit for dead has to be below 50 V. Write 0 unless your company set one.".into());
     }
+    let tolerance = picked::<Tolerance>(act, "tolerance", "Choose the tolerance of the supply.")?;
     let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
     let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
     let site = match known {
@@ -244,6 +249,7 @@ fn open_job(act: &mut Act) -> Result<(), String> {
         order,
         nominal_millivolts,
         dead_limit_millivolts,
+        tolerance,
     };
     let job = act.keep(None, opened)?;
     act.keep(Some(job), Fact::WorkerJoined { person: acting, duty: Duty::InCharge })?;

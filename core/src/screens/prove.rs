@@ -234,7 +234,8 @@ fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[pro
     let off = lit.last().map(|t| format!("Take the probe off {} first, then off {}", t.then, t.first));
     let off = off.unwrap_or_else(|| "Take the probes off".into());
     page.caution(Tone::Forbid, format!("Treat as live. {off}, and put the cover between you and it."));
-    for taken in lit {
+    // The rest stands in the table of readings below: what to do must not be pushed off the screen.
+    for taken in lit.iter().take(3) {
         page.fact(
             format!("{} – {}", taken.first, taken.then),
             format!("{}, expected no indication ({})", taken.reading.word(), look.by(&taken.stamp)),

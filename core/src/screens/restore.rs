@@ -206,20 +206,8 @@ fn presence(look: &Look, job: &Job, page: &mut Page) {
     );
     let pairs = job.presence_pairs();
     for (first, then) in &pairs {
-        let Some(reading) = job.presence_of(first, then) else { continue };
-        page.fact(format!("Read {first} – {then}"), reading.word());
-        if let Reading::Millivolts(mv) = reading
-            && off_nominal(mv, job.nominal)
-        {
-            page.caution(
-                Tone::Warn,
-                format!(
-                    "{first} – {then}: {}. That is more than 10 % away from the nominal {} of this job (IEC 60038). Find out why \
-                     before a circuit goes on.",
-                    reading.word(),
-                    Reading::Millivolts(job.nominal).word()
-                ),
-            );
+        if let Some(reading) = job.presence_of(first, then) {
+            page.fact(format!("Read {first} – {then}"), reading.word());
         }
     }
     let rows = pairs.iter().map(|(first, then)| PadRow {
@@ -250,10 +238,10 @@ fn presence(look: &Look, job: &Job, page: &mut Page) {
 fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
     page.heading("Rotation of the lines");
     if let Some((stamp, rotation, how)) = &job.rotation {
-        let word = ROTATIONS.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
+        let word = Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
         page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
     }
-    let options = ROTATIONS.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
+    let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
     page.choice("rotation", "Which way it turns", options, look.draft("rotation"));
     let hint = "Instrument and where it was read, or why it is not needed.";
     page.entry("rotation-how", "How you know", hint, look.draft("rotation-how"));
@@ -264,19 +252,8 @@ fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
     }
 }
 
-const ROTATIONS: [(Rotation, &str, &str); 3] = [
-    (Rotation::Clockwise, "clockwise", "Clockwise: L1, L2, L3"),
-    (Rotation::Anticlockwise, "anticlockwise", "Anticlockwise: L1, L3, L2"),
-    (Rotation::NotNeeded, "not-needed", "Not needed: nothing rotates"),
-];
-
 fn pair_field(first: &str, then: &str) -> String {
     format!("presence-{first}-{then}")
-}
-
-/// Whether a reading is more than 10 % away from the nominal voltage, the limit of IEC 60038.
-fn off_nominal(mv: u32, nominal: u32) -> bool {
-    u64::from(mv.abs_diff(nominal)) * 10 > u64::from(nominal)
 }
 
 fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
@@ -303,7 +280,7 @@ fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
 fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
     let ask = "Choose which way it turns.";
     let value = act.need("rotation", ask)?;
-    let (rotation, ..) = ROTATIONS.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
+    let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
     let how = act.need("rotation-how", "Write how you know the rotation, or why it is not needed.")?;
     act.keep(Some(job), Fact::RotationRead { rotation, how })?;
     act.onward(job, Step::Presence)

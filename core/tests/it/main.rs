@@ -1,11 +1,13 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
 mod desk;
+mod energised;
 mod faults;
 mod gates;
 mod holes;
 mod journal;
 mod journeys;
+mod judge;
 mod locks;
 mod order;
 mod replay;

@@ -184,6 +184,13 @@ def one_line_live(rng) -> Board:
     return b
 
 
+def one_line_live_four_poles(rng) -> Board:
+    """The circuits are shed and the neutral is opened: everything but one line hangs free."""
+    b = _board(rng, {"one-line-live"}, neutral_opened=True)
+    _close(rng, b, [str(rng.choice(b.lines))])
+    return b
+
+
 def two_lines_live(rng) -> Board:
     b = _board(rng, {"two-lines-live"}, neutral=bool(rng.random() < 0.7), neutral_opened=False)
     dead = str(rng.choice(b.lines))
@@ -292,6 +299,6 @@ def induced(rng) -> Board:
 
 
 FAMILIES = [
-    healthy, neutral_drop, not_isolated, high_leg, high_leg_one_line, corner_grounded, one_line_live, two_lines_live, backfeed,
+    healthy, neutral_drop, not_isolated, high_leg, high_leg_one_line, corner_grounded, one_line_live, one_line_live_four_poles, two_lines_live, backfeed,
     open_neutral, borrowed_neutral, another_phase, floating, broken_reference, induced,
 ]

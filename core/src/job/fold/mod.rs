@@ -52,6 +52,7 @@ impl Job {
             order,
             nominal_millivolts,
             dead_limit_millivolts,
+            tolerance,
         } = &entry.body.fact
         else {
             return None;
@@ -68,6 +69,7 @@ impl Job {
             order: *order,
             nominal: *nominal_millivolts,
             dead_limit: *dead_limit_millivolts,
+            tolerance: *tolerance,
             permit: None,
             workers: Vec::new(),
             told: Vec::new(),

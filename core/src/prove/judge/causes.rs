@@ -165,9 +165,30 @@ fn some_lines(b: &mut Build) {
             b.add(Cause::OneLineLive, b.named(&[k]), 1.0 + prior, &[], scaled(spots));
         }
         // The others raised in part, through loads or through the cable's capacitance.
-        let others: Vec<usize> = lines.iter().copied().filter(|o| *o != k).collect();
-        if others.len() <= 3 {
+        // A neutral that was opened hangs free as well.
+        let opened: &[usize] = if scene.neutral_opened == Some(false) { &[] } else { &scene.neutrals };
+        let dead: Vec<usize> = lines.iter().copied().filter(|o| *o != k).collect();
+        for (free, prior) in [(&[][..], 3.0), (opened, if scene.neutral_opened.is_some() { 3.0 } else { 5.0 })] {
+            let others = [&dead[..], free].concat();
             let count = others.len();
+            if count > 4 || (free.is_empty() && prior != 3.0) {
+                continue;
+            }
+            // So free that nothing is read to them; alike, all of them; each in its own way.
+            let mut spots = vec![Spot::ZERO; n];
+            spots[k].x = 1.0;
+            others.iter().for_each(|o| spots[*o].soft = 1e6);
+            b.add(Cause::OneLineLive, b.named(&[k]), prior - 1.0, &[], scaled(spots));
+            let list = others.clone();
+            let place: Place = Box::new(move |p| {
+                let mut spots = vec![Spot::ZERO; n];
+                spots[k].x = p[0];
+                list.iter().for_each(|o| spots[*o] = Spot { x: p[0] * p[1], y: 0.0, soft: 10f64.powf(p[2]) });
+                spots
+            });
+            let more = [(0.3, 0.0, 0.9), (scene.load() + 0.5, -1.0, 6.0)];
+            b.add_loose(Cause::OneLineLive, b.named(&[k]), prior, 0.03, &more, place);
+            b.forgive(2);
             let mut more = vec![(0.3, 0.0, 0.7); count];
             more.extend(vec![(scene.load() - 0.5, -1.0, 4.5); count]);
             let place: Place = Box::new(move |p| {
@@ -178,7 +199,7 @@ fn some_lines(b: &mut Build) {
                 }
                 spots
             });
-            b.add(Cause::OneLineLive, b.named(&[k]), 3.0, &more, place);
+            b.add(Cause::OneLineLive, b.named(&[k]), prior, &more, place);
             b.forgive(2 * count);
         }
     }
@@ -268,7 +289,7 @@ fn neutral(b: &mut Build) {
         };
         for (cause, prior, start, low, high) in [
             (Cause::BorrowedNeutral, 1.0 + mixed + closed + shaken, 0.95, 0.6, 1.1),
-            (Cause::NeutralDrop, mixed, 0.02, 0.0, 0.05),
+            (Cause::NeutralDrop, mixed, 0.02, 0.0, 0.04),
         ] {
             let (lines, states) = (lines.clone(), states.clone());
             let place: Place = Box::new(move |p| {
@@ -290,7 +311,7 @@ fn neutral(b: &mut Build) {
     if m <= 4 {
         for (cause, prior, start, low, high) in [
             (Cause::BorrowedNeutral, 2.0 + closed + shaken, 0.95, 0.6, 1.1),
-            (Cause::NeutralDrop, 2.0, 0.02, 0.0, 0.05),
+            (Cause::NeutralDrop, 2.0, 0.02, 0.0, 0.04),
         ] {
             let lines = lines.clone();
             let place: Place = Box::new(move |p| {

@@ -4,7 +4,8 @@ use super::Judgement;
 use crate::screens::parts::{Drawing, Ink, Shape};
 
 const SIZE: f32 = 360.0;
-const EDGE: f32 = 54.0;
+/// Room for two lines of text about a dot.
+const EDGE: f32 = 60.0;
 /// Conductors closer than this, in the drawing's units, share one dot and one label.
 const TOUCH: f32 = 16.0;
 
@@ -15,9 +16,11 @@ pub fn drawing(judgement: &Judgement) -> Option<(Drawing, String)> {
     let (low_y, high_y) = ends(spots.iter().map(|s| s.y as f32));
     let reach = (high_x - low_x).max(high_y - low_y).max(1.0);
     let scale = (SIZE - 2.0 * EDGE) / reach;
+    // As high as it has to be: most faults lie on one line.
+    let height = (high_y - low_y) * scale + 2.0 * EDGE;
     let at = |x: f32, y: f32| {
         let (dx, dy) = (x - (low_x + high_x) / 2.0, y - (low_y + high_y) / 2.0);
-        (SIZE / 2.0 + dx * scale, SIZE / 2.0 - dy * scale)
+        (SIZE / 2.0 + dx * scale, height / 2.0 - dy * scale)
     };
 
     let mut heaps: Vec<(f32, f32, Vec<&str>)> = Vec::new();
@@ -28,39 +31,54 @@ pub fn drawing(judgement: &Judgement) -> Option<(Drawing, String)> {
             None => heaps.push((x, y, vec![&s.name])),
         }
     }
+    let volts = |name: &str| spots.iter().find(|s| s.name == name).map_or(0.0, |s| s.x.hypot(s.y));
     let (x0, y0) = at(0.0, 0.0);
-    let mut shapes = vec![
-        Shape::Line { x1: 8.0, y1: y0, x2: SIZE - 8.0, y2: y0, thick: 1.0, ink: Ink::Quiet },
-        Shape::Line { x1: x0, y1: 8.0, x2: x0, y2: SIZE - 8.0, thick: 1.0, ink: Ink::Quiet },
-    ];
+    let cross = |x, y| Shape::Line { x1: x0 - x, y1: y0 - y, x2: x0 + x, y2: y0 + y, thick: 1.0, ink: Ink::Quiet };
+    let mut shapes = vec![cross(24.0, 0.0), cross(0.0, 24.0)];
     for (x, y, _) in &heaps {
         shapes.push(Shape::Line { x1: x0, y1: y0, x2: *x, y2: *y, thick: 2.0, ink: Ink::Ink });
     }
     for (x, y, names) in &heaps {
         shapes.push(Shape::Circle { x: *x, y: *y, r: 7.0, thick: 3.0, filled: true, ink: Ink::Ink });
         // Away from the middle, so that a label does not lie on its own line.
-        let above = *y <= SIZE / 2.0;
-        let text = names.join(" ");
+        let above = *y <= height / 2.0;
+        let name = names.join(" ");
+        let size = if name.chars().count() > 14 { 12.0 } else { 18.0 };
+        let x = x.clamp(EDGE, SIZE - EDGE);
+        shapes.push(Shape::Text { x, y: if above { y - 34.0 } else { y + 28.0 }, size, text: name, ink: Ink::Ink });
+        let volts = format!("{:.0} V", volts(names[0]));
         shapes.push(Shape::Text {
-            x: x.clamp(EDGE, SIZE - EDGE),
-            y: if above { y - 14.0 } else { y + 28.0 },
-            size: if text.chars().count() > 14 { 12.0 } else { 18.0 },
-            text,
+            x,
+            y: if above { y - 14.0 } else { y + 48.0 },
+            size: 15.0,
+            text: volts,
             ink: Ink::Ink,
         });
+    }
+    let zero = zero(judgement);
+    if !heaps.iter().any(|(x, y, _)| (x - x0).hypot(y - y0) < TOUCH) {
+        shapes.push(Shape::Circle { x: x0, y: y0, r: 7.0, thick: 2.0, filled: false, ink: Ink::Quiet });
+        shapes.push(Shape::Text { x: x0, y: y0 + 28.0, size: 14.0, text: zero.into(), ink: Ink::Quiet });
     }
     let words: Vec<String> = heaps
         .iter()
         .map(|(_, _, names)| {
-            let first = spots.iter().find(|s| s.name == names[0]);
-            let volts = first.map_or(0.0, |s| s.x.hypot(s.y)).round();
+            let volts = volts(names[0]).round();
             let list = names.join(", ");
             let is = if names.len() == 1 { "is" } else { "are" };
-            format!("{list} {is} {volts} V from the origin")
+            if volts < 1.0 { format!("{list} {is} at {zero}") } else { format!("{list} {is} {volts} V from {zero}") }
         })
         .collect();
     let label = format!("Potentials that fit the readings: {}. Directions are relative only.", words.join("; "));
-    Some((Drawing { width: SIZE, height: SIZE, shapes }, label))
+    Some((Drawing { width: SIZE, height, shapes }, label))
+}
+
+/// What the middle of the cross stands for.
+fn zero(judgement: &Judgement) -> &'static str {
+    match judgement.diagnoses.first().map(|d| d.cause.as_str()) {
+        Some("broken-reference" | "floating-supply") => "the supply's middle",
+        _ => "earth",
+    }
 }
 
 /// The least and the greatest, with the origin between them.

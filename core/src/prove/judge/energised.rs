@@ -2,12 +2,14 @@
 //!
 //! This judges a supply that is meant to be live; nothing here bears on whether anything is dead.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
-/// Which tolerance the site works to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// Which tolerance of the supply voltage the site works to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Tolerance {
     /// IEC 60038: 10 % either way.
+    #[default]
     Iec60038,
     /// United Kingdom, 230 V: +10 %, -6 % (UKSI 1994/3021).
     Uk,
@@ -15,62 +17,74 @@ pub enum Tolerance {
     AnsiC841A,
 }
 
+/// Which way the lines turn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Rotation {
+    /// L1, L2, L3.
+    Clockwise,
+    /// L1, L3, L2.
+    Anticlockwise,
+    /// Nothing that turns is connected.
+    NotNeeded,
+}
+
 /// How the supply is arranged.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Arrangement {
     /// Three lines about a neutral.
     Star,
-    /// A delta with the middle of L3-L1 as neutral: L2 is the high leg.
-    HighLeg,
-    /// A delta with L1 at earth, and no neutral.
-    CornerGrounded,
+    /// A delta with the middle of one side as neutral: the line across from it is the high leg, here the one with this index.
+    HighLeg(usize),
+    /// A delta with the line of this index at earth, and no neutral.
+    CornerGrounded(usize),
 }
 
-/// Which way the lines turn, from an indicator of rotation.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Rotation {
-    /// L1, L2, L3.
-    Clockwise,
-    /// L3, L2, L1.
-    Anticlockwise,
-}
-
-/// What was read, in volts. A delta's lines are read to earth or mid-point where a star's are read to neutral.
+/// What was read, in volts; `None` where it was not read, or where only presence was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Energised {
-    /// L1, L2, L3 to neutral, mid-point or earth.
-    pub to_neutral: [f64; 3],
-    /// L1-L2, L2-L3, L3-L1.
-    pub between: [f64; 3],
+pub struct Energised<'a> {
+    /// What the lines are called; `L` alone is read to neutral only.
+    pub lines: [&'a str; 3],
+    /// What they are read to: neutral, mid-point or earth.
+    pub other: &'a str,
+    /// Each line to `other`.
+    pub to_other: [Option<f64>; 3],
+    /// First to second, second to third, third to first.
+    pub between: [Option<f64>; 3],
     /// Nominal line-to-line voltage.
     pub line_line: f64,
-    /// How the supply is arranged.
-    pub arrangement: Arrangement,
+    /// How it is arranged; `None` where the lines' voltages to `other` say nothing, as on an unearthed supply.
+    pub arrangement: Option<Arrangement>,
     /// Which tolerance counts.
     pub tolerance: Tolerance,
-    /// Which way it turned before the work and turns now, if that was read.
-    pub rotation: Option<(Rotation, Rotation)>,
 }
 
-/// What an energised supply shows.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Presence {
-    /// Everything is there and within tolerance, and the rotation is as before.
-    pub as_expected: bool,
-    /// What is not, as sentences.
-    pub why: Vec<String>,
-    /// Unbalance of the line-to-line voltages in per cent; `None` if one is missing.
-    pub unbalance: Option<f64>,
-}
-
-/// Below this share of what is expected a line counts as missing, not as low.
+/// Below this share of what is expected a line counts as missing, not as low (common practice, no source).
 const MISSING: f64 = 0.2;
-/// More unbalance than this is told. IEC 61000-2-2 takes 2 % (negative over positive sequence) as the level to be compatible with.
+/// More unbalance than this is told, in per cent. IEC 61000-2-2 takes 2 % (negative over positive sequence) as the level to be
+/// compatible with (from memory).
 const UNBALANCE: f64 = 2.0;
-/// How far line-to-line and line-to-neutral may part, in proportion, before one of them is doubted.
+/// How far line-to-line and line-to-neutral may part, in proportion, before one of them is doubted (common practice, no source).
 const TOGETHER: f64 = 0.05;
 
 impl Tolerance {
+    /// All, the usual one first.
+    pub const ALL: [Tolerance; 3] = [Tolerance::Iec60038, Tolerance::Uk, Tolerance::AnsiC841A];
+
+    /// In words.
+    pub fn word(self) -> &'static str {
+        match self {
+            Tolerance::Iec60038 => "IEC 60038: 10 % either way",
+            Tolerance::Uk => "United Kingdom: +10 %, -6 %",
+            Tolerance::AnsiC841A => "ANSI C84.1 Range A: 5 % either way",
+        }
+    }
+
+    /// Whether it is the one that counts where none was chosen.
+    pub fn is_usual(&self) -> bool {
+        *self == Tolerance::default()
+    }
+
     /// The least and the greatest voltage that a nominal one allows.
     pub fn band(self, nominal: f64) -> (f64, f64) {
         let (less, more) = match self {
@@ -82,85 +96,131 @@ impl Tolerance {
     }
 }
 
+impl Rotation {
+    /// All, with what a choice is called in a form, and in words.
+    pub const ALL: [(Rotation, &'static str, &'static str); 3] = [
+        (Rotation::Clockwise, "clockwise", "Clockwise: L1, L2, L3"),
+        (Rotation::Anticlockwise, "anticlockwise", "Anticlockwise: L1, L3, L2"),
+        (Rotation::NotNeeded, "not-needed", "Not needed: nothing rotates"),
+    ];
+}
+
 impl Arrangement {
-    /// What L1, L2 and L3 read to neutral, mid-point or earth at this line-to-line voltage.
-    pub fn to_neutral(self, line_line: f64) -> [f64; 3] {
+    /// What the three lines read to neutral, mid-point or earth at this line-to-line voltage.
+    pub fn to_other(self, line_line: f64) -> [f64; 3] {
         let root = 3f64.sqrt();
+        let mut volts = [line_line / root; 3];
         match self {
-            Arrangement::Star => [line_line / root; 3],
-            Arrangement::HighLeg => [line_line / 2.0, line_line / 2.0 * root, line_line / 2.0],
-            Arrangement::CornerGrounded => [0.0, line_line, line_line],
+            Arrangement::Star => {}
+            Arrangement::HighLeg(high) => {
+                volts = [line_line / 2.0; 3];
+                volts[high % 3] *= root;
+            }
+            Arrangement::CornerGrounded(corner) => {
+                volts = [line_line; 3];
+                volts[corner % 3] = 0.0;
+            }
         }
+        volts
     }
 }
 
-/// Judges an energised supply.
-pub fn energised(read: &Energised) -> Presence {
+/// What does not look as it should, as sentences; none where everything that was read fits.
+pub fn energised(read: &Energised) -> Vec<String> {
+    let mut why = against(read);
+    if !why.is_empty() && read.arrangement == Some(Arrangement::Star) {
+        // A delta that somebody took for a star: the voltages are right, the arrangement is not what was written down.
+        for at in 0..3 {
+            for (arrangement, name) in [
+                (Arrangement::HighLeg(at), "a delta with its mid-point earthed; this line is the high leg"),
+                (Arrangement::CornerGrounded(at), "a delta with this line earthed"),
+            ] {
+                // The nominal voltage was given for a star; which delta's it is, the readings between the lines say.
+                let all = read.between.iter().flatten();
+                let line_line = if all.clone().count() == 3 { all.sum::<f64>() / 3.0 } else { continue };
+                let whole = read.to_other.iter().all(Option::is_some);
+                if whole && against(&Energised { arrangement: Some(arrangement), line_line, ..*read }).is_empty() {
+                    why.push(format!(
+                        "{}: these are the voltages of {name}. Make sure which supply this is.",
+                        read.lines[at]
+                    ));
+                }
+            }
+        }
+    }
+    why
+}
+
+/// The same for the arrangement as it stands.
+fn against(read: &Energised) -> Vec<String> {
     let mut why = Vec::new();
-    let expected = read.arrangement.to_neutral(read.line_line);
-    let lines = ["L1", "L2", "L3"];
-    let other = if read.arrangement == Arrangement::CornerGrounded { "earth" } else { "neutral" };
-    for k in 0..3 {
-        check(&mut why, &format!("{} to {other}", lines[k]), read.to_neutral[k], expected[k], read);
+    if let Some(expected) = read.arrangement.map(|a| a.to_other(read.line_line)) {
+        for ((line, volts), nominal) in read.lines.iter().zip(read.to_other).zip(expected) {
+            check(&mut why, &format!("{line} – {}", read.other), volts, nominal, read);
+        }
     }
-    let pairs = ["L1 to L2", "L2 to L3", "L3 to L1"];
-    for (pair, volts) in pairs.iter().zip(read.between) {
-        check(&mut why, pair, volts, read.line_line, read);
+    for (k, volts) in read.between.into_iter().enumerate() {
+        check(&mut why, &format!("{} – {}", read.lines[k], read.lines[(k + 1) % 3]), volts, read.line_line, read);
     }
-    let all = [read.to_neutral, read.between].concat();
-    if why.is_empty() && all.iter().all(|v| v.is_finite()) {
-        together(&mut why, read, &expected);
+    if why.is_empty() {
+        together(&mut why, read);
     }
-    let unbalance = unbalance(read.between);
-    if let Some(percent) = unbalance.filter(|u| *u > UNBALANCE) {
+    if let Some(percent) = unbalance(read.between).filter(|u| *u > UNBALANCE) {
         why.push(format!(
-            "The line-to-line voltages are unbalanced by {percent:.1} %; look for a broken neutral or a lost line."
+            "The line-to-line voltages are unbalanced by {percent:.1} %. Look for a broken neutral or a lost line."
         ));
     }
-    match read.rotation {
-        Some((before, now)) if before != now => {
-            why.push("The lines turn the other way than before the work: motors would run backwards. Two lines are exchanged.".into());
-        }
-        _ => {}
-    }
-    Presence { as_expected: why.is_empty(), why, unbalance }
+    why
 }
 
 /// Whether one reading is there and within tolerance.
-fn check(why: &mut Vec<String>, what: &str, volts: f64, nominal: f64, read: &Energised) {
+fn check(why: &mut Vec<String>, what: &str, volts: Option<f64>, nominal: f64, read: &Energised) {
+    let Some(volts) = volts else { return };
     let (least, most) = read.tolerance.band(nominal);
-    if !volts.is_finite() || volts < 0.0 {
-        why.push(format!("{what} has no reading."));
-    } else if nominal == 0.0 {
+    if nominal == 0.0 {
         // The earthed corner: a few volts are the drop along the way.
         if volts > MISSING * read.line_line {
-            why.push(format!("{what} reads {volts:.1} V, and this corner should be at earth."));
+            why.push(format!("{what}: {volts:.1} V, and this line should be at earth."));
         }
     } else if volts < MISSING * nominal {
-        why.push(format!("{what} reads {volts:.1} V: it is missing."));
+        why.push(format!("{what}: {volts:.1} V. A line is missing: open again and find out."));
     } else if volts < least || volts > most {
-        why.push(format!("{what} reads {volts:.1} V, outside {least:.1} to {most:.1} V."));
+        why.push(format!(
+            "{what}: {volts:.1} V, outside {least:.1} to {most:.1} V ({}). Find out why.",
+            read.tolerance.word()
+        ));
     }
 }
 
 /// Line-to-line against line-to-neutral: the square root of three in a star.
-fn together(why: &mut Vec<String>, read: &Energised, expected: &[f64; 3]) {
-    let sum: f64 = expected.iter().sum();
-    let ratio = read.between.iter().sum::<f64>() / read.to_neutral.iter().sum::<f64>();
-    let wanted = 3.0 * read.line_line / sum;
+fn together(why: &mut Vec<String>, read: &Energised) {
+    let Some(expected) = read.arrangement.map(|a| a.to_other(read.line_line)) else { return };
+    let (mut between, mut other) = (0.0, 0.0);
+    for (line, volts) in read.between.iter().zip(read.to_other) {
+        let (Some(line), Some(volts)) = (line, volts) else { return };
+        between += line;
+        other += volts;
+    }
+    let wanted = 3.0 * read.line_line / expected.iter().sum::<f64>();
+    let ratio = between / other;
     if (ratio / wanted - 1.0).abs() > TOGETHER {
-        why.push("The line-to-line voltages do not belong to those to neutral: read both again.".into());
+        why.push(format!(
+            "Line to line is {ratio:.2} times line to {}, and should be {wanted:.2} times. Read both again.",
+            read.other
+        ));
     }
 }
 
 /// Negative over positive sequence from the three line-to-line magnitudes, in per cent: the true unbalance factor as
-/// IEC 61000-4-30 gives it for magnitudes, sqrt((1 - sqrt(3 - 6 b)) / (1 + sqrt(3 - 6 b))) with b = sum of V^4 / (sum of V^2)^2.
-pub fn unbalance(between: [f64; 3]) -> Option<f64> {
-    if between.iter().any(|v| !v.is_finite() || *v <= 0.0) {
-        return None;
+/// IEC 61000-4-30 gives it for magnitudes, sqrt((1 - sqrt(3 - 6 b)) / (1 + sqrt(3 - 6 b))) with b = sum of V^4 / (sum of V^2)^2
+/// (the formula from memory; a test holds it against symmetrical components). `None` if one is missing.
+pub fn unbalance(between: [Option<f64>; 3]) -> Option<f64> {
+    let mut volts = [0.0; 3];
+    for (to, from) in volts.iter_mut().zip(between) {
+        *to = from.filter(|v| v.is_finite() && *v > 0.0)?;
     }
-    let square: f64 = between.iter().map(|v| v * v).sum();
-    let b = between.iter().map(|v| v.powi(4)).sum::<f64>() / (square * square);
+    let square: f64 = volts.iter().map(|v| v * v).sum();
+    let b = volts.iter().map(|v| v.powi(4)).sum::<f64>() / (square * square);
     let root = (3.0 - 6.0 * b).max(0.0).sqrt();
     Some(100.0 * ((1.0 - root).max(0.0) / (1.0 + root)).sqrt())
 }

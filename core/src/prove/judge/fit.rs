@@ -63,8 +63,13 @@ pub(super) fn miss(obs: &Obs, spots: &[Spot]) -> f64 {
 }
 
 /// One standard deviation of `obs` under a model that is `loose`.
-fn sigma(obs: &Obs, model: &Model) -> f64 {
-    if model.small && obs.exact { obs.meter.hypot(0.5) } else { obs.sigma.hypot(model.loose * obs.lo) }
+fn sigma(obs: &Obs, model: &Model, small: bool) -> f64 {
+    match (small, obs.exact) {
+        (true, true) => obs.meter.hypot(0.5),
+        // The lowest steps are the sharp ones in volts.
+        (true, false) => 0.5 + 0.02 * obs.lo,
+        (false, _) => obs.sigma.hypot(model.loose * obs.lo),
+    }
 }
 
 /// Beyond this many standard deviations a robust fit gives a reading less and less weight.
@@ -74,10 +79,12 @@ const CAUCHY: f64 = 2.0;
 /// A `robust` fit weighs great misses less (Cauchy's loss), so that one wrong reading does not drag it.
 pub(super) fn solve(model: &Model, scene: &Scene, skip: Option<usize>, robust: bool) -> Fitted {
     let obs = &scene.obs;
+    // Beside a reading of many volts, wrong or not, nothing else is sharp either.
+    let small = model.small && skip.is_none_or(|k| obs[k].lo < 24.0);
     let residuals = |p: &[f64]| -> Vec<f64> {
         let spots = (model.place)(p);
         let missed = |(k, o)| {
-            let r = if Some(k) == skip { 0.0 } else { miss(o, &spots) / sigma(o, model) };
+            let r = if Some(k) == skip { 0.0 } else { miss(o, &spots) / sigma(o, model, small) };
             if robust { r.signum() * CAUCHY * (r / CAUCHY).powi(2).ln_1p().sqrt() } else { r }
         };
         // A supply is near its nominal voltage, however wide the steps of an indicator are.
@@ -134,7 +141,7 @@ pub(super) fn solve(model: &Model, scene: &Scene, skip: Option<usize>, robust: b
         .iter()
         .enumerate()
         .filter(|(k, o)| Some(*k) != skip && o.exact)
-        .map(|(_, o)| 2.0 * (sigma(o, model) / o.sigma).ln())
+        .map(|(_, o)| 2.0 * (sigma(o, model, small) / o.sigma).ln())
         .sum();
     r.truncate(obs.len());
     Fitted { spots: (model.place)(&p), chi: chi + width, residuals: r }

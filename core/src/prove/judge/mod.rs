@@ -103,7 +103,8 @@ pub fn judge(case: &Case) -> Judgement {
 fn explain(case: &Case, scene: &Scene, out: &mut Judgement) {
     let (ranked, repeat) = blunder::rank(case, scene);
     let least = ranked.first().map_or(0.0, |r| r.total);
-    for r in ranked.iter().filter(|r| r.total <= least + SHOWN).take(3) {
+    let shown = |r: &&Ranked| r.total <= least + SHOWN && (r.cause != Cause::Misplaced || !repeat.is_empty());
+    for r in ranked.iter().filter(shown).take(3) {
         let mut said = diagnosis(r.cause, &r.which, fit_of(scene, r));
         if r.cause == Cause::Misplaced
             && let Some(pair) = repeat.first()

@@ -19,6 +19,7 @@ pub(super) fn reference(b: &mut Build) {
         (_, ReferenceProof::Failed) => (Cause::BrokenReference, -8.0),
         (Earthing::It, _) => (Cause::FloatingSupply, 0.0),
         (_, ReferenceProof::No) => (Cause::BrokenReference, 0.0),
+        (_, ReferenceProof::Unsaid) => (Cause::BrokenReference, 3.0),
         _ => (Cause::BrokenReference, 6.0),
     };
 

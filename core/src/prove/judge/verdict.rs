@@ -6,6 +6,11 @@ use super::Verdict;
 /// Sentences about the same thing are not repeated for each pair beyond this many.
 const NAMED: usize = 12;
 
+/// A file may say nothing of the reference; then the verdict holds on a condition, which is said first. In the app the proof of the
+/// reference is a step of its own, and the condition cannot arise.
+const UNSAID: &str = "Only if the reference was shown to be earth, which is not said here: if it is broken, live conductors can read zero on every pair. \
+                      Do the reference test of the plan and say how (reference_proved).";
+
 /// Whether this counts as an indication of voltage.
 pub(super) fn indicates(case: &Case, value: GivenValue) -> bool {
     match value {
@@ -45,10 +50,12 @@ pub(super) fn verdict(case: &Case) -> (Verdict, Vec<String>) {
         0 => "without any indication".to_owned(),
         mv => format!("with no indicator lit and no number above {} V", volts(mv)),
     };
-    let mut why = vec![
-        format!("All {count} pairs were read {limit}, and the indicator worked before and after."),
-        format!("The reference was shown to be earth: {}.", reference(case.reference_proved)),
-    ];
+    let mut why = vec![format!("All {count} pairs were read {limit}, and the indicator worked before and after.")];
+    if case.reference_proved == ReferenceProof::Unsaid {
+        why.insert(0, UNSAID.to_owned());
+    } else {
+        why.push(format!("The reference was shown to be earth: {}.", reference(case.reference_proved)));
+    }
     if case.readings.iter().all(|g| g.impedance == Impedance::Low) {
         why.push("A low impedance pulls an interference voltage down only while it touches.".into());
     }
@@ -160,6 +167,6 @@ fn reference(proof: ReferenceProof) -> &'static str {
         ReferenceProof::KnownLine => "a known live line read its full voltage to it",
         ReferenceProof::SecondEarth => "it was read against a second, independent earth",
         ReferenceProof::Continuity => "its path to the main earthing terminal was measured",
-        ReferenceProof::No | ReferenceProof::Failed => "not shown",
+        ReferenceProof::Unsaid | ReferenceProof::No | ReferenceProof::Failed => "not shown",
     }
 }

@@ -1,34 +1,51 @@
 //! What may be behind an indication: the judge's diagnosis as a drawing, a sentence and the next action. It never changes what is proved.
 
+use std::sync::{Mutex, PoisonError};
+
 use super::super::build::Page;
 use super::super::cx::Look;
 use super::super::parts::{Opt, Pad, PadRow, Tone};
 use super::field_of;
 use crate::job::Job;
-use crate::prove::judge::{drawing, judge};
-use crate::prove::{Run, Test};
+use crate::prove::judge::{Judgement, drawing, judge};
+use crate::prove::{Case, Run, Test};
 
 /// Shows the likeliest causes of what was read.
 pub fn view(page: &mut Page, job: &Job) {
-    let said = judge(&job.case());
+    let said = judged(job.case());
     if said.diagnoses.is_empty() && said.repeat.is_empty() {
         return;
     }
     page.heading("What may be behind it");
-    if let Some((picture, label)) = drawing::drawing(&said) {
-        page.drawing(label, picture);
-    }
     for (i, diagnosis) in said.diagnoses.iter().enumerate() {
         let label = if i == 0 { "Likeliest" } else { "Or" };
-        page.fact(format!("{label}, fits {} %", (diagnosis.fit * 100.0).round()), diagnosis.explains.clone());
+        page.fact(format!("{label} (fits {} %)", (diagnosis.fit * 100.0).round()), diagnosis.explains.clone());
         if i == 0 {
             page.fact("Next", diagnosis.next.clone());
+            // The sentence and the next action first: they are what a person with a live board in front of them needs.
+            if let Some((picture, label)) = drawing::drawing(&said) {
+                page.drawing(label, picture);
+            }
         }
     }
     for [a, b] in &said.repeat {
         page.fact("Does not belong to the others", format!("{a} – {b}: measure this pair again."));
     }
-    page.para("This is a guess from the readings. No guess makes a conductor dead.");
+    page.para("A guess from the readings, and from how common each cause is. No guess makes a conductor dead.");
+}
+
+/// Judging takes tens of milliseconds and the screen is drawn again after every touch: the last answer is kept with its question.
+fn judged(case: Case) -> Judgement {
+    static LAST: Mutex<Option<(Case, Judgement)>> = Mutex::new(None);
+    let mut last = LAST.lock().unwrap_or_else(PoisonError::into_inner);
+    match &*last {
+        Some((asked, said)) if *asked == case => said.clone(),
+        _ => {
+            let said = judge(&case);
+            *last = Some((case, said.clone()));
+            said
+        }
+    }
 }
 
 /// The pairs not read yet, for finding the cause where the site's rules let a person measure on.
