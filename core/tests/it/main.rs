@@ -11,3 +11,4 @@ mod judge;
 mod locks;
 mod order;
 mod replay;
+mod tag;

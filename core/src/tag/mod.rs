@@ -1,0 +1,7 @@
+//! Tags: what a QR code at a point of isolation says.
+//!
+//! Promises: a text with one wrong or two exchanged characters is not taken for a tag (ISO 7064 MOD 37-2). Start at [`TagId`].
+
+mod id;
+
+pub use id::{LENGTH, MARK, TagError, TagId, check};
