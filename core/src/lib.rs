@@ -8,6 +8,7 @@ uniffi::setup_scaffolding!();
 
 pub mod app;
 pub mod demo;
+pub mod evidence;
 pub mod job;
 pub mod journal;
 pub mod journey;

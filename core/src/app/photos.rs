@@ -1,13 +1,15 @@
-//! Photos on disk: one file each, named by its SHA-256, written whole before the entry that names it.
+//! Photos on disk: the original, named by its SHA-256, and two copies to show and share, all written whole before the
+//! entry that names it.
 
 use std::fs::{self, File};
 use std::io::Write;
 use std::path::Path;
 
-use sha2::{Digest, Sha256};
+use crate::evidence::{self, Checked};
 
-/// Most bytes of a photo: a 12 MP camera file has 3 to 6 MB.
-pub const MAX_PHOTO_BYTES: usize = 40 << 20;
+/// A copy is named by its original's SHA-256, and this.
+const THUMBNAIL: &str = ".320.jpg";
+const WORKING: &str = ".1600.jpg";
 
 /// A photo that is now on disk.
 pub struct Kept {
@@ -19,28 +21,27 @@ pub struct Kept {
     pub media: &'static str,
 }
 
-/// Keeps `bytes` in `folder`. The error is a sentence for the person.
+/// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
 pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
-    if bytes.is_empty() {
-        return Err("The photo is empty. Take it again.".into());
-    }
-    if bytes.len() > MAX_PHOTO_BYTES {
-        return Err("The photo has more than 40 MB. Set the camera to a smaller size and take it again.".into());
-    }
-    let media = sniff(bytes)?;
-    let sha256: String = Sha256::digest(bytes).iter().map(|b| format!("{b:02x}")).collect();
-    let path = folder.join(&sha256);
-    if !path.exists() {
-        write(folder, &path, bytes)
-            .map_err(|e| format!("The photo could not be written to disk ({e}). Free some space and take it again."))?;
+    let Checked { sha256, media, thumbnail, working, .. } = evidence::check(bytes).map_err(|e| e.to_string())?;
+    // The original first: should the power go, the copies can be made again from it.
+    for (suffix, content) in [("", bytes), (WORKING, &working), (THUMBNAIL, &thumbnail)] {
+        let path = folder.join(format!("{sha256}{suffix}"));
+        if !path.exists() {
+            write(folder, &path, content).map_err(|e| {
+                format!("The photo could not be written to disk ({e}). Free some space and take it again.")
+            })?;
+        }
     }
     Ok(Kept { sha256, length: bytes.len() as u64, media })
 }
 
-/// A kept photo's bytes.
-pub fn load(folder: &Path, sha256: &str) -> Option<Vec<u8>> {
+/// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg` or `.1600.jpg` behind it for a copy.
+/// Photos from before there were copies give the original.
+pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
+    let sha256 = name.strip_suffix(THUMBNAIL).or_else(|| name.strip_suffix(WORKING)).unwrap_or(name);
     let hex = sha256.len() == 64 && sha256.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
-    if hex { fs::read(folder.join(sha256)).ok() } else { None }
+    if hex { fs::read(folder.join(name)).or_else(|_| fs::read(folder.join(sha256))).ok() } else { None }
 }
 
 fn write(folder: &Path, path: &Path, bytes: &[u8]) -> std::io::Result<()> {
@@ -57,17 +58,4 @@ fn write(folder: &Path, path: &Path, bytes: &[u8]) -> std::io::Result<()> {
         let _ = fs::remove_file(&half);
     }
     written
-}
-
-fn sniff(bytes: &[u8]) -> Result<&'static str, String> {
-    match bytes {
-        [0xff, 0xd8, 0xff, ..] => Ok("image/jpeg"),
-        [0x89, b'P', b'N', b'G', 0x0d, 0x0a, 0x1a, 0x0a, ..] => Ok("image/png"),
-        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Ok("image/webp"),
-        [_, _, _, _, b'f', b't', b'y', b'p', ..] => {
-            Err("This photo is in a format (HEIC) that cannot be kept here. Set the camera to JPEG and take it again."
-                .into())
-        }
-        _ => Err("This file is not a JPEG, PNG or WebP picture. Choose a photo.".into()),
-    }
 }

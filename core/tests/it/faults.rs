@@ -142,6 +142,23 @@ fn photos_of_the_wrong_kind_are_refused_with_advice() {
 }
 
 #[test]
+fn a_photo_is_kept_with_copies_and_without_its_copies_too() {
+    use stillbar_core::evidence::check;
+    let (folder, _device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let photo = check(demo::PHOTO).unwrap();
+    let name = |suffix: &str| format!("{}{suffix}", photo.sha256);
+    for (suffix, bytes) in [("", demo::PHOTO), (".320.jpg", &photo.thumbnail), (".1600.jpg", &photo.working)] {
+        assert_eq!(field.photo(name(suffix)).as_deref(), Some(bytes), "{suffix:?}");
+    }
+    for wrong in [name(".640.jpg"), name(".part"), format!("../photos/{}", photo.sha256), "aa.320.jpg".into()] {
+        assert_eq!(field.photo(wrong), None);
+    }
+    // As a version without copies left it.
+    std::fs::remove_file(folder.path().join("photos").join(name(".320.jpg"))).unwrap();
+    assert_eq!(field.photo(name(".320.jpg")).as_deref(), Some(demo::PHOTO));
+}
+
+#[test]
 fn the_demo_plays() {
     let folder = tempfile::tempdir().unwrap();
     demo::seed(&folder.path().to_string_lossy(), Device::new(5)).unwrap();

@@ -2,6 +2,7 @@
 
 mod desk;
 mod energised;
+mod evidence;
 mod faults;
 mod gates;
 mod holes;
@@ -10,5 +11,6 @@ mod journeys;
 mod judge;
 mod locks;
 mod order;
+mod pictures;
 mod replay;
 mod tag;

@@ -1,0 +1,118 @@
+//! What is said of a picture that is kept all the same.
+
+use std::fmt;
+
+use super::Exposure;
+use crate::tag::TagId;
+
+/// Sharpness below which a picture is said to be blurred (common practice, no source; a picture of a plain wall is below
+/// it too, which is why nothing is refused).
+pub const BLURRED_BELOW: f32 = 40.0;
+/// Mean brightness, and share of pixels with nothing in them, from which the light is spoken of (common practice, no source).
+const DARK_BELOW: f32 = 40.0;
+const BRIGHT_ABOVE: f32 = 225.0;
+const BLACK_ABOVE: f32 = 0.7;
+const WHITE_ABOVE: f32 = 0.5;
+
+/// What is poor about a picture, or who its tag belongs to. Each is written as a sentence for the person.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Warning {
+    /// Out of focus, moved, or nothing in it.
+    Blurred,
+    /// Too little light.
+    Dark,
+    /// Too much light.
+    Bright,
+    /// The tag of another point.
+    OtherTag {
+        /// What the tag belongs to.
+        belongs: String,
+        /// What the picture was taken for.
+        here: String,
+    },
+    /// A tag of ours that belongs to nothing known to this device.
+    UnknownTag {
+        /// The tag.
+        tag: TagId,
+        /// What the picture was taken for.
+        here: String,
+    },
+    /// A tag was to be seen and is not.
+    NoTag {
+        /// What the picture was taken for.
+        here: String,
+    },
+}
+
+impl fmt::Display for Warning {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Warning::Blurred => f.write_str(
+                "This picture seems blurred: look at the label in it, and take it again if you cannot read it.",
+            ),
+            Warning::Dark => f.write_str("This picture is very dark: add light and take it again if you can."),
+            Warning::Bright => {
+                f.write_str("This picture is very bright: turn away from the light and take it again if you can.")
+            }
+            Warning::OtherTag { belongs, here } if belongs == here => {
+                write!(f, "The tag in this picture belongs to another point that is called {here} too.")
+            }
+            Warning::OtherTag { belongs, here } => {
+                write!(f, "The tag in this picture belongs to {belongs}, not {here}.")
+            }
+            Warning::UnknownTag { tag, here } => write!(
+                f,
+                "The tag in this picture, {}, belongs to nothing that this device knows, and not to {here}.",
+                tag.spaced()
+            ),
+            Warning::NoTag { here } => write!(f, "No tag can be read in this picture, and {here} has one."),
+        }
+    }
+}
+
+pub(super) fn of_light(sharpness: f32, light: &Exposure) -> Vec<Warning> {
+    let mut warnings = Vec::new();
+    if sharpness < BLURRED_BELOW {
+        warnings.push(Warning::Blurred);
+    }
+    if light.mean < DARK_BELOW || light.black > BLACK_ABOVE {
+        warnings.push(Warning::Dark);
+    }
+    if light.mean > BRIGHT_ABOVE || light.white > WHITE_ABOVE {
+        warnings.push(Warning::Bright);
+    }
+    warnings
+}
+
+/// Compares the tags `found` in a picture with the ones `expected` of what it was taken for, which is called `here`;
+/// `name_of` tells what a tag belongs to.
+///
+/// One expected tag is enough: its neighbours may well be in the picture too. Without one, every tag that was found is
+/// named. Where none is expected and none found, there is nothing to say.
+pub fn tag_warnings(
+    found: &[TagId],
+    expected: &[TagId],
+    name_of: &dyn Fn(TagId) -> Option<String>,
+    here: &str,
+) -> Vec<Warning> {
+    let here = here.to_owned();
+    if found.is_empty() {
+        return if expected.is_empty() { Vec::new() } else { vec![Warning::NoTag { here }] };
+    }
+    if found.iter().any(|tag| expected.contains(tag)) {
+        return Vec::new();
+    }
+    let mut warnings = Vec::new();
+    for tag in found {
+        let here = here.clone();
+        let warning = match name_of(*tag) {
+            Some(belongs) => Warning::OtherTag { belongs, here },
+            None => Warning::UnknownTag { tag: *tag, here },
+        };
+        // A point may have two tags, and a tag may be read twice.
+        if !warnings.contains(&warning) {
+            warnings.push(warning);
+        }
+    }
+    warnings
+}
