@@ -5,7 +5,7 @@ import zlib
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, sync_playwright
+from playwright.sync_api import Browser, Playwright, sync_playwright
 
 # Before the first import of support, so that its assertions show their values when they fail.
 pytest.register_assert_rewrite("support")
@@ -36,12 +36,18 @@ def desk(desks, tmp_path: Path) -> Desk:
 
 
 @pytest.fixture(scope="session")
-def browser() -> Browser:
-    """One Chromium for all tests."""
+def playwright() -> Playwright:
+    """What drives every Chromium."""
     with sync_playwright() as playwright:
-        browser = launch(playwright)
-        yield browser
-        browser.close()
+        yield playwright
+
+
+@pytest.fixture(scope="session")
+def browser(playwright: Playwright) -> Browser:
+    """One Chromium for all tests but those that need arguments of their own."""
+    browser = launch(playwright)
+    yield browser
+    browser.close()
 
 
 @pytest.fixture

@@ -11,6 +11,8 @@
 //! read N – L2 = 0.3
 //! sign Signature of the person who takes it back = Ida Holm
 //! photo Photo of Q1
+//! photo Photo of Q1 = STB0123456789AB7
+//! scan Scan with the camera = STB0123456789AB7
 //! wait 3
 //! see Proved dead
 //! unseen Begin work
@@ -21,6 +23,7 @@
 use crate::app::Field;
 use crate::screens::as_text;
 use crate::screens::parts::{Block, Errand, Filled, Outcome, Screen};
+use crate::tag::Symbol;
 
 /// What a journey needs beside the app.
 pub struct Props<'a> {
@@ -51,12 +54,22 @@ fn step(field: &Field, screen: &Screen, line: &str, form: &mut Vec<Filled>, prop
     match verb {
         "tap" => {
             let action = action(screen, rest)?;
-            if let Some(token) = act(field, screen, action, form) {
+            // A camera that is asked for shows nothing yet: `scan` says what comes before it.
+            if let Some(Errand::TakePhoto { token, .. }) = act(field, screen, action, form) {
                 field.deliver(token, photo(props));
             }
             form.clear();
         }
+        "scan" => {
+            let (label, code) = pair()?;
+            let Some(Errand::ScanTag { token, .. }) = act(field, screen, action(screen, label)?, form) else {
+                return Err("no camera was asked for".into());
+            };
+            field.deliver(token, frame(code));
+            form.clear();
+        }
         "photo" => {
+            let (rest, shows) = pair().map_or((rest, None), |(label, code)| (label, Some(code)));
             let action = screen
                 .blocks
                 .iter()
@@ -65,8 +78,10 @@ fn step(field: &Field, screen: &Screen, line: &str, form: &mut Vec<Filled>, prop
                     _ => None,
                 })
                 .ok_or("there is no such place for a photo")?;
-            let token = act(field, screen, action, form).ok_or("no photo was asked for")?;
-            field.deliver(token, photo(props));
+            let Some(Errand::TakePhoto { token, .. }) = act(field, screen, action, form) else {
+                return Err("no photo was asked for".into());
+            };
+            field.deliver(token, shows.map_or_else(|| Ok(photo(props)), photo_of)?);
             form.clear();
         }
         "fill" => {
@@ -102,16 +117,30 @@ fn photo(props: &Props) -> Outcome {
     Outcome::Photo { media_type: "image/png".into(), bytes: props.photo.to_vec() }
 }
 
-/// Sends the action with the whole form, as a shell does; a photo's token comes back if one is asked for.
-fn act(field: &Field, screen: &Screen, action: String, form: &[Filled]) -> Option<String> {
+/// A photo with this code in it.
+fn photo_of(code: &str) -> Result<Outcome, String> {
+    let (side, luma) = Symbol::of_text(code).luma(12);
+    let mut bytes = Vec::new();
+    let mut picture = png::Encoder::new(&mut bytes, side, side);
+    picture.set_color(png::ColorType::Grayscale);
+    let written = picture.write_header().and_then(|mut w| w.write_image_data(&luma));
+    written.map_err(|e| e.to_string())?;
+    Ok(Outcome::Photo { media_type: "image/png".into(), bytes })
+}
+
+/// A frame of the camera with this code in it.
+fn frame(code: &str) -> Outcome {
+    let (side, luma) = Symbol::of_text(code).luma(8);
+    Outcome::Frame { width: side, height: side, luma }
+}
+
+/// Sends the action with the whole form, as a shell does; the errand comes back that waits for an answer.
+fn act(field: &Field, screen: &Screen, action: String, form: &[Filled]) -> Option<Errand> {
     let mut input = standing_values(screen);
     for filled in form {
         set(&mut input, filled.field.clone(), &filled.value);
     }
-    field.act(Some(screen.turn), action, input).into_iter().find_map(|errand| match errand {
-        Errand::TakePhoto { token, .. } => Some(token),
-        Errand::Ring { .. } => None,
-    })
+    field.act(Some(screen.turn), action, input).into_iter().find(|e| !matches!(e, Errand::Ring { .. }))
 }
 
 fn standing_values(screen: &Screen) -> Vec<Filled> {

@@ -115,6 +115,7 @@ function settle(answer) {
   show(answer);
   for (const errand of answer.errands) {
     if (errand.errand === "ring") location.href = `tel:${errand.number.replace(/[^\d+*#]/g, "")}`;
+    if (errand.errand === "scan-tag") scan(errand.token, errand.hint);
     if (errand.errand === "take-photo") choose((file) => alone(async () => settle(await deliver(errand.token, file))));
   }
 }

@@ -14,6 +14,9 @@ pub const MOST_TYPED: usize = 256 * 1024;
 /// A photo of 100 megapixels as JPEG is below this.
 pub const MOST_PHOTO: usize = 40 * 1024 * 1024;
 
+/// A frame of a camera, one byte a pixel: no preview is larger.
+pub const MOST_FRAME: usize = 4096 * 2304;
+
 /// An answer that is not what was asked for: one or two sentences for the person.
 pub struct Say(StatusCode, Cow<'static, str>);
 

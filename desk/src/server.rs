@@ -6,6 +6,7 @@
 //! | `POST /act` | the person did something; the new screen and the errands |
 //! | `POST /edit` | one draft, kept before the answer |
 //! | `POST /deliver?token=` | a photo's bytes, or `{"why": ..}` if there is none; the new screen |
+//! | `POST /frame?token=&width=&height=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
 //! | `GET /photo/{sha256}` | a kept photo |
 //!
 //! An answer that is not 2xx is one or two sentences of plain text.
@@ -26,7 +27,7 @@ use serde::{Deserialize, Serialize};
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
 use tokio::sync::{Notify, Semaphore};
 
-use crate::body::{MOST_PHOTO, MOST_TYPED, Say, is_json, json, whole};
+use crate::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED, Say, is_json, json, whole};
 use crate::{guard, render};
 
 /// Photos that may be in memory at once.
@@ -86,10 +87,12 @@ pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
         .route("/edit", post(edit::<B>))
         .layer(DefaultBodyLimit::max(MOST_TYPED))
         .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)))
+        .route("/frame", post(frame::<B>).layer(DefaultBodyLimit::max(MOST_FRAME)))
         .route("/", get(page::<B>))
         .route("/photo/{sha256}", get(photo::<B>))
         .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
         .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
+        .route("/camera.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/camera.js"))))
         .route("/icon.svg", get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))))
         .fallback(|| async { Say::new(StatusCode::NOT_FOUND, "There is nothing here. The desk is at /.") })
         .with_state(desk)
@@ -210,6 +213,29 @@ async fn deliver<B: Brain>(
     call(move || {
         let errands = desk.brain.deliver(token, outcome);
         shown(&desk.brain.screen(), errands)
+    })
+    .await
+}
+
+#[derive(Deserialize)]
+struct Frame {
+    token: String,
+    width: u32,
+    height: u32,
+}
+
+async fn frame<B: Brain>(
+    State(desk): State<Desk<B>>,
+    Query(Frame { token, width, height }): Query<Frame>,
+    body: Result<Bytes, BytesRejection>,
+) -> Result<Response, Say> {
+    let luma = whole(body)?.into();
+    call(move || {
+        let before = desk.brain.screen().turn;
+        let errands = desk.brain.deliver(token, Outcome::Frame { width, height, luma });
+        let screen = desk.brain.screen();
+        // Nothing in it: the page goes on looking, and need not draw the screen again.
+        if screen.turn == before { StatusCode::NO_CONTENT.into_response() } else { shown(&screen, errands) }
     })
     .await
 }

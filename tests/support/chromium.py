@@ -16,8 +16,8 @@ ARGUMENTS = [
 ]
 
 
-def launch(playwright: Playwright) -> Browser:
-    """A headless Chromium."""
+def launch(playwright: Playwright, *more: str) -> Browser:
+    """A headless Chromium, with `more` arguments."""
     found = shutil.which("chromium") or shutil.which("chromium-browser")
     assert found, "Chromium is not installed; tests/run installs it"
-    return playwright.chromium.launch(executable_path=found, args=ARGUMENTS)
+    return playwright.chromium.launch(executable_path=found, args=[*ARGUMENTS, *more])

@@ -5,14 +5,14 @@ use std::path::Path;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
+use super::shoot::WAITING;
 use super::standing::standing;
-use super::{OpenError, Platform, photos};
+use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::gate::Gate;
-use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::cx::{Act, Look};
-use crate::screens::parts::{Button, Errand, Filled, Notice, Outcome, Screen, Tone};
+use crate::screens::cx::{Act, Look, TagKnown};
+use crate::screens::parts::{Button, Errand, Filled, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
 use crate::words;
@@ -25,7 +25,7 @@ const MAX_JOBS: usize = 32;
 
 /// See the module.
 pub struct Inner {
-    store: Store,
+    pub(super) store: Store,
     platform: Arc<dyn Platform>,
     key: DeviceKey,
     clock: Clock,
@@ -38,14 +38,16 @@ pub struct Inner {
     locks: Vec<LockRow>,
     /// Entries of the act under way, not on disk yet.
     pending: Vec<Entry>,
-    route: Route,
+    pub(super) route: Route,
     drafts: BTreeMap<String, String>,
-    turn: u64,
-    notice: Option<Notice>,
+    pub(super) turn: u64,
+    pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
     stale: bool,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
-    wanted: Option<(String, EntryId, EntryId)>,
+    pub(super) wanted: Option<(String, EntryId, EntryId)>,
+    /// The token of a scan under way; it ends when the person goes elsewhere.
+    pub(super) scanning: Option<String>,
 }
 
 impl Inner {
@@ -76,6 +78,7 @@ impl Inner {
             notice: None,
             stale: false,
             wanted: None,
+            scanning: None,
             store,
             platform,
         };
@@ -97,7 +100,7 @@ impl Inner {
     }
 
     /// Everything in memory that follows from the disk, read again.
-    fn reload(&mut self) -> Result<(), String> {
+    pub(super) fn reload(&mut self) -> Result<(), String> {
         let said = |e: crate::store::StoreError| e.to_string();
         self.pending.clear();
         self.jobs.clear();
@@ -202,7 +205,7 @@ impl Inner {
     }
 
     /// Writes what the act kept, in one transaction.
-    fn commit(&mut self) -> Result<(), String> {
+    pub(super) fn commit(&mut self) -> Result<(), String> {
         if self.pending.is_empty() {
             return Ok(());
         }
@@ -234,12 +237,13 @@ impl Inner {
             },
             "up" => self.go(self.route.up().unwrap_or(Route::Home)),
             "photo" => return self.want_photo(arg),
+            "scan" => return self.want_scan(arg),
             _ => return self.do_act(verb, arg, input),
         }
         Vec::new()
     }
 
-    fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
+    pub(super) fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
         let route = self.route;
         let acting = self.acting;
         let mut act = Act { app: self, input, go: None, say: None, alarm: false, errands: Vec::new() };
@@ -256,8 +260,13 @@ impl Inner {
                     let _ = self.store.keep_local("acting", &person.to_string());
                 }
                 if kept {
+                    // A photo that waits for its reason outlives every other act on its screen.
+                    let waiting = if verb == "keep-photo" { String::new() } else { self.draft(WAITING) };
                     let _ = self.store.clear_drafts(&route.to_string());
                     self.drafts.clear();
+                    if !waiting.is_empty() {
+                        self.edit(WAITING, &waiting);
+                    }
                     let text = say.unwrap_or_else(|| "Kept.".into());
                     self.notice = Some(Notice { tone, text });
                 } else if let Some(text) = say {
@@ -281,12 +290,13 @@ impl Inner {
         }
     }
 
-    fn refuse(&mut self, text: String) {
+    pub(super) fn refuse(&mut self, text: String) {
         self.notice = Some(Notice { tone: Tone::Forbid, text });
     }
 
-    fn go(&mut self, route: Route) {
+    pub(super) fn go(&mut self, route: Route) {
         self.route = route;
+        self.scanning = None;
         // Where the person was is a convenience: a full disk must not stop them from looking around.
         let _ = self.store.keep_local("route", &route.to_string());
         self.load_drafts();
@@ -306,58 +316,14 @@ impl Inner {
         let _ = self.store.keep_draft(&self.route.to_string(), field, value);
     }
 
-    fn want_photo(&mut self, of: &str) -> Vec<Errand> {
-        let (Some(job), Ok(of)) = (self.route.job(), of.parse()) else {
-            self.refuse("There is nothing here to photograph.".into());
-            return Vec::new();
-        };
-        let token: String = self.platform.random(8).iter().map(|b| format!("{b:02x}")).collect();
-        self.wanted = Some((token.clone(), job, of));
-        vec![Errand::TakePhoto { token, hint: "Lock, label and switch position in one picture.".into() }]
+    /// A name for an errand that cannot be guessed.
+    pub(super) fn token(&self) -> String {
+        self.platform.random(8).iter().map(|b| format!("{b:02x}")).collect()
     }
 
-    pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
-        self.turn += 1;
-        self.notice = None;
-        let Some((_, job, of)) = self.wanted.take_if(|(wanted, ..)| wanted == token) else {
-            self.refuse("This photo was not asked for any more. Take it again.".into());
-            return Vec::new();
-        };
-        let kept = match outcome {
-            Outcome::Refused { why } => Err(why),
-            Outcome::Photo { bytes, .. } => photos::keep(&self.store.folder.join("photos"), &bytes),
-        };
-        let done = kept.and_then(|photo| {
-            let photos::Kept { sha256, length, media } = photo;
-            let fact = Fact::PhotoTaken { sha256, length, media: media.into(), of, note: String::new() };
-            self.keep(Some(job), fact)?;
-            self.commit()
-        });
-        match done {
-            Ok(()) => {
-                self.notice = Some(Notice { tone: Tone::Plain, text: "The photo is kept.".into() });
-                self.after_photo(job);
-            }
-            Err(why) => {
-                let reloaded = self.reload();
-                self.refuse(reloaded.err().unwrap_or(why));
-            }
-        }
-        Vec::new()
-    }
-
-    /// When the photo was the last thing that a point lacked, the person goes on to what comes next.
-    fn after_photo(&mut self, job: EntryId) {
-        let Route::Step(_, step @ Step::Isolate(_)) = self.route else { return };
-        let mut act = Act { app: self, input: &[], go: None, say: None, alarm: false, errands: Vec::new() };
-        let _ = act.onward(job, step);
-        if let Some(route) = act.go {
-            self.go(route);
-        }
-    }
-
-    pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
-        photos::load(&self.store.folder.join("photos"), sha256)
+    /// What stands in a field of this screen and is not kept yet.
+    pub(super) fn draft(&self, field: &str) -> String {
+        self.drafts.get(field).cloned().unwrap_or_default()
     }
 
     pub(super) fn screen(&mut self) -> Screen {
@@ -372,6 +338,10 @@ impl Inner {
             (Route::TimeLine(id), Some(_)) => self.store.entries_of(*id).unwrap_or_default(),
             _ => Vec::new(),
         };
+        let tag = match self.route {
+            Route::Tag(tag) => self.known(tag),
+            _ => TagKnown::default(),
+        };
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -379,6 +349,7 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            tag: &tag,
             entries: &entries,
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());

@@ -7,6 +7,8 @@ mod errors;
 mod inner;
 mod key;
 mod photos;
+mod scan;
+pub(crate) mod shoot;
 mod standing;
 
 use std::path::Path;

@@ -6,6 +6,8 @@ use std::io::Write;
 use std::path::Path;
 
 use crate::evidence::{self, Checked};
+use crate::tag::TagId;
+use crate::tag::read::{Luma, still};
 
 /// A copy is named by its original's SHA-256, and this.
 const THUMBNAIL: &str = ".320.jpg";
@@ -19,11 +21,17 @@ pub struct Kept {
     pub length: u64,
     /// Media type by the file's own first bytes, whatever it was called.
     pub media: &'static str,
+    /// Tags that were read in it.
+    pub tags: Vec<TagId>,
+    /// What is poor about the picture, as sentences.
+    pub doubts: Vec<String>,
 }
 
 /// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
 pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
-    let Checked { sha256, media, thumbnail, working, .. } = evidence::check(bytes).map_err(|e| e.to_string())?;
+    let photo = evidence::check(bytes).map_err(|e| e.to_string())?;
+    let tags = tags(&photo);
+    let Checked { sha256, media, thumbnail, working, warnings, .. } = photo;
     // The original first: should the power go, the copies can be made again from it.
     for (suffix, content) in [("", bytes), (WORKING, &working), (THUMBNAIL, &thumbnail)] {
         let path = folder.join(format!("{sha256}{suffix}"));
@@ -33,7 +41,18 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
             })?;
         }
     }
-    Ok(Kept { sha256, length: bytes.len() as u64, media })
+    Ok(Kept {
+        sha256,
+        length: bytes.len() as u64,
+        media,
+        tags,
+        doubts: warnings.iter().map(ToString::to_string).collect(),
+    })
+}
+
+/// The tags that are read in a photo.
+fn tags(photo: &Checked) -> Vec<TagId> {
+    Luma::new(photo.luma_width, photo.luma_height, &photo.luma).map(|luma| still(&luma).tags).unwrap_or_default()
 }
 
 /// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg` or `.1600.jpg` behind it for a copy.

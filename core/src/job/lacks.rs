@@ -140,6 +140,15 @@ impl Job {
         }
         if !self.photos_of(point.stamp.id).any(|p| p.stamp.clock > opened.clock) {
             lack(false, format!("No photo shows the lock and label on {at}."));
+        } else if point.tags_now().next().is_some()
+            && !self.photos_of(point.stamp.id).any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag)))
+        {
+            lack(
+                false,
+                format!(
+                    "No photo shows the tag of {at}: lock, label and tag in one picture, or the tag in a second one."
+                ),
+            );
         }
     }
 

@@ -18,6 +18,7 @@ use crate::journal::{EntryId, Hlc, Stamp};
 use crate::point::{Lock, LockBox, Point, uncovered};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Reading, Run, Standing, System, Taken, Test, Voided};
+use crate::tag::TagId;
 
 /// A job as the journal tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -193,6 +194,10 @@ pub struct Photo {
     pub of: EntryId,
     /// A note.
     pub note: String,
+    /// The tags that were read in it.
+    pub tags: Vec<TagId>,
+    /// What was said about it when it was taken.
+    pub doubts: Vec<String>,
 }
 
 /// A turn of the work.
@@ -343,6 +348,22 @@ impl Job {
     /// The latest answer for each kind of source, and every source that was found.
     pub fn found(&self) -> impl Iterator<Item = &Source> {
         self.sources.iter().filter(|s| s.found.is_some())
+    }
+
+    /// The locks that hold a point now: on it, or on a box that holds the key of one on it.
+    pub fn locks_at(&self, point: EntryId) -> Vec<&Lock> {
+        let boxes = self.boxes_of(point);
+        let here = |l: &&Lock| match l.on {
+            On::Point(id) => id == point,
+            On::Box(id) => boxes.iter().any(|b| b.stamp.id == id),
+        };
+        self.locks_on().filter(here).collect()
+    }
+
+    /// The boxes that hold the key of a lock on a point.
+    pub fn boxes_of(&self, point: EntryId) -> Vec<&LockBox> {
+        let holds = |b: &&LockBox| b.keys(&self.locks).iter().any(|l| l.on == On::Point(point));
+        self.boxes.iter().filter(holds).collect()
     }
 
     /// The latest presence reading of a pair.

@@ -12,6 +12,7 @@ use crate::point::{Means, PointKind};
 pub use crate::prove::judge::energised::Rotation;
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, Reading, System};
+use crate::tag::TagId;
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -72,6 +73,12 @@ pub enum Fact {
         /// The other source that it cuts off, or `None` for the normal supply.
         cuts: Option<EntryId>,
     },
+    /// A tag hangs at a point. `why` where it hung somewhere else before.
+    TagBound { tag: TagId, point: EntryId, why: Option<String> },
+    /// A tag no longer hangs at its point: lost, damaged, taken down.
+    TagGone { tag: TagId, point: EntryId, why: String },
+    /// A person read the tag at the point: they stood in front of it.
+    TagRead { tag: TagId, point: EntryId },
     /// A lock box for keys.
     BoxPlaced { label: String, at: String },
     /// A circuit to shed before opening, and to restore after closing.
@@ -98,7 +105,18 @@ pub enum Fact {
     /// A caution sign hangs at a point.
     SignPosted { point: EntryId },
     /// A photo was kept.
-    PhotoTaken { sha256: String, length: u64, media: String, of: EntryId, note: String },
+    /// `tags` are those that were read in it; `doubts` what was said about it; `note` why it was kept all the same.
+    PhotoTaken {
+        sha256: String,
+        length: u64,
+        media: String,
+        of: EntryId,
+        note: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        tags: Vec<TagId>,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        doubts: Vec<String>,
+    },
 
     // ---- locks and keys
     /// The holder offers lock and key to another person.

@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Stamp};
+use crate::tag::TagId;
 
 pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
 
@@ -90,6 +91,28 @@ pub struct Point {
     pub closed: Option<Stamp>,
     /// When the sign was hung, and not taken down since.
     pub sign: Option<Stamp>,
+    /// The tags that hang or hung at it.
+    pub tags: Vec<PointTag>,
+}
+
+/// A tag at a point.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PointTag {
+    /// What it says.
+    pub tag: TagId,
+    /// When it was bound.
+    pub stamp: Stamp,
+    /// When a person last read it there.
+    pub read: Option<Stamp>,
+    /// When and why it came off.
+    pub gone: Option<(Stamp, String)>,
+}
+
+impl Point {
+    /// The tags that hang at it now.
+    pub fn tags_now(&self) -> impl Iterator<Item = &PointTag> {
+        self.tags.iter().filter(|t| t.gone.is_none())
+    }
 }
 
 /// A lock box.

@@ -5,12 +5,22 @@ use std::collections::BTreeMap;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, Stamp};
-use crate::store::LockRow;
+use crate::store::{LockRow, TagRow};
+use crate::tag::TagId;
 use crate::words;
 use crate::world::World;
 
 use super::Route;
 use super::parts::{Errand, Filled};
+
+/// What this device knows of a tag.
+#[derive(Default)]
+pub struct TagKnown {
+    /// Where it hangs or hung, latest first.
+    pub places: Vec<TagRow>,
+    /// The jobs of those places that have a lock on or an owner to be told, and the latest one.
+    pub jobs: Vec<Job>,
+}
 
 /// What a screen may see.
 pub struct Look<'a> {
@@ -26,6 +36,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// What is known of the tag, on its screen only.
+    pub tag: &'a TagKnown,
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
 }
@@ -99,6 +111,21 @@ impl Act<'_> {
     /// People, sites, instruments.
     pub fn world(&self) -> &World {
         &self.app.world
+    }
+
+    /// Where a tag hangs or hung, latest first.
+    pub fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, String> {
+        self.app.places_of(tag)
+    }
+
+    /// Keeps the photo that waits on this screen, with the reason.
+    pub fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), String> {
+        self.app.keep_waiting(job, of, why)
+    }
+
+    /// Keeps what the next view of this screen needs, as if it had been typed.
+    pub fn note(&mut self, field: &str, value: &str) {
+        self.app.edit(field, value);
     }
 
     /// What was given for `field`, trimmed; empty if nothing was.

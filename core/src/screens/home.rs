@@ -52,6 +52,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         1 => vec!["1 owner is not told yet that their lock was forced off.".into()],
         _ => vec![format!("{owed} owners are not told yet that their locks were forced off.")],
     };
+    page.button("Scan a tag", "scan");
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
     if !done.is_empty() {
         page.heading("Finished jobs");

@@ -7,11 +7,12 @@ use super::home::{UNKNOWN, go, id, spare};
 use super::job::{lacking, next};
 use super::parts::{PhotoSeen, PhotoSlot, StepRow, StepState, Tone};
 use super::plan::{in_words, passed};
+use crate::app::shoot::WAITING;
 use crate::job::steps::Step;
 use crate::job::{Circuit, Job};
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
-use crate::point::{Lock, LockBox, Means, Point, uncovered};
+use crate::point::{Means, Point, uncovered};
 
 /// What a step of the isolation shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -40,6 +41,11 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         }
         (Step::Isolate(point), "open") => open(act, &now, point)?,
         (Step::Isolate(point), "lock") => lock(act, &now, point)?,
+        (Step::Isolate(point), "keep-photo") => {
+            let why = act.need("photo-why", "Write why this photo is kept although it shows another point's tag.")?;
+            act.keep_waiting(job, point, why)?;
+            return act.onward(job, step);
+        }
         (Step::Isolate(point), "sign") => Fact::SignPosted { point },
         _ => return Err(UNKNOWN.into()),
     };
@@ -100,6 +106,7 @@ fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, n
 fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let done = passed(look, job, Step::Isolate(point.stamp.id));
     page.fact("Point", in_words(job, point));
+    super::tags::at_point(page, look, job, point);
     if let Some(opened) = &point.opened {
         page.fact("Opened", look.by(opened));
     }
@@ -158,19 +165,8 @@ fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
     Ok(Fact::PointOpened { point, off_load, seen })
 }
 
-/// The boxes that hold the key of a lock on `point`.
-fn boxes_of<'a>(job: &'a Job, point: &Point) -> Vec<&'a LockBox> {
-    let holds = |b: &&LockBox| b.keys(&job.locks).iter().any(|l| l.on == On::Point(point.stamp.id));
-    job.boxes.iter().filter(holds).collect()
-}
-
 fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
-    let boxes = boxes_of(job, point);
-    let here = |l: &&Lock| match l.on {
-        On::Point(id) => id == point.stamp.id,
-        On::Box(id) => boxes.iter().any(|b| b.stamp.id == id),
-    };
-    let locks: Vec<&Lock> = job.locks_on().filter(here).collect();
+    let locks = job.locks_at(point.stamp.id);
     if locks.is_empty() {
         return;
     }
@@ -225,9 +221,26 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     if !locks_lead && point.sign.is_some() && taken.is_empty() {
         page.main("Take the photo now", action.clone());
     }
+    waiting_photo(page, look, at);
     let label = format!("Photo of {at}");
     let hint = "To be read in it: the open position, the lock with its label, the sign.".to_owned();
     page.photo(PhotoSlot { label, hint, action, taken });
+}
+
+/// A photo that shows another point's tag waits here for a reason, or for a better one.
+fn waiting_photo(page: &mut Page, look: &Look, at: &str) {
+    let sha256 = look.draft(WAITING);
+    if sha256.is_empty() {
+        return;
+    }
+    page.caution(
+        Tone::Forbid,
+        format!("The last photo shows the tag of another point, not of {at}. It is not kept in the record yet."),
+    );
+    let taken = vec![PhotoSeen { sha256, label: "The photo that is not kept yet".into() }];
+    page.photo(PhotoSlot { label: "Not kept yet".into(), hint: String::new(), action: String::new(), taken });
+    page.entry("photo-why", "Why it is kept all the same", "It stays with the photo.", look.draft("photo-why"));
+    page.button("Keep it with this reason", "keep-photo");
 }
 
 fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[EntryId]) {
@@ -245,7 +258,7 @@ fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[
     page.choice("owner", "Whose lock it is", people, look.draft_or("owner", &owner));
     page.entry("lock-label", "What is written on the lock", "Name or number", look.draft("lock-label"));
 
-    let boxes = boxes_of(job, point);
+    let boxes = job.boxes_of(point.stamp.id);
     if let Some(first) = boxes.first() {
         let mut places: Vec<_> =
             boxes.iter().map(|b| (b.stamp.id.to_string(), format!("On lock box {}", b.label))).collect();
@@ -285,7 +298,7 @@ fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
     }
     let label = act.need("lock-label", "Write what is on the lock's label.")?;
     let ask = "Choose where the lock is: on the lock box, or on the point itself.";
-    let on = if boxes_of(job, point).is_empty() || act.need("on", ask)? == "point" {
+    let on = if job.boxes_of(point.stamp.id).is_empty() || act.need("on", ask)? == "point" {
         On::Point(point.stamp.id)
     } else {
         On::Box(act.need_id("on", ask)?)

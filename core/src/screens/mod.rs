@@ -15,6 +15,7 @@ mod locks;
 mod plan;
 mod prove;
 mod restore;
+mod tags;
 mod text;
 mod time_line;
 mod work;
@@ -36,6 +37,9 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::People, _) => home::people(look),
         (Route::NewJob, _) => home::new_job(look),
         (Route::Board, _) => home::board(look),
+        (Route::Scan, _) => tags::scan(look),
+        (Route::Tag(tag), _) => tags::view(look, *tag),
+        (Route::PointTags(_, point), Some(job)) => tags::of_point(look, job, *point),
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
@@ -52,6 +56,8 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
 pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
+        Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
+        Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),
         Route::Job(job) | Route::TimeLine(job) => job::act(act, *job, None, verb, arg),
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),

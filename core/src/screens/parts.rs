@@ -353,6 +353,9 @@ pub struct Filled {
 pub enum Errand {
     /// Take or choose a photo; answer with [`Outcome::Photo`] or [`Outcome::Refused`] under `token`.
     TakePhoto { token: String, hint: String },
+    /// Show the camera's picture until a tag is found: send frames as [`Outcome::Frame`] under `token` for as long as the answer holds
+    /// this errand again; [`Outcome::Refused`] if there is no camera.
+    ScanTag { token: String, hint: String },
     /// Ring this number. No answer is expected.
     Ring { number: String },
 }
@@ -363,6 +366,8 @@ pub enum Errand {
 pub enum Outcome {
     /// The photo's file, as the camera or the person gave it, with the media type if known.
     Photo { media_type: String, bytes: Vec<u8> },
+    /// A frame of the camera: `width` times `height` bytes of brightness, row by row from the top left.
+    Frame { width: u32, height: u32, luma: Vec<u8> },
     /// The person or the device refused; `why` is shown.
     Refused { why: String },
 }

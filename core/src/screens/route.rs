@@ -5,6 +5,7 @@ use std::str::FromStr;
 
 use crate::job::steps::Step;
 use crate::journal::EntryId;
+use crate::tag::TagId;
 
 /// A place in the app.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,6 +18,12 @@ pub enum Route {
     NewJob,
     /// All locks that are on.
     Board,
+    /// Scan a tag, or type it.
+    Scan,
+    /// What this device knows of a tag.
+    Tag(TagId),
+    /// The tags of a point of a job.
+    PointTags(EntryId, EntryId),
     /// A job's steps.
     Job(EntryId),
     /// One step.
@@ -40,7 +47,10 @@ impl Route {
     pub fn up(&self) -> Option<Route> {
         match *self {
             Route::Home => None,
-            Route::People | Route::NewJob | Route::Board | Route::Job(_) => Some(Route::Home),
+            Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) | Route::Job(_) => {
+                Some(Route::Home)
+            }
+            Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
             Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
             Route::Shift(job) | Route::TimeLine(job) => Some(Route::Job(job)),
             Route::Lock(job, _) => Some(Route::Locks(job)),
@@ -51,8 +61,9 @@ impl Route {
     /// The job, if this is inside one.
     pub fn job(&self) -> Option<EntryId> {
         match *self {
-            Route::Home | Route::People | Route::NewJob | Route::Board => None,
+            Route::Home | Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
+            Route::PointTags(job, _) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
         }
     }
@@ -65,6 +76,9 @@ impl fmt::Display for Route {
             Route::People => f.write_str("/people"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
+            Route::Scan => f.write_str("/scan"),
+            Route::Tag(tag) => write!(f, "/tag/{tag}"),
+            Route::PointTags(job, point) => write!(f, "/job/{job}/tags/{point}"),
             Route::Job(job) => write!(f, "/job/{job}"),
             Route::Step(job, step) => write!(f, "/job/{job}/step/{}", step.name()),
             Route::Locks(job) => write!(f, "/job/{job}/locks"),
@@ -87,6 +101,9 @@ impl FromStr for Route {
             ["people"] => Route::People,
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
+            ["scan"] => Route::Scan,
+            ["tag", tag] => Route::Tag(tag.parse().map_err(|_| ())?),
+            ["job", job, "tags", point] => Route::PointTags(id(job)?, id(point)?),
             ["job", job] => Route::Job(id(job)?),
             ["job", job, "step", step] => Route::Step(id(job)?, Step::named(step).ok_or(())?),
             ["job", job, "locks"] => Route::Locks(id(job)?),

@@ -68,7 +68,17 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on))
         }
         Fact::SignPosted { point: id } => format!("Caution sign at {}", point(id)),
-        Fact::PhotoTaken { sha256, of, .. } => format!("Photo of {}, SHA-256 {:.8}…", point(of), sha256),
+        Fact::TagBound { tag, point: id, why } => {
+            let why = why.as_ref().map_or_else(String::new, |why| format!(". {why}"));
+            format!("Tag {} hangs at {}{why}", tag.spaced(), point(id))
+        }
+        Fact::TagGone { tag, point: id, why } => format!("Tag {} is off {}: {why}", tag.spaced(), point(id)),
+        Fact::TagRead { tag, point: id } => format!("Tag {} read at {}", tag.spaced(), point(id)),
+        Fact::PhotoTaken { sha256, of, note, doubts, .. } => {
+            let more: String = doubts.iter().map(|d| format!(". {d}")).collect();
+            let note = if note.is_empty() { String::new() } else { format!(" Kept because: {note}") };
+            format!("Photo of {}, SHA-256 {:.8}…{more}{note}", point(of), sha256)
+        }
         Fact::KeyOffered { lock: id, to } => format!("Offered to {}: {}", name(to), lock(id)),
         Fact::KeyTaken { .. } => "Lock and key taken over, signed".into(),
         Fact::ShiftOffered { to, told } => format!("Shift offered to {}: {told}", name(to)),

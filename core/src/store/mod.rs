@@ -16,9 +16,10 @@ use rusqlite::{Connection, OptionalExtension, Row, TransactionBehavior, params};
 
 use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Hlc};
+use crate::tag::TagId;
 
 pub use open::{DATABASE, LOCK, StoreError};
-pub use project::{JobRow, LockRow};
+pub use project::{JobRow, LockRow, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 
@@ -144,6 +145,28 @@ impl Store {
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
+    /// Where a tag hangs or hung, latest first, at most twenty.
+    pub fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, StoreError> {
+        let sql = "SELECT point, tag.job, title, label, tag.place, since_ms, zone, gone, \
+                   EXISTS (SELECT 1 FROM lock WHERE lock.job = tag.job AND (is_on = 1 OR owed = 1)) \
+                   FROM tag JOIN job ON job.id = tag.job WHERE tag = ?1 ORDER BY since_ms DESC, point LIMIT 20";
+        let mut query = self.db.prepare_cached(sql)?;
+        let rows = query.query_map([tag.as_str()], |row| {
+            Ok(TagRow {
+                point: EntryId(row.get(0)?),
+                job: EntryId(row.get(1)?),
+                job_title: row.get(2)?,
+                label: row.get(3)?,
+                place: row.get(4)?,
+                since_ms: row.get(5)?,
+                zone: row.get(6)?,
+                gone: row.get(7)?,
+                locked: row.get(8)?,
+            })
+        })?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
     /// What was typed on a screen and not kept yet.
     pub fn drafts(&self, route: &str) -> Result<BTreeMap<String, String>, StoreError> {
         let mut query = self.db.prepare_cached("SELECT field, value FROM draft WHERE route = ?1")?;
@@ -197,7 +220,7 @@ impl Store {
             }
         }
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        tx.execute_batch("DELETE FROM job; DELETE FROM lock;")?;
+        tx.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag;")?;
         for job in by_job.values().filter_map(|entries| Job::fold(entries)) {
             project::write(&tx, &job)?;
         }

@@ -16,7 +16,9 @@ pub const DATABASE: &str = "journal.db";
 /// The file whose lock tells a second process that the folder is in use.
 pub const LOCK: &str = "in-use";
 
-const VERSION: i64 = 1;
+const VERSION: i64 = SCHEMA.len() as i64;
+/// What each version adds to the one before.
+const SCHEMA: [&str; 2] = [include_str!("schema.sql"), include_str!("schema-2.sql")];
 /// A database up to this size is checked whole when it is opened; a larger one would make the start wait.
 const CHECK_WHOLE: u64 = 64 << 20;
 
@@ -92,11 +94,10 @@ fn prepare(db: &Connection) -> rusqlite::Result<()> {
     db.pragma_update(None, "temp_store", "MEMORY")?;
     db.pragma_update(None, "foreign_keys", "ON")?;
     let version: i64 = db.pragma_query_value(None, "user_version", |row| row.get(0))?;
-    if version < 1 {
-        db.execute_batch(&format!(
-            "BEGIN IMMEDIATE; {} PRAGMA user_version = {VERSION}; COMMIT;",
-            include_str!("schema.sql")
-        ))?;
+    if version < VERSION {
+        let from = usize::try_from(version).unwrap_or(0).min(SCHEMA.len());
+        let missing = SCHEMA[from..].concat();
+        db.execute_batch(&format!("BEGIN IMMEDIATE; {missing} PRAGMA user_version = {VERSION}; COMMIT;"))?;
     }
     Ok(())
 }

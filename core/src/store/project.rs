@@ -54,6 +54,29 @@ pub struct LockRow {
     pub owed: bool,
 }
 
+/// A point that a tag hangs or hung at.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TagRow {
+    /// The point.
+    pub point: EntryId,
+    /// Its job.
+    pub job: EntryId,
+    /// Its job's title.
+    pub job_title: String,
+    /// The point's name.
+    pub label: String,
+    /// Where it is.
+    pub place: String,
+    /// Since when the tag hangs there, milliseconds since 1970-01-01T00:00Z.
+    pub since_ms: i64,
+    /// Minutes ahead of UTC at that time.
+    pub zone: i32,
+    /// Why it no longer hangs there.
+    pub gone: Option<String>,
+    /// Whether a lock of that job is on, or an owner is not told yet.
+    pub locked: bool,
+}
+
 /// Two or three words for what stands proved.
 pub fn proof_word(job: &Job) -> &'static str {
     if job.handed.is_some() {
@@ -106,6 +129,29 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
             owed
         ])?;
     }
+    for point in &job.points {
+        for hung in &point.tags {
+            // A tag that came off and hangs again at the same point has one row: how it is now.
+            let later = point.tags.iter().any(|t| t.tag == hung.tag && t.stamp.clock > hung.stamp.clock);
+            if later {
+                continue;
+            }
+            db.prepare_cached(
+                "INSERT INTO tag VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET since_ms = excluded.since_ms, \
+                 zone = excluded.zone, gone = excluded.gone",
+            )?
+            .execute(params![
+                hung.tag.as_str(),
+                point.stamp.id.0,
+                job.id().0,
+                point.label,
+                point.at,
+                hung.stamp.wall,
+                hung.stamp.zone,
+                hung.gone.as_ref().map(|(_, why)| why)
+            ])?;
+        }
+    }
     Ok(())
 }
 
@@ -121,6 +167,11 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
             "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
              CAST(is_on AS TEXT), CAST(owed AS TEXT) FROM lock ORDER BY fit",
             9,
+        ),
+        (
+            "SELECT tag, hex(point), hex(job), label, place, CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
+             coalesce(gone, '') FROM tag ORDER BY tag, point",
+            8,
         ),
     ] {
         let mut query = db.prepare(sql)?;

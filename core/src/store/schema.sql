@@ -1,5 +1,5 @@
--- Version 1. `entry` is the journal; `job`, `lock`, `person` and `photo` are worked out from it in the same transaction and can be
--- made again from nothing. `draft` and `local` belong to this device alone and are not evidence.
+-- Version 1. `entry` is the journal; `job` and `lock` are worked out from it in the same transaction and can be made again from
+-- nothing. `draft` and `local` belong to this device alone and are not evidence.
 -- `body` and `sig` stand side by side at the end of a row, so that rescue can find them in a damaged file.
 CREATE TABLE entry (
     number INTEGER PRIMARY KEY,

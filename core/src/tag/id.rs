@@ -3,6 +3,8 @@
 use std::fmt;
 use std::str::FromStr;
 
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
 /// The characters that a tag may hold, in the order of their values; the check character may also be `*` (36).
 const ALPHABET: &[u8; 36] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 /// What every tag begins with. All of it is in the alphanumeric set of QR codes (ISO/IEC 18004).
@@ -71,6 +73,24 @@ impl FromStr for TagId {
         match check(&bytes[..LENGTH - 1]) {
             Some(wanted) if wanted == bytes[LENGTH - 1] => Ok(TagId(bytes)),
             _ => Err(TagError::Check),
+        }
+    }
+}
+
+/// In the journal a tag is its text.
+impl Serialize for TagId {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.serialize_str(self.as_str())
+    }
+}
+
+/// Only the text as it is printed: one tag has one encoding.
+impl<'de> Deserialize<'de> for TagId {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<TagId, D::Error> {
+        let text = String::deserialize(from)?;
+        match text.parse::<TagId>() {
+            Ok(tag) if tag.as_str() == text => Ok(tag),
+            _ => Err(serde::de::Error::custom("not the text of a tag")),
         }
     }
 }

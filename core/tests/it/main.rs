@@ -14,3 +14,4 @@ mod order;
 mod pictures;
 mod replay;
 mod tag;
+mod tags;

@@ -13,8 +13,13 @@ pub fn photo(id: &str, slot: &PhotoSlot) -> Markup {
     let hint = described(id, &slot.hint);
     html! {
         div #(id) .photo {
-            input .unseen #(input) type="file" accept="image/*" capture="environment" data-photo=(slot.action) aria-describedby=[&hint];
-            label .shutter for=(input) { (sign::camera()) span { (slot.label) } }
+            // Without an action there is nothing to take: the photos are only shown.
+            @if slot.action.is_empty() {
+                p .label { (slot.label) }
+            } @else {
+                input .unseen #(input) type="file" accept="image/*" capture="environment" data-photo=(slot.action) aria-describedby=[&hint];
+                label .shutter for=(input) { (sign::camera()) span { (slot.label) } }
+            }
             @if let Some(hint) = &hint { p .hint #(hint) { (slot.hint) } }
             @if !slot.taken.is_empty() {
                 ul .taken {

@@ -26,6 +26,7 @@ pub fn page(shown: &Screen) -> String {
                 title { (shown.title) " · Stillbar" }
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/style.css";
+                script src="/camera.js" defer {}
                 script src="/desk.js" defer {}
             }
             body {

@@ -15,6 +15,7 @@ fn gallery() {
     for (name, text) in [
         ("style.css", include_str!("../../assets/style.css")),
         ("desk.js", include_str!("../../assets/desk.js")),
+        ("camera.js", include_str!("../../assets/camera.js")),
         ("icon.svg", include_str!("../../assets/icon.svg")),
     ] {
         assert!(!text.is_empty(), "{name}");

@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex};
 use axum::body::Body;
 use axum::http::{HeaderMap, Request, StatusCode};
 use stillbar_core::{Errand, Filled, Outcome, Screen};
-use stillbar_desk::body::{MOST_PHOTO, MOST_TYPED};
+use stillbar_desk::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED};
 use stillbar_desk::guard::POLICY;
 use stillbar_desk::server::{self, Brain};
 use tower::ServiceExt;
@@ -46,6 +46,7 @@ impl Brain for Notes {
             Outcome::Photo { media_type, bytes } => {
                 format!("photo {token} {media_type} {}", bytes.len())
             }
+            Outcome::Frame { width, height, luma } => format!("frame {token} {width} x {height}, {}", luma.len()),
             Outcome::Refused { why } => format!("refused {token} {why}"),
         });
         vec![]
@@ -100,7 +101,12 @@ fn the_page_and_what_it_needs() {
     let page = get("/");
     assert_eq!(page.status, StatusCode::OK);
     assert!(page.text.contains("Plan a job"));
-    for (path, kind) in [("/style.css", "text/css"), ("/desk.js", "text/javascript"), ("/icon.svg", "image/svg+xml")] {
+    for (path, kind) in [
+        ("/style.css", "text/css"),
+        ("/desk.js", "text/javascript"),
+        ("/camera.js", "text/javascript"),
+        ("/icon.svg", "image/svg+xml"),
+    ] {
         assert!(page.text.contains(path), "{path} is not asked for");
         let asset = get(path);
         assert_eq!(asset.status, StatusCode::OK, "{path}");
@@ -205,11 +211,24 @@ fn too_much_is_refused_with_a_sentence() {
         ("/edit", JSON.1, json(MOST_TYPED + 1).into_bytes()),
         ("/act", JSON.1, json(MOST_TYPED + 1).into_bytes()),
         ("/deliver?token=t", "image/jpeg", vec![0; MOST_PHOTO + 1]),
+        ("/frame?token=t&width=1&height=1", "application/octet-stream", vec![0; MOST_FRAME + 1]),
     ] {
         let answer = ask("POST", path, &[HOST, ("content-type", kind)], body);
         assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
         assert!(answer.text.contains("256 KiB") && answer.text.contains("40 MiB"), "{path}: {}", answer.text);
         assert!(answer.noted.is_empty(), "{path} reached the core");
+    }
+}
+
+/// The screen stays as it is here, so there is nothing to draw again.
+#[test]
+fn a_frame_in_which_nothing_is_found_has_no_answer() {
+    let answer = ask("POST", "/frame?token=t&width=2&height=3", &[HOST], vec![0; 6]);
+    assert_eq!((answer.status, answer.noted), (StatusCode::NO_CONTENT, vec!["frame t 2 x 3, 6".to_owned()]));
+    for bad in
+        ["/frame", "/frame?token=t", "/frame?token=t&width=-1&height=1", "/frame?token=t&width=99999999999&height=1"]
+    {
+        assert_eq!(ask("POST", bad, &[HOST], vec![0]).status, StatusCode::BAD_REQUEST, "{bad}");
     }
 }
 

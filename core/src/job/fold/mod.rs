@@ -1,6 +1,7 @@
 //! From entries to a job.
 
 mod locks;
+mod tags;
 
 use std::collections::BTreeSet;
 
@@ -189,7 +190,9 @@ impl Job {
                 opened: None,
                 closed: None,
                 sign: None,
+                tags: Vec::new(),
             }),
+            Fact::TagBound { .. } | Fact::TagGone { .. } | Fact::TagRead { .. } => self.tag(stamp, &entry.body.fact),
             Fact::BoxPlaced { label, at } => {
                 self.boxes.push(LockBox { stamp, label: label.clone(), at: at.clone() });
             }
@@ -209,8 +212,9 @@ impl Job {
                 self.instruments.retain(|c| c.instrument != *instrument);
                 self.instruments.push(Checked { stamp, instrument: *instrument, faults, note: note.clone() });
             }
-            Fact::PhotoTaken { sha256, of, note, .. } => {
-                self.photos.push(Photo { stamp, sha256: sha256.clone(), of: *of, note: note.clone() });
+            Fact::PhotoTaken { sha256, of, note, tags, doubts, .. } => {
+                let (sha256, note, tags, doubts) = (sha256.clone(), note.clone(), tags.clone(), doubts.clone());
+                self.photos.push(Photo { stamp, sha256, of: *of, note, tags, doubts });
             }
             Fact::Deviated { step, why } => {
                 self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });

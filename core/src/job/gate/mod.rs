@@ -14,6 +14,9 @@ use crate::prove::Role;
 use crate::store::LockRow;
 use crate::world::World;
 
+/// Most tags that a point has had in one job.
+const MAX_TAGS: usize = 20;
+
 /// What the gate looks at.
 pub struct Gate<'a> {
     /// People and instruments.
@@ -155,6 +158,21 @@ impl Gate<'_> {
                         pe.name
                     )),
                     None => Ok(()),
+                }
+            }
+            Fact::TagBound { tag, point, .. } | Fact::TagGone { tag, point, .. } | Fact::TagRead { tag, point } => {
+                let Some(at) = job.point(*point) else { return no("There is no such point in this job.") };
+                let hangs = at.tags_now().any(|t| t.tag == *tag);
+                match &fact {
+                    Fact::TagBound { .. } if hangs => no(format!("This tag hangs at {} already.", at.label)),
+                    Fact::TagBound { .. } if at.tags.len() >= MAX_TAGS => {
+                        no(format!("{} had {MAX_TAGS} tags already. Add the point anew.", at.label))
+                    }
+                    Fact::TagGone { why, .. } if why.trim().is_empty() => no("Write what became of the tag."),
+                    Fact::TagGone { .. } | Fact::TagRead { .. } if !hangs => {
+                        no(format!("This tag does not hang at {}.", at.label))
+                    }
+                    _ => Ok(()),
                 }
             }
             Fact::Deviated { step, why } => {

@@ -1,0 +1,121 @@
+//! Photos: asked for, looked at, kept; or held until the person says why a doubtful one is kept all the same.
+
+use super::inner::Inner;
+use super::photos::{self, Kept};
+use crate::evidence::{Warning, tag_warnings};
+use crate::job::steps::Step;
+use crate::journal::{EntryId, Fact};
+use crate::screens::Route;
+use crate::screens::cx::Act;
+use crate::screens::parts::{Errand, Notice, Outcome, Tone};
+use crate::tag::TagId;
+
+/// The field of a point's screen that holds a photo which waits for a reason.
+pub(crate) const WAITING: &str = "photo";
+
+impl Inner {
+    pub(super) fn want_photo(&mut self, of: &str) -> Vec<Errand> {
+        let (Some(job), Ok(of)) = (self.route.job(), of.parse()) else {
+            self.refuse("There is nothing here to photograph.".into());
+            return Vec::new();
+        };
+        let token = self.token();
+        self.wanted = Some((token.clone(), job, of));
+        vec![Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }]
+    }
+
+    pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
+        if self.scanning.as_deref() == Some(token) {
+            return self.scanned(outcome);
+        }
+        self.turn += 1;
+        self.notice = None;
+        let Some((_, job, of)) = self.wanted.take_if(|(wanted, ..)| wanted == token) else {
+            self.refuse("This photo was not asked for any more. Take it again.".into());
+            return Vec::new();
+        };
+        let done = match outcome {
+            Outcome::Refused { why } => Err(why),
+            Outcome::Frame { .. } => Err("A photo was asked for. Take it again.".into()),
+            Outcome::Photo { bytes, .. } => self.take_in(job, of, &bytes),
+        };
+        match done {
+            Ok(notice) => {
+                let kept = notice.tone != Tone::Forbid;
+                self.notice = Some(notice);
+                if kept {
+                    self.after_photo(job);
+                }
+            }
+            Err(why) => {
+                let reloaded = self.reload();
+                self.refuse(reloaded.err().unwrap_or(why));
+            }
+        }
+        Vec::new()
+    }
+
+    /// The file goes to disk first. A picture that shows another point's tag then waits for a reason; any other is kept at once.
+    fn take_in(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
+        let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
+        let doubts = self.tag_doubts(job, of, &photo)?;
+        if let Some(wrong) = doubts.iter().find(|d| matches!(d, Warning::OtherTag { .. })) {
+            self.edit(WAITING, &photo.sha256);
+            let text = format!("{wrong} Take it again, or say below why it is kept.");
+            return Ok(Notice { tone: Tone::Forbid, text });
+        }
+        photo.doubts.extend(doubts.iter().map(ToString::to_string));
+        let doubts = photo.doubts.clone();
+        self.edit(WAITING, "");
+        self.keep(Some(job), fact(photo, of, String::new()))?;
+        self.commit()?;
+        Ok(match doubts.is_empty() {
+            true => Notice { tone: Tone::Plain, text: "The photo is kept.".into() },
+            false => Notice { tone: Tone::Warn, text: format!("The photo is kept. {}", doubts.join(" ")) },
+        })
+    }
+
+    /// What the tags in a photo of a point say against it.
+    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &Kept) -> Result<Vec<Warning>, String> {
+        let Some(point) = self.job(job)?.point(of).cloned() else { return Ok(Vec::new()) };
+        let expected: Vec<TagId> = point.tags_now().map(|t| t.tag).collect();
+        let mut names = Vec::new();
+        for tag in &photo.tags {
+            let place = self.places_of(*tag)?.into_iter().find(|p| p.gone.is_none());
+            names.extend(place.map(|place| (*tag, place.label)));
+        }
+        let name_of = |tag: TagId| names.iter().find(|(t, _)| *t == tag).map(|(_, label)| label.clone());
+        Ok(tag_warnings(&photo.tags, &expected, &name_of, &point.label))
+    }
+
+    /// Keeps the photo that waits, with the reason.
+    pub(crate) fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), String> {
+        let sha256 = self.draft(WAITING);
+        let folder = self.store.folder.join("photos");
+        let bytes = photos::load(&folder, &sha256).ok_or("The photo is not here any more. Take it again.")?;
+        // Looked at again: what was typed in between is no evidence of what is in it.
+        let mut photo = photos::keep(&folder, &bytes)?;
+        let doubts = self.tag_doubts(job, of, &photo)?;
+        photo.doubts.extend(doubts.iter().map(ToString::to_string));
+        self.keep(Some(job), fact(photo, of, why)).map(drop)
+    }
+
+    /// When the photo was the last thing that a point lacked, the person goes on to what comes next.
+    fn after_photo(&mut self, job: EntryId) {
+        let Route::Step(_, step @ Step::Isolate(_)) = self.route else { return };
+        let mut act = Act { app: self, input: &[], go: None, say: None, alarm: false, errands: Vec::new() };
+        let _ = act.onward(job, step);
+        if let Some(route) = act.go {
+            self.go(route);
+        }
+    }
+
+    pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+        photos::load(&self.store.folder.join("photos"), sha256)
+    }
+}
+
+fn fact(photo: Kept, of: EntryId, note: String) -> Fact {
+    let Kept { sha256, length, media, tags, doubts } = photo;
+    Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts }
+}

@@ -1,0 +1,56 @@
+//! The QR symbol of a text (ISO/IEC 18004): for a tag 21 modules wide, the coarsest that there is.
+
+use qrcode::{Color, EcLevel, QrCode, Version};
+
+use super::TagId;
+
+/// Light modules that have to be about a symbol (ISO/IEC 18004, 6.3.8).
+pub const QUIET: usize = 4;
+
+/// The modules of a symbol, without the quiet zone.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Symbol {
+    /// Modules in a row.
+    pub width: usize,
+    /// Row by row from the top left; `true` is dark.
+    pub dark: Vec<bool>,
+}
+
+impl Symbol {
+    /// The symbol of a tag: version 1, level Q, alphanumeric.
+    pub fn of(tag: TagId) -> Symbol {
+        // Sixteen alphanumeric characters are exactly what version 1 holds at level Q; a test tries it.
+        Symbol::made(QrCode::with_version(tag.as_str(), Version::Normal(1), EcLevel::Q))
+    }
+
+    /// The symbol of any text, as small as it can be at level Q; without modules if the text is too long for any.
+    pub fn of_text(text: &str) -> Symbol {
+        Symbol::made(QrCode::with_error_correction_level(text, EcLevel::Q))
+    }
+
+    fn made(code: Result<QrCode, qrcode::types::QrError>) -> Symbol {
+        match code {
+            Ok(code) => {
+                Symbol { width: code.width(), dark: code.to_colors().into_iter().map(|c| c == Color::Dark).collect() }
+            }
+            Err(_) => Symbol { width: 0, dark: Vec::new() },
+        }
+    }
+
+    /// The module in this column and row; outside is light.
+    pub fn is_dark(&self, x: usize, y: usize) -> bool {
+        x < self.width && y < self.width && self.dark[y * self.width + x]
+    }
+
+    /// A picture with the quiet zone, `scale` pixels a module: its side, and its brightness row by row.
+    pub fn luma(&self, scale: usize) -> (u32, Vec<u8>) {
+        let side = (self.width + 2 * QUIET) * scale;
+        let inside = |at: usize| (at / scale).checked_sub(QUIET);
+        let shade = |(x, y)| match (inside(x), inside(y)) {
+            (Some(x), Some(y)) if self.is_dark(x, y) => 0,
+            _ => 255,
+        };
+        let pixels = (0..side).flat_map(|y| (0..side).map(move |x| (x, y))).map(shade).collect();
+        (side as u32, pixels)
+    }
+}
