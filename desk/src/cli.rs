@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-use crate::{calls, start};
+use crate::{calls, start, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -21,6 +21,7 @@ Examples:
   stillbar plan --conductors L1,L2,L3,N,PE  the dead tests of these conductors, in order
   stillbar plan board.json                  the same with all that the file says of the board
   stillbar judge board.json                 what the readings in the file prove, and what may be behind them
+  stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
   stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
 
 Exit codes:
@@ -85,6 +86,11 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
         #[arg(long)]
         json: bool,
     },
+    /// Tags: QR labels for points of isolation
+    Tag {
+        #[command(subcommand)]
+        what: Tag,
+    },
     /// Save what can be read from a damaged database
     ///
     /// The damaged file stays beside the new one, photos stay where they are, and what was saved is told. Stop the desk
@@ -98,6 +104,21 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
         #[arg(long)]
         json: bool,
     },
+}
+
+#[derive(Subcommand)]
+enum Tag {
+    /// Make tags with ids of their own, on a sheet of labels to print
+    ///
+    /// Stick one beside each point of isolation and scan it there: from then on a scan tells whose lock is on. The ids are printed
+    /// in clear beside the symbols, and told here.
+    #[command(after_help = "\
+Examples:
+  stillbar tag new --count 24 --sheet a4-3x8 -o tags.pdf
+  stillbar tag new --site \"Hill Laundry\" --point \"Q4 feeder switch\" --point \"Q9 changeover\" -o tags.pdf
+  stillbar tag new --points points.txt --sheet letter-2x5 -o tags.pdf --json
+  stillbar tag new --signs --count 8 -o signs.pdf")]
+    New(tags::New),
 }
 
 #[derive(Args)]
@@ -169,6 +190,7 @@ pub fn run() -> ExitCode {
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
+        Command::Tag { what: Tag::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
         Command::Rescue { data, json } => {
             start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
         }

@@ -12,4 +12,5 @@ pub mod platform;
 pub mod render;
 pub mod server;
 pub mod start;
+pub mod tags;
 pub mod told;

@@ -5,6 +5,7 @@
 
 mod id;
 pub mod read;
+pub mod sheet;
 mod symbol;
 
 pub use id::{LENGTH, MARK, TagError, TagId, check};

@@ -1,0 +1,102 @@
+"""Tags made by `stillbar tag new`, rendered at print size and read by readers that are not ours."""
+
+import json
+import subprocess
+from pathlib import Path
+
+import cv2
+import pytest
+import segno
+import zxingcpp
+from pyzbar import pyzbar
+from stdnum.iso7064 import mod_37_2
+
+from support.desk import binary
+
+GRIDS = {"a4-3x8": 24, "a4-3x7": 21, "a4-2x7": 14, "letter-3x10": 30, "letter-2x5": 10}
+DPI = 300
+
+
+def new(*arguments: str | Path) -> subprocess.CompletedProcess:
+    return subprocess.run([binary(), "tag", "new", *map(str, arguments)], capture_output=True, text=True, timeout=60, check=False)
+
+
+def page(pdf: Path):
+    """The first page in grey, at DPI, by poppler."""
+    subprocess.run(["pdftoppm", "-r", str(DPI), "-gray", "-png", "-singlefile", pdf, pdf.with_suffix("")], check=True, timeout=60)
+    return cv2.imread(str(pdf.with_suffix(".png")), cv2.IMREAD_GRAYSCALE)
+
+
+def made(tmp_path: Path, *arguments: str) -> tuple[list[dict], Path]:
+    pdf = tmp_path / "tags.pdf"
+    done = new("-o", pdf, "--json", *arguments)
+    assert (done.returncode, done.stderr) == (0, "")
+    return json.loads(done.stdout), pdf
+
+
+@pytest.mark.parametrize(("grid", "count"), GRIDS.items())
+def test_every_tag_on_a_sheet_is_read_by_all_three(grid: str, count: int, tmp_path: Path):
+    """zxing-cpp, zbar and OpenCV find each one on the whole page, and nothing else."""
+    tags, pdf = made(tmp_path, "--sheet", grid, "--site", "Hill Laundry", "--point", "Q4 feeder switch, second door on the left")
+    assert len(tags) == 1
+    tags, pdf = made(tmp_path, "--sheet", grid, "--site", "Hill Laundry", "--count", str(count), "--force")
+    wanted = {t["tag"] for t in tags}
+    assert len(wanted) == count
+    picture = page(pdf)
+    assert {b.text for b in zxingcpp.read_barcodes(picture)} == wanted
+    assert {c.data.decode() for c in pyzbar.decode(picture)} == wanted
+    # OpenCV finds few codes in a large picture: it is shown each label, at half the size.
+    assert {text for text in by_opencv(picture, grid)} == wanted
+
+
+def by_opencv(picture, grid: str):
+    columns, rows = (int(n) for n in grid.split("-")[1].split("x"))
+    high, wide = picture.shape
+    for row in range(rows):
+        for column in range(columns):
+            cell = picture[row * high // rows : (row + 1) * high // rows, column * wide // columns : (column + 1) * wide // columns]
+            for scale in (0.5, 1.0, 0.33):
+                text, *_ = cv2.QRCodeDetector().detectAndDecode(cv2.resize(cell, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA))
+                if text:
+                    yield text
+                    break
+
+
+def test_a_sign_has_its_tag(tmp_path: Path):
+    tags, pdf = made(tmp_path, "--signs", "--count", "4", "--point", "Q4 feeder switch")
+    assert {b.text for b in zxingcpp.read_barcodes(page(pdf))} == {t["tag"] for t in tags}
+    text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, timeout=30, check=True).stdout
+    assert text.count("DO NOT SWITCH ON") == 4 and "Q4 feeder switch" in text
+
+
+def test_id_check_and_symbol(tmp_path: Path):
+    """MOD 37-2 by python-stdnum; the id in clear on the page; 21 modules at level Q, as segno needs for the same text."""
+    tags, pdf = made(tmp_path, "--count", "200")
+    text = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, text=True, timeout=30, check=True).stdout
+    joined = "".join(text.split())
+    for tag in (t["tag"] for t in tags):
+        assert mod_37_2.is_valid(tag), tag
+        assert tag in joined
+        symbol = segno.make(tag, error="q", micro=False, boost_error=False)
+        assert (symbol.version, symbol.error, symbol.mode) == (1, "Q", "alphanumeric")
+    assert len({t["tag"] for t in tags}) == 200
+
+
+def test_bad_requests_write_nothing(tmp_path: Path):
+    there = tmp_path / "there.pdf"
+    there.write_bytes(b"mine")
+    for arguments, said in [
+        (["-o", there], "is there already"),
+        (["-o", tmp_path / "no" / "x.pdf"], "the folder is not there"),
+        (["-o", tmp_path / "x.pdf", "--sheet", "a5"], "There is no grid called"),
+        (["-o", tmp_path / "x.pdf", "--count", "0"], "1 to 2400"),
+        (["-o", tmp_path / "x.pdf", "--count", "2401"], "1 to 2400"),
+        (["-o", tmp_path / "x.pdf", "--count", "1", "--point", "a", "--point", "b"], "2 points do not go on 1 tags"),
+        (["-o", tmp_path / "x.pdf", "--point", "漢字"], "The font has no"),
+        (["-o", tmp_path / "x.pdf", "--site", "x" * 121], "too long for a label"),
+        (["-o", tmp_path / "x.pdf", "--points", tmp_path / "none.txt"], "cannot be read as text"),
+    ]:
+        done = new(*arguments)
+        assert done.returncode == 2 and said in done.stderr and done.stderr.count("\n") == 1, (arguments, done.stderr)
+    assert there.read_bytes() == b"mine"
+    assert list(tmp_path.iterdir()) == [there]
