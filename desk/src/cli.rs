@@ -7,7 +7,8 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-use crate::{calls, start, tags};
+
+use crate::{calls, photo, start, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -22,6 +23,7 @@ Examples:
   stillbar plan board.json                  the same with all that the file says of the board
   stillbar judge board.json                 what the readings in the file prove, and what may be behind them
   stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
+  stillbar photo check lock.jpg             how good a photo is as evidence, before it is kept
   stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
 
 Exit codes:
@@ -90,6 +92,10 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     Tag {
         #[command(subcommand)]
         what: Tag,
+    /// Photos as evidence
+    Photo {
+        #[command(subcommand)]
+        what: Photo,
     },
     /// Save what can be read from a damaged database
     ///
@@ -119,6 +125,27 @@ Examples:
   stillbar tag new --points points.txt --sheet letter-2x5 -o tags.pdf --json
   stillbar tag new --signs --count 8 -o signs.pdf")]
     New(tags::New),
+enum Photo {
+    /// Check one photo: sharpness, light, hash, and what is poor about it
+    ///
+    /// The photo is only read. A poor picture is warned of and the exit code is 0; a file that is no photo, or is damaged,
+    /// gets one sentence and 2. JPEG, PNG and WebP, at most 40 MB and 60 million pixels.
+    #[command(after_help = "\
+Examples:
+  stillbar photo check lock.jpg
+  stillbar photo check lock.jpg --json
+  stillbar photo check lock.jpg --copies to-send/   two copies without place and serial number, to hand on")]
+    Check {
+        /// The photo, or - to pipe it in
+        #[arg(value_name = "PHOTO")]
+        photo: PathBuf,
+        /// Write the copies of 320 and 1600 pixels to this folder
+        #[arg(long, value_name = "DIR")]
+        copies: Option<PathBuf>,
+        /// Print JSON for a program instead of text for a person
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 #[derive(Args)]
@@ -191,6 +218,9 @@ pub fn run() -> ExitCode {
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
         Command::Tag { what: Tag::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
+        Command::Photo { what: Photo::Check { photo: path, copies, json } } => {
+            photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))
+        }
         Command::Rescue { data, json } => {
             start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
         }

@@ -8,6 +8,7 @@ pub mod calls;
 pub mod cli;
 pub mod folder;
 pub mod guard;
+pub mod photo;
 pub mod platform;
 pub mod render;
 pub mod server;

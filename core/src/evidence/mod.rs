@@ -119,7 +119,7 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
         return Err(PhotoError::TooManyPixels { width, height });
     }
     let damaged = || PhotoError::Damaged(kind.name());
-    let orientation = orient::orientation(bytes);
+    let orientation = orient::orientation(kind, bytes);
 
     // The full picture in colour is the largest thing here, so it is only ever held once, and turned after it is small.
     let colour = decode::rgb(kind, bytes).filter(|p| (p.width, p.height) == (width, height)).ok_or_else(damaged)?;

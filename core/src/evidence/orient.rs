@@ -3,18 +3,30 @@
 use std::io::Cursor;
 
 use exif::{In, Reader, Tag};
+use image_webp::WebPDecoder;
 
 use super::decode::Pixels;
+use super::header::Kind;
 
 /// The orientation (Exif 2.32, tag 0x0112), 1 where the file has none that can be read: a picture on its side is still one.
-pub(super) fn orientation(bytes: &[u8]) -> u8 {
+pub(super) fn orientation(kind: Kind, bytes: &[u8]) -> u8 {
     let mut reader = Reader::new();
     // Cameras write damaged fields beside good ones.
     reader.continue_on_error(true);
-    let read = reader.read_from_container(&mut Cursor::new(bytes));
-    let Ok(found) = read.or_else(|e| e.distill_partial_result(|_| ())) else { return 1 };
+    let read = match kind {
+        Kind::WebP => webp(bytes).map(|exif| reader.read_raw(exif)),
+        Kind::Jpeg | Kind::Png => Some(reader.read_from_container(&mut Cursor::new(bytes))),
+    };
+    let found = read.and_then(|read| read.or_else(|e| e.distill_partial_result(|_| ())).ok());
+    let Some(found) = found else { return 1 };
     let value = found.get_field(Tag::Orientation, In::PRIMARY).and_then(|field| field.value.get_uint(0));
     value.and_then(|v| u8::try_from(v).ok()).filter(|v| (1..=8).contains(v)).unwrap_or(1)
+}
+
+/// The Exif of a WebP file. Many programs put the mark of JPEG's segments before it, which RFC 9649 does not.
+fn webp(bytes: &[u8]) -> Option<Vec<u8>> {
+    let exif = WebPDecoder::new(Cursor::new(bytes)).ok()?.exif_metadata().ok()??;
+    Some(exif.strip_prefix(b"Exif\0\0").map(<[u8]>::to_vec).unwrap_or(exif))
 }
 
 /// Turns and mirrors so that what was up is up.

@@ -10,7 +10,7 @@ use stillbar_core::evidence::{
 };
 use stillbar_core::{demo, tag::TagId};
 
-use crate::pictures::{Chance, Grey, WRITERS, corners, exif, grey, jpeg, png};
+use crate::pictures::{Chance, Grey, WRITERS, corners, exif, grey, jpeg, png, webp};
 
 /// The file's rows and columns for a picture that is `upright`, by the wording of Exif 2.32, 4.6.4.A: which visual side
 /// the 0th row and the 0th column are.
@@ -50,6 +50,13 @@ fn all_eight_orientations_come_out_upright() {
             assert!(off <= Some(allowed), "{media}, orientation {orientation}: {off:?}");
         }
     }
+}
+
+/// Many programs write WebP so; Pillow's own samples have it.
+#[test]
+fn exif_in_webp_may_have_the_mark_of_jpeg_before_it() {
+    let marked = [b"Exif\0\0", exif(6).as_slice()].concat();
+    assert_eq!(check(&webp(&corners(40, 24), Some(&marked))).unwrap().orientation, 6);
 }
 
 #[test]

@@ -1,0 +1,106 @@
+//! `stillbar photo check`: what the core says of a photo, for a person or a program.
+
+use std::fs::File;
+use std::io::{ErrorKind, Read};
+use std::path::Path;
+
+use serde::Serialize;
+use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, THUMBNAIL_SIDE, WORKING_SIDE};
+
+#[derive(Serialize)]
+struct Answer<'a> {
+    upright: bool,
+    orientation: u8,
+    media: &'a str,
+    width: u32,
+    height: u32,
+    sharpness: f32,
+    exposure: Light,
+    sha256: &'a str,
+    tags: Vec<String>,
+    warnings: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct Light {
+    mean: f32,
+    black: f32,
+    white: f32,
+}
+
+/// Checks the photo at `path`, or what is piped in where it is `-`, and writes its copies to the folder `copies` if one
+/// is given. An error is one sentence.
+pub fn check(path: &Path, copies: Option<&Path>, json: bool) -> Result<String, String> {
+    let name = if path == Path::new("-") { "what was piped in".to_owned() } else { path.display().to_string() };
+    let bytes = read(path).map_err(|e| match e.kind() {
+        ErrorKind::NotFound => format!("{name} is not there. Give the path of a photo, or - to pipe it in."),
+        ErrorKind::PermissionDenied => format!("{name} may not be read by you. Change its permissions, or pipe it in."),
+        ErrorKind::IsADirectory => format!("{name} is a folder. Give the path of a photo in it."),
+        _ => format!("{name} cannot be read. Give the path of a photo, or - to pipe it in."),
+    })?;
+    let photo = evidence::check(&bytes).map_err(|why| format!("{name}: {why}"))?;
+    if let Some(folder) = copies {
+        write(&photo, folder)?;
+    }
+    let answer = answer(&photo);
+    if json { serde_json::to_string(&answer).map_err(|e| e.to_string()) } else { Ok(told(&answer)) }
+}
+
+fn answer(photo: &Checked) -> Answer<'_> {
+    let light = photo.exposure;
+    Answer {
+        upright: photo.orientation == 1,
+        orientation: photo.orientation,
+        media: photo.media,
+        width: photo.width,
+        height: photo.height,
+        sharpness: photo.sharpness,
+        exposure: Light { mean: light.mean, black: light.black, white: light.white },
+        sha256: &photo.sha256,
+        // Filled by the reader of tags from `photo.luma`.
+        tags: Vec::new(),
+        warnings: photo.warnings.iter().map(ToString::to_string).collect(),
+    }
+}
+
+fn told(answer: &Answer) -> String {
+    let percent = |share: f32| (100.0 * share).round();
+    let Light { mean, black, white } = answer.exposure;
+    let held = if answer.upright { "as taken" } else { "turned upright" };
+    let mut text = format!(
+        "{}, {} x {} pixels, {held}\nSHA-256    {}\nSharpness  {:.0}\nLight      mean {mean:.0} of 255, {:.0} % nearly black, {:.0} % nearly white\n",
+        answer.media,
+        answer.width,
+        answer.height,
+        answer.sha256,
+        answer.sharpness,
+        percent(black),
+        percent(white),
+    );
+    for warning in &answer.warnings {
+        text += &format!("- {warning}\n");
+    }
+    text
+}
+
+/// One byte more than a photo may have, so that the core sees that it is too large; never all of an endless file.
+fn read(path: &Path) -> std::io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    let most = MAX_PHOTO_BYTES as u64 + 1;
+    if path == Path::new("-") {
+        std::io::stdin().lock().take(most).read_to_end(&mut bytes)?;
+    } else {
+        File::open(path)?.take(most).read_to_end(&mut bytes)?;
+    }
+    Ok(bytes)
+}
+
+fn write(photo: &Checked, folder: &Path) -> Result<(), String> {
+    for (side, bytes) in [(WORKING_SIDE, &photo.working), (THUMBNAIL_SIDE, &photo.thumbnail)] {
+        let path = folder.join(format!("{}.{side}.jpg", photo.sha256));
+        std::fs::write(&path, bytes).map_err(|e| {
+            format!("{} could not be written ({}). Give a folder that is there, with space.", path.display(), e.kind())
+        })?;
+    }
+    Ok(())
+}
