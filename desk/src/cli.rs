@@ -92,6 +92,7 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     Tag {
         #[command(subcommand)]
         what: Tag,
+    },
     /// Photos as evidence
     Photo {
         #[command(subcommand)]
@@ -125,6 +126,9 @@ Examples:
   stillbar tag new --points points.txt --sheet letter-2x5 -o tags.pdf --json
   stillbar tag new --signs --count 8 -o signs.pdf")]
     New(tags::New),
+}
+
+#[derive(Subcommand)]
 enum Photo {
     /// Check one photo: sharpness, light, hash, and what is poor about it
     ///

@@ -45,14 +45,57 @@ pub(super) fn at_most(plane: Pixels<1>, pixels: u64) -> Option<Pixels<1>> {
 }
 
 /// Sharpness and light of an upright plane.
-pub(super) fn measure(plane: &Pixels<1>) -> Option<(f32, Exposure)> {
+pub(super) fn measure(plane: &Pixels<1>) -> (f32, Exposure) {
     let long = plane.width.max(plane.height);
     if long <= MEASURED_SIDE {
-        return Some((laplacian_variance(plane), exposure(plane)));
+        return (laplacian_variance(plane), exposure(plane));
     }
     let side = |length: u32| (f64::from(length) * f64::from(MEASURED_SIDE) / f64::from(long)).round().max(1.0) as u32;
-    let small = resized(plane, side(plane.width), side(plane.height), FilterType::Box)?;
-    Some((laplacian_variance(&small), exposure(&small)))
+    let small = means(plane, side(plane.width), side(plane.height));
+    (laplacian_variance(&small), exposure(&small))
+}
+
+/// Shrinks so that each pixel is the mean over its area, parts of pixels counted as parts. In whole numbers, so that every
+/// device measures the same; a resizer's box filter takes pixels whole or not at all, which adds edges that are not there.
+fn means(from: &Pixels<1>, width: u32, height: u32) -> Pixels<1> {
+    let (columns, rows) = (shares(from.width, width), shares(from.height, height));
+    let mut sums = vec![0u64; width as usize * height as usize];
+    let mut line = vec![0u64; width as usize];
+    for (pixels, row) in from.data.chunks_exact(from.width as usize).zip(&rows) {
+        line.fill(0);
+        for (pixel, column) in pixels.iter().zip(&columns) {
+            line[column.at] += column.first * u64::from(*pixel);
+            if column.rest > 0 {
+                line[column.at + 1] += column.rest * u64::from(*pixel);
+            }
+        }
+        for (at, share) in [(row.at, row.first), (row.at + 1, row.rest)] {
+            if share > 0 {
+                let sums = &mut sums[at * line.len()..][..line.len()];
+                sums.iter_mut().zip(&line).for_each(|(sum, part)| *sum += share * part);
+            }
+        }
+    }
+    let all = u64::from(from.width) * u64::from(from.height);
+    Pixels { data: sums.iter().map(|sum| ((sum + all / 2) / all) as u8).collect(), width, height }
+}
+
+/// Where a pixel of the old length falls: `first` parts of it into pixel `at` of the new one, `rest` into the one after.
+struct Share {
+    at: usize,
+    first: u64,
+    rest: u64,
+}
+
+/// For each of `from` pixels in a row, its shares of `to` pixels; the shares of each of these sum to `from`.
+fn shares(from: u32, to: u32) -> Vec<Share> {
+    let (from, to) = (u64::from(from), u64::from(to));
+    let share = |pixel: u64| {
+        let at = pixel * to / from;
+        let first = to.min((at + 1) * from - pixel * to);
+        Share { at: at as usize, first, rest: to - first }
+    };
+    (0..from).map(share).collect()
 }
 
 fn laplacian_variance(plane: &Pixels<1>) -> f32 {

@@ -129,7 +129,7 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
 
     let working = orient::upright(small, orientation);
     let thumbnail = copies::shrunk(&working, THUMBNAIL_SIDE).ok_or_else(damaged)?;
-    let (sharpness, exposure) = measure::measure(&luma).ok_or_else(damaged)?;
+    let (sharpness, exposure) = measure::measure(&luma);
     let (width, height) = if orientation > 4 { (height, width) } else { (width, height) };
     let Pixels { data: luma, width: luma_width, height: luma_height } = luma;
     Ok(Checked {
