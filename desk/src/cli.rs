@@ -7,8 +7,7 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-
-use crate::{calls, photo, start, tags};
+use crate::{calls, photo, start, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -23,6 +22,7 @@ Examples:
   stillbar plan board.json                  the same with all that the file says of the board
   stillbar judge board.json                 what the readings in the file prove, and what may be behind them
   stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
+  stillbar tag read photo.jpg               which tags are in a photo
   stillbar photo check lock.jpg             how good a photo is as evidence, before it is kept
   stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
 
@@ -126,6 +126,19 @@ Examples:
   stillbar tag new --points points.txt --sheet letter-2x5 -o tags.pdf --json
   stillbar tag new --signs --count 8 -o signs.pdf")]
     New(tags::New),
+    /// Print which tags are in photos
+    ///
+    /// Codes that are no tags of ours are printed as text; nothing in them is opened. A file that cannot be read gets one
+    /// sentence and the exit code 2; the others are still read.
+    #[command(after_help = "Examples:\n  stillbar tag read photo.jpg\n  stillbar tag read --json *.jpg")]
+    Read {
+        /// Photos: JPEG, PNG or WebP
+        #[arg(value_name = "PHOTO", required = true)]
+        photos: Vec<PathBuf>,
+        /// Print [{"file":…,"tags":[…],"other":[…]}] instead of sentences
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 #[derive(Subcommand)]
@@ -221,6 +234,11 @@ pub fn run() -> ExitCode {
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
+        Command::Tag { what: Tag::Read { photos, json } } => {
+            let (text, bad) = tag_read::read(&photos, json);
+            say(text);
+            if bad.is_empty() { Ok(()) } else { Err((2, bad.join("\n"))) }
+        }
         Command::Tag { what: Tag::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
         Command::Photo { what: Photo::Check { photo: path, copies, json } } => {
             photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))

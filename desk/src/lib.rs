@@ -13,5 +13,6 @@ pub mod platform;
 pub mod render;
 pub mod server;
 pub mod start;
+pub mod tag_read;
 pub mod tags;
 pub mod told;

@@ -6,6 +6,7 @@ use std::path::Path;
 
 use serde::Serialize;
 use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, THUMBNAIL_SIDE, WORKING_SIDE};
+use stillbar_core::tag::read::{Luma, still};
 
 #[derive(Serialize)]
 struct Answer<'a> {
@@ -57,10 +58,15 @@ fn answer(photo: &Checked) -> Answer<'_> {
         sharpness: photo.sharpness,
         exposure: Light { mean: light.mean, black: light.black, white: light.white },
         sha256: &photo.sha256,
-        // Filled by the reader of tags from `photo.luma`.
-        tags: Vec::new(),
+        tags: tags(photo),
         warnings: photo.warnings.iter().map(ToString::to_string).collect(),
     }
+}
+
+/// The tags in the picture.
+fn tags(photo: &Checked) -> Vec<String> {
+    let luma = Luma::new(photo.luma_width, photo.luma_height, &photo.luma);
+    luma.map(|luma| still(&luma).tags.iter().map(ToString::to_string).collect()).unwrap_or_default()
 }
 
 fn told(answer: &Answer) -> String {
@@ -77,6 +83,9 @@ fn told(answer: &Answer) -> String {
         percent(black),
         percent(white),
     );
+    for tag in &answer.tags {
+        text += &format!("Tag        {tag}\n");
+    }
     for warning in &answer.warnings {
         text += &format!("- {warning}\n");
     }

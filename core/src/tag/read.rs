@@ -1,125 +1,129 @@
-//! Reading tags from brightness: a frame of a camera, or a still photo.
+//! Reading tags from pixels: a camera's frame or a photo.
 //!
-//! Promises: a text is a tag only if its check character fits; a decoder that panics is a decoder that found nothing; time and memory
-//! are bounded by the picture's size. Start at [`frame`] and [`still`].
+//! Promises: a tag is only told if its check character fits; foreign codes are told as text and never followed; a decoder's
+//! panic ends that look at the picture and nothing else; time and memory are bounded by the size of the picture. Start at
+//! [`still`].
+//!
+//! No single look reads all: a coarse scale hides noise and fine texture, a fine one keeps small codes, thresholds against the
+//! neighbourhood undo glare and shade, sharpening undoes blur. So a picture is looked at again until something is found.
 
-mod decode;
-mod scale;
+mod decoders;
+mod gathered;
+mod plane;
 
-use std::borrow::Cow;
+use decoders::{nested, skewed};
+use gathered::Gathered;
+use plane::Plane;
 
 use super::TagId;
-use scale::{halve, stretch};
 
-/// Most pixels that are looked at.
+/// Most pixels of a picture: the full size of current phones is 48 to 50 MP.
 pub const MAX_PIXELS: u64 = 60_000_000;
-/// Most codes that are told of one picture, and the longest text of a foreign one, in characters.
-const MAX_CODES: usize = 16;
-const MAX_TEXT: usize = 500;
+/// Most foreign texts that are told of one picture.
+pub const MAX_OTHER: usize = 16;
+/// Most characters of a foreign text; the rest is cut off. The largest QR code has 7089.
+pub const MAX_OTHER_CHARS: usize = 8_000;
 
-/// Brightness, row by row from the top left, one byte a pixel, 0 black.
-#[derive(Debug, Clone)]
+/// Longest side at which no code that fills a good part of a photo has been lost to noise.
+const COARSE: u32 = 640;
+/// Longest side up to which the laborious looks are taken; above it they would take seconds on a phone.
+const LABORIOUS: u32 = 2_200;
+
+/// Brightness of a picture: rows from the top without gaps, one byte a pixel.
+#[derive(Clone, Copy)]
 pub struct Luma<'a> {
     width: u32,
     height: u32,
-    pixels: Cow<'a, [u8]>,
+    pixels: &'a [u8],
 }
 
-/// A picture that cannot be looked at.
+/// Why bytes are not a picture.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum LumaError {
-    /// The bytes are not as many as the size says.
-    #[error("the picture has another number of bytes than its size says")]
+    /// No pixel, or more than [`MAX_PIXELS`].
+    #[error("a picture has 1 to 60 million pixels: ask the camera for another size")]
     Size,
-    /// Too large, or empty.
-    #[error("the picture is empty or has more than {MAX_PIXELS} pixels")]
-    Pixels,
+    /// Not one byte a pixel.
+    #[error("the picture does not have one byte a pixel: give width x height bytes without gaps between rows")]
+    Bytes,
 }
 
 impl<'a> Luma<'a> {
-    /// `pixels` of a picture of `width` times `height`.
+    /// The picture, if its size is what it claims.
     pub fn new(width: u32, height: u32, pixels: &'a [u8]) -> Result<Luma<'a>, LumaError> {
         let count = u64::from(width) * u64::from(height);
         if count == 0 || count > MAX_PIXELS {
-            return Err(LumaError::Pixels);
-        }
-        if count != pixels.len() as u64 {
             return Err(LumaError::Size);
         }
-        Ok(Luma { width, height, pixels: Cow::Borrowed(pixels) })
+        if pixels.len() as u64 != count {
+            return Err(LumaError::Bytes);
+        }
+        Ok(Luma { width, height, pixels })
     }
 }
 
-/// What was found in a picture.
+/// What the codes in a picture say, each once, in the order in which they were found.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Found {
-    /// Tags, each once.
+    /// Tags whose check character fits.
     pub tags: Vec<TagId>,
-    /// Texts of other codes, each once, shortened to 500 characters. A tag whose check character does not fit is among neither: it was
-    /// misread, and another look will tell.
+    /// Texts of foreign codes, at most [`MAX_OTHER`] of at most [`MAX_OTHER_CHARS`]. A text that begins like a tag and is none
+    /// is in neither list: it is a tag misread, and the remedy is another look.
     pub other: Vec<String>,
 }
 
-impl Found {
-    fn is_empty(&self) -> bool {
-        self.tags.is_empty() && self.other.is_empty()
+/// Reads a camera's frame: few looks, because the next frame comes anyway.
+pub fn frame(luma: &Luma) -> Found {
+    let mut found = Gathered::default();
+    let full = Plane::of(luma);
+    let half = full.halved();
+    found.add(nested(&half));
+    found.add(nested(&full));
+    if found.is_unsure() {
+        found.add(skewed(&half));
     }
+    found.into_found()
+}
 
-    fn add(&mut self, texts: Vec<String>) {
-        for text in texts {
-            if self.tags.len() + self.other.len() >= MAX_CODES {
+/// Reads a photo: scale after scale, and, if nothing is found, by all means that there are.
+pub fn still(luma: &Luma) -> Found {
+    let mut found = Gathered::default();
+    let scales = scales(luma);
+    for plane in scales.iter().rev() {
+        found.add(nested(plane));
+    }
+    if found.is_unsure() {
+        laborious(&scales, &mut found);
+    }
+    found.into_found()
+}
+
+/// The picture and its halves, the largest first.
+fn scales<'a>(luma: &Luma<'a>) -> Vec<Plane<'a>> {
+    let mut scales = vec![Plane::of(luma)];
+    while let Some(last) = scales.last().filter(|p| p.long_side() > COARSE) {
+        scales.push(last.halved());
+    }
+    scales
+}
+
+/// Every means on every scale that is small enough, the cheap scales first, until something is found.
+fn laborious(scales: &[Plane], found: &mut Gathered) {
+    type Means = fn(&Plane) -> Vec<String>;
+    const MEANS: [Means; 6] = [
+        skewed,
+        |p| nested(&p.sharpened(2)),
+        |p| nested(&p.thresholded(24)),
+        |p| nested(&p.sharpened(5)),
+        |p| nested(&p.smoothed().thresholded(48)),
+        |p| nested(&p.inverted()),
+    ];
+    for means in MEANS {
+        for plane in scales.iter().rev().filter(|p| p.long_side() <= LABORIOUS) {
+            found.add(means(plane));
+            if !found.is_unsure() {
                 return;
             }
-            match text.parse::<TagId>() {
-                Ok(tag) if self.tags.contains(&tag) => {}
-                Ok(tag) => self.tags.push(tag),
-                Err(super::TagError::Check) => {}
-                Err(super::TagError::Foreign) => {
-                    let short: String = text.chars().take(MAX_TEXT).collect();
-                    if !self.other.contains(&short) {
-                        self.other.push(short);
-                    }
-                }
-            }
         }
     }
-}
-
-/// Looks at a frame: quick, because the next one comes at once. Half size first, where a tag at arm's length is easily read.
-pub fn frame(luma: &Luma) -> Found {
-    let half = halve(luma);
-    for picture in [&half, luma] {
-        for texts in [decode::first(picture), decode::all(picture)] {
-            let mut found = Found::default();
-            found.add(texts);
-            if !found.is_empty() {
-                return found;
-            }
-        }
-    }
-    let stretched = stretch(&half);
-    let mut found = Found::default();
-    found.add(decode::all(&stretched));
-    found.add(decode::first(&stretched));
-    found
-}
-
-/// Looks at a still photo: every size from a few hundred pixels up to the whole, as it is and with its contrast stretched.
-pub fn still(luma: &Luma) -> Found {
-    let mut sizes = vec![luma.clone()];
-    while let Some(last) = sizes.last().filter(|l| l.width.max(l.height) > 800) {
-        sizes.push(halve(last));
-    }
-    let mut found = Found::default();
-    // Small ones first: there, noise and blur are averaged away, and each costs a quarter of the next.
-    for picture in sizes.iter().rev() {
-        found.add(decode::all(picture));
-        found.add(decode::first(picture));
-        let stretched = stretch(picture);
-        found.add(decode::all(&stretched));
-        if found.is_empty() {
-            found.add(decode::first(&stretched));
-        }
-    }
-    found
 }

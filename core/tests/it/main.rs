@@ -12,6 +12,7 @@ mod judge;
 mod locks;
 mod order;
 mod pictures;
+mod read;
 mod replay;
 mod tag;
 mod tags;

@@ -1,6 +1,6 @@
 //! Tag ids. Sources: ISO 7064 MOD 37-2 as python-stdnum computes it (G123489654321 gives Y).
 
-use stillbar_core::tag::read::{Found, Luma, LumaError, frame, still};
+use stillbar_core::tag::read::{Found, Luma, frame, still};
 use stillbar_core::tag::{Symbol, TagError, TagId, check};
 
 #[test]
@@ -65,37 +65,5 @@ fn foreign_and_misprinted_codes() {
         still(&Luma::new(side, side, &pixels).unwrap())
     };
     assert_eq!(read("https://example.org/a?b=c").other, ["https://example.org/a?b=c"]);
-    assert_eq!(read(&"x".repeat(700)).other, ["x".repeat(500)]);
     assert_eq!(read("STB0000000000000"), Found::default());
-}
-
-/// Whatever the pixels are: an answer, and no panic. Sizes that are not true are refused.
-#[test]
-fn any_pixels_get_an_answer() {
-    assert_eq!(Luma::new(0, 5, &[]).unwrap_err(), LumaError::Pixels);
-    assert_eq!(Luma::new(60_000, 60_000, &[0]).unwrap_err(), LumaError::Pixels);
-    assert_eq!(Luma::new(3, 3, &[0; 8]).unwrap_err(), LumaError::Size);
-    let mut seed = 7u32;
-    let mut next = || {
-        seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
-        (seed >> 24) as u8
-    };
-    let (_, drawn) = Symbol::of(TagId::from_random([3; TagId::RANDOM_BYTES])).luma(5);
-    for (width, height) in [(1, 1), (1, 40), (40, 1), (2, 3), (29, 29), (145, 145), (64, 200), (333, 77)] {
-        for kind in 0..4 {
-            let count = width as usize * height as usize;
-            let pixels: Vec<u8> = (0..count)
-                .map(|k| match kind {
-                    0 => 0,
-                    1 => next(),
-                    2 => next() & 0x80,
-                    // A symbol whose rows are out of step.
-                    _ => drawn[k % drawn.len()],
-                })
-                .collect();
-            let luma = Luma::new(width, height, &pixels).unwrap();
-            let (quick, slow) = (frame(&luma), still(&luma));
-            assert!(quick.tags.len() + slow.tags.len() <= 2);
-        }
-    }
 }
