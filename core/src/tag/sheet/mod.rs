@@ -1,7 +1,7 @@
 //! Tags and caution signs to print: PDF on common label grids of A4 and Letter.
 //!
 //! Promises: what cannot be printed whole is refused or shortened with a mark, never clipped; the count is bounded. Start at
-//! [`print`] and [`Grid`].
+//! [`print()`] and [`Grid`].
 
 mod paper;
 mod sign;
