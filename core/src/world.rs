@@ -62,6 +62,11 @@ impl World {
         self.people.get(&person).map_or_else(|| format!("person {}", person.short()), |p| p.name.clone())
     }
 
+    /// A person's telephone; empty if none is kept.
+    pub fn telephone(&self, person: EntryId) -> &str {
+        self.people.get(&person).map_or("", |p| p.telephone.as_str())
+    }
+
     /// An instrument's name and serial number.
     pub fn instrument(&self, id: EntryId) -> String {
         self.instruments.get(&id).map_or_else(

@@ -93,5 +93,5 @@ function frame(video, canvas, pen, token) {
     luma[at] = (77 * data[from] + 150 * data[from + 1] + 29 * data[from + 2]) >> 8;
   }
   canvas.luma = luma;
-  return `/frame?token=${encodeURIComponent(token)}&width=${width}&height=${height}`;
+  return `/frame?token=${encodeURIComponent(token)}&width=${width}&height=${height}&turn=${form().dataset.turn}`;
 }

@@ -1,6 +1,5 @@
 //! What the commands ask of the core, one function a question.
 
-use std::io::Read;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -8,7 +7,7 @@ use stillbar_core::prove::{self, Case, CaseError, MAX_BYTES, Order};
 use stillbar_core::{demo, store};
 
 use crate::platform::{SECRET, System};
-use crate::told;
+use crate::{file, told};
 
 /// What a plan is made of.
 pub enum PlanOf<'a> {
@@ -53,34 +52,14 @@ fn case(of: &PlanOf) -> Result<Case, String> {
 
 /// Reads a case from a JSON file, or from the standard input where `path` is `-`. An error is one sentence.
 fn read_case(path: &Path) -> Result<Case, String> {
-    let (name, read) = if path == Path::new("-") {
-        ("what was piped in".to_owned(), bounded(std::io::stdin().lock()))
-    } else {
-        (path.display().to_string(), std::fs::File::open(path).and_then(bounded))
-    };
-    let bytes = read.map_err(|e| match e.kind() {
-        std::io::ErrorKind::NotFound => {
-            format!("{name} is not there. Give the path of a JSON file, or - to pipe it in.")
-        }
-        std::io::ErrorKind::PermissionDenied => {
-            format!("{name} may not be read by you. Change its permissions, or pipe it in.")
-        }
-        std::io::ErrorKind::IsADirectory => format!("{name} is a folder. Give the path of a JSON file in it."),
-        _ => format!("{name} cannot be read. Give the path of a JSON file, or - to pipe it in."),
-    })?;
+    let name = file::name(path);
+    let bytes = file::read(path, MAX_BYTES, &name, "a JSON file")?;
     let text = std::str::from_utf8(&bytes)
         .map_err(|e| format!("{name}: byte {} is not UTF-8; save the file as UTF-8.", e.valid_up_to() + 1))?;
     Case::from_json(text).map_err(|e| match e.place.as_str() {
         CaseError::WHOLE => format!("{name}: {}", e.say),
         _ => format!("{name}: {e}"),
     })
-}
-
-/// One byte more than a case may have, so that the core sees that it is too large; never all of an endless file.
-fn bounded(from: impl Read) -> std::io::Result<Vec<u8>> {
-    let mut bytes = Vec::new();
-    from.take(MAX_BYTES as u64 + 1).read_to_end(&mut bytes)?;
-    Ok(bytes)
 }
 
 /// Fills an empty `folder` with the demo's jobs.

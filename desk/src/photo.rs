@@ -1,12 +1,11 @@
 //! `stillbar photo check`: what the core says of a photo, for a person or a program.
 
-use std::fs::File;
-use std::io::{ErrorKind, Read};
 use std::path::Path;
 
 use serde::Serialize;
 use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, THUMBNAIL_SIDE, WORKING_SIDE};
-use stillbar_core::tag::read::{Luma, still};
+
+use crate::file;
 
 #[derive(Serialize)]
 struct Answer<'a> {
@@ -32,13 +31,8 @@ struct Light {
 /// Checks the photo at `path`, or what is piped in where it is `-`, and writes its copies to the folder `copies` if one
 /// is given. An error is one sentence.
 pub fn check(path: &Path, copies: Option<&Path>, json: bool) -> Result<String, String> {
-    let name = if path == Path::new("-") { "what was piped in".to_owned() } else { path.display().to_string() };
-    let bytes = read(path).map_err(|e| match e.kind() {
-        ErrorKind::NotFound => format!("{name} is not there. Give the path of a photo, or - to pipe it in."),
-        ErrorKind::PermissionDenied => format!("{name} may not be read by you. Change its permissions, or pipe it in."),
-        ErrorKind::IsADirectory => format!("{name} is a folder. Give the path of a photo in it."),
-        _ => format!("{name} cannot be read. Give the path of a photo, or - to pipe it in."),
-    })?;
+    let name = file::name(path);
+    let bytes = file::read(path, MAX_PHOTO_BYTES, &name, "a photo")?;
     let photo = evidence::check(&bytes).map_err(|why| format!("{name}: {why}"))?;
     if let Some(folder) = copies {
         write(&photo, folder)?;
@@ -58,15 +52,9 @@ fn answer(photo: &Checked) -> Answer<'_> {
         sharpness: photo.sharpness,
         exposure: Light { mean: light.mean, black: light.black, white: light.white },
         sha256: &photo.sha256,
-        tags: tags(photo),
+        tags: photo.codes().tags.iter().map(ToString::to_string).collect(),
         warnings: photo.warnings.iter().map(ToString::to_string).collect(),
     }
-}
-
-/// The tags in the picture.
-fn tags(photo: &Checked) -> Vec<String> {
-    let luma = Luma::new(photo.luma_width, photo.luma_height, &photo.luma);
-    luma.map(|luma| still(&luma).tags.iter().map(ToString::to_string).collect()).unwrap_or_default()
 }
 
 fn told(answer: &Answer) -> String {
@@ -90,18 +78,6 @@ fn told(answer: &Answer) -> String {
         text += &format!("- {warning}\n");
     }
     text
-}
-
-/// One byte more than a photo may have, so that the core sees that it is too large; never all of an endless file.
-fn read(path: &Path) -> std::io::Result<Vec<u8>> {
-    let mut bytes = Vec::new();
-    let most = MAX_PHOTO_BYTES as u64 + 1;
-    if path == Path::new("-") {
-        std::io::stdin().lock().take(most).read_to_end(&mut bytes)?;
-    } else {
-        File::open(path)?.take(most).read_to_end(&mut bytes)?;
-    }
-    Ok(bytes)
 }
 
 fn write(photo: &Checked, folder: &Path) -> Result<(), String> {

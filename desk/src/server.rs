@@ -6,7 +6,7 @@
 //! | `POST /act` | the person did something; the new screen and the errands |
 //! | `POST /edit` | one draft, kept before the answer |
 //! | `POST /deliver?token=` | a photo's bytes, or `{"why": ..}` if there is none; the new screen |
-//! | `POST /frame?token=&width=&height=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
+//! | `POST /frame?token=&width=&height=&turn=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
 //! | `GET /photo/{sha256}` | a kept photo |
 //!
 //! An answer that is not 2xx is one or two sentences of plain text.
@@ -24,6 +24,7 @@ use axum::middleware;
 use axum::response::{Html, IntoResponse, Response};
 use axum::routing::{get, post};
 use serde::{Deserialize, Serialize};
+use stillbar_core::evidence::media;
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
 use tokio::sync::{Notify, Semaphore};
 
@@ -222,20 +223,21 @@ struct Frame {
     token: String,
     width: u32,
     height: u32,
+    /// The turn that the page shows.
+    turn: u64,
 }
 
 async fn frame<B: Brain>(
     State(desk): State<Desk<B>>,
-    Query(Frame { token, width, height }): Query<Frame>,
+    Query(Frame { token, width, height, turn }): Query<Frame>,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Response, Say> {
     let luma = whole(body)?.into();
     call(move || {
-        let before = desk.brain.screen().turn;
         let errands = desk.brain.deliver(token, Outcome::Frame { width, height, luma });
         let screen = desk.brain.screen();
         // Nothing in it: the page goes on looking, and need not draw the screen again.
-        if screen.turn == before { StatusCode::NO_CONTENT.into_response() } else { shown(&screen, errands) }
+        if screen.turn == turn { StatusCode::NO_CONTENT.into_response() } else { shown(&screen, errands) }
     })
     .await
 }
@@ -246,20 +248,11 @@ async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>
         return Err(none());
     }
     let bytes = call(move || desk.brain.photo(sha256)).await?.ok_or_else(none)?;
-    let kind = picture_kind(&bytes).ok_or_else(none)?;
+    // By its own first bytes; the browser gets no other kind of file from here.
+    let kind = media(&bytes).ok_or_else(none)?;
     // The address is the hash of the bytes, so what is under it never changes.
     let headers = [(header::CONTENT_TYPE, kind), (header::CACHE_CONTROL, "private, max-age=3600, immutable")];
     Ok((headers, bytes).into_response())
-}
-
-/// The kind of picture by its first bytes; the browser gets no other kind of file from here.
-fn picture_kind(bytes: &[u8]) -> Option<&'static str> {
-    match bytes {
-        [0xFF, 0xD8, 0xFF, ..] => Some("image/jpeg"),
-        [0x89, b'P', b'N', b'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => Some("image/png"),
-        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Some("image/webp"),
-        _ => None,
-    }
 }
 
 #[derive(Serialize)]

@@ -1,13 +1,13 @@
 //! `stillbar tag read`: which tags are in photos.
 
 use std::fmt::Write;
-use std::fs::File;
-use std::io::{ErrorKind, Read};
 use std::path::{Path, PathBuf};
 
 use serde::Serialize;
 use stillbar_core::evidence::{self, MAX_PHOTO_BYTES};
-use stillbar_core::tag::read::{Found, Luma, still};
+use stillbar_core::tag::read::Found;
+
+use crate::file;
 
 /// What is in one photo, as `--json` prints it.
 #[derive(Serialize)]
@@ -35,19 +35,8 @@ pub fn read(photos: &[PathBuf], json: bool) -> (String, Vec<String>) {
 }
 
 fn one(path: &Path) -> Result<Found, String> {
-    let mut bytes = Vec::new();
-    // One byte more than a photo may have, so that the check sees that it is too large; never all of an endless file.
-    File::open(path).and_then(|f| f.take(MAX_PHOTO_BYTES as u64 + 1).read_to_end(&mut bytes)).map_err(|e| {
-        match e.kind() {
-            ErrorKind::NotFound => "it is not there. Give the path of a photo.",
-            ErrorKind::PermissionDenied => "it may not be read by you. Change its permissions.",
-            ErrorKind::IsADirectory => "it is a folder. Give the paths of the photos in it.",
-            _ => "it cannot be read. Give the path of a photo.",
-        }
-    })?;
-    let photo = evidence::check(&bytes).map_err(|e| e.to_string())?;
-    let luma = Luma::new(photo.luma_width, photo.luma_height, &photo.luma).map_err(|e| format!("{e}."))?;
-    Ok(still(&luma))
+    let bytes = file::read(path, MAX_PHOTO_BYTES, "it", "a photo")?;
+    evidence::check(&bytes).map(|photo| photo.codes()).map_err(|why| why.to_string())
 }
 
 fn told(read: &[InPhoto]) -> String {

@@ -1,13 +1,19 @@
 //! `stillbar tag new`: tags and signs to print.
 
-use std::fs::{self, OpenOptions};
-use std::io::{ErrorKind, Write};
+use std::fs::File;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use clap::Args;
 use serde::Serialize;
+use stillbar_core::store::write_whole;
 use stillbar_core::tag::TagId;
 use stillbar_core::tag::sheet::{Grid, Kind, Label, MAX_TAGS, print};
+
+use crate::file::bounded;
+
+/// More than the points that fit in one file take.
+const MOST_POINTS: usize = 1 << 20;
 
 /// What is asked for.
 #[derive(Args)]
@@ -90,17 +96,18 @@ pub fn new(new: &New) -> Result<String, String> {
 fn points(new: &New) -> Result<Vec<String>, String> {
     let Some(path) = &new.points else { return Ok(new.point.iter().map(|p| p.trim().to_owned()).collect()) };
     let shown = path.display();
-    // More than the points that fit in one file take.
-    if fs::metadata(path).is_ok_and(|m| m.len() > 1 << 20) {
+    let read = File::open(path).and_then(|file| bounded(file, MOST_POINTS));
+    let text = read.ok().and_then(|bytes| String::from_utf8(bytes).ok());
+    let text =
+        text.ok_or_else(|| format!("{shown} cannot be read as text in UTF-8. Give a file with a point in each line."))?;
+    if text.len() > MOST_POINTS {
         return Err(format!("{shown} has more than 1 MiB. Give a file with a point in each line, at most {MAX_TAGS}."));
     }
-    let text = fs::read_to_string(path)
-        .map_err(|_| format!("{shown} cannot be read as text in UTF-8. Give a file with a point in each line."))?;
     Ok(text.lines().map(str::trim).filter(|l| !l.is_empty()).map(str::to_owned).collect())
 }
 
 fn write(path: &Path, bytes: &[u8]) -> Result<(), String> {
-    let failed = |e: std::io::Error| {
+    write_whole(path, bytes).map_err(|e| {
         let why = match e.kind() {
             ErrorKind::NotFound => "the folder is not there".to_owned(),
             ErrorKind::PermissionDenied => "you may not write there".to_owned(),
@@ -108,18 +115,5 @@ fn write(path: &Path, bytes: &[u8]) -> Result<(), String> {
             other => other.to_string(),
         };
         format!("{} could not be written: {why}. Give another place.", path.display())
-    };
-    let mut half = path.as_os_str().to_owned();
-    half.push(".part");
-    let half = PathBuf::from(half);
-    let done = (|| {
-        let mut file = OpenOptions::new().write(true).create(true).truncate(true).open(&half)?;
-        file.write_all(bytes)?;
-        file.sync_all()?;
-        fs::rename(&half, path)
-    })();
-    if done.is_err() {
-        let _ = fs::remove_file(&half);
-    }
-    done.map_err(failed)
+    })
 }

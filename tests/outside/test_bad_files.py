@@ -2,12 +2,11 @@
 
 import json
 import re
-import subprocess
 from pathlib import Path
 
 import pytest
 
-from support.desk import ROOT, binary, command, refused
+from support.desk import ROOT, command, refused
 
 SCHEMA = json.loads((ROOT / "docs" / "schemas" / "plan.schema.json").read_text(encoding="utf-8"))
 
@@ -161,8 +160,8 @@ def test_cut_off_anywhere(tmp_path: Path):
     """A file that ends too early is refused wherever it ends, and never taken for a smaller one."""
     whole = json.dumps(reading(pair=["L2", "N"], level="none") | {"proved_before": True, "proved_after": True})
     for end in range(0, len(whole), 7):
-        done = subprocess.run([binary(), "judge", "-"], input=whole[:end], capture_output=True, text=True, timeout=30)
-        assert (done.returncode, done.stdout) == (2, ""), whole[:end]
+        done = command("judge", "-", piped=whole[:end])
+        assert (done.code, done.out) == (2, ""), whole[:end]
 
 
 def known_by_the_command(folder: Path, case: dict) -> set[str]:

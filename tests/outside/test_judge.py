@@ -4,7 +4,6 @@ The limits asserted here are promises; what was measured when this was written i
 """
 
 import json
-import subprocess
 from collections import Counter, defaultdict
 
 import numpy as np
@@ -12,7 +11,7 @@ import pytest
 
 from circuits import families, instrument, spice
 from circuits.network import EARTH, Network, phasor
-from support.desk import ROOT, binary
+from support.desk import ROOT, command
 
 SCHEMA = json.loads((ROOT / "docs" / "schemas" / "judge.schema.json").read_text(encoding="utf-8"))["$defs"]["answer"]
 
@@ -26,11 +25,9 @@ UNDER = [f for f in families.FAMILIES if f.__name__ not in ("healthy", "neutral_
 
 def judged(case: dict) -> dict:
     """The command's answer to a case that is piped in, held against the schema's words."""
-    done = subprocess.run(
-        [binary(), "judge", "-", "--json"], input=json.dumps(case), capture_output=True, text=True, timeout=30, check=False
-    )
-    assert (done.returncode, done.stderr) == (0, ""), done.stderr
-    answer = json.loads(done.stdout)
+    done = command("judge", "-", "--json", piped=json.dumps(case))
+    assert (done.code, done.err) == (0, ""), done.err
+    answer = json.loads(done.out)
     assert set(answer) == set(SCHEMA["required"])
     assert answer["verdict"] in SCHEMA["properties"]["verdict"]["enum"]
     causes = SCHEMA["properties"]["diagnoses"]["items"]["properties"]["cause"]["enum"]

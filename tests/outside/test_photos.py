@@ -14,7 +14,7 @@ import piexif
 import pytest
 from PIL import Image, ImageDraw, ImageFilter, ImageOps
 
-from support.desk import PATIENCE_S, binary, command, refused
+from support.desk import binary, command, refused
 from support.peak import peak
 
 # Samples of cameras and of programs, with all eight orientations: the source distributions on PyPI, by their hashes there.
@@ -299,6 +299,6 @@ def test_text_for_a_person_and_a_pipe(tmp_path: Path):
     assert done.code == 0
     assert "image/png, 200 x 100 pixels, as taken" in done.out
     assert "- This picture seems blurred" in done.out and "- This picture is very dark" in done.out
-    piped = subprocess.run([binary(), "photo", "check", "-", "--json"], input=file.read_bytes(), capture_output=True, timeout=PATIENCE_S)
-    assert json.loads(piped.stdout) == check(file)
+    piped = command("photo", "check", "-", "--json", piped=file)
+    assert json.loads(piped.out) == check(file)
     refused(command("photo", "check", file, "--copies", tmp_path / "none"), 2, "could not be written", "Give a folder")

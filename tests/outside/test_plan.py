@@ -2,12 +2,11 @@
 
 import json
 import math
-import subprocess
 from pathlib import Path
 
 import pytest
 
-from support.desk import ROOT, binary, command
+from support.desk import ROOT, command
 
 FIVE = "L1,L2,L3,N,PE"
 
@@ -107,11 +106,9 @@ def test_the_example_of_the_docs_is_taken(tmp_path: Path):
 
 def test_a_case_can_be_piped_in():
     """`-` reads the standard input."""
-    done = subprocess.run(
-        [binary(), "plan", "-", "--json"], input=json.dumps(EXAMPLE), capture_output=True, text=True, timeout=30
-    )
-    assert (done.returncode, done.stderr) == (0, "")
-    assert len(json.loads(done.stdout)["tests"]) == 10
+    done = command("plan", "-", "--json", piped=json.dumps(EXAMPLE))
+    assert (done.code, done.err) == (0, "")
+    assert len(json.loads(done.out)["tests"]) == 10
 
 
 def played(tests: list[dict]) -> int:

@@ -11,7 +11,7 @@ import zxingcpp
 from pyzbar import pyzbar
 from stdnum.iso7064 import mod_37_2
 
-from support.desk import binary
+from support.desk import command, refused
 
 # Left and top margin, pitch across and down, in millimetres, as sheets of labels commonly have them.
 GRIDS = {
@@ -24,10 +24,6 @@ GRIDS = {
 DPI = 300
 
 
-def new(*arguments: str | Path) -> subprocess.CompletedProcess:
-    return subprocess.run([binary(), "tag", "new", *map(str, arguments)], capture_output=True, text=True, timeout=60, check=False)
-
-
 def page(pdf: Path):
     """The first page in grey, at DPI, by poppler."""
     subprocess.run(["pdftoppm", "-r", str(DPI), "-gray", "-png", "-singlefile", pdf, pdf.with_suffix("")], check=True, timeout=60)
@@ -36,9 +32,9 @@ def page(pdf: Path):
 
 def made(tmp_path: Path, *arguments: str) -> tuple[list[dict], Path]:
     pdf = tmp_path / "tags.pdf"
-    done = new("-o", pdf, "--json", *arguments)
-    assert (done.returncode, done.stderr) == (0, "")
-    return json.loads(done.stdout), pdf
+    done = command("tag", "new", "-o", pdf, "--json", *arguments)
+    assert (done.code, done.err) == (0, "")
+    return json.loads(done.out), pdf
 
 
 @pytest.mark.parametrize("grid", GRIDS)
@@ -113,8 +109,10 @@ def test_bad_requests_write_nothing(tmp_path: Path):
         (["-o", tmp_path / "x.pdf", "--point", "漢字"], "The font has no"),
         (["-o", tmp_path / "x.pdf", "--site", "x" * 121], "too long for a label"),
         (["-o", tmp_path / "x.pdf", "--points", tmp_path / "none.txt"], "cannot be read as text"),
+        (["-o", tmp_path / "x.pdf", "--points", "/dev/zero"], "has more than 1 MiB"),
     ]:
-        done = new(*arguments)
-        assert done.returncode == 2 and said in done.stderr and done.stderr.count("\n") == 1, (arguments, done.stderr)
+        done = command("tag", "new", *arguments)
+        refused(done, 2, said)
+        assert done.err.count("\n") == 1, (arguments, done.err)
     assert there.read_bytes() == b"mine"
     assert list(tmp_path.iterdir()) == [there]

@@ -7,6 +7,7 @@ import re
 import signal
 import subprocess
 import threading
+from contextlib import nullcontext
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -34,10 +35,10 @@ def _die_with_parent() -> None:
     _LIBC.prctl(_PR_SET_PDEATHSIG, signal.SIGKILL)
 
 
-def _spawn(arguments: list[str], **streams) -> subprocess.Popen:
+def _spawn(arguments: list[str], stdin: int = subprocess.DEVNULL, **streams) -> subprocess.Popen:
     return subprocess.Popen(
         [binary(), *arguments],
-        stdin=subprocess.DEVNULL,
+        stdin=stdin,
         text=True,
         encoding="utf-8",
         cwd="/",
@@ -55,12 +56,15 @@ class Finished:
     err: str
 
 
-def command(*arguments: str | Path) -> Finished:
-    """Runs the binary to its end; one that does not end is killed and fails the test."""
+def command(*arguments: str | Path, piped: str | Path | None = None) -> Finished:
+    """Runs the binary to its end, with a text or a file piped in; one that does not end is killed and fails the test."""
     words = [str(a) for a in arguments]
-    process = _spawn(words, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    text = piped if isinstance(piped, str) else None
+    other = nullcontext(subprocess.DEVNULL if piped is None else subprocess.PIPE)
+    with piped.open("rb") if isinstance(piped, Path) else other as stdin:
+        process = _spawn(words, stdin, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
     try:
-        out, err = process.communicate(timeout=PATIENCE_S)
+        out, err = process.communicate(text, timeout=PATIENCE_S)
     except subprocess.TimeoutExpired:
         process.kill()
         out, err = process.communicate()

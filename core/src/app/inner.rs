@@ -119,7 +119,7 @@ impl Inner {
     fn load_locks(&mut self) -> Result<(), String> {
         self.locks = self.store.open_locks().map_err(|e| e.to_string())?;
         for lock in &mut self.locks {
-            lock.telephone = self.world.people.get(&lock.owner).map(|p| p.telephone.clone()).unwrap_or_default();
+            lock.telephone = self.world.telephone(lock.owner).to_owned();
         }
         Ok(())
     }

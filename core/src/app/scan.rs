@@ -1,13 +1,14 @@
 //! Scanning: from a frame of the camera or a typed text to what this device knows of a tag.
 
 use super::inner::Inner;
+use crate::evidence;
 use crate::job::Job;
 use crate::screens::Route;
 use crate::screens::cx::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::TagRow;
 use crate::tag::TagId;
-use crate::tag::read::{Found, Luma, frame, still};
+use crate::tag::read::{Found, Luma, frame};
 
 /// Most pixels of a frame that is looked at: more than any camera preview has.
 const MAX_FRAME: u64 = 4096 * 2304;
@@ -29,60 +30,53 @@ impl Inner {
 
     /// A frame came, or a photo of a tag, or there is no camera.
     pub(super) fn scanned(&mut self, outcome: Outcome) -> Vec<Errand> {
-        let found = match &outcome {
-            Outcome::Refused { why } => return self.stop_scan(format!("{why} Type what is printed beside the tag.")),
-            Outcome::Photo { bytes, .. } => match crate::evidence::check(bytes) {
-                Ok(photo) => {
-                    Luma::new(photo.luma_width, photo.luma_height, &photo.luma).map(|l| still(&l)).unwrap_or_default()
-                }
-                Err(why) => return self.stop_scan(why.to_string()),
+        match outcome {
+            Outcome::Refused { why } => self.stop_scan(format!("{why} Type what is printed beside the tag.")),
+            Outcome::Photo { bytes, .. } => match evidence::check(&bytes) {
+                Ok(photo) => self.found(&photo.codes(), false),
+                Err(why) => self.stop_scan(why.to_string()),
             },
             Outcome::Frame { width, height, luma } => {
-                let bounded = u64::from(*width) * u64::from(*height) <= MAX_FRAME;
-                match Luma::new(*width, *height, luma).ok().filter(|_| bounded) {
-                    Some(luma) => frame(&luma),
-                    None => return self.stop_scan("The camera's picture has a size that cannot be read.".into()),
+                let bounded = u64::from(width) * u64::from(height) <= MAX_FRAME;
+                match Luma::new(width, height, &luma).ok().filter(|_| bounded) {
+                    Some(luma) => self.found(&frame(&luma), true),
+                    None => self.stop_scan("The camera's picture has a size that cannot be read.".into()),
                 }
             }
-        };
-        self.found(&found, matches!(outcome, Outcome::Frame { .. }))
+        }
     }
 
+    /// What a picture held; a camera `goes_on` until it is one tag.
     fn found(&mut self, found: &Found, goes_on: bool) -> Vec<Errand> {
-        let Some(tag) = found.tags.first() else {
-            let foreign = found.other.first();
-            if let Some(text) = foreign {
-                let shown: String = text.chars().filter(|c| !c.is_control()).take(60).collect();
-                let text = format!("This code is not a Stillbar tag. Nothing was opened. It says: {shown}");
-                self.turn += 1;
-                self.notice = Some(Notice { tone: Tone::Warn, text });
-            } else if !goes_on {
-                return self.stop_scan(
-                    "No tag was found in this picture. Go closer, or type what is printed beside it.".into(),
-                );
+        let said = match (&found.tags[..], found.other.first()) {
+            ([tag], _) => return self.tag_read(*tag),
+            ([], None) if goes_on => None,
+            ([], None) => {
+                let why = "No tag was found in this picture. Go closer, or type what is printed beside it.";
+                return self.stop_scan(why.into());
             }
-            // A shell shows the foreign code's notice and goes on looking.
-            return match &self.scanning {
-                Some(token) if goes_on => vec![scan(token.clone())],
-                _ => Vec::new(),
-            };
+            ([], Some(text)) => {
+                let shown: String = text.chars().filter(|c| !c.is_control()).take(60).collect();
+                Some(format!("This code is not a Stillbar tag. Nothing was opened. It says: {shown}"))
+            }
+            _ => Some("There are several tags in the picture. Go closer to one of them.".into()),
         };
-        if found.tags.len() > 1 {
-            let text = "There are several tags in the picture. Go closer to one of them.".into();
+        if let Some(text) = said {
             self.turn += 1;
             self.notice = Some(Notice { tone: Tone::Warn, text });
-            return match &self.scanning {
-                Some(token) if goes_on => vec![scan(token.clone())],
-                _ => Vec::new(),
-            };
         }
+        // A shell shows the notice and goes on looking.
+        self.scanning.iter().filter(|_| goes_on).cloned().map(scan).collect()
+    }
+
+    fn tag_read(&mut self, tag: TagId) -> Vec<Errand> {
         self.scanning = None;
         self.turn += 1;
         self.notice = None;
         match self.route {
             Route::PointTags(..) => self.do_act("found", tag.as_str(), &[]),
             _ => {
-                self.go(Route::Tag(*tag));
+                self.go(Route::Tag(tag));
                 Vec::new()
             }
         }

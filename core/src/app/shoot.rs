@@ -64,15 +64,13 @@ impl Inner {
             let text = format!("{wrong} Take it again, or say below why it is kept.");
             return Ok(Notice { tone: Tone::Forbid, text });
         }
-        photo.doubts.extend(doubts.iter().map(ToString::to_string));
-        let doubts = photo.doubts.clone();
+        photo.doubts.extend(doubts);
         self.edit(WAITING, "");
+        let (tone, said) = if photo.doubts.is_empty() { (Tone::Plain, "") } else { (Tone::Warn, " ") };
+        let text = format!("The photo is kept.{said}{}", sentences(&photo).join(" "));
         self.keep(Some(job), fact(photo, of, String::new()))?;
         self.commit()?;
-        Ok(match doubts.is_empty() {
-            true => Notice { tone: Tone::Plain, text: "The photo is kept.".into() },
-            false => Notice { tone: Tone::Warn, text: format!("The photo is kept. {}", doubts.join(" ")) },
-        })
+        Ok(Notice { tone, text })
     }
 
     /// What the tags in a photo of a point say against it.
@@ -95,8 +93,7 @@ impl Inner {
         let bytes = photos::load(&folder, &sha256).ok_or("The photo is not here any more. Take it again.")?;
         // Looked at again: what was typed in between is no evidence of what is in it.
         let mut photo = photos::keep(&folder, &bytes)?;
-        let doubts = self.tag_doubts(job, of, &photo)?;
-        photo.doubts.extend(doubts.iter().map(ToString::to_string));
+        photo.doubts.extend(self.tag_doubts(job, of, &photo)?);
         self.keep(Some(job), fact(photo, of, why)).map(drop)
     }
 
@@ -115,7 +112,12 @@ impl Inner {
     }
 }
 
+fn sentences(photo: &Kept) -> Vec<String> {
+    photo.doubts.iter().map(ToString::to_string).collect()
+}
+
 fn fact(photo: Kept, of: EntryId, note: String) -> Fact {
-    let Kept { sha256, length, media, tags, doubts } = photo;
+    let doubts = sentences(&photo);
+    let Kept { sha256, length, media, tags, .. } = photo;
     Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts }
 }

@@ -22,10 +22,11 @@ pub use warn::{BLURRED_BELOW, Warning, tag_warnings};
 
 use decode::Pixels;
 
+pub use crate::tag::read::MAX_PIXELS;
+use crate::tag::read::{Found, Luma, still};
+
 /// Most bytes of a photo: a 12 MP camera file has 3 to 6 MB.
 pub const MAX_PHOTO_BYTES: usize = 40 << 20;
-/// Most pixels of a photo: the full size of current phones is 48 to 50 MP.
-pub const MAX_PIXELS: u64 = 60_000_000;
 /// Most pixels of the luma plane that tags are read from: all of a 12 MP photo (4032 x 3024).
 pub const MAX_LUMA_PIXELS: u64 = 12_500_000;
 
@@ -58,6 +59,19 @@ pub struct Checked {
     pub luma_height: u32,
     /// What is poor about the picture.
     pub warnings: Vec<Warning>,
+}
+
+impl Checked {
+    /// The codes that are read in it.
+    pub fn codes(&self) -> Found {
+        // The plane has the size that it claims, by construction.
+        Luma::new(self.luma_width, self.luma_height, &self.luma).map(|luma| still(&luma)).unwrap_or_default()
+    }
+}
+
+/// The media type of a picture that can be kept, by its first bytes.
+pub fn media(bytes: &[u8]) -> Option<&'static str> {
+    header::sniff(bytes).ok().map(header::Kind::media)
 }
 
 /// Why a file cannot be kept as a photo. Each is a sentence for the person that says what to do.

@@ -14,9 +14,7 @@ impl Job {
             System::ThreeWire => case.nominal.line_line_mv = Some(self.nominal),
             System::OnePhase | System::ThreePhaseNeutral => case.nominal.line_neutral_mv = Some(self.nominal),
         }
-        let opened =
-            |name: &str| self.points.iter().any(|p| p.cuts.is_none() && p.poles.iter().any(|pole| pole == name));
-        case.poles_opened = self.conductors().into_iter().map(|c| c.name).filter(|name| opened(name)).collect();
+        case.poles_opened = self.conductors().into_iter().map(|c| c.name).filter(|name| self.opens(name)).collect();
         if let Some(run) = self.run() {
             case.readings = run.readings.iter().map(given).collect();
             case.proved_before = Some(true);

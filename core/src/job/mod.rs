@@ -360,6 +360,11 @@ impl Job {
         self.locks_on().filter(here).collect()
     }
 
+    /// Whether a point of the normal supply opens this conductor.
+    pub fn opens(&self, conductor: &str) -> bool {
+        self.points.iter().any(|p| p.cuts.is_none() && p.poles.iter().any(|pole| pole == conductor))
+    }
+
     /// The boxes that hold the key of a lock on a point.
     pub fn boxes_of(&self, point: EntryId) -> Vec<&LockBox> {
         let holds = |b: &&LockBox| b.keys(&self.locks).iter().any(|l| l.on == On::Point(point));

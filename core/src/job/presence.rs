@@ -32,7 +32,7 @@ impl Job {
     }
 
     /// What was read does not look as it should: sentences.
-    pub fn presence_odd(&self) -> Vec<String> {
+    fn presence_odd(&self) -> Vec<String> {
         let lines = self.lines();
         let other = self.other();
         let volts = |first: &str, then: &str| match self.presence_of(first, then)? {

@@ -195,6 +195,11 @@ impl Case {
         read::case(text)
     }
 
+    /// Whether something connected can hold or make direct voltage.
+    pub fn can_hold_dc(&self) -> bool {
+        self.equipment.asks_for_dc() || !self.stored_energy.is_empty()
+    }
+
     /// The conductor of this name.
     pub fn conductor(&self, name: &str) -> Option<&Conductor> {
         self.conductors.iter().find(|c| c.name == name)

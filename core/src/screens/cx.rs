@@ -128,6 +128,17 @@ impl Act<'_> {
         self.app.edit(field, value);
     }
 
+    /// Rings the owner of a lock.
+    pub fn ring(&mut self, owner: EntryId) -> Result<(), String> {
+        let number = self.world().telephone(owner).to_owned();
+        if number.is_empty() {
+            return Err("No telephone number is kept for the owner. Ask for it on site.".into());
+        }
+        self.errands.push(Errand::Ring { number });
+        self.say = Some(format!("Ringing {}.", self.world().name(owner)));
+        Ok(())
+    }
+
     /// What was given for `field`, trimmed; empty if nothing was.
     pub fn given(&self, field: &str) -> String {
         self.input.iter().find(|f| f.field == field).map(|f| f.value.trim().to_owned()).unwrap_or_default()

@@ -8,7 +8,7 @@ use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
-use super::parts::{Errand, Tone};
+use super::parts::Tone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{KeyAt, On};
@@ -92,7 +92,7 @@ pub fn one(look: &Look, job: &Job, lock: EntryId) -> Page {
     page.fact("Key holder", key_place(look, job, lock));
     page.fact("Fitted", look.by(&lock.stamp));
     page.fact("Theirs since", look.when(&lock.since));
-    let telephone = look.world.people.get(&lock.owner).map_or("", |p| p.telephone.as_str());
+    let telephone = look.world.telephone(lock.owner);
     page.fact("Telephone", if telephone.is_empty() { "not given" } else { telephone });
     if lock.off.is_some() {
         page.fact("Off", off_line(look, lock));
@@ -129,15 +129,7 @@ pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, _arg:
     };
     let now = act.job(job)?.lock(lock).cloned().ok_or("This lock is not on this device.")?;
     let fact = match verb {
-        "ring" => {
-            let number = act.world().people.get(&now.owner).map(|p| p.telephone.clone()).unwrap_or_default();
-            if number.is_empty() {
-                return Err("No telephone number is kept for the owner. Ask for it on site.".into());
-            }
-            act.errands.push(Errand::Ring { number });
-            act.say = Some(format!("Ringing {}.", act.world().name(now.owner)));
-            return Ok(());
-        }
+        "ring" => return act.ring(now.owner),
         "take" => return take(act, job, &now),
         "force-off" => return forced::sign(act, job, &now),
         "remove" => Fact::LockRemoved { lock },
@@ -207,7 +199,7 @@ fn box_label(job: &Job, id: EntryId) -> String {
     job.boxes.iter().find(|b| b.stamp.id == id).map_or_else(|| "a lock box".into(), |b| b.label.clone())
 }
 
-fn key_place(look: &Look, job: &Job, lock: &Lock) -> String {
+pub(super) fn key_place(look: &Look, job: &Job, lock: &Lock) -> String {
     match lock.key {
         KeyAt::Owner => look.name(lock.owner),
         KeyAt::Box(id) => format!("in {}", box_label(job, id)),

@@ -4,10 +4,10 @@ use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look, TagKnown};
 use super::home::{UNKNOWN, go, id};
-use super::parts::{Errand, PhotoSeen, PhotoSlot, Tone};
+use super::locks::key_place;
+use super::parts::{PhotoSeen, PhotoSlot, Tone};
 use crate::job::Job;
 use crate::job::steps::Step;
-use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Point};
 use crate::store::TagRow;
@@ -40,16 +40,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
             act.go = Some(Route::Tag(given(act)?));
             Ok(())
         }
-        "ring" => {
-            let person = id(arg)?;
-            let known = act.world().people.get(&person).map(|p| p.telephone.clone()).unwrap_or_default();
-            if known.is_empty() {
-                return Err("No telephone number is kept for this person. Ask for it on site.".into());
-            }
-            act.errands.push(Errand::Ring { number: known });
-            act.say = Some(format!("Ringing {}.", act.world().name(person)));
-            Ok(())
-        }
+        "ring" => act.ring(id(arg)?),
         _ => Err(UNKNOWN.into()),
     }
 }
@@ -106,11 +97,7 @@ fn as_known(page: &mut Page, look: &Look) {
 fn lock_on(page: &mut Page, look: &Look, job: &Job, point: &Point, lock: &Lock) {
     let owner = look.name(lock.owner);
     page.heading(format!("Lock of {owner} on {}", point.label));
-    let key = match lock.key {
-        KeyAt::Owner => owner.clone(),
-        KeyAt::Box(id) => format!("in {}", job.lock_place(On::Box(id))),
-    };
-    page.fact("Key holder", key);
+    page.fact("Key holder", key_place(look, job, lock));
     page.fact("Since", look.when(&lock.since));
     page.fact("Job", format!("{}, {}", job.title, job.place));
     page.row(
@@ -118,7 +105,7 @@ fn lock_on(page: &mut Page, look: &Look, job: &Job, point: &Point, lock: &Lock) 
         vec!["All about this lock".into()],
         go(Route::Lock(job.id(), lock.stamp.id)),
     );
-    let telephone = look.world.people.get(&lock.owner).map_or("", |p| p.telephone.as_str());
+    let telephone = look.world.telephone(lock.owner);
     if telephone.is_empty() {
         page.fact("Telephone", "not given");
     } else {
@@ -182,7 +169,7 @@ pub fn of_point(look: &Look, job: &Job, point: EntryId) -> Page {
         page.main(format!("It hangs at {at}"), format!("bind {tag}"));
     }
     let tags: Vec<_> = point.tags_now().collect();
-    if tags.is_empty() {
+    if tags.is_empty() && page.main.is_none() {
         page.para("Stick a blank tag beside the switch, where it stays when a cover comes off, and scan it.");
     }
     for hung in &tags {

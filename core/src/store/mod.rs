@@ -7,6 +7,7 @@
 mod open;
 mod project;
 mod rescue;
+mod whole;
 
 use std::collections::BTreeMap;
 use std::fs::File;
@@ -22,6 +23,7 @@ pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
+pub use whole::write_whole;
 
 /// The open data folder.
 pub struct Store {

@@ -211,7 +211,7 @@ fn too_much_is_refused_with_a_sentence() {
         ("/edit", JSON.1, json(MOST_TYPED + 1).into_bytes()),
         ("/act", JSON.1, json(MOST_TYPED + 1).into_bytes()),
         ("/deliver?token=t", "image/jpeg", vec![0; MOST_PHOTO + 1]),
-        ("/frame?token=t&width=1&height=1", "application/octet-stream", vec![0; MOST_FRAME + 1]),
+        ("/frame?token=t&width=1&height=1&turn=7", "application/octet-stream", vec![0; MOST_FRAME + 1]),
     ] {
         let answer = ask("POST", path, &[HOST, ("content-type", kind)], body);
         assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
@@ -223,11 +223,18 @@ fn too_much_is_refused_with_a_sentence() {
 /// The screen stays as it is here, so there is nothing to draw again.
 #[test]
 fn a_frame_in_which_nothing_is_found_has_no_answer() {
-    let answer = ask("POST", "/frame?token=t&width=2&height=3", &[HOST], vec![0; 6]);
+    let answer = ask("POST", "/frame?token=t&width=2&height=3&turn=7", &[HOST], vec![0; 6]);
     assert_eq!((answer.status, answer.noted), (StatusCode::NO_CONTENT, vec!["frame t 2 x 3, 6".to_owned()]));
-    for bad in
-        ["/frame", "/frame?token=t", "/frame?token=t&width=-1&height=1", "/frame?token=t&width=99999999999&height=1"]
-    {
+    // A page that shows an older turn gets the screen as it is now.
+    let other = ask("POST", "/frame?token=t&width=2&height=3&turn=6", &[HOST], vec![0; 6]);
+    assert!(other.status == StatusCode::OK && other.text.contains("\"title\":\"Jobs\""), "{}", other.text);
+    for bad in [
+        "/frame",
+        "/frame?token=t",
+        "/frame?token=t&width=-1&height=1&turn=7",
+        "/frame?token=t&width=99999999999&height=1&turn=7",
+        "/frame?token=t&width=1&height=1",
+    ] {
         assert_eq!(ask("POST", bad, &[HOST], vec![0]).status, StatusCode::BAD_REQUEST, "{bad}");
     }
 }

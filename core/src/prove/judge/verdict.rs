@@ -127,15 +127,12 @@ fn missing(case: &Case) -> Vec<String> {
     }
     for stored in &case.stored_energy {
         let Some([a, b]) = &stored.read_at else { continue };
-        let taken = case
-            .readings
-            .iter()
-            .any(|g| g.dc && (g.pair == [a.clone(), b.clone()] || g.pair == [b.clone(), a.clone()]));
-        if !taken {
+        let taken = |(i, j): (usize, usize)| read[i.min(j) * n + i.max(j)][1];
+        if !index(a).zip(index(b)).is_some_and(taken) {
             why.push(format!("No DC reading of {a} – {b} at {}: time alone proves nothing.", stored.what));
         }
     }
-    if (case.equipment.asks_for_dc() || !case.stored_energy.is_empty()) && !case.readings.iter().any(|g| g.dc) {
+    if case.can_hold_dc() && !case.readings.iter().any(|g| g.dc) {
         why.push("There is equipment that can hold or make DC, and no DC reading was given.".into());
     }
     if !case.conductors.iter().any(|c| c.role.is_reference()) {

@@ -14,7 +14,7 @@ pub(super) struct View<'a> {
 impl<'a> View<'a> {
     pub(super) fn of(case: &'a Case) -> View<'a> {
         // A drive, a UPS or modules put direct voltage on any conductor when they fail; elsewhere DC conductors are enough.
-        View { case, everything_dc: case.equipment.asks_for_dc() || !case.stored_energy.is_empty() }
+        View { case, everything_dc: case.can_hold_dc() }
     }
 
     /// Whether the pair is read in the DC range too.

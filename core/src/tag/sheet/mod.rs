@@ -164,12 +164,11 @@ fn draw(ink: &mut paper::Ink, label: &Label, grid: &Grid, number: usize) {
     symbol(ink, label.tag, (left + SLACK, top + (high - side) / 2.0), side);
     let x = left + SLACK + side + 1.0;
     let room = wide - side - 2.0 * SLACK - 1.0;
-    let id = label.tag.spaced();
-    let (first, second) = id.split_at(id.len() / 2 + 1);
-    let size = ink.fitting(first, room, 4.2);
+    let lines = in_two(label.tag);
+    let size = ink.fitting(&lines[0], room, 4.2);
     let mut y = top + SLACK + size;
-    for line in [first, second] {
-        ink.text((x, y), size, line.trim(), BLACK);
+    for line in &lines {
+        ink.text((x, y), size, line, BLACK);
         y += 1.15 * size;
     }
     y += 0.6;
@@ -177,6 +176,13 @@ fn draw(ink: &mut paper::Ink, label: &Label, grid: &Grid, number: usize) {
         let bottom = top + high - SLACK;
         y = ink.block((x, y), room, bottom, 3.0, text);
     }
+}
+
+/// The id in clear, in two lines of the same length.
+fn in_two(tag: TagId) -> [String; 2] {
+    let id = tag.spaced();
+    let (first, second) = id.split_at(id.len() / 2);
+    [first.trim().to_owned(), second.trim().to_owned()]
 }
 
 /// The symbol with its quiet zone in a square of `side`.

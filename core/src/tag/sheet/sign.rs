@@ -2,7 +2,7 @@
 //! room to write by hand.
 
 use super::paper::{BLACK, Ink, WHITE};
-use super::{BLUE, Label, RED, symbol};
+use super::{BLUE, Label, RED, in_two, symbol};
 
 /// Signs on a page: two columns, two rows.
 pub(super) const ON_PAGE: usize = 4;
@@ -29,11 +29,10 @@ pub(super) fn draw(ink: &mut Ink, label: &Label, (wide, high): (f32, f32), numbe
     let low = top + h - 7.0 - side;
     symbol(ink, label.tag, (x - 2.0, low), side);
     let (words, width) = (x + side + 1.0, room - side - 1.0);
-    let id = label.tag.spaced();
-    let (first, second) = id.split_at(id.len() / 2 + 1);
-    let size = ink.fitting(first, width, 5.0);
-    ink.text((words, low + 8.0), size, first.trim(), BLACK);
-    ink.text((words, low + 14.0), size, second, BLACK);
+    let [first, second] = in_two(label.tag);
+    let size = ink.fitting(&first, width, 5.0);
+    ink.text((words, low + 8.0), size, &first, BLACK);
+    ink.text((words, low + 14.0), size, &second, BLACK);
     let next = ink.block((words, low + 15.5), width, low + side - 2.0, 3.4, &label.point);
     ink.block((words, next), width, low + side - 2.0, 3.4, &label.site);
 }
