@@ -84,9 +84,8 @@ impl Job {
 
     fn point_lacks(&self, firm: &mut dyn FnMut(String)) {
         // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
-        let opened = |name: &String| self.points.iter().any(|p| p.cuts.is_none() && p.poles.contains(name));
         if self.points.iter().any(|p| p.cuts.is_none()) {
-            for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !opened(&c.name)) {
+            for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !self.opens(&c.name)) {
                 firm(format!("{} of the normal supply is opened by no point.", line.name));
             }
         }
@@ -138,10 +137,11 @@ impl Job {
         if point.sign.is_none() {
             lack(false, format!("No caution sign hangs at {at}."));
         }
-        if !self.photos_of(point.stamp.id).any(|p| p.stamp.clock > opened.clock) {
+        let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > opened.clock).collect();
+        if photos.is_empty() {
             lack(false, format!("No photo shows the lock and label on {at}."));
         } else if point.tags_now().next().is_some()
-            && !self.photos_of(point.stamp.id).any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag)))
+            && !photos.iter().any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag)))
         {
             lack(
                 false,

@@ -162,6 +162,35 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
     );
 }
 
+/// What was photographed before the point was opened again shows nothing of the lock that is on now.
+#[test]
+fn a_photo_of_an_earlier_round_does_not_show_the_tag() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let q9 = tag(2);
+    device.play(
+        &field,
+        &format!(
+            "tap The job\ntap Isolate Q9 changeover switch\ntap Tag of Q9 changeover switch\nscan Scan the tag here = {q9}\n\
+             tap It hangs at Q9 changeover switch\nphoto Photo of Q9 changeover switch = {q9}\nunseen No photo shows the tag\n{PROVE}{WORK}"
+        ),
+    );
+    let cut = RESTORE.find("sign Signature").unwrap();
+    let cut = RESTORE[..cut].rfind("fill Who takes").unwrap();
+    device.play(&field, &RESTORE[..cut]);
+    let again = ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18");
+    let last = again.rfind("photo ").or(again.rfind("tap Take the photo now")).unwrap();
+    device.play(
+        &field,
+        &format!(
+            "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\n\
+             tap Keep the new scope\ntap Next: Shed the circuits\n{}",
+            &again[..last]
+        ),
+    );
+    let line = again[last..].lines().next().unwrap();
+    device.play(&field, &format!("{line}\nsee No photo shows the tag of Q9 changeover switch"));
+}
+
 /// A frame that is not as large as it says ends the scan with a sentence, and its token is spent.
 #[test]
 fn a_torn_frame_ends_the_scan() {
