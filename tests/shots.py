@@ -21,6 +21,9 @@ from support.journey import play
 from support.phone import Phone
 
 SCREENS = ROOT / "docs" / "screens"
+PHOTO = ROOT / "core" / "src" / "demo" / "lock.png"
+# Made up; its check character is right.
+TAG = "STB555555555555X"
 
 # NAME: the buttons to tap from the demo's first screen on, each by its accessible name.
 SHOTS: dict[str, list[str]] = {
@@ -68,8 +71,33 @@ def walk(browser, folder: Path) -> None:
 
     try:
         phone.open(desk.url)
-        photo = ROOT / "core" / "src" / "demo" / "lock.png"
-        play(phone, *WHOLE, photo=photo, between=picture)
+        play(phone, *WHOLE, photo=PHOTO, between=picture)
+    finally:
+        phone.close()
+        desk.kill()
+
+
+def tags(browser, folder: Path) -> None:
+    """A tag at a point, typed as printed: where it is bound, and what it answers."""
+    desk = Desk(folder, "desk").start()
+    phone = Phone(browser, "tags", scale=1)
+    try:
+        phone.open(desk.url)
+        play(phone, "people", "plan", "add-instruments", "circuits", "isolate", photo=PHOTO)
+        for button in ("The job", "Isolate Q4 feeder switch", "Tag of Q4 feeder switch"):
+            phone.tap(button)
+        phone.fill("Or the tag as printed", TAG)
+        phone.tap("Use this tag")
+        shot(phone.page, "tag-blank")
+        for button in ("It hangs at Q4 feeder switch", "The job", "All jobs", "Scan a tag"):
+            phone.tap(button)
+        # There is no camera here: the panel stands over the screen until it is closed.
+        phone.page.get_by_role("dialog").get_by_role("button", name="Stop scanning").tap()
+        phone.page.get_by_role("dialog").wait_for(state="detached")
+        shot(phone.page, "scan")
+        phone.fill("Or the tag as printed", TAG)
+        phone.tap("Look it up")
+        shot(phone.page, "tag-answer")
     finally:
         phone.close()
         desk.kill()
@@ -97,6 +125,7 @@ def main(names: list[str]) -> None:
                 phone.close()
             if not names:
                 walk(browser, Path(folder) / "walk")
+                tags(browser, Path(folder) / "tags")
         finally:
             browser.close()
             desk.kill()

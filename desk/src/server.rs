@@ -7,7 +7,7 @@
 //! | `POST /edit` | one draft, kept before the answer |
 //! | `POST /deliver?token=` | a photo's bytes, or `{"why": ..}` if there is none; the new screen |
 //! | `POST /frame?token=&width=&height=&turn=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
-//! | `GET /photo/{sha256}` | a kept photo |
+//! | `GET /photo/{sha256}` | a kept photo; with `.320.jpg` behind it, its small copy |
 //!
 //! An answer that is not 2xx is one or two sentences of plain text.
 
@@ -242,9 +242,13 @@ async fn frame<B: Brain>(
     .await
 }
 
+/// Behind the SHA-256 of a photo: its copy of 320 pixels.
+pub const SMALL: &str = ".320.jpg";
+
 async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>) -> Result<Response, Say> {
     let none = || Say::new(StatusCode::NOT_FOUND, "There is no such photo here.");
-    if sha256.len() != 64 || !sha256.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
+    let hex = sha256.strip_suffix(SMALL).unwrap_or(&sha256);
+    if hex.len() != 64 || !hex.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
         return Err(none());
     }
     let bytes = call(move || desk.brain.photo(sha256)).await?.ok_or_else(none)?;

@@ -31,16 +31,19 @@ impl Inner {
     /// A frame came, or a photo of a tag, or there is no camera.
     pub(super) fn scanned(&mut self, outcome: Outcome) -> Vec<Errand> {
         match outcome {
-            Outcome::Refused { why } => self.stop_scan(format!("{why} Type what is printed beside the tag.")),
+            // The person's own choice, as a rule: nothing went wrong that has to be red.
+            Outcome::Refused { why } => {
+                self.stop_scan(Tone::Warn, format!("{why} Type what is printed beside the tag."))
+            }
             Outcome::Photo { bytes, .. } => match evidence::check(&bytes) {
                 Ok(photo) => self.found(&photo.codes(), false),
-                Err(why) => self.stop_scan(why.to_string()),
+                Err(why) => self.stop_scan(Tone::Forbid, why.to_string()),
             },
             Outcome::Frame { width, height, luma } => {
                 let bounded = u64::from(width) * u64::from(height) <= MAX_FRAME;
                 match Luma::new(width, height, &luma).ok().filter(|_| bounded) {
                     Some(luma) => self.found(&frame(&luma), true),
-                    None => self.stop_scan("The camera's picture has a size that cannot be read.".into()),
+                    None => self.stop_scan(Tone::Forbid, "The camera's picture has a size that cannot be read.".into()),
                 }
             }
         }
@@ -53,7 +56,7 @@ impl Inner {
             ([], None) if goes_on => None,
             ([], None) => {
                 let why = "No tag was found in this picture. Go closer, or type what is printed beside it.";
-                return self.stop_scan(why.into());
+                return self.stop_scan(Tone::Forbid, why.into());
             }
             ([], Some(text)) => {
                 let shown: String = text.chars().filter(|c| !c.is_control()).take(60).collect();
@@ -82,10 +85,10 @@ impl Inner {
         }
     }
 
-    fn stop_scan(&mut self, why: String) -> Vec<Errand> {
+    fn stop_scan(&mut self, tone: Tone, text: String) -> Vec<Errand> {
         self.scanning = None;
         self.turn += 1;
-        self.refuse(why);
+        self.notice = Some(Notice { tone, text });
         Vec::new()
     }
 

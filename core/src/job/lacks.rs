@@ -4,7 +4,7 @@ use super::Job;
 use super::steps::{Lack, Step};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
-use crate::point::{Lock, uncovered};
+use crate::point::{Lock, Point, uncovered};
 use crate::prove::{Role, Standing};
 
 impl Job {
@@ -119,10 +119,10 @@ impl Job {
         let Some(point) = self.point(point) else { return };
         let at = &point.label;
         let mut lack = |firm: bool, text: String| lacks.push(Lack { text, firm });
-        let Some(opened) = &point.opened else {
+        if point.opened.is_none() {
             lack(true, format!("{at} is not open."));
             return;
-        };
+        }
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
         if on.is_empty() && !point.lockable {
@@ -137,18 +137,24 @@ impl Job {
         if point.sign.is_none() {
             lack(false, format!("No caution sign hangs at {at}."));
         }
+        if let Some(text) = self.photo_lack(point) {
+            lack(false, text);
+        }
+    }
+
+    /// What the photos of a point that were taken since it was opened do not show yet.
+    pub fn photo_lack(&self, point: &Point) -> Option<String> {
+        let (at, opened) = (&point.label, point.opened.as_ref()?);
         let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > opened.clock).collect();
+        let tagged = point.tags_now().next().is_some();
         if photos.is_empty() {
-            lack(false, format!("No photo shows the lock and label on {at}."));
-        } else if point.tags_now().next().is_some()
-            && !photos.iter().any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag)))
-        {
-            lack(
-                false,
-                format!(
-                    "No photo shows the tag of {at}: lock, label and tag in one picture, or the tag in a second one."
-                ),
-            );
+            Some(format!("No photo shows the lock and label on {at}."))
+        } else if tagged && !photos.iter().any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag))) {
+            Some(format!(
+                "No photo shows the tag of {at}: lock, label and tag in one picture, or the tag in a second one."
+            ))
+        } else {
+            None
         }
     }
 

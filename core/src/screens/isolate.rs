@@ -218,12 +218,13 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         label: format!("{at}, photo of {}. {}", look.by(&p.stamp), p.note).trim().to_owned(),
     };
     let taken: Vec<PhotoSeen> = job.photos_of(point.stamp.id).map(seen).collect();
-    if !locks_lead && point.sign.is_some() && taken.is_empty() {
+    if !locks_lead && point.sign.is_some() && job.photo_lack(point).is_some() {
         page.main("Take the photo now", action.clone());
     }
     waiting_photo(page, look, at);
     let label = format!("Photo of {at}");
-    let hint = "To be read in it: the open position, the lock with its label, the sign.".to_owned();
+    let tag = if point.tags_now().next().is_some() { ", the tag" } else { "" };
+    let hint = format!("To be read in it: the open position, the lock with its label, the sign{tag}.");
     page.photo(PhotoSlot { label, hint, action, taken });
 }
 

@@ -141,7 +141,7 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
     device.play(
         &field,
         &format!(
-            "{}see No photo shows the tag of Q9 changeover switch\n{}see No photo shows the tag of Q4 feeder switch\n\
+            "{}see No photo shows the tag of Q9 changeover switch\nsee >> Take the photo now\n{}see No photo shows the tag of Q4 feeder switch\n\
              photo Photo of Q4 feeder switch = {q9}\n\
              see The tag in this picture belongs to Q9 changeover switch, not Q4 feeder switch.\nsee Not kept yet\n\
              see No photo shows the tag of Q4\ntap Keep it with this reason\nsee Write why",

@@ -4,6 +4,7 @@ use maud::{Markup, html};
 use stillbar_core::parts::PhotoSlot;
 
 use super::{described, sign};
+use crate::server::SMALL;
 
 /// The value of a signature that was typed begins so; a drawn one is all figures.
 const TYPED: &str = "typed:";
@@ -24,7 +25,7 @@ pub fn photo(id: &str, slot: &PhotoSlot) -> Markup {
             @if !slot.taken.is_empty() {
                 ul .taken {
                     @for seen in &slot.taken {
-                        li { img src={ "/photo/" (seen.sha256) } alt=(seen.label) loading="lazy" decoding="async"; }
+                        li { img src={ "/photo/" (seen.sha256) (SMALL) } alt=(seen.label) loading="lazy" decoding="async"; }
                     }
                 }
             }

@@ -252,14 +252,22 @@ fn a_photo_or_a_refusal_is_delivered_under_its_token() {
 #[test]
 fn a_kept_photo_has_the_kind_that_its_bytes_say() {
     for (first, kind) in [("aa", "image/jpeg"), ("bb", "image/png"), ("cc", "image/webp")] {
+        let small = get(&format!("/photo/{}.320.jpg", first.repeat(32)));
+        assert_eq!(small.status, StatusCode::OK, "the small copy of {first}");
         let answer = get(&format!("/photo/{}", first.repeat(32)));
         assert_eq!(answer.status, StatusCode::OK, "{kind}");
         assert_eq!(answer.headers["content-type"], kind);
     }
     let (other, unknown) = (format!("/photo/{}", "dd".repeat(32)), format!("/photo/{}", "ee".repeat(32)));
-    for path in
-        [other.as_str(), &unknown, "/photo/aa", "/photo/..%2Fdevice.key", &format!("/photo/{}", "AA".repeat(32))]
-    {
+    for path in [
+        other.as_str(),
+        &unknown,
+        &format!("/photo/{}.640.jpg", "aa".repeat(32)),
+        "/photo/aa.320.jpg",
+        "/photo/aa",
+        "/photo/..%2Fdevice.key",
+        &format!("/photo/{}", "AA".repeat(32)),
+    ] {
         let answer = get(path);
         assert_eq!(answer.status, StatusCode::NOT_FOUND, "{path}");
         assert!(!answer.text.contains("no picture"), "{path}");
