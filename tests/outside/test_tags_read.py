@@ -54,11 +54,18 @@ def test_foreign_texts(tmp_path: Path):
         assert read(path)[0]["other"] == [text]
 
 
-@pytest.mark.xfail(strict=True, reason="a short UTF-8 text without ECI is taken for Shift JIS, and so told wrongly")
-def test_a_short_text_in_utf_8(tmp_path: Path):
-    """Two characters leave the decoder to guess."""
-    path = drawn(tmp_path, "foreign", content="漏電", encoding="utf-8")
-    assert read(path)[0]["other"] == ["漏電"]
+@pytest.mark.parametrize("text", ["漏電", "ä", "Ω1", "опасно", "ポンプ3"])
+def test_a_short_text_in_utf_8(text: str, tmp_path: Path):
+    """Nothing in the symbol says which encoding it is, and so few characters leave a decoder to guess."""
+    path = drawn(tmp_path, "foreign", content=text, encoding="utf-8")
+    assert read(path)[0]["other"] == [text]
+
+
+@pytest.mark.parametrize(("text", "encoding"), [("Schütz", "iso-8859-1"), ("ポンプの電源", "shift_jis")])
+def test_a_text_in_another_encoding(text: str, encoding: str, tmp_path: Path):
+    """The encodings that the standard had before UTF-8 was common."""
+    path = drawn(tmp_path, "foreign", content=text, encoding=encoding)
+    assert read(path)[0]["other"] == [text]
 
 
 def test_a_tag_misread_is_in_neither_list(tmp_path: Path):

@@ -1,5 +1,8 @@
 //! Photos on disk: the original, named by its SHA-256, and two copies to show and share, all written whole before the
 //! entry that names it.
+//!
+//! The original is sealed: its name is what a signed entry says of it, nobody may write to it, and it is only given out while
+//! its bytes still fit its name.
 
 use std::fs;
 use std::path::Path;
@@ -34,19 +37,41 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
     // The original first: should the power go, the copies can be made again from it.
     for (suffix, content) in [("", bytes), (WORKING, &working), (THUMBNAIL, &thumbnail)] {
         let path = folder.join(format!("{sha256}{suffix}"));
-        if !path.exists() {
+        let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
+        if !there {
             write_whole(&path, content).map_err(|e| {
                 format!("The photo could not be written to disk ({e}). Free some space and take it again.")
             })?;
+        }
+        if suffix.is_empty() {
+            seal(&path);
         }
     }
     Ok(Kept { sha256, length: bytes.len() as u64, media, tags, doubts: warnings })
 }
 
 /// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg` or `.1600.jpg` behind it for a copy.
-/// Photos from before there were copies give the original.
+/// Photos from before there were copies give the original. None if it is not there, or is not what was kept.
 pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     let sha256 = name.strip_suffix(THUMBNAIL).or_else(|| name.strip_suffix(WORKING)).unwrap_or(name);
     let hex = sha256.len() == 64 && sha256.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
-    if hex { fs::read(folder.join(name)).or_else(|_| fs::read(folder.join(sha256))).ok() } else { None }
+    if !hex {
+        return None;
+    }
+    let copy = if name == sha256 { None } else { fs::read(folder.join(name)).ok() };
+    copy.or_else(|| original(folder, sha256))
+}
+
+/// The original, if its bytes fit its name.
+fn original(folder: &Path, sha256: &str) -> Option<Vec<u8>> {
+    let bytes = fs::read(folder.join(sha256)).ok()?;
+    (evidence::sha256(&bytes) == sha256).then_some(bytes)
+}
+
+/// Against a slip of the hand. Where the file system has no such mark, the name still tells what was changed.
+fn seal(path: &Path) {
+    if let Ok(mut allowed) = fs::metadata(path).map(|m| m.permissions()) {
+        allowed.set_readonly(true);
+        let _ = fs::set_permissions(path, allowed);
+    }
 }

@@ -22,6 +22,9 @@ const INDICATION: &str = include_str!("../../journeys/indication.journey");
 /// The picture that the demo's photos show: drawn for it, a lock and a label.
 pub const PHOTO: &[u8] = include_bytes!("lock.png");
 
+/// The tag at the demo's feeder switch Q6. Who has no camera types it.
+pub const TAG: &str = "STB7K2M9PX4W6BHE";
+
 const HOUR: i64 = 3_600_000;
 
 /// The device's own clock, set back while the demo's past is made.
@@ -87,7 +90,12 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("ML 7", "ML 3"),
         ("ML 8", "ML 4"),
     ];
-    tell("job at work", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, PROVE, "tap Begin work"], &fan)?;
+    // Met first in this job, so that a scan has something to tell.
+    let tag = format!(
+        "tap The job\ntap Isolate Q4 feeder switch\ntap Tag of Q4 feeder switch\nscan Scan the tag here = {TAG}\n\
+         tap It hangs at Q4 feeder switch\nphoto Photo of Q4 feeder switch = {TAG}"
+    );
+    tell("job at work", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, &tag, PROVE, "tap Begin work"], &fan)?;
 
     past.back.store(2 * HOUR, Ordering::Relaxed);
     let trap = [

@@ -153,7 +153,7 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
         orientation,
         sharpness,
         exposure,
-        sha256: Sha256::digest(bytes).iter().map(|b| format!("{b:02x}")).collect(),
+        sha256: sha256(bytes),
         thumbnail: copies::jpeg(&thumbnail).ok_or_else(damaged)?,
         working: copies::jpeg(&working).ok_or_else(damaged)?,
         luma,
@@ -161,4 +161,9 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
         luma_height,
         warnings: warn::of_light(sharpness, &exposure),
     })
+}
+
+/// What names `bytes` (FIPS 180-4): 64 hexadecimal digits in small letters.
+pub fn sha256(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|b| format!("{b:02x}")).collect()
 }

@@ -240,8 +240,8 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
     if at.tags_now().any(|t| t.tag == tag) {
         return here(act, job, point, tag);
     }
+    let (label, at, site) = (at.label.clone(), at.at.clone(), now.site);
     let places = act.places_of(tag)?;
-    let same = |place: &TagRow| alike(&place.label, &at.label) && alike(&place.place, &at.at);
     act.note("elsewhere", "");
     act.note("blank", "");
     match places.iter().find(|p| p.gone.is_none()).or(places.first()) {
@@ -250,18 +250,28 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
             act.say = Some("A blank tag. Say where it hangs.".into());
             Ok(())
         }
-        // The latest place counts: the same switch, met in an earlier job.
-        Some(known) if same(known) && known.gone.is_none() => bind(act, job, point, tag, None),
         Some(known) => {
+            let same_site = act.job(known.job)?.site == site;
+            let same_name = alike(&known.label, &label);
+            // The latest place counts: the same switch, met in an earlier job.
+            if same_site && same_name && alike(&known.place, &at) && known.gone.is_none() {
+                return bind(act, job, point, tag, None);
+            }
+            let there = match (same_name, same_site) {
+                (false, _) => known.label.clone(),
+                (true, true) => format!("{}, {}", known.label, known.place),
+                (true, false) => format!("{} at another site", known.label),
+            };
             act.note("elsewhere", tag.as_str());
             act.note("known-as", &format!("{}, {}", known.label, known.place));
             act.alarm = true;
-            act.say = Some(format!("This tag belongs to {}, not to {}.", known.label, at.label));
+            act.say = Some(format!("This tag belongs to {there}, not to {label}."));
             Ok(())
         }
     }
 }
 
+/// Whether two names differ at most in capitals and spacing.
 fn alike(one: &str, other: &str) -> bool {
-    one.trim().to_lowercase() == other.trim().to_lowercase()
+    one.to_lowercase().split_whitespace().eq(other.to_lowercase().split_whitespace())
 }

@@ -163,3 +163,20 @@ fn the_demo_plays() {
     let folder = tempfile::tempdir().unwrap();
     demo::seed(&folder.path().to_string_lossy(), Device::new(5)).unwrap();
 }
+
+/// The original is given out as it was kept or not at all, and taking the same photo again mends it.
+#[test]
+fn an_original_that_was_changed_is_not_given_out() {
+    let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let sha256 = stillbar_core::evidence::sha256(demo::PHOTO);
+    let path = folder.path().join("photos").join(&sha256);
+    assert!(std::fs::metadata(&path).unwrap().permissions().readonly());
+    std::fs::remove_file(&path).unwrap();
+    let mut changed = demo::PHOTO.to_vec();
+    *changed.last_mut().unwrap() ^= 1;
+    std::fs::write(&path, &changed).unwrap();
+    assert_eq!(field.photo(sha256.clone()), None);
+    device.play(&field, "tap The job\ntap Isolate Q4 feeder switch\nphoto Photo of Q4 feeder switch");
+    assert_eq!(field.photo(sha256).as_deref(), Some(demo::PHOTO));
+    assert!(std::fs::metadata(&path).unwrap().permissions().readonly());
+}

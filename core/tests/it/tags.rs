@@ -87,6 +87,55 @@ fn the_wrong_point_is_told() {
     device.play(&field, &format!("tap The job\ntap All jobs\nscan Scan a tag = {one}\nsee Hangs at: Q4 feeder switch"));
 }
 
+/// The same switch in a later job, by site, label and place, however they are spaced: its tag goes with it, and nothing is
+/// asked. A switch of the same name elsewhere is another.
+#[test]
+fn a_tag_known_from_an_earlier_job_is_taken_over() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let tag = tag(1);
+    device.play(&field, &format!("{}scan Scan the tag here = {tag}\ntap It hangs at Q4 feeder switch", at_q4()));
+    let later = [
+        include_str!("../../journeys/plan.journey"),
+        include_str!("../../journeys/check-instruments.journey"),
+        include_str!("../../journeys/circuits.journey"),
+    ];
+    let later =
+        later.concat().replace("Replace the outgoing breaker of", "Tighten the tails of").replace("bay 4", "Bay  4");
+    device.play(&field, "tap The job\ntap All jobs");
+    device.play(&field, &later);
+    device.play(&field, &ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18"));
+    device.play(
+        &field,
+        &format!(
+            "{}scan Scan the tag here = {tag}\nsee This is Q4 feeder switch, by its tag\nunseen is blank",
+            at_q4()
+        ),
+    );
+    // Two jobs hold a lock there; both are told.
+    device.play(
+        &field,
+        &format!(
+            "tap The job\ntap All jobs\nscan Scan a tag = {tag}\nsee Replace the outgoing breaker of washer 4\n\
+             see Tighten the tails of washer 4\ntap All jobs"
+        ),
+    );
+    for (lock, from, to, said) in [
+        (
+            "ML 27",
+            "Brook Lane dye works",
+            "Hill Road laundry",
+            "Q4 feeder switch at another site, not to Q4 feeder switch",
+        ),
+        ("ML 37", "Bay  4", "bay 14", "Q4 feeder switch, Main board MB1, Bay  4, not to Q4 feeder switch"),
+    ] {
+        field.act(None, "go /".into(), vec![]);
+        device.play(&field, &later.replace(from, to).replace("Tighten the tails", "Look at the tails"));
+        device.play(&field, &ISOLATE.replace("ML 7", lock).replace("ML 8", &lock.replace('7', "8")));
+        device.play(&field, &at_q4());
+        device.play(&field, &format!("scan Scan the tag here = {tag}\nsee This tag belongs to {said}"));
+    }
+}
+
 #[test]
 fn a_lost_tag_is_replaced_and_says_so() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);

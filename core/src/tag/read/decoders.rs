@@ -7,7 +7,7 @@ use rqrr::PreparedImage;
 use rxing::common::HybridBinarizer;
 use rxing::multi::MultipleBarcodeReader;
 use rxing::qrcode::cpp_port::QrReader;
-use rxing::{BarcodeFormat, BinaryBitmap, DecodeHints, Luma8Source};
+use rxing::{BarcodeFormat, BinaryBitmap, DecodeHints, Luma8Source, RXingResult};
 
 use super::plane::Plane;
 
@@ -27,8 +27,17 @@ pub(super) fn nested(plane: &Plane) -> Vec<String> {
         };
         let mut bitmap = BinaryBitmap::new(HybridBinarizer::new(source));
         let results = QrReader.decode_multiple_with_hints(&mut bitmap, &hints).unwrap_or_default();
-        results.iter().take(MAX_SYMBOLS).map(|r| r.getText().to_owned()).collect()
+        results.iter().take(MAX_SYMBOLS).map(text).collect()
     })
+}
+
+/// Few symbols say which encoding their bytes have, and of two or three characters the decoder's guess is often wrong. Bytes
+/// that are UTF-8 beyond ASCII are hardly ever anything else.
+fn text(symbol: &RXingResult) -> String {
+    match str::from_utf8(symbol.getRawBytes()) {
+        Ok(text) if !text.is_ascii() => text.to_owned(),
+        _ => symbol.getText().to_owned(),
+    }
 }
 
 /// Looks for filled areas of one colour, then fits a skewed grid (rqrr).
