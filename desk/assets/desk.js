@@ -115,9 +115,22 @@ function settle(answer) {
   show(answer);
   for (const errand of answer.errands) {
     if (errand.errand === "ring") location.href = `tel:${errand.number.replace(/[^\d+*#]/g, "")}`;
+    if (errand.errand === "buzz") navigator.vibrate?.(120);
+    if (errand.errand === "share") share(errand);
     if (errand.errand === "scan-tag") scan(errand.token, errand.hint);
     if (errand.errand === "take-photo") choose((file) => alone(async () => settle(await deliver(errand.token, file))));
   }
+}
+
+// What the browser sends messages with; where it has nothing, a file of text.
+function share({ title, text }) {
+  const save = () => {
+    const file = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
+    Object.assign(document.createElement("a"), { href: file, download: `${title}.txt` }).click();
+    setTimeout(() => URL.revokeObjectURL(file), 60_000);
+  };
+  if (navigator.share) navigator.share({ title, text }).catch((error) => error.name === "AbortError" || save());
+  else save();
 }
 
 // Photos ---

@@ -26,7 +26,7 @@ const MAX_JOBS: usize = 32;
 /// See the module.
 pub struct Inner {
     pub(super) store: Store,
-    platform: Arc<dyn Platform>,
+    pub(super) platform: Arc<dyn Platform>,
     key: DeviceKey,
     clock: Clock,
     head: Head,
@@ -238,6 +238,7 @@ impl Inner {
             "up" => self.go(self.route.up().unwrap_or(Route::Home)),
             "photo" => return self.want_photo(arg),
             "scan" => return self.want_scan(arg),
+            "share" => return self.share(),
             _ => return self.do_act(verb, arg, input),
         }
         Vec::new()
@@ -327,8 +328,7 @@ impl Inner {
     }
 
     pub(super) fn screen(&mut self) -> Screen {
-        let now = self.platform.now_ms();
-        let zone = self.platform.offset_minutes(now);
+        let (now, zone) = self.now();
         let jobs: Vec<JobRow> = match self.route {
             Route::Home => self.store.jobs().unwrap_or_default(),
             _ => Vec::new(),

@@ -10,6 +10,7 @@ mod photos;
 mod scan;
 pub(crate) mod shoot;
 mod standing;
+mod tend;
 
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard};
@@ -56,7 +57,9 @@ impl Field {
 
     /// The person did something. `turn` is the screen's turn, or `None` to act whatever happened since.
     pub fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
-        self.lock().act(turn, &action, &input)
+        let mut inner = self.lock();
+        let errands = inner.act(turn, &action, &input);
+        inner.felt(errands)
     }
 
     /// The person typed into a field: kept as a draft, so that nothing typed is lost.
@@ -66,7 +69,15 @@ impl Field {
 
     /// An errand ended.
     pub fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
-        self.lock().deliver(&token, outcome)
+        let mut inner = self.lock();
+        let errands = inner.deliver(&token, outcome);
+        inner.felt(errands)
+    }
+
+    /// Now is a good time for what can wait: there is power, and nobody is tapping. Makes missing copies of photos again and
+    /// tidies the database. True if there is more to do.
+    pub fn tend(&self) -> bool {
+        self.lock().tend()
     }
 
     /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg` or `.1600.jpg` behind it the copy of that

@@ -62,6 +62,25 @@ pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     copy.or_else(|| original(folder, sha256))
 }
 
+/// Makes the copies of up to `most` originals again that lack one, as after a disk that was full. True if more are left.
+pub fn mend(folder: &Path, most: usize) -> bool {
+    let Ok(files) = fs::read_dir(folder) else { return false };
+    let names = files.filter_map(|f| f.ok()?.file_name().into_string().ok());
+    let lacks = |name: &String| {
+        name.len() == 64 && [THUMBNAIL, WORKING].iter().any(|suffix| !folder.join(format!("{name}{suffix}")).exists())
+    };
+    let mut made = 0;
+    for name in names.filter(lacks) {
+        if made == most {
+            return true;
+        }
+        // One that is damaged, or of a kind that an older version took, stays as it is.
+        let kept = original(folder, &name).is_some_and(|bytes| keep(folder, &bytes).is_ok());
+        made += usize::from(kept);
+    }
+    false
+}
+
 /// The original, if its bytes fit its name.
 fn original(folder: &Path, sha256: &str) -> Option<Vec<u8>> {
     let bytes = fs::read(folder.join(sha256)).ok()?;

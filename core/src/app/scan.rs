@@ -76,13 +76,12 @@ impl Inner {
         self.scanning = None;
         self.turn += 1;
         self.notice = None;
+        let mut errands = vec![Errand::Buzz];
         match self.route {
-            Route::PointTags(..) => self.do_act("found", tag.as_str(), &[]),
-            _ => {
-                self.go(Route::Tag(tag));
-                Vec::new()
-            }
+            Route::PointTags(..) => errands.extend(self.do_act("found", tag.as_str(), &[])),
+            _ => self.go(Route::Tag(tag)),
         }
+        errands
     }
 
     fn stop_scan(&mut self, tone: Tone, text: String) -> Vec<Errand> {

@@ -165,6 +165,7 @@ pub fn board(look: &Look) -> Page {
     for lock in owed {
         lock_row(&mut page, look, lock);
     }
+    page.toned("Share this as a message", "share", Tone::Quiet);
     page.main("Back to the jobs", go(Route::Home));
     page
 }

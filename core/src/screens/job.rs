@@ -163,6 +163,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
             },
         });
     }
+    page.toned("Share this as a message", "share", Tone::Quiet);
     let chosen = look.draft("entry");
     if let Some(entry) = look.entries.iter().find(|e| e.id.to_string() == chosen) {
         page.heading(format!("Withdraw entry {}", entry.body.seq));

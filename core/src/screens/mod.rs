@@ -22,6 +22,7 @@ mod work;
 
 pub use route::Route;
 pub use text::as_text;
+pub(crate) use text::as_message;
 
 use crate::job::Job;
 use crate::job::steps::Step;

@@ -358,6 +358,10 @@ pub enum Errand {
     ScanTag { token: String, hint: String },
     /// Ring this number. No answer is expected.
     Ring { number: String },
+    /// Offer this text to whatever the device sends messages with. No answer is expected.
+    Share { title: String, text: String },
+    /// Let the hand feel that something is wrong, or was found: eyes may be on the switch. No answer is expected.
+    Buzz,
 }
 
 /// How an errand ended.

@@ -10,7 +10,6 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Point};
-use crate::store::TagRow;
 use crate::tag::TagId;
 use crate::words;
 

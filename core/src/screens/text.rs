@@ -4,7 +4,45 @@ use std::fmt::Write;
 
 use super::parts::{Block, Button, Screen};
 
+/// Most characters that are shared as text; a journal may be longer, and the record is for that.
+const MAX_SHARED: usize = 100_000;
+
+/// What a screen tells, for a message to another person: no buttons, no fields, no marks of their own.
+pub fn as_message(screen: &Screen, now: &str) -> String {
+    let mut out = format!("{}\n", screen.title);
+    let mut line = |text: &str| {
+        if !text.is_empty() {
+            let _ = writeln!(out, "{text}");
+        }
+    };
+    line(&screen.context);
+    if let Some(standing) = &screen.standing {
+        line(&format!("{}. {}", standing.word, standing.text));
+        standing.deviations.iter().for_each(|d| line(d));
+    }
+    line(&format!("As known to this device at {now}. These are words, not the signed record: who relies on them asks on site."));
+    for block in &screen.blocks {
+        match block {
+            Block::Heading { text, .. } => line(&format!("\n{text}")),
+            Block::Caution { text, .. } => line(text),
+            Block::Fact { label, value, .. } => line(&format!("{label}: {value}")),
+            Block::Step { step, .. } => {
+                line(&format!("\n{} {}", step.number, step.title));
+                line(&step.word);
+                step.lines.iter().for_each(|l| line(l));
+            }
+            _ => {}
+        }
+    }
+    if let Some((cut, _)) = out.char_indices().nth(MAX_SHARED) {
+        out.truncate(cut);
+        out.push_str("\nThe rest is left out: this is all that fits a message.\n");
+    }
+    out
+}
+
 /// `screen` as lines of text, without ids, turns or anything else that differs from run to run.
+#[cfg_attr(feature = "bindings", uniffi::export)]
 pub fn as_text(screen: &Screen) -> String {
     let mut out = format!("# {}\n", screen.title);
     let mut line = |text: String| {

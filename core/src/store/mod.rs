@@ -57,6 +57,11 @@ impl Store {
         Ok(())
     }
 
+    /// Puts what was appended where it stays, so that the next start is quick. What fails is done again another time.
+    pub fn tidy(&self) {
+        let _ = self.db.execute_batch("PRAGMA wal_checkpoint(TRUNCATE); PRAGMA optimize;");
+    }
+
     /// The end of `device`'s chain.
     pub fn head(&self, device: DeviceId) -> Result<Head, StoreError> {
         let found = self

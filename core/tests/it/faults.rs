@@ -180,3 +180,41 @@ fn an_original_that_was_changed_is_not_given_out() {
     assert_eq!(field.photo(sha256).as_deref(), Some(demo::PHOTO));
     assert!(std::fs::metadata(&path).unwrap().permissions().readonly());
 }
+
+/// Copies that a full disk or an older version left out come back in a quiet moment; a damaged original is left alone.
+#[test]
+fn missing_copies_are_made_again() {
+    let (folder, _device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    let sha256 = stillbar_core::evidence::sha256(demo::PHOTO);
+    let photos = folder.path().join("photos");
+    let small = photos.join(format!("{sha256}.320.jpg"));
+    let before = std::fs::read(&small).unwrap();
+    std::fs::remove_file(&small).unwrap();
+    for no_photo in ["0".repeat(64), "1".repeat(64), "2".repeat(64)] {
+        std::fs::write(photos.join(no_photo), b"not what its name says").unwrap();
+    }
+    assert!(!field.tend());
+    assert_eq!(std::fs::read(&small).unwrap(), before);
+}
+
+/// Bad news is felt, and a tag that was found; what is shared is words, and says so.
+#[test]
+fn the_device_is_asked_to_buzz_and_to_share() {
+    use stillbar_core::Errand;
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
+    device.play(&field, "tap The job\ntap Time line");
+    let share = field.act(None, "share".into(), vec![]);
+    let [Errand::Share { title, text }] = &share[..] else { panic!("{share:?}") };
+    assert_eq!(title, "Time line");
+    for said in ["Replace the outgoing breaker", "Treat as live", "not the signed record", "F1 washers off. Washers stopped"] {
+        assert!(text.contains(said), "{said}\n{text}");
+    }
+    assert!(!text.contains("Share this"), "{text}");
+    assert_eq!(field.act(None, "nonsense".into(), vec![]), [Errand::Buzz]);
+    let scan = field.act(None, "scan".into(), vec![]);
+    let [Errand::ScanTag { token, .. }] = &scan[..] else { panic!("{scan:?}") };
+    let (side, luma) = stillbar_core::tag::Symbol::of_text(demo::TAG).luma(8);
+    let found = field.deliver(token.clone(), stillbar_core::Outcome::Frame { width: side, height: side, luma });
+    assert_eq!(found, [Errand::Buzz]);
+    assert!(field.screen().title.contains("STB7 K2M9"), "{}", field.screen().title);
+}

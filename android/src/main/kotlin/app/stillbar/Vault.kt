@@ -1,0 +1,82 @@
+package app.stillbar
+
+import android.content.Context
+import android.security.keystore.KeyGenParameterSpec
+import android.security.keystore.KeyProperties
+import app.stillbar.core.Platform
+import app.stillbar.core.PlatformException
+import java.io.File
+import java.security.KeyStore
+import java.security.SecureRandom
+import java.util.TimeZone
+import javax.crypto.Cipher
+import javax.crypto.KeyGenerator
+import javax.crypto.SecretKey
+import javax.crypto.spec.GCMParameterSpec
+
+/**
+ * What the phone lends to the core: clock, zone, chance, and the device's key, sealed by a key that never leaves the Android
+ * Keystore and kept where no backup takes it. A restored phone is another device and says so.
+ */
+class Vault(context: Context, private val clock: () -> Long = System::currentTimeMillis) : Platform {
+    private val file = File(context.noBackupFilesDir, "device.key")
+    private val chance = SecureRandom()
+
+    override fun nowMs(): Long = clock()
+
+    override fun offsetMinutes(atMs: Long): Int = TimeZone.getDefault().getOffset(atMs) / 60_000
+
+    override fun random(count: UInt): ByteArray = ByteArray(count.toInt()).also(chance::nextBytes)
+
+    override fun loadSecret(): ByteArray? = told("read") {
+        if (!file.exists()) return@told null
+        val sealed = file.readBytes()
+        val key = keystore().getKey(ALIAS, null) as? SecretKey
+            ?: throw PlatformException.Failed("This phone's Keystore no longer has the key that opens $file. Its journal can be read on no other phone.")
+        val cipher = Cipher.getInstance(CIPHER)
+        cipher.init(Cipher.DECRYPT_MODE, key, GCMParameterSpec(TAG_BITS, sealed, 0, NONCE))
+        cipher.doFinal(sealed, NONCE, sealed.size - NONCE)
+    }
+
+    override fun storeSecret(secret: ByteArray) = told("written") {
+        // The key that signed a journal is never replaced: its chain could not go on.
+        check(!file.exists()) { "it is there already" }
+        val cipher = Cipher.getInstance(CIPHER)
+        cipher.init(Cipher.ENCRYPT_MODE, keystore().getKey(ALIAS, null) as? SecretKey ?: newKey())
+        val half = File(file.path + ".new")
+        half.outputStream().use { out ->
+            out.write(cipher.iv + cipher.doFinal(secret))
+            out.fd.sync()
+        }
+        check(half.renameTo(file)) { "it cannot be named" }
+    }
+
+    private fun keystore(): KeyStore = KeyStore.getInstance(KEYSTORE).apply { load(null) }
+
+    private fun newKey(): SecretKey = KeyGenerator.getInstance(KeyProperties.KEY_ALGORITHM_AES, KEYSTORE).run {
+        init(
+            KeyGenParameterSpec.Builder(ALIAS, KeyProperties.PURPOSE_ENCRYPT or KeyProperties.PURPOSE_DECRYPT)
+                .setBlockModes(KeyProperties.BLOCK_MODE_GCM)
+                .setEncryptionPaddings(KeyProperties.ENCRYPTION_PADDING_NONE)
+                .setKeySize(256)
+                .build(),
+        )
+        generateKey()
+    }
+
+    private fun <T> told(deed: String, run: () -> T): T = try {
+        run()
+    } catch (e: PlatformException) {
+        throw e
+    } catch (e: Exception) {
+        throw PlatformException.Failed("The device's key $file could not be $deed: ${e.message ?: e.javaClass.simpleName}.")
+    }
+
+    private companion object {
+        const val KEYSTORE = "AndroidKeyStore"
+        const val ALIAS = "stillbar-device"
+        const val CIPHER = "AES/GCM/NoPadding"
+        const val NONCE = 12
+        const val TAG_BITS = 128
+    }
+}

@@ -1,0 +1,128 @@
+package app.stillbar
+
+import android.app.job.JobParameters
+import android.app.job.JobScheduler
+import app.stillbar.core.PlatformException
+import java.io.File
+import org.junit.Assert.assertArrayEquals
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertThrows
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.Robolectric
+import org.robolectric.Shadows.shadowOf
+import org.robolectric.annotation.Config
+import org.robolectric.annotation.GraphicsMode
+
+/** Killed, turned, woken in the background, restored from a backup: nothing is lost, and what cannot go on says so. */
+@RunWith(ShellRunner::class)
+@GraphicsMode(GraphicsMode.Mode.NATIVE)
+@Config(sdk = [34], application = StillbarApp::class, qualifiers = "w390dp-h844dp-xhdpi")
+class LifeTest {
+    private fun planned(): Pair<Rig, Player> {
+        val rig = Rig()
+        val player = Player(rig)
+        listOf("people", "plan", "add-instruments", "circuits").forEach { player.play(journey(it)) }
+        return rig to player
+    }
+
+    @Test
+    fun aKilledProcessGoesOnWhereItWas() {
+        val (rig, player) = planned()
+        player.play("fill What was seen = Half a sente")
+        // What is typed shows in the field; the screen has it when it is drawn anew.
+        val before = rig.text.replace("What was seen: ", "What was seen: Half a sente")
+        rig.kill()
+        assertEquals(before.lines().filter { !it.startsWith("!") }, rig.text.lines().filter { !it.startsWith("!") })
+        player.play(journey("isolate"))
+        rig.kill()
+        player.play(journey("prove"))
+        assertTrue(rig.text, "[Proved dead]" in rig.text)
+    }
+
+    @Test
+    fun aTurnOfThePhoneKeepsWhatIsTyped() {
+        val (rig, player) = planned()
+        player.play("fill What was seen = Washers")
+        rig.controller.recreate()
+        rig.idle()
+        assertTrue(rig.text, "What was seen: Washers" in rig.text)
+    }
+
+    @Test
+    fun aSecondTapDoesNothing() {
+        val (rig, player) = planned()
+        player.play("fill What was seen = Washers stopped")
+        val button = rig.view(player.button("F1 washers is off and was seen to go off"))
+        button.performClick()
+        button.performClick()
+        rig.idle()
+        assertTrue(rig.text, "F2 lighting is off and was seen" in rig.text)
+        assertFalse(rig.text, "had moved on" in rig.text)
+    }
+
+    @Test
+    fun backGoesUpAndThenOut() {
+        val (rig, _) = planned()
+        rig.shell.onBackPressed()
+        rig.idle()
+        rig.shell.onBackPressed()
+        rig.idle()
+        assertEquals("Jobs", rig.shell.screen!!.title)
+        rig.shell.onBackPressed()
+        assertTrue(rig.shell.isFinishing)
+    }
+
+    @Test
+    fun theKeyIsSealedAndNeverReplaced() {
+        val rig = Rig()
+        val vault = Vault(rig.app)
+        val file = File(rig.app.noBackupFilesDir, "device.key")
+        val secret = vault.loadSecret()!!
+        val sealed = file.readBytes()
+        assertFalse(sealed.toList().windowed(secret.size).any { it == secret.toList() })
+        assertArrayEquals(secret, Vault(rig.app).loadSecret())
+        assertThrows(PlatformException.Failed::class.java) { vault.storeSecret(ByteArray(32)) }
+        assertArrayEquals(sealed, file.readBytes())
+        // Changed by a byte, or on a phone whose Keystore is another.
+        file.writeBytes(sealed.clone().also { it[20] = (it[20] + 1).toByte() })
+        assertThrows(PlatformException.Failed::class.java) { vault.loadSecret() }
+        file.writeBytes(sealed)
+        TestKeystore.keys.clear()
+        val why = assertThrows(PlatformException.Failed::class.java) { vault.loadSecret() }
+        assertTrue(why.toString(), "no longer has the key" in why.toString())
+    }
+
+    @Test
+    fun aJournalThatCannotBeOpenedSaysWhyAndNothingIsLost() {
+        val (rig, _) = planned()
+        val file = File(rig.app.noBackupFilesDir, "device.key")
+        val sealed = file.readBytes()
+        file.delete()
+        rig.kill()
+        assertTrue(rig.shown(), "device.key" in rig.shown())
+        file.writeBytes(sealed)
+        rig.tap("again")
+        assertTrue(rig.text, "Shed the circuits" in rig.text)
+    }
+
+    @Test
+    fun inAQuietMomentTheCoreIsTold() {
+        val (rig, player) = planned()
+        player.play(journey("isolate"))
+        val job = rig.app.getSystemService(JobScheduler::class.java).allPendingJobs.single()
+        assertTrue(job.isRequireBatteryNotLow && job.requiredNetwork != null)
+        val photos = rig.app.filesDir.resolve("journal/photos")
+        val copy = photos.listFiles()!!.first { it.name.endsWith(".320.jpg") }
+        copy.delete()
+        val service = Robolectric.setupService(Tending::class.java)
+        val parameters = org.robolectric.shadow.api.Shadow.newInstanceOf(JobParameters::class.java)
+        assertTrue(service.onStartJob(parameters))
+        rig.idle()
+        assertTrue(copy.exists())
+        assertTrue(shadowOf(service).isJobFinished)
+        assertFalse(shadowOf(service).isRescheduleNeeded)
+    }
+}
