@@ -7,7 +7,7 @@ use stillbar_core::tag::read::{Found, Luma, frame, still};
 use stillbar_core::tag::{Symbol, TagId};
 
 /// Grain about mid-grey, and in the middle a tag of `module` pixels a module, or none.
-fn picture(width: usize, height: usize, module: u32) -> Vec<u8> {
+fn picture(width: usize, height: usize, module: usize) -> Vec<u8> {
     let mut state = 1u64;
     let mut grain = || {
         state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
@@ -15,7 +15,7 @@ fn picture(width: usize, height: usize, module: u32) -> Vec<u8> {
     };
     let mut pixels: Vec<u8> = (0..width * height).map(|at| (at % width * 120 / width) as u8 + 70 + grain()).collect();
     if module > 0 {
-        let (side, symbol) = Symbol::of(&TagId::from_random([7; TagId::RANDOM_BYTES])).luma(module);
+        let (side, symbol) = Symbol::of(TagId::from_random([7; TagId::RANDOM_BYTES])).luma(module);
         let side = side as usize;
         let (left, top) = ((width - side) / 2, (height - side) / 2);
         for (y, row) in symbol.chunks_exact(side).enumerate() {
@@ -26,9 +26,12 @@ fn picture(width: usize, height: usize, module: u32) -> Vec<u8> {
     pixels
 }
 
+/// A reader of tags.
+type Read = fn(&Luma) -> Found;
+
 fn main() {
     let times: usize = std::env::args().nth(1).map_or(101, |n| n.parse().expect("a number"));
-    let cases: [(&str, usize, usize, fn(&Luma) -> Found, usize); 3] = [
+    let cases: [(&str, usize, usize, Read, usize); 3] = [
         ("frame of 1280 x 720", 1280, 720, frame, times),
         ("frame of 1920 x 1080", 1920, 1080, frame, times),
         ("photo of 50 MP", 8192, 6144, still, times.div_ceil(10)),

@@ -140,7 +140,10 @@ fn act(field: &Field, screen: &Screen, action: String, form: &[Filled]) -> Optio
     for filled in form {
         set(&mut input, filled.field.clone(), &filled.value);
     }
-    field.act(Some(screen.turn), action, input).into_iter().find(|e| matches!(e, Errand::TakePhoto { .. } | Errand::ScanTag { .. }))
+    field
+        .act(Some(screen.turn), action, input)
+        .into_iter()
+        .find(|e| matches!(e, Errand::TakePhoto { .. } | Errand::ScanTag { .. }))
 }
 
 fn standing_values(screen: &Screen) -> Vec<Filled> {

@@ -40,8 +40,8 @@ def test_manifest_and_permissions(apk: Path):
     assert "sdkVersion:'26'" in told and "targetSdkVersion:'35'" in told
     assert any(line.startswith("launchable-activity: name='app.stillbar.Shell'") for line in told)
     tree = said("aapt2", "dump", "xmltree", "--file", "AndroidManifest.xml", apk)
-    for wanted in ("allowBackup(0x01010280)=false", "supportsRtl(0x010103af)=true", "BIND_JOB_SERVICE", "no_transfer"):
-        assert wanted in tree or wanted == "no_transfer", tree
+    for wanted in ("allowBackup(0x01010280)=false", "supportsRtl(0x010103af)=true", "BIND_JOB_SERVICE", "dataExtractionRules"):
+        assert wanted in tree, tree
     exported = [line.strip() for line in tree.splitlines() if "exported" in line]
     assert [line.rsplit("=", 1)[1] for line in exported] == ["true", "false"], exported
 

@@ -21,8 +21,8 @@ mod time_line;
 mod work;
 
 pub use route::Route;
-pub use text::as_text;
 pub(crate) use text::as_message;
+pub use text::as_text;
 
 use crate::job::Job;
 use crate::job::steps::Step;

@@ -20,7 +20,9 @@ pub fn as_message(screen: &Screen, now: &str) -> String {
         line(&format!("{}. {}", standing.word, standing.text));
         standing.deviations.iter().for_each(|d| line(d));
     }
-    line(&format!("As known to this device at {now}. These are words, not the signed record: who relies on them asks on site."));
+    line(&format!(
+        "As known to this device at {now}. These are words, not the signed record: who relies on them asks on site."
+    ));
     for block in &screen.blocks {
         match block {
             Block::Heading { text, .. } => line(&format!("\n{text}")),

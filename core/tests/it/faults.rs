@@ -206,7 +206,9 @@ fn the_device_is_asked_to_buzz_and_to_share() {
     let share = field.act(None, "share".into(), vec![]);
     let [Errand::Share { title, text }] = &share[..] else { panic!("{share:?}") };
     assert_eq!(title, "Time line");
-    for said in ["Replace the outgoing breaker", "Treat as live", "not the signed record", "F1 washers off. Washers stopped"] {
+    for said in
+        ["Replace the outgoing breaker", "Treat as live", "not the signed record", "F1 washers off. Washers stopped"]
+    {
         assert!(text.contains(said), "{said}\n{text}");
     }
     assert!(!text.contains("Share this"), "{text}");

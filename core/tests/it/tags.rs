@@ -248,7 +248,7 @@ fn a_torn_frame_ends_the_scan() {
     let errands = field.act(None, format!("scan {}", "0".repeat(64)), vec![]);
     let stillbar_core::screens::parts::Errand::ScanTag { token, .. } = &errands[0] else { panic!("{errands:?}") };
     let none = field.deliver(token.clone(), stillbar_core::Outcome::Frame { width: 9, height: 9, luma: vec![0; 80] });
-    assert!(none.is_empty());
+    assert_eq!(none, [stillbar_core::Errand::Buzz]);
     let screen = field.screen();
     assert!(screen.notice.unwrap().text.contains("a size that cannot be read"));
     assert_ne!(screen.route, route);

@@ -141,7 +141,7 @@ class Shell : Activity(), Host {
             } else {
                 orientation = LinearLayout.VERTICAL
                 gravity = Gravity.START
-                addView(plate, MATCH_PARENT, WRAP_CONTENT)
+                addView(plate, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = style.dp(8) })
             }
         }
         val body = column(head, render.title(screen), *render.blocks(screen).toTypedArray()).apply { pad(style.dp(16), style.gap) }

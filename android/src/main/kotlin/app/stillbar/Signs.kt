@@ -7,11 +7,12 @@ import android.graphics.Paint
 import android.graphics.Path
 import android.graphics.PixelFormat
 import android.graphics.drawable.Drawable
+import android.view.View
 import app.stillbar.core.StepState
 import app.stillbar.core.Tone
 
 /** Drawn signs. Shapes of ISO 3864 where it has one; words beside them say the same, so a screen reader skips them. */
-class Sign(private val side: Int, private val ink: Int, private val draw: Sign.(Canvas) -> Unit) : Drawable() {
+class Sign(private val side: Int, private val ink: Int, private val points: Boolean = false, private val draw: Sign.(Canvas) -> Unit) : Drawable() {
     private val pen = Paint(Paint.ANTI_ALIAS_FLAG).apply {
         strokeCap = Paint.Cap.ROUND
         strokeJoin = Paint.Join.ROUND
@@ -28,6 +29,8 @@ class Sign(private val side: Int, private val ink: Int, private val draw: Sign.(
         canvas.save()
         canvas.translate(box.left.toFloat(), box.top.toFloat())
         canvas.scale(box.width() / 100f, box.height() / 100f)
+        // What points along the line of reading turns with it.
+        if (points && layoutDirection == View.LAYOUT_DIRECTION_RTL) canvas.scale(-1f, 1f, 50f, 50f)
         draw(this, canvas)
         canvas.restore()
     }
@@ -73,9 +76,9 @@ class Sign(private val side: Int, private val ink: Int, private val draw: Sign.(
             }
         }
 
-        fun back(side: Int, ink: Int): Sign = Sign(side, ink) { it.drawPath(open(62, 14, 26, 50, 62, 86), line()) }
+        fun back(side: Int, ink: Int): Sign = Sign(side, ink, points = true) { it.drawPath(open(62, 14, 26, 50, 62, 86), line()) }
 
-        fun onward(side: Int, ink: Int): Sign = Sign(side, ink) { it.drawPath(open(38, 14, 74, 50, 38, 86), line()) }
+        fun onward(side: Int, ink: Int): Sign = Sign(side, ink, points = true) { it.drawPath(open(38, 14, 74, 50, 38, 86), line()) }
 
         fun camera(side: Int, ink: Int): Sign = Sign(side, ink) {
             it.drawPath(closed(8, 28, 30, 28, 39, 15, 61, 15, 70, 28, 92, 28, 92, 86, 8, 86), line())
