@@ -54,10 +54,11 @@ def test_foreign_texts(tmp_path: Path):
         assert read(path)[0]["other"] == [text]
 
 
-@pytest.mark.parametrize("text", ["漏電", "ä", "Ω1", "опасно", pytest.param("ポンプ3", marks=pytest.mark.xfail(strict=True, reason="not told yet; why is not found"))])
+@pytest.mark.parametrize("text", ["漏電", "ä", "Ω1", "опасно", "ポンプ3"])
 def test_a_short_text_in_utf_8(text: str, tmp_path: Path):
     """Nothing in the symbol says which encoding it is, and so few characters leave a decoder to guess."""
-    path = drawn(tmp_path, "foreign", content=text, encoding="utf-8")
+    # Left to itself segno takes the UTF-8 bytes of some texts for Kanji and writes another text.
+    path = drawn(tmp_path, "foreign", content=text, encoding="utf-8", mode="byte")
     assert read(path)[0]["other"] == [text]
 
 

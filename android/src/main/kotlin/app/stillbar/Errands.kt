@@ -11,7 +11,6 @@ import android.view.TextureView
 import android.view.View
 import android.view.ViewGroup.LayoutParams.MATCH_PARENT
 import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
-import android.widget.Button
 import android.widget.LinearLayout
 import app.stillbar.core.Errand
 import app.stillbar.core.Outcome
@@ -78,18 +77,8 @@ class Errands(private val shell: Shell, private val app: StillbarApp) {
             addView(view, LinearLayout.LayoutParams(MATCH_PARENT, 0, 1f))
             addView(said, MATCH_PARENT, WRAP_CONTENT)
         }
-        fun press(id: String, label: String, deed: () -> Unit) = column.addView(
-            Button(shell).apply {
-                text = label
-                isAllCaps = false
-                textSize = 18f
-                setTextColor(style.ink)
-                background = style.pressable(style.box(style.paper, style.ink, 3))
-                minimumHeight = style.target
-                setOnClickListener { deed() }
-            }.named(id),
-            LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = style.dp(8) },
-        )
+        fun press(id: String, label: String, deed: () -> Unit) =
+            column.addView(style.button(id, label) { deed() }, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = style.dp(8) })
         var lit = false
         if (eyes.hasLight) press("camera-light", "Light") { lit = !lit; eyes.light(lit) }
         if (!scanning) press("camera-shoot", "Take the photo", eyes::shoot)
@@ -112,9 +101,8 @@ class Errands(private val shell: Shell, private val app: StillbarApp) {
         val token = (app.pending as? Errand.ScanTag)?.takeIf { it == errand }?.token ?: return@work
         val field = app.field().getOrNull() ?: return@work
         val wanted = field.deliver(token, Outcome.Frame(picture.width.toUInt(), picture.height.toUInt(), picture.bytes))
-        val notice = field.screen().notice?.text
         if (wanted.any { it is Errand.ScanTag }) {
-            shell.runOnUiThread { notice?.let(say) }
+            field.screen().notice?.let { shell.runOnUiThread { say(it.text) } }
             eyes?.next()
         } else {
             app.pending = null

@@ -3,11 +3,15 @@ package app.stillbar
 import android.content.Context
 import android.view.View
 import android.view.ViewGroup
+import android.widget.CompoundButton
 import kotlin.math.max
 
 /** Children side by side in columns of equal width, as many as their words have room in; lines begin where the script begins. */
 class Flow(context: Context, private val gap: Int, private val least: Int) : ViewGroup(context) {
     private var columns = 1
+
+    /** The tiles in it that can be chosen. */
+    val marks: List<CompoundButton> get() = children().filterIsInstance<CompoundButton>()
 
     override fun onMeasure(widthSpec: Int, heightSpec: Int) {
         val width = MeasureSpec.getSize(widthSpec)

@@ -21,7 +21,13 @@ import kotlin.math.max
 /** The phone's back camera through Camera2. Its callbacks come on a thread of its own. */
 class PhoneEyes(private val context: Context) : Eyes {
     private val manager = context.getSystemService(CameraManager::class.java)
-    private val id: String? = manager.cameraIdList.let { ids -> ids.firstOrNull { of(it, CameraCharacteristics.LENS_FACING) == CameraCharacteristics.LENS_FACING_BACK } ?: ids.firstOrNull() }
+    private val id: String? = try {
+        val all = manager.cameraIdList
+        all.firstOrNull { of(it, CameraCharacteristics.LENS_FACING) == CameraCharacteristics.LENS_FACING_BACK } ?: all.firstOrNull()
+    } catch (_: CameraAccessException) {
+        // The system's camera service is down: as if there were none.
+        null
+    }
     private val thread = HandlerThread("camera").apply { start() }
     private val handler = Handler(thread.looper)
     private var device: CameraDevice? = null

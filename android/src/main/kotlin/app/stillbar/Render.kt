@@ -8,7 +8,6 @@ import android.text.TextWatcher
 import android.util.TypedValue
 import android.view.Gravity
 import android.view.View
-import android.view.ViewGroup.LayoutParams.MATCH_PARENT
 import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
 import android.view.accessibility.AccessibilityNodeInfo
 import android.widget.Button
@@ -50,14 +49,14 @@ class Render(private val style: Style, private val form: Form, private val host:
 
     fun standing(standing: Standing): View {
         val (fill, ink) = style.filled(standing.tone) ?: (style.raised to style.ink)
-        val said = column(style.dp(2), style.text(standing.word, 21f, true, ink), style.text(standing.text, 18f, false, ink))
+        val said = style.column(style.dp(2), style.text(standing.word, 21f, true, ink), style.text(standing.text, 18f, false, ink))
         val bar = signed(Sign.of(standing.tone, style.dp(44), ink), said).named("standing", "${standing.word}. ${standing.text}")
         bar.setBackgroundColor(fill)
         bar.pad(style.dp(16), style.dp(10))
         val deviations = standing.deviations.map { text ->
             signed(Sign.of(StepState.DEVIATED, style.dp(24), style.ink), style.text(text)).apply { pad(style.dp(16), style.dp(4)) }
         }
-        return column(0, *(listOf(bar) + deviations).toTypedArray()).apply { setBackgroundColor(style.raised) }
+        return style.column(0, *(listOf(bar) + deviations).toTypedArray()).apply { setBackgroundColor(style.raised) }
     }
 
     fun notice(tone: Tone, text: String): View {
@@ -106,7 +105,7 @@ class Render(private val style: Style, private val form: Form, private val host:
             Tone.PLAIN, Tone.QUIET -> "Note"
         }
         val (fill, ink) = style.filled(tone).takeIf { tone != Tone.WARN } ?: (style.raised to style.ink)
-        val said = column(0, style.text(word, 20f, true, ink), style.text(text, colour = ink))
+        val said = style.column(0, style.text(word, 20f, true, ink), style.text(text, colour = ink))
         val box = signed(Sign.of(tone, style.dp(44), ink), said).named(id, "$word. $text")
         box.background = style.box(fill, if (tone == Tone.WARN) Style.YELLOW else ink, 3)
         box.pad(style.dp(12), style.dp(12))
@@ -114,7 +113,7 @@ class Render(private val style: Style, private val form: Form, private val host:
     }
 
     private fun fact(id: String, label: String, value: String): View {
-        val box = column(0, style.text(label, 16f, colour = style.faint), style.text(value, bold = true)).named(id, "$label: $value")
+        val box = style.column(0, style.text(label, 16f, colour = style.faint), style.text(value, bold = true)).named(id, "$label: $value")
         box.background = style.box(rim = style.line, thick = 1)
         box.pad(style.dp(12), style.dp(8))
         return box
@@ -124,7 +123,7 @@ class Render(private val style: Style, private val form: Form, private val host:
         val head = style.text(listOf(step.number, step.title).filter { it.isNotEmpty() }.joinToString(" "), bold = true)
         val lines = (listOf(step.word).filter { it.isNotEmpty() } + step.lines).map { style.text(it, 16f, colour = style.faint) }
         val opens = step.action.isNotEmpty()
-        val row = signed(Sign.of(step.state, style.dp(32), style.ink), column(style.dp(2), head, *lines.toTypedArray()))
+        val row = signed(Sign.of(step.state, style.dp(32), style.ink), style.column(style.dp(2), head, *lines.toTypedArray()))
         if (opens) row.addView(image(Sign.onward(style.dp(24), style.ink)))
         row.named(id, (listOf(head.text, step.word) + step.lines).filter { it.isNotEmpty() }.joinToString(". "))
         row.pad(style.dp(12), style.dp(10))
@@ -138,7 +137,7 @@ class Render(private val style: Style, private val form: Form, private val host:
 
     private fun choice(id: String, choice: Choice): View {
         val tiles = tiles(id, choice.options, choice.chosen, choice.many) { form.pick(choice.field, it) }
-        return column(style.dp(8), style.text(choice.label, bold = true), tiles).named(id)
+        return style.column(style.dp(8), style.text(choice.label, bold = true), tiles).named(id)
     }
 
     /** Answers as tiles; one that is chosen has a thick rim and its mark filled. */
@@ -174,7 +173,7 @@ class Render(private val style: Style, private val form: Form, private val host:
         val field = field(id, entry.value, entry.limit.toInt(), entry.kind) { form.type(entry.field, it) }
         val label = style.text(entry.label, bold = true).apply { labelFor = field.id }
         val hint = entry.hint.takeIf { it.isNotEmpty() }?.let { style.text(it, 16f, colour = style.faint) }
-        return column(style.dp(4), *listOfNotNull(label, hint, field).toTypedArray())
+        return style.column(style.dp(4), *listOfNotNull(label, hint, field).toTypedArray())
     }
 
     private fun field(id: String, value: String, limit: Int, kind: EntryKind, typed: (String) -> Unit) = EditText(context).apply {
@@ -203,18 +202,34 @@ class Render(private val style: Style, private val form: Form, private val host:
             val answered = pad.options.any { it.value == row.chosen }
             val name = "$id:$i"
             val parts = mutableListOf<View>(style.text(row.label, 20f, bold = true), style.text(row.hint, 16f, colour = style.faint))
-            if (pad.options.isNotEmpty()) parts += tiles(name, pad.options, listOf(row.chosen), false) { form.pick(row.field, it) }
-            if (pad.volts) {
-                val volts = field("$name:volts", if (answered) "" else row.chosen, 12, EntryKind.NUMBER) { form.type(row.field, it) }
-                parts += style.text("${row.label}, volts", 16f).apply { labelFor = volts.id }
-                parts += volts
+            var volts: EditText? = null
+            val clash = style.text("The number counts. Empty it to choose an answer instead.").named("$name:clash")
+            clash.visibility = View.GONE
+            clash.accessibilityLiveRegion = View.ACCESSIBILITY_LIVE_REGION_ASSERTIVE
+            lateinit var tiles: Flow
+            // Beside a number no answer looks chosen, and none replaces it by a slip of the thumb.
+            fun settle(clashes: Boolean) {
+                val number = !volts?.text.isNullOrBlank()
+                clash.visibility = if (number && clashes) View.VISIBLE else View.GONE
+                if (!number) return
+                tiles.marks.forEach { it.isChecked = false }
+                form.pick(row.field, emptyList())
             }
-            column(style.dp(6), *parts.toTypedArray()).named(name).apply {
+            tiles = tiles(name, pad.options, listOf(row.chosen), false) { form.pick(row.field, it); settle(clashes = true) }
+            if (pad.options.isNotEmpty()) parts += tiles
+            if (pad.volts) {
+                val number = field("$name:volts", if (answered) "" else row.chosen, 12, EntryKind.NUMBER) { form.type(row.field, it); settle(clashes = false) }
+                parts += style.text("${row.label}, volts", 16f).apply { labelFor = number.id }
+                parts += number
+                parts += clash
+                volts = number
+            }
+            style.column(style.dp(6), *parts.toTypedArray()).named(name).apply {
                 background = style.box()
                 pad(style.dp(12), style.dp(10))
             }
         }
-        return column(style.dp(10), heading(id, style.text(pad.label, 20f, bold = true)), *rows.toTypedArray())
+        return style.column(style.dp(10), heading(id, style.text(pad.label, 20f, bold = true)), *rows.toTypedArray())
     }
 
     private fun photo(id: String, slot: PhotoSlot): View {
@@ -236,7 +251,7 @@ class Render(private val style: Style, private val form: Form, private val host:
             taken.addView(view.named("$id:${seen.sha256}", seen.label))
             host.picture(seen.sha256, view::setImageBitmap)
         }
-        return column(style.dp(8), *parts.toTypedArray(), taken).named(id)
+        return style.column(style.dp(8), *parts.toTypedArray(), taken).named(id)
     }
 
     /** A card a row: a phone has no room for columns of words. */
@@ -244,12 +259,12 @@ class Render(private val style: Style, private val form: Form, private val host:
         val cards = rows.mapIndexed { i, row ->
             val said = row.cells.mapIndexed { at, cell -> listOf(head.getOrElse(at) { "" }, cell).filter { it.isNotEmpty() }.joinToString(": ") }
             val lines = said.mapIndexed { at, text -> style.text(if (at == 0) row.cells[0] else text, if (at == 0) 18f else 16f, bold = at == 0) }
-            column(style.dp(2), *lines.toTypedArray()).named("$id:$i", said.joinToString(". ")).apply {
+            style.column(style.dp(2), *lines.toTypedArray()).named("$id:$i", said.joinToString(". ")).apply {
                 background = style.box(thick = 1)
                 pad(style.dp(12), style.dp(8))
             }
         }
-        return column(style.dp(6), heading(id, style.text(caption, 20f, bold = true)), *cards.toTypedArray())
+        return style.column(style.dp(6), heading(id, style.text(caption, 20f, bold = true)), *cards.toTypedArray())
     }
 
     private fun mark(block: Block.Mark): View {
@@ -259,30 +274,13 @@ class Render(private val style: Style, private val form: Form, private val host:
         fun keep() = form.type(block.field, strokes.ifEmpty { if (name.isBlank()) "" else TYPED + name.trim() })
         val drawn = SignatureView(style, strokes) { strokes = it; keep() }
         drawn.named(block.id, block.label)
-        val clear = button(Pressed("${block.id}:clear", "Clear", "", Tone.QUIET))
-        clear.setOnClickListener { drawn.clear(); strokes = ""; keep() }
+        val clear = style.button("${block.id}:clear", "Clear", Tone.QUIET) { drawn.clear(); strokes = ""; keep() }
         val typed = field("${block.id}:typed", name, 120, EntryKind.TEXT) { name = it; keep() }
         val or = style.text("or type your full name").apply { labelFor = typed.id }
-        return column(style.dp(8), style.text(block.label, bold = true), drawn, clear, or, typed)
+        return style.column(style.dp(8), style.text(block.label, bold = true), drawn, clear, or, typed)
     }
 
-    private fun button(button: Pressed): Button = Button(context).apply {
-        text = button.label
-        isAllCaps = false
-        setTextSize(TypedValue.COMPLEX_UNIT_SP, 18f)
-        val (fill, ink) = style.filled(button.tone) ?: (style.paper to style.ink)
-        setTextColor(ink)
-        background = style.pressable(style.box(fill, if (button.tone == Tone.QUIET) style.line else style.ink, if (button.tone == Tone.QUIET) 2 else 3))
-        if (style.filled(button.tone) != null) {
-            setCompoundDrawablesRelativeWithIntrinsicBounds(Sign.of(button.tone, style.dp(26), ink), null, null, null)
-        }
-        compoundDrawablePadding = style.dp(8)
-        minimumHeight = style.target
-        minHeight = style.target
-        pad(style.dp(16), style.dp(8))
-        stateListAnimator = null
-        setOnClickListener { host.act(button.action) }
-    }.named(button.id)
+    private fun button(button: Pressed): Button = style.button(button.id, button.label, button.tone) { host.act(button.action) }
 
     private fun heading(id: String, text: TextView): View {
         text.named(id)
@@ -299,13 +297,6 @@ class Render(private val style: Style, private val form: Form, private val host:
     private fun image(sign: Sign) = ImageView(context).apply {
         setImageDrawable(sign)
         importantForAccessibility = View.IMPORTANT_FOR_ACCESSIBILITY_NO
-    }
-
-    private fun column(gap: Int, vararg parts: View): LinearLayout = LinearLayout(context).apply {
-        orientation = LinearLayout.VERTICAL
-        parts.forEachIndexed { i, part ->
-            addView(part, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = if (i == 0) 0 else gap })
-        }
     }
 
     private companion object {

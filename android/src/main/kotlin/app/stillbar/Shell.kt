@@ -5,7 +5,6 @@ import android.graphics.Bitmap
 import android.graphics.BitmapFactory
 import android.os.Build
 import android.os.Bundle
-import android.view.HapticFeedbackConstants
 import android.view.Gravity
 import android.view.View
 import android.view.ViewGroup.LayoutParams.MATCH_PARENT
@@ -18,7 +17,6 @@ import android.widget.ScrollView
 import app.stillbar.core.Errand
 import app.stillbar.core.Field
 import app.stillbar.core.Screen
-import app.stillbar.core.Tone
 
 /** The one activity: shows the core's screen, sends back what the person did, and has errands run. */
 class Shell : Activity(), Host {
@@ -119,7 +117,6 @@ class Shell : Activity(), Host {
         if (before?.route == next.route && held != null) root.findViewWithTag<View>(held)?.requestFocus()
         scroll?.post { scroll?.scrollTo(0, offset) }
         if (Build.VERSION.SDK_INT >= 28) root.accessibilityPaneTitle = next.title
-        if (next.notice?.tone == Tone.FORBID) root.performHapticFeedback(HapticFeedbackConstants.LONG_PRESS)
     }
 
     /** On the same route, too, another title or standing is a new thing to read from its top. */
@@ -127,7 +124,7 @@ class Shell : Activity(), Host {
 
     private fun lay(screen: Screen, render: Render, pinned: Boolean) {
         val top = screen.standing?.let(render::standing)
-        val foot = column(*listOfNotNull(screen.notice?.let { render.notice(it.tone, it.text) }, screen.main?.let(render::main)).toTypedArray())
+        val foot = style.column(style.dp(16), *listOfNotNull(screen.notice?.let { render.notice(it.tone, it.text) }, screen.main?.let(render::main)).toTypedArray())
         foot.pad(style.dp(16), style.gap)
         foot.visibility = if (foot.childCount == 0) View.GONE else View.VISIBLE
         val plate = style.text(screen.context, 16f, colour = style.faint).named("context")
@@ -144,9 +141,9 @@ class Shell : Activity(), Host {
                 addView(plate, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = style.dp(8) })
             }
         }
-        val body = column(head, render.title(screen), *render.blocks(screen).toTypedArray()).apply { pad(style.dp(16), style.gap) }
+        val body = style.column(style.dp(16), head, render.title(screen), *render.blocks(screen).toTypedArray()).apply { pad(style.dp(16), style.gap) }
         val all = listOfNotNull(top.takeUnless { pinned }, body, foot.takeUnless { pinned })
-        val list = ScrollView(this).apply { addView(if (all.size == 1) body else column(*all.toTypedArray(), gap = 0)) }
+        val list = ScrollView(this).apply { addView(if (all.size == 1) body else style.column(0, *all.toTypedArray())) }
         scroll = list
         val page = LinearLayout(this).apply { orientation = LinearLayout.VERTICAL }
         if (pinned) top?.let { page.addView(it, MATCH_PARENT, WRAP_CONTENT) }
@@ -161,23 +158,17 @@ class Shell : Activity(), Host {
         }
     }
 
-    private fun column(vararg parts: View, gap: Int = style.dp(16)): LinearLayout = LinearLayout(this).apply {
-        orientation = LinearLayout.VERTICAL
-        parts.forEachIndexed { i, part ->
-            addView(part, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = if (i == 0) 0 else gap })
-        }
-    }
-
     /** There is no core: says why, and lets the person try again. */
     private fun broken(why: String) {
-        val again = android.widget.Button(this).apply {
-            text = "Try again"
-            minimumHeight = style.target
-            setOnClickListener { refresh() }
-        }
         acting = false
+        val said = style.column(
+            style.dp(16),
+            style.text("Stillbar cannot start", 28f, bold = true),
+            style.text(why).named("trouble"),
+            style.button("again", "Try again") { refresh() },
+        )
         root.removeAllViews()
-        root.addView(ScrollView(this).apply { addView(column(style.text("Stillbar cannot start", 28f, bold = true), style.text(why).named("trouble"), again.named("again")).apply { pad(style.dp(16), style.dp(16)) }) })
+        root.addView(ScrollView(this).apply { addView(said.apply { pad(style.dp(16), style.dp(16)) }) })
     }
 
     private fun View.inset(insets: WindowInsets) {

@@ -9,6 +9,10 @@ import android.graphics.drawable.GradientDrawable
 import android.graphics.drawable.RippleDrawable
 import android.util.TypedValue
 import android.view.View
+import android.view.ViewGroup.LayoutParams.MATCH_PARENT
+import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
+import android.widget.Button
+import android.widget.LinearLayout
 import android.widget.TextView
 import app.stillbar.core.Ink
 import app.stillbar.core.Tone
@@ -66,6 +70,30 @@ class Style(val context: Context) {
         setStroke(dp(thick), rim)
         cornerRadius = dp(8).toFloat()
     }
+
+    /** One below the other. */
+    fun column(gap: Int, vararg parts: View): LinearLayout = LinearLayout(context).apply {
+        orientation = LinearLayout.VERTICAL
+        parts.forEachIndexed { i, part ->
+            addView(part, LinearLayout.LayoutParams(MATCH_PARENT, WRAP_CONTENT).apply { topMargin = if (i == 0) 0 else gap })
+        }
+    }
+
+    fun button(id: String, label: String, tone: Tone = Tone.PLAIN, pressed: () -> Unit): Button = Button(context).apply {
+        text = label
+        isAllCaps = false
+        setTextSize(TypedValue.COMPLEX_UNIT_SP, 18f)
+        val (fill, colour) = filled(tone) ?: (paper to ink)
+        setTextColor(colour)
+        background = pressable(if (tone == Tone.QUIET) box(fill) else box(fill, ink, 3))
+        if (filled(tone) != null) setCompoundDrawablesRelativeWithIntrinsicBounds(Sign.of(tone, dp(26), colour), null, null, null)
+        compoundDrawablePadding = dp(8)
+        minimumHeight = target
+        minHeight = target
+        pad(dp(16), dp(8))
+        stateListAnimator = null
+        setOnClickListener { pressed() }
+    }.named(id)
 
     fun pressable(box: Drawable): Drawable = RippleDrawable(ColorStateList.valueOf(line), box, null)
 

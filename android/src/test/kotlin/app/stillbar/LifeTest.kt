@@ -63,6 +63,33 @@ class LifeTest {
         assertFalse(rig.text, "had moved on" in rig.text)
     }
 
+    /** A reading is what it looks like: a number or an answer, never both, and neither comes back after it was taken away. */
+    @Test
+    fun besideANumberNoAnswerLooksChosen() {
+        val (rig, player) = planned()
+        player.play(journey("isolate"))
+        player.play(journey("prove").lines().takeWhile { !it.startsWith("read") }.joinToString("\n"))
+        player.play("read N – L1 = None")
+        val pad = rig.shell.screen!!.blocks.filterIsInstance<app.stillbar.core.Block.Pad>().single()
+        val row = "${pad.id}:0"
+        fun chosen() = (rig.view("$row:0").parent as Flow).marks.count { it.isChecked }
+        assertEquals(1, chosen())
+        rig.type("$row:volts", "231")
+        assertEquals(0, chosen())
+        rig.tap("$row:0")
+        assertEquals(0, chosen())
+        assertTrue(rig.view("$row:clash").isShown)
+        rig.controller.recreate()
+        rig.idle()
+        assertTrue(rig.text, "N – L1: 231" in rig.text)
+        rig.type("$row:volts", "")
+        assertFalse(rig.view("$row:clash").isShown)
+        rig.controller.recreate()
+        rig.idle()
+        assertTrue(rig.text, Regex("N – L1: *$", RegexOption.MULTILINE).containsMatchIn(rig.text))
+        assertEquals(0, chosen())
+    }
+
     @Test
     fun backGoesUpAndThenOut() {
         val (rig, _) = planned()
