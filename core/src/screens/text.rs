@@ -29,7 +29,7 @@ pub fn as_message(screen: &Screen, now: &str) -> String {
             Block::Caution { text, .. } => line(text),
             Block::Fact { label, value, .. } => line(&format!("{label}: {value}")),
             Block::Step { step, .. } => {
-                line(&format!("\n{} {}", step.number, step.title));
+                line(&format!("\n{}", format!("{} {}", step.number, step.title).trim_start()));
                 line(&step.word);
                 step.lines.iter().for_each(|l| line(l));
             }

@@ -212,6 +212,10 @@ fn the_device_is_asked_to_buzz_and_to_share() {
         assert!(text.contains(said), "{said}\n{text}");
     }
     assert!(!text.contains("Share this"), "{text}");
+    device.play(&field, "tap The job\ntap All jobs\ntap Locks on now");
+    let share = field.act(None, "share".into(), vec![]);
+    let [Errand::Share { text, .. }] = &share[..] else { panic!("{share:?}") };
+    assert!(text.contains("\nMara Lind, lock ML 7, on Q4 feeder switch\n"), "{text}");
     assert_eq!(field.act(None, "nonsense".into(), vec![]), [Errand::Buzz]);
     let scan = field.act(None, "scan".into(), vec![]);
     let [Errand::ScanTag { token, .. }] = &scan[..] else { panic!("{scan:?}") };
