@@ -349,6 +349,7 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            office: self.store.office_reached(),
             tag: &tag,
             entries: &entries,
         };

@@ -36,6 +36,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
+    pub office: Option<i64>,
     /// What is known of the tag, on its screen only.
     pub tag: &'a TagKnown,
     /// The entries of the job, on the time line only.

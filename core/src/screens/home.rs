@@ -150,6 +150,7 @@ pub fn board(look: &Look) -> Page {
         Tone::Warn,
         "This is what this device knows. That no lock is known here is no clearance: look at the point itself.",
     );
+    super::tags::as_known(&mut page, look);
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
     if on.is_empty() {
         page.para("This device knows of no lock that is on.");

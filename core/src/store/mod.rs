@@ -25,6 +25,9 @@ pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::write_whole;
 
+/// The note of when the office was last reached.
+const OFFICE_REACHED: &str = "office-reached";
+
 /// The open data folder.
 pub struct Store {
     db: Connection,
@@ -205,6 +208,16 @@ impl Store {
         let sql = "INSERT INTO local VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = excluded.value";
         self.db.prepare_cached(sql)?.execute([name, value])?;
         Ok(())
+    }
+
+    /// When the office last had and gave everything, milliseconds since 1970-01-01T00:00Z.
+    pub fn office_reached(&self) -> Option<i64> {
+        self.local(OFFICE_REACHED).ok().flatten()?.parse().ok()
+    }
+
+    /// Keeps that the office had and gave everything at this moment.
+    pub fn keep_office_reached(&self, at_ms: i64) -> Result<(), StoreError> {
+        self.keep_local(OFFICE_REACHED, &at_ms.to_string())
     }
 
     /// Forgets a note.

@@ -9,7 +9,6 @@ mod holes;
 mod journal;
 mod journeys;
 mod judge;
-mod locks;
 mod order;
 mod pictures;
 mod read;
