@@ -16,6 +16,7 @@ pub mod point;
 pub mod prove;
 pub mod screens;
 pub mod store;
+pub mod supply;
 pub mod tag;
 pub mod words;
 pub mod world;

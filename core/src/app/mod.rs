@@ -6,6 +6,7 @@
 mod errors;
 mod inner;
 mod key;
+mod networks;
 mod photos;
 mod scan;
 pub(crate) mod shoot;

@@ -47,6 +47,10 @@ pub struct Job {
     pub dead_limit: u32,
     /// What the supply is held against when it is back.
     pub tolerance: Tolerance,
+    /// What is worked on in the site's network: ids of nodes or links; empty if nobody said.
+    pub zone: Vec<String>,
+    /// Ways that the network shows and for which a person answers.
+    pub differs: Vec<Differs>,
     /// The permit: its reference, or why there is none.
     pub permit: Option<(Stamp, Result<String, String>)>,
     /// Who takes part.
@@ -114,6 +118,17 @@ pub struct Worker {
     pub joined: Stamp,
     /// When they left.
     pub left: Option<Stamp>,
+}
+
+/// Ways and doubts of the network that do not count.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Differs {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Which: the parts on the way.
+    pub ways: Vec<String>,
+    /// Why they do not count.
+    pub why: String,
 }
 
 /// Somebody was told.
@@ -338,6 +353,14 @@ impl Job {
     /// A point by name.
     pub fn point(&self, id: EntryId) -> Option<&Point> {
         self.points.iter().find(|p| p.stamp.id == id)
+    }
+
+    /// The link of the site's network that a lock is on.
+    pub fn switch_of(&self, on: On) -> Option<&String> {
+        match on {
+            On::Point(point) => self.point(point)?.switch.as_ref(),
+            On::Box(_) => None,
+        }
     }
 
     /// The photos of a thing.

@@ -76,6 +76,11 @@ pub enum EntryError {
     Signature,
 }
 
+impl Stamp {
+    /// Of something that is not in the journal.
+    pub(crate) const NONE: Stamp = Stamp { id: EntryId::NONE, clock: Hlc(0, 0), wall: 0, zone: 0, by: None };
+}
+
 impl Entry {
     /// Signs `body`.
     pub fn seal(body: Body, key: &DeviceKey) -> Result<Entry, EntryError> {

@@ -134,7 +134,7 @@ impl Store {
 
     /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
     pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
-        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed FROM lock \
+        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site FROM lock \
                    JOIN job ON job.id = lock.job WHERE is_on = 1 OR owed = 1 ORDER BY since_ms, fit LIMIT 2000";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
@@ -150,6 +150,8 @@ impl Store {
                 telephone: String::new(),
                 on: row.get(8)?,
                 owed: row.get(9)?,
+                switch: row.get(10)?,
+                site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)

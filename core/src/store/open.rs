@@ -18,7 +18,7 @@ pub const LOCK: &str = "in-use";
 
 const VERSION: i64 = SCHEMA.len() as i64;
 /// What each version adds to the one before.
-const SCHEMA: [&str; 2] = [include_str!("schema.sql"), include_str!("schema-2.sql")];
+const SCHEMA: [&str; 3] = [include_str!("schema.sql"), include_str!("schema-2.sql"), include_str!("schema-3.sql")];
 /// A database up to this size is checked whole when it is opened; a larger one would make the start wait.
 const CHECK_WHOLE: u64 = 64 << 20;
 

@@ -5,7 +5,7 @@ mod tags;
 
 use std::collections::BTreeSet;
 
-use super::{Checked, Circuit, Deviation, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
+use super::{Checked, Circuit, Deviation, Differs, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{LockBox, Point};
@@ -71,6 +71,8 @@ impl Job {
             nominal: *nominal_millivolts,
             dead_limit: *dead_limit_millivolts,
             tolerance: *tolerance,
+            zone: Vec::new(),
+            differs: Vec::new(),
             permit: None,
             workers: Vec::new(),
             told: Vec::new(),
@@ -115,6 +117,7 @@ impl Job {
                 format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
             }
             Fact::ScopeChanged { .. } => "The scope of the job changed.".into(),
+            Fact::ZoneNoted { .. } => "The work zone in the supply network changed.".into(),
             Fact::ShiftTaken { .. } => "The shift changed.".into(),
             Fact::WorkLeft { .. } => "The work was left.".into(),
             Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
@@ -155,6 +158,10 @@ impl Job {
                     (circuit.off, circuit.on) = (None, None);
                 }
             }
+            Fact::ZoneNoted { zone } => self.zone.clone_from(zone),
+            Fact::CutDiffers { ways, why } => {
+                self.differs.push(Differs { stamp, ways: ways.clone(), why: why.clone() });
+            }
             Fact::PermitNoted { reference, why_none } => {
                 let said = match reference {
                     Some(reference) => Ok(reference.clone()),
@@ -179,18 +186,25 @@ impl Job {
                 let (found, seconds, looked) = (found.clone(), *seconds, looked.clone());
                 self.stored.push(Stored { stamp, found, seconds, looked });
             }
-            Fact::PointAdded { label, at, kind, lockable, poles, cuts } => self.points.push(Point {
-                stamp,
-                label: label.clone(),
-                at: at.clone(),
-                kind: *kind,
-                lockable: *lockable,
-                poles: poles.clone(),
-                cuts: *cuts,
-                opened: None,
-                closed: None,
-                sign: None,
-                tags: Vec::new(),
+            Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open } => {
+                self.points.push(Point {
+                    stamp,
+                    label: label.clone(),
+                    at: at.clone(),
+                    kind: *kind,
+                    lockable: *lockable,
+                    poles: poles.clone(),
+                    cuts: *cuts,
+                    switch: switch.clone(),
+                    stays_open: *stays_open,
+                    opened: None,
+                    closed: None,
+                    sign: None,
+                    tags: Vec::new(),
+                })
+            }
+            Fact::PointDrawn { point, switch, stays_open } => self.at_point(*point, |p| {
+                (p.switch, p.stays_open) = (Some(switch.clone()), *stays_open);
             }),
             Fact::TagBound { .. } | Fact::TagGone { .. } | Fact::TagRead { .. } => self.tag(stamp, &entry.body.fact),
             Fact::BoxPlaced { label, at } => {

@@ -4,6 +4,7 @@
 
 mod locks;
 mod proof;
+mod supply;
 
 use super::Job;
 use super::steps::Step;
@@ -12,6 +13,7 @@ use crate::journal::{Entry, EntryId, Fact};
 use crate::point::PointKind;
 use crate::prove::Role;
 use crate::store::LockRow;
+use crate::supply::{Cut, Held};
 use crate::world::World;
 
 /// Most tags that a point has had in one job.
@@ -27,6 +29,10 @@ pub struct Gate<'a> {
     pub locks: &'a [LockRow],
     /// The entry that a withdrawal names.
     pub named: Option<&'a Entry>,
+    /// The job beside its site's supply network.
+    pub cut: Option<&'a Cut>,
+    /// What other jobs at the site hold locked.
+    pub held: &'a [Held],
 }
 
 type Verdict = Result<(), String>;
@@ -50,7 +56,7 @@ impl Gate<'_> {
                 )
             }
             Fact::JobOpened { .. } | Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
-            _ => no("This belongs to a job: open the job first."),
+            _ => no("This belongs to a job or a site: open it first."),
         }
     }
 
@@ -71,7 +77,8 @@ impl Gate<'_> {
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
         self.proof(job, fact)?;
-        self.switching(job, fact)
+        self.switching(job, fact)?;
+        self.supply(job, fact)
     }
 
     /// Who isolates, tests and works is on the job, and does it before the work is finished.
