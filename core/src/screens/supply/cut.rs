@@ -48,12 +48,12 @@ pub fn view(look: &Look, job: &Job) -> Page {
     if !job.zone.is_empty() {
         answer(&mut page, look, job, cut);
     }
-    zone_form(&mut page, look, job, cut);
-    page.button("The whole network", go(Route::Network(site)));
     if !job.zone.is_empty() {
         proposals(&mut page, look, job, cut);
         differ_form(&mut page, look, job, cut);
     }
+    zone_form(&mut page, look, job, cut);
+    page.button("The whole network", go(Route::Network(site)));
     if page.main.is_none() {
         super::super::job::next(&mut page, look, job);
     }
@@ -132,7 +132,7 @@ fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
         let missing = missing(job, proposal);
         if missing.is_empty() {
             page.para("These are points of this job.");
-        } else if job.locks_on().next().is_none() || !missing.is_empty() {
+        } else {
             let label = format!("Plan {}", missing.join(", "));
             let action = format!("plan {i}");
             let planned = job.points.is_empty() || cut.plan.as_ref().is_some_and(|c| !c.cut);
