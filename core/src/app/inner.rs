@@ -29,8 +29,10 @@ const MAX_JOBS: usize = 32;
 pub struct Inner {
     pub(super) store: Store,
     pub(super) platform: Arc<dyn Platform>,
-    key: DeviceKey,
-    clock: Clock,
+    pub(super) key: DeviceKey,
+    pub(super) clock: Clock,
+    /// What this device's clock read when it wrote its last entry.
+    wrote: i64,
     head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
@@ -43,13 +45,15 @@ pub struct Inner {
     /// What the act under way does to jobs of others, a sentence each.
     pub(super) touched: Vec<String>,
     /// Entries of the act under way, not on disk yet.
-    pending: Vec<Entry>,
+    pub(super) pending: Vec<Entry>,
     pub(super) route: Route,
     drafts: BTreeMap<String, String>,
     pub(super) turn: u64,
     pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
-    stale: bool,
+    pub(super) stale: bool,
+    /// Counts what changed by itself: a shell that sees it grow draws the screen again.
+    pub(super) stirred: u64,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
     pub(super) wanted: Option<(String, EntryId, EntryId)>,
     /// The token of a scan under way; it ends when the person goes elsewhere.
@@ -71,6 +75,7 @@ impl Inner {
         let mut inner = Inner {
             clock: Clock::resume(last),
             head,
+            wrote: 0,
             key,
             world: World::default(),
             acting: None,
@@ -85,6 +90,7 @@ impl Inner {
             turn: u64::from(platform.random(4).iter().fold(0u32, |n, b| n << 8 | u32::from(*b))),
             notice: None,
             stale: false,
+            stirred: 0,
             wanted: None,
             scanning: None,
             store,
@@ -121,6 +127,7 @@ impl Inner {
             draw(&mut sites, &entry);
         }
         let head = self.store.head(self.key.device()).map_err(said)?;
+        self.wrote = self.store.entry(head.id).map_err(said)?.map_or(0, |e| e.body.clock.0);
         (self.world, self.sites, self.head) = (world, sites, head);
         self.load_locks()?;
         self.stale = false;
@@ -226,9 +233,11 @@ impl Inner {
             site,
             job,
             by: self.acting,
+            seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
         let entry = Entry::seal(body, &self.key).map_err(|e| e.to_string())?;
+        self.wrote = clock.last().0;
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };
         self.world.extend(&entry);
@@ -413,7 +422,8 @@ impl Inner {
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());
         let standing = job.as_ref().map(|job| standing(job, &look));
-        let behind = self.clock.last().0.saturating_sub(now);
+        // By this device's own entries: that another's clock is ahead is not for this person to put right.
+        let behind = self.wrote.saturating_sub(now);
         let notice = self.notice.clone().or_else(|| {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {
@@ -422,7 +432,7 @@ impl Inner {
                     "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
                      their times are in doubt. Set the clock.",
                     words::exact(now, zone),
-                    words::exact(self.clock.last().0, zone)
+                    words::exact(self.wrote, zone)
                 ),
             })
         });

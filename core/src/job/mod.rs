@@ -7,8 +7,10 @@
 mod case;
 mod fold;
 pub mod gate;
+mod heard;
 mod lacks;
 mod presence;
+pub use heard::Heard;
 pub(crate) use lacks::waiting;
 
 pub mod steps;
@@ -103,6 +105,8 @@ pub struct Job {
     pub deviations: Vec<Deviation>,
     /// When the scope last changed: what was done before belongs to an earlier round.
     pub round: Hlc,
+    /// What each device had of the others' entries.
+    pub heard: Heard,
     /// Entries that were withdrawn, and why.
     pub withdrawn: Vec<(Stamp, EntryId, String)>,
 }

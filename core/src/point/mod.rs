@@ -93,6 +93,8 @@ pub struct Point {
     pub opened: Option<Stamp>,
     /// When it was closed after the work.
     pub closed: Option<Stamp>,
+    /// Every closing.
+    pub closings: Vec<Stamp>,
     /// When the sign was hung, and not taken down since.
     pub sign: Option<Stamp>,
     /// The tags that hang or hung at it.

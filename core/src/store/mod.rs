@@ -4,6 +4,7 @@
 //! (`synchronous=FULL`); replaying the journal from nothing gives the same tables; a database that is damaged or newer is left
 //! exactly as it is. Start at [`Store::open`] and [`Store::append`].
 
+mod exchange;
 mod open;
 mod project;
 mod rescue;
@@ -19,6 +20,7 @@ use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 use crate::tag::TagId;
 
+pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow, TagRow};
 pub(crate) use rescue::NEW_KEY;
@@ -243,6 +245,8 @@ impl Store {
         }
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         tx.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag;")?;
+        // Names of erased entries stay: no entry here tells them.
+        exchange::fill(&tx)?;
         for job in by_job.values().filter_map(|entries| Job::fold(entries)) {
             project::write(&tx, &job)?;
         }
@@ -262,7 +266,10 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
         entry.bytes,
         entry.signature,
     ])?;
-    Ok(())
+    match entry.body.site {
+        Some(site) => exchange::note_site(db, site, entry.body.device, entry.body.seq, entry.id),
+        None => Ok(()),
+    }
 }
 
 /// A row of the journal: id, body, signature.

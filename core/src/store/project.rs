@@ -179,6 +179,7 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
              coalesce(gone, '') FROM tag ORDER BY tag, point",
             8,
         ),
+        ("SELECT hex(site), hex(device), CAST(seq AS TEXT), hex(id) FROM site_entry ORDER BY site, device, seq", 4),
     ] {
         let mut query = db.prepare(sql)?;
         let mut rows = query.query([])?;

@@ -9,6 +9,7 @@ mod holes;
 mod journal;
 mod journeys;
 mod judge;
+mod merge;
 mod networks;
 mod order;
 mod pictures;

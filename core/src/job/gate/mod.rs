@@ -63,16 +63,26 @@ impl Gate<'_> {
     /// Whether `job` accepts `fact` now.
     pub fn inside(&self, job: &Job, fact: &Fact) -> Verdict {
         let person = self.person()?;
-        if job.handed.is_some() && !matches!(fact, Fact::OwnerTold { .. } | Fact::OwnerSought { .. }) {
+        // A lock that another device had on while this job was handed back still comes off by its owner.
+        let last = matches!(
+            fact,
+            Fact::LockRemoved { .. }
+                | Fact::ForcedBegun { .. }
+                | Fact::OwnerNotOnSite { .. }
+                | Fact::OwnerSought { .. }
+                | Fact::LockForced { .. }
+                | Fact::OwnerTold { .. }
+        );
+        if job.handed.is_some() && !last {
             return no("This job is handed back. Open a new job for anything more.");
         }
-        self.hands_on(job, fact, person)?;
         // An indication is never refused, whenever and by whomever it is seen.
         let seen = matches!(fact, Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit));
-        if let Some(step) = Step::of(fact)
-            && !seen
-        {
-            self.turn(job, step)?;
+        if !seen {
+            self.hands_on(job, fact, person)?;
+            if let Some(step) = Step::of(fact) {
+                self.turn(job, step)?;
+            }
         }
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
