@@ -1,10 +1,10 @@
 //! What is behind [`Field`](super::Field): the open store, the key, where the person is, and the one way to keep a fact.
 
 use std::collections::BTreeMap;
-use std::path::Path;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
+use super::office::Exchange;
 use super::shoot::WAITING;
 use super::standing::standing;
 use super::{OpenError, Platform};
@@ -12,7 +12,7 @@ use crate::job::Job;
 use crate::job::gate::Gate;
 use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::cx::{Act, Look, TagKnown};
+use crate::screens::cx::{Act, ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Errand, Filled, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
@@ -33,7 +33,7 @@ pub struct Inner {
     pub(super) clock: Clock,
     /// What this device's clock read when it wrote its last entry.
     wrote: i64,
-    head: Head,
+    pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
     /// The site for the next job that is opened.
@@ -47,13 +47,15 @@ pub struct Inner {
     /// Entries of the act under way, not on disk yet.
     pub(super) pending: Vec<Entry>,
     pub(super) route: Route,
-    drafts: BTreeMap<String, String>,
+    pub(super) drafts: BTreeMap<String, String>,
     pub(super) turn: u64,
     pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
     pub(super) stale: bool,
     /// Counts what changed by itself: a shell that sees it grow draws the screen again.
     pub(super) stirred: u64,
+    /// How the exchange with the office stands.
+    pub(crate) exchange: Exchange,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
     pub(super) wanted: Option<(String, EntryId, EntryId)>,
     /// The token of a scan under way; it ends when the person goes elsewhere.
@@ -61,8 +63,8 @@ pub struct Inner {
 }
 
 impl Inner {
-    pub(super) fn open(folder: &Path, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
-        let store = Store::open(folder)?;
+    /// Everything over a store that was just opened.
+    pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
         let renew = store.local(NEW_KEY).map_err(other)?.is_some();
@@ -91,6 +93,7 @@ impl Inner {
             notice: None,
             stale: false,
             stirred: 0,
+            exchange: Exchange::default(),
             wanted: None,
             scanning: None,
             store,
@@ -107,6 +110,7 @@ impl Inner {
         }
         let local = |name: &str| inner.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
+        inner.exchange.has_office = inner.office().is_some();
         inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
         inner.load_drafts();
@@ -356,12 +360,7 @@ impl Inner {
     }
 
     pub(crate) fn edit(&mut self, field: &str, value: &str) {
-        // A signature is given for one act by one person: it must never stand there for the next.
-        if field == "mark"
-            || field.len() > 100
-            || value.len() > MAX_DRAFT
-            || (self.drafts.len() >= 100 && !self.drafts.contains_key(field))
-        {
+        if !draft_fits(&self.drafts, field, value) {
             return;
         }
         self.drafts.insert(field.to_owned(), value.to_owned());
@@ -406,6 +405,10 @@ impl Inner {
             Route::Tag(tag) => self.known(tag),
             _ => TagKnown::default(),
         };
+        let exchange = match self.route {
+            Route::Home | Route::Office => self.exchange_known(),
+            _ => ExchangeKnown::default(),
+        };
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -413,6 +416,7 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            exchange: &exchange,
             office: self.store.office_reached(),
             tag: &tag,
             cut: cut.as_ref(),
@@ -470,4 +474,13 @@ fn draw(sites: &mut BTreeMap<EntryId, Drawn>, entry: &Entry) {
     if let (Some(site), None) = (entry.body.site, entry.body.job) {
         sites.entry(site).or_default().extend(entry);
     }
+}
+
+/// Whether this may stand beside the other drafts of a screen.
+pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: &str) -> bool {
+    // A signature is given for one act by one person: it must never stand there for the next.
+    field != "mark"
+        && field.len() <= 100
+        && value.len() <= MAX_DRAFT
+        && (drafts.len() < 100 || drafts.contains_key(field))
 }

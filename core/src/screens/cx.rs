@@ -23,6 +23,21 @@ pub struct TagKnown {
     pub jobs: Vec<Job>,
 }
 
+/// How the exchange with the office stands.
+#[derive(Default)]
+pub struct ExchangeKnown {
+    /// What the office is called, and where it is.
+    pub office: Option<(String, String)>,
+    /// Entries of this device that it does not have yet.
+    pub unsent: u64,
+    /// Entries of this device that are kept aside there.
+    pub aside_there: usize,
+    /// Entries of others that are kept aside here.
+    pub aside_here: Vec<crate::store::Aside>,
+    /// What the thread does and did.
+    pub now: crate::app::office::Exchange,
+}
+
 /// What a screen may see.
 pub struct Look<'a> {
     /// People, sites, instruments.
@@ -37,6 +52,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// How the exchange stands, on the first screen and its own.
+    pub exchange: &'a ExchangeKnown,
     /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
     pub office: Option<i64>,
     /// What is known of the tag, on its screen only.

@@ -5,4 +5,10 @@
 //! [`office`] talks.
 
 pub mod cases;
+pub(crate) mod office;
 pub mod rules;
+mod run;
+pub mod wire;
+pub(crate) mod worker;
+
+pub use run::Done;
