@@ -17,6 +17,7 @@ use std::sync::{Arc, Mutex, MutexGuard};
 
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
+pub use standing::standing;
 
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 

@@ -20,7 +20,7 @@ use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 use crate::tag::TagId;
 
 pub use open::{DATABASE, LOCK, StoreError};
-pub use project::{JobRow, LockRow, TagRow};
+pub use project::{JobRow, LockRow, TagRow, proof_word};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::write_whole;

@@ -1,0 +1,11 @@
+//! All that is answered: one table of routes, who may call each, and what is on every answer.
+
+mod body;
+mod enrolling;
+mod guard;
+mod phones;
+mod photos;
+pub mod routes;
+pub mod serve;
+
+pub use routes::{Route, Who, router, routes};
