@@ -1,17 +1,82 @@
 //! `stillbar office`: the server that phones exchange with, and who may use it.
 
+use std::io::Write;
 use std::net::SocketAddr;
 use std::path::PathBuf;
 
-use clap::Args;
+use clap::{Args, Subcommand, ValueEnum};
+use stillbar_office::people::{New, Role};
 use stillbar_office::start::{self, Config, PORT};
 
 /// `stillbar office`.
 #[derive(Args)]
 #[command(args_conflicts_with_subcommands = true, subcommand_negates_reqs = true)]
 pub struct OfficeArgs {
+    #[command(subcommand)]
+    what: Option<What>,
     #[command(flatten)]
     serve: ServeArgs,
+}
+
+#[derive(Subcommand)]
+enum What {
+    /// People who may sign in
+    Person {
+        #[command(subcommand)]
+        what: Person,
+    },
+}
+
+#[derive(Subcommand)]
+enum Person {
+    /// Add a person; the one-time password is printed once
+    Add {
+        /// What they sign in with
+        #[arg(long, value_name = "NAME")]
+        login: String,
+        /// What they are called
+        #[arg(long, value_name = "TEXT")]
+        name: String,
+        /// What they may do
+        #[arg(long, value_enum, default_value_t = RoleArg::Reader)]
+        role: RoleArg,
+        #[command(flatten)]
+        place: PlaceArgs,
+    },
+    /// Give somebody a new one-time password, printed once
+    Password {
+        /// What they sign in with
+        #[arg(long, value_name = "NAME")]
+        login: String,
+        #[command(flatten)]
+        place: PlaceArgs,
+    },
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum RoleArg {
+    /// Reads what is on their sites
+    Reader,
+    /// Plans jobs and prints labels
+    Planner,
+    /// Enrols and withdraws phones, releases what is aside
+    Lead,
+    /// Looks after people and sees all sites
+    Admin,
+}
+
+/// Where an office keeps its things.
+#[derive(Args)]
+struct PlaceArgs {
+    /// The data folder: the office's key, and without other places the database and the photos
+    #[arg(long, value_name = "DIR")]
+    data: PathBuf,
+    /// PostgreSQL instead of SQLite: postgres://USER@HOST/NAME
+    #[arg(long, value_name = "URL")]
+    database: Option<String>,
+    /// The office's key instead of DIR/office.key; processes over one database use the same
+    #[arg(long, value_name = "FILE")]
+    key: Option<PathBuf>,
 }
 
 #[derive(Args)]
@@ -66,7 +131,31 @@ impl ServeArgs {
     }
 }
 
+impl PlaceArgs {
+    fn config(self) -> Config {
+        Config { database: self.database, key: self.key, ..Config::of(self.data) }
+    }
+}
+
 /// Does what was typed. The error is a sentence.
 pub fn run(args: OfficeArgs) -> Result<(), String> {
-    start::run(&args.serve.config()?)
+    let (login, password) = match args.what {
+        None => return start::run(&args.serve.config()?),
+        Some(What::Person { what: Person::Add { login, name, role, place } }) => {
+            let role = match role {
+                RoleArg::Reader => Role::Reader,
+                RoleArg::Planner => Role::Planner,
+                RoleArg::Lead => Role::Lead,
+                RoleArg::Admin => Role::Admin,
+            };
+            let new = New { login: login.clone(), name, role, sites: Vec::new() };
+            (login, start::add_person(&place.config(), &new)?)
+        }
+        Some(What::Person { what: Person::Password { login, place } }) => {
+            let password = start::renew_password(&place.config(), &login)?;
+            (login, password)
+        }
+    };
+    let _ = writeln!(std::io::stdout(), "{login} signs in with the one-time password {password}");
+    Ok(())
 }

@@ -9,6 +9,7 @@ use tokio::runtime::Runtime;
 
 use crate::key::{KEY, office_key};
 use crate::office::{Lent, Office, Reached};
+use crate::people::{self, New};
 use crate::photos::Blobs;
 use crate::store;
 use crate::web::{router, serve};
@@ -100,6 +101,24 @@ pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office
     Ok(Office::new(store, blobs, key, folder, name, config.reached(at), lent))
 }
 
+/// Adds a person from the terminal; their one-time password.
+pub fn add_person(config: &Config, new: &New) -> Result<String, String> {
+    let runtime = runtime()?;
+    let office = open(config, config.listen, &runtime)?;
+    people::add(&office, new, "the terminal", "the terminal").map_err(|e| e.told().2)
+}
+
+/// Gives somebody a new one-time password from the terminal.
+pub fn renew_password(config: &Config, login: &str) -> Result<String, String> {
+    let runtime = runtime()?;
+    let office = open(config, config.listen, &runtime)?;
+    let everybody = office.read(people::all).map_err(|e| e.told().2)?;
+    let person = everybody.iter().find(|p| p.login == login);
+    let person =
+        person.ok_or_else(|| format!("Nobody signs in as {login}. Add them with: stillbar office person add"))?;
+    people::renew(&office, &person.id, "the terminal", "the terminal").map_err(|e| e.told().2)
+}
+
 /// Makes the data folder if it is not there, for its owner only.
 fn make(folder: &std::path::Path) -> Result<(), String> {
     let shown = folder.display();
@@ -126,6 +145,11 @@ pub fn run(config: &Config) -> Result<(), String> {
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = runtime()?;
     let office = Arc::new(open(config, at, &runtime)?);
+    if let Some(password) = people::first(&office).map_err(|e| e.told().2)? {
+        // Shown once, on the terminal of whoever starts it; kept nowhere in the clear.
+        let mut out = std::io::stdout().lock();
+        let _ = writeln!(out, "Sign in as admin with the one-time password {password}").and_then(|()| out.flush());
+    }
     let done = runtime.block_on(async {
         let listener = tokio::net::TcpListener::from_std(listener)?;
         let ready = || {

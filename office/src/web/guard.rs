@@ -4,15 +4,16 @@ use std::net::IpAddr;
 
 use axum::extract::{ConnectInfo, Request, State};
 use axum::http::header::{self, HeaderMap, HeaderName};
-use axum::http::{HeaderValue, StatusCode};
+use axum::http::{HeaderValue, Method, StatusCode};
 use axum::middleware::Next;
-use axum::response::{IntoResponse, Response};
+use axum::response::{IntoResponse, Redirect, Response};
 use stillbar_core::journal::DeviceId;
 
-use super::Who;
 use super::serve::Peer;
+use super::{Who, pages};
 use crate::fault::Fault;
 use crate::office::{Office, Shared, call, kept};
+use crate::people::{self, COOKIE, Visitor};
 use crate::with;
 
 /// Scripts, styles and pictures from here only, nothing inline, no frames around it.
@@ -60,6 +61,39 @@ pub async fn admit(State((office, who)): State<(Shared, Who)>, mut request: Requ
     request.extensions_mut().insert(Origin(origin));
     match who {
         Who::Anyone => {}
+        Who::Person(role) => {
+            if request.method() != Method::GET && !same_origin(request.headers()) {
+                let say = "This comes from another page. Open the office's own page and do it there.";
+                return pages::refusal(None, &Fault::refused(StatusCode::FORBIDDEN, "foreign-origin", say));
+            }
+            match visitor(&office, request.headers()).await {
+                Ok(None) if request.method() == Method::GET => return Redirect::to("/sign-in").into_response(),
+                Ok(None) => {
+                    let say = "You are not signed in, or were away for too long. Sign in and do it again.";
+                    return pages::refusal(None, &Fault::refused(StatusCode::UNAUTHORIZED, "not-signed-in", say));
+                }
+                Ok(Some(visitor)) if visitor.person.role < role => {
+                    let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
+                    return pages::refusal(Some(&visitor), &Fault::refused(StatusCode::FORBIDDEN, "not-allowed", say));
+                }
+                Ok(Some(visitor))
+                    if visitor.person.fresh && !["/password", "/sign-out"].contains(&request.uri().path()) =>
+                {
+                    if request.method() == Method::GET {
+                        return Redirect::to("/password").into_response();
+                    }
+                    let say = "Choose a password of your own first.";
+                    return pages::refusal(
+                        Some(&visitor),
+                        &Fault::refused(StatusCode::FORBIDDEN, "fresh-password", say),
+                    );
+                }
+                Ok(Some(visitor)) => {
+                    request.extensions_mut().insert(visitor);
+                }
+                Err(fault) => return pages::refusal(None, &fault),
+            }
+        }
         Who::Phone | Who::AnyPhone => match phone(&office, request.headers()).await {
             Ok(phone) if phone.withdrawn && who == Who::Phone => {
                 let say = "This phone was withdrawn: it may send what it still has, and gets nothing. Ask the office.";
@@ -72,6 +106,32 @@ pub async fn admit(State((office, who)): State<(Shared, Who)>, mut request: Requ
         },
     }
     next.run(request).await
+}
+
+/// Whether a post comes from a page of ours. Browsers say where a post comes from; the token in every form is asked for as well.
+pub fn same_origin(headers: &HeaderMap) -> bool {
+    let site = headers.get("sec-fetch-site").is_none_or(|site| site == "same-origin" || site == "none");
+    let origin = match (headers.get(header::ORIGIN), headers.get(header::HOST)) {
+        (None, _) => true,
+        (Some(origin), Some(host)) => {
+            let origin = origin.to_str().ok().and_then(|o| o.split_once("://")).map(|(_, authority)| authority);
+            host.to_str().ok().zip(origin).is_some_and(|(host, origin)| host.eq_ignore_ascii_case(origin))
+        }
+        (Some(_), None) => false,
+    };
+    site && origin
+}
+
+/// The secret in the cookie.
+pub fn cookie(headers: &HeaderMap) -> Option<String> {
+    let all = headers.get_all(header::COOKIE).iter().filter_map(|v| v.to_str().ok());
+    let mut pairs = all.flat_map(|v| v.split(';')).filter_map(|pair| pair.trim().split_once('='));
+    pairs.find(|(name, _)| *name == COOKIE).map(|(_, value)| value.to_owned())
+}
+
+async fn visitor(office: &Shared, headers: &HeaderMap) -> Result<Option<Visitor>, Fault> {
+    let Some(token) = cookie(headers) else { return Ok(None) };
+    call(office, move |office| people::visitor(office, &token)).await
 }
 
 /// The phone of a token.

@@ -3,6 +3,8 @@
 mod body;
 mod enrolling;
 mod guard;
+pub mod openapi;
+mod pages;
 mod phones;
 mod photos;
 pub mod routes;

@@ -2,7 +2,9 @@
 
 mod answers;
 mod exchange;
+mod people;
 mod phone;
 mod photos;
 mod postgres;
+mod records;
 mod rig;

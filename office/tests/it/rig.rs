@@ -31,7 +31,6 @@ pub struct Rig {
     pub runtime: Runtime,
     pub clock: Arc<AtomicI64>,
     pub folder: TempDir,
-    pub url: Option<String>,
 }
 
 /// Whether one of the two databases is meant.
@@ -100,7 +99,7 @@ impl Rig {
         let clock = Arc::new(AtomicI64::new(NOW));
         let office = Arc::new(office(&folder, url.as_deref(), &runtime, &clock));
         let router = web::router(office.clone());
-        Rig { office, router, runtime, clock, folder, url }
+        Rig { office, router, runtime, clock, folder }
     }
 
     /// Moves the office's clock on.
