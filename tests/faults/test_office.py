@@ -3,13 +3,25 @@
 Over SQLite and over PostgreSQL. The phone is tests/support/office.py, which shares no code with the app.
 """
 
+import datetime
 import hashlib
+import shutil
+import sqlite3
+import ssl
 import threading
+import urllib.error
+import urllib.request
 from pathlib import Path
 
 import pytest
 
+from cryptography import x509
+from cryptography.hazmat.primitives import hashes, serialization
+from cryptography.hazmat.primitives.asymmetric import ec
+from cryptography.x509.oid import NameOID
+
 from support.cut import Cutter
+from support.desk import command, refused
 from support.office import Admin, Broken, Field, Office
 from support.postgres import Postgres
 
@@ -178,9 +190,6 @@ def test_two_processes_over_one_database(postgres: Postgres, tmp_path: Path):
 
 def test_back_up_and_restore(office: Office, postgres: Postgres, tmp_path: Path):
     """docs/operate.md, done: the copy taken while the office runs is a whole office."""
-    import shutil
-    import sqlite3
-
     admin, field, place = begun(office)
     field.push()
     field.upload(hashlib.sha256(PICTURE).hexdigest(), PICTURE)
@@ -217,9 +226,53 @@ def test_back_up_and_restore(office: Office, postgres: Postgres, tmp_path: Path)
 
 def _readable(postgres: Postgres, file: Path) -> Path:
     """A copy where PostgreSQL's own user may read it."""
-    import shutil
-
     copy = postgres.folder / file.name
     shutil.copy(file, copy)
     copy.chmod(0o644)
     return copy
+
+
+def test_nothing_goes_over_a_network_in_the_clear(tmp_path: Path):
+    """Another address than this machine's own needs TLS, or a proxy that has it."""
+    refused(command("office", "--data", tmp_path / "office", "--listen", "0.0.0.0:0"), 1, "--tls-cert", "--behind-proxy")
+    assert not (tmp_path / "office").exists()
+
+
+def test_tls_with_given_files(tmp_path: Path):
+    """The office speaks TLS with the certificate that it was given, and cookies then go over TLS only; a wrong file is told."""
+    key = ec.generate_private_key(ec.SECP256R1())
+    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, "localhost")])
+    now = datetime.datetime.now(datetime.timezone.utc)
+    certificate = (
+        x509.CertificateBuilder().subject_name(name).issuer_name(name).public_key(key.public_key()).serial_number(1)
+        .not_valid_before(now - datetime.timedelta(days=1)).not_valid_after(now + datetime.timedelta(days=1))
+        .add_extension(x509.SubjectAlternativeName([x509.DNSName("localhost")]), critical=False)
+        .sign(key, hashes.SHA256())
+    )  # fmt: skip
+    (tmp_path / "cert.pem").write_bytes(certificate.public_bytes(serialization.Encoding.PEM))
+    formats = serialization.PrivateFormat.PKCS8, serialization.NoEncryption()
+    (tmp_path / "key.pem").write_bytes(key.private_bytes(serialization.Encoding.PEM, *formats))
+    files = ["--tls-cert", str(tmp_path / "cert.pem"), "--tls-key", str(tmp_path / "key.pem")]
+    office = Office(tmp_path / "office", *files).start()
+    try:
+        trust = ssl.create_default_context(cafile=tmp_path / "cert.pem")
+        url = f"https://localhost:{office.port}"
+        with urllib.request.urlopen(f"{url}/capabilities", context=trust, timeout=30) as answer:
+            assert answer.status == 200
+        form = f"login=admin&password={office.password}".encode()
+        sign_in = urllib.request.Request(f"{url}/sign-in", data=form)
+
+        class Stay(urllib.request.HTTPRedirectHandler):
+            def redirect_request(self, *_):
+                return None
+
+        opener = urllib.request.build_opener(urllib.request.HTTPSHandler(context=trust), Stay)
+        with pytest.raises(urllib.error.HTTPError) as done:
+            opener.open(sign_in, timeout=30)
+        assert done.value.code == 303
+        assert "Secure" in done.value.headers["set-cookie"]
+        done.value.close()
+    finally:
+        office.kill()
+    wrong = ["--tls-cert", str(tmp_path / "key.pem"), "--tls-key", str(tmp_path / "key.pem")]
+    refused(command("office", "--data", tmp_path / "office", *wrong), 1, "certificate")

@@ -11,7 +11,7 @@ import signal
 import subprocess
 import threading
 from pathlib import Path
-from urllib.parse import urlsplit
+from urllib.parse import urlencode, urlsplit
 
 from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
@@ -19,7 +19,7 @@ from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
 from support import cbor
 from support.desk import PATIENCE_S, _spawn
 
-ADDRESS = re.compile(r"^The office is at (http://127\.0\.0\.1:(\d+))/$")
+ADDRESS = re.compile(r"^The office is at (https?://127\.0\.0\.1:(\d+))/$")
 PASSWORD = re.compile(r"one-time password (\S+)$")
 # 2026-11-25 10:00 UTC, so that a run can be told again; the office's clock is later, which is never refused.
 THEN_MS = 1_795_600_800_000
@@ -117,8 +117,6 @@ class Admin:
         return re.search(r'name="csrf" value="([^"]+)"', self.get(path))[1]
 
     def _form(self, path: str, fields: dict):
-        from urllib.parse import urlencode
-
         headers = {"content-type": "application/x-www-form-urlencoded"}
         if hasattr(self, "cookie"):
             headers["cookie"] = self.cookie
@@ -136,8 +134,6 @@ class Admin:
 
     def code(self, label: str, *sites: str) -> str:
         """A one-time code for a phone; the text of its QR."""
-        from urllib.parse import urlencode
-
         fields = [("csrf", self._csrf("/phones")), ("label", label), *(("site", s) for s in sites)]
         headers = {"content-type": "application/x-www-form-urlencoded", "cookie": self.cookie}
         status, _, body = call(self.office.url, "POST", "/phones", headers, urlencode(fields).encode())

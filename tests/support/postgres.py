@@ -31,11 +31,11 @@ class Postgres:
     def start(self) -> "Postgres":
         """Starts it and waits until it answers."""
         words = [self._bin / "postgres", "-D", self.folder / "data", "-k", self.folder, "-c", "listen_addresses="]
-        log = (self.folder / "log").open("ab")
-        self._process = subprocess.Popen(
-            words, stdout=log, stderr=log, stdin=subprocess.DEVNULL, cwd="/", user=self._user, group=self._user,
-            extra_groups=[] if self._user else None, preexec_fn=_die_with_parent,
-        )  # fmt: skip
+        with (self.folder / "log").open("ab") as log:
+            self._process = subprocess.Popen(
+                words, stdout=log, stderr=log, stdin=subprocess.DEVNULL, cwd="/", user=self._user, group=self._user,
+                extra_groups=[] if self._user else None, preexec_fn=_die_with_parent,
+            )  # fmt: skip
         ready = [self._bin / "pg_isready", "-q", "-h", self.folder, "-t", str(PATIENCE_S)]
         for _ in range(600):
             if subprocess.run(ready, check=False).returncode == 0:

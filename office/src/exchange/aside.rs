@@ -19,7 +19,9 @@ pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, us
     let mut ours = sites_of(tx, device)?;
     let sql = "SELECT body, sig FROM aside WHERE device = $1 ORDER BY seq LIMIT $2";
     let (mut going, mut began, mut stay) = (Vec::new(), Vec::new(), 0);
-    for row in tx.rows(sql, with![device, AT_ONCE])? {
+    let rows = tx.rows(sql, with![device, AT_ONCE])?;
+    let all = rows.len() < AT_ONCE;
+    for row in rows {
         let entry = Entry::trusted(row.bytes(0)?, row.signature(1)?)
             .map_err(|e| Fault::broken(&format!("an entry in the database is damaged: {e}")))?;
         let begins = matches!(entry.body.fact, Fact::SiteNoted { .. }) && entry.body.site.is_none();
@@ -53,6 +55,9 @@ pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, us
             )?;
         }
     }
-    tx.run("UPDATE device SET held = 0 WHERE id = $1", with![device])?;
+    // While more waits, what comes now waits behind it.
+    if all {
+        tx.run("UPDATE device SET held = 0 WHERE id = $1", with![device])?;
+    }
     Ok((gone.len(), stay))
 }

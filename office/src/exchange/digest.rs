@@ -7,8 +7,8 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 use stillbar_core::journal::{DeviceId, EntryId};
 
-use super::feeds::chained;
 use super::push::sites_of;
+use super::rolled::chained;
 use crate::fault::Fault;
 use crate::store::Tx;
 use crate::with;

@@ -7,11 +7,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use sha2::{Digest, Sha256};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 
 use super::kept::Kept;
 use super::push::distinct;
+use super::rolled::Rolled;
 use crate::fault::Fault;
 use crate::store::{Tx, Value};
 use crate::with;
@@ -19,13 +19,6 @@ use crate::with;
 struct Site {
     last: i64,
     clock: Hlc,
-}
-
-struct Rolled {
-    count: i64,
-    last_seq: i64,
-    hash: [u8; 32],
-    stale: bool,
 }
 
 /// The feeds that a transaction adds to. Nothing is written before [`Feeds::finish`].
@@ -130,16 +123,7 @@ impl<'a> Feeds<'a> {
                 with![site.last, site.clock.0, site.clock.1, *id],
             )?;
         }
-        let rolled = self.rolled.iter().map(|((site, device), r)| {
-            vec![(*site).into(), (*device).into(), r.count.into(), r.last_seq.into(), r.hash.into(), r.stale.into()]
-        });
-        self.tx.insert(
-            "rolled",
-            &["site", "device", "count", "last_seq", "hash", "stale"],
-            "ON CONFLICT (site, device) DO UPDATE SET count = excluded.count, last_seq = excluded.last_seq, \
-             hash = excluded.hash, stale = excluded.stale",
-            &rolled.collect::<Vec<_>>(),
-        )?;
+        Rolled::write(self.tx, &self.rolled)?;
         let now = self.now;
         let jobs = self.jobs.iter().map(|((site, job), more)| {
             let mut row = vec![(*site).into(), (*job).into(), (*more).into(), 0i64.into()];
@@ -378,30 +362,11 @@ impl<'a> Feeds<'a> {
     fn roll(&mut self, site: EntryId, kept: &Kept) -> Result<(), Fault> {
         let key = (site, kept.device);
         if !self.rolled.contains_key(&key) {
-            let sql = "SELECT count, last_seq, hash, stale FROM rolled WHERE site = $1 AND device = $2";
-            let found = self.tx.rows(sql, with![site, kept.device])?;
-            let rolled = match found.first() {
-                Some(row) => {
-                    Rolled { count: row.int(0)?, last_seq: row.int(1)?, hash: row.hash(2)?, stale: row.yes(3)? }
-                }
-                None => Rolled { count: 0, last_seq: 0, hash: [0; 32], stale: false },
-            };
-            self.rolled.insert(key, rolled);
+            self.rolled.insert(key, Rolled::read(self.tx, site, kept.device)?);
         }
         if let Some(rolled) = self.rolled.get_mut(&key) {
-            rolled.count += 1;
-            if kept.seq > rolled.last_seq {
-                rolled.last_seq = kept.seq;
-                rolled.hash = chained(&rolled.hash, kept.id);
-            } else {
-                rolled.stale = true;
-            }
+            rolled.add(kept.seq, kept.id);
         }
         Ok(())
     }
-}
-
-/// One step of the rolling hash: SHA-256 over the hash so far and the next id.
-pub(super) fn chained(hash: &[u8; 32], id: EntryId) -> [u8; 32] {
-    Sha256::new().chain_update(hash).chain_update(id.0).finalize().into()
 }

@@ -11,6 +11,7 @@ mod feeds;
 mod kept;
 mod pull;
 mod push;
+mod rolled;
 mod wire;
 
 pub use answer::{Answer, Why, answer};

@@ -5,12 +5,14 @@
 //! Start at [`refresh`] and [`board`].
 
 mod board;
+mod erase;
 mod job;
 mod plan;
 mod site;
 
 pub(crate) use board::named;
 pub use board::{Held, LockOn, Owed, board};
+pub use erase::{Named, erase, names};
 pub use job::{Told, job, sentences};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};
 pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
@@ -18,7 +20,7 @@ pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
 use std::collections::BTreeSet;
 
 use stillbar_core::job::Job;
-use stillbar_core::journal::{Entry, EntryId};
+use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::Off;
 use stillbar_core::store::proof_word;
 use stillbar_core::world::World;
@@ -91,13 +93,49 @@ fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), Fault> {
     let held = tx.rows("SELECT have FROM job WHERE site = $1 AND id = $2 FOR UPDATE", with![site, id])?;
     let Some(have) = held.first().map(|row| row.int(0)).transpose()? else { return Ok(()) };
     let entries = entries_of(tx, site, id)?;
-    // Entries of a job whose opening is not here yet: nothing is shown of it, and it is looked at again with the next entry.
-    if let Some(job) = Job::fold(&entries) {
-        write(tx, site, &job, &entries)?;
+    match Job::fold(&entries) {
+        Some(job) => write(tx, site, &job, &entries)?,
+        None => write_unopened(tx, site, id, &entries)?,
     }
     tx.run("UPDATE job SET seen = $1 WHERE site = $2 AND id = $3", with![have, site, id])?;
     Ok(())
 }
+
+/// Entries of a job whose opening is not here yet. Its locks are on the board all the same: hiding one is the dangerous mistake. What took
+/// one off counts only with its owner's name on it, as in the fold.
+fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]) -> Result<(), Fault> {
+    let sql = "UPDATE job SET title = $1 WHERE site = $2 AND id = $3";
+    tx.run(sql, with!["a job whose beginning is not here yet", site, id])?;
+    tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, id])?;
+    let mut rows = Vec::new();
+    for entry in entries {
+        let Fact::LockFitted { owner, label, .. } = &entry.body.fact else { continue };
+        let gone = entries.iter().any(|e| {
+            matches!(e.body.fact, Fact::LockRemoved { lock } if lock == entry.id) && e.body.by == Some(*owner)
+        });
+        if gone {
+            continue;
+        }
+        rows.push(vec![
+            site.into(),
+            entry.id.into(),
+            id.into(),
+            "a point that is not known here yet".into(),
+            label.clone().into(),
+            (*owner).into(),
+            "".into(),
+            entry.body.device.into(),
+            entry.body.wall.into(),
+            entry.body.zone.into(),
+            true.into(),
+        ]);
+    }
+    tx.insert("lock_on", &LOCK, "", &rows)
+}
+
+/// The columns of a lock.
+const LOCK: [&str; 11] =
+    ["site", "fit", "job", "place", "label", "owner", "key_at", "device", "since_ms", "zone", "is_on"];
 
 fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), Fault> {
     // Names of people do not enter here: a corrected name must not change a job's row.
@@ -142,8 +180,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             lock.is_on().into(),
         ]);
     }
-    let columns = ["site", "fit", "job", "place", "label", "owner", "key_at", "device", "since_ms", "zone", "is_on"];
-    tx.insert("lock_on", &columns, "", &rows)?;
+    tx.insert("lock_on", &LOCK, "", &rows)?;
     tx.run("DELETE FROM tag WHERE site = $1 AND job = $2", with![site, job.id()])?;
     let mut rows = Vec::new();
     for point in &job.points {

@@ -184,6 +184,8 @@ fn about(method: &str, path: &str) -> Option<About> {
         ("POST", "/people/{id}") => {
             posted("Changes a person", &[("do", true), ("role", false), ("off", false), ("site", false)])
         }
+        ("GET", "/names") => page("People whom the journal names"),
+        ("POST", "/names/{id}") => posted("Erases a person's name", &[("sure", true)]),
         ("GET", "/audit") => page("Who did what"),
         _ => return None,
     })

@@ -107,6 +107,8 @@ pub fn routes() -> Vec<Route> {
         route("GET", "/people", admin, get(pages::people)),
         route("POST", "/people", admin, post(pages::add_person)),
         route("POST", "/people/{id}", admin, post(pages::change_person)),
+        route("GET", "/names", admin, get(pages::names)),
+        route("POST", "/names/{id}", admin, post(pages::erase)),
         route("GET", "/audit", admin, get(pages::audit)),
     ]
 }

@@ -15,6 +15,7 @@ use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{Notify, mpsc};
 use tokio_rustls::TlsAcceptor;
 use tokio_rustls::rustls::ServerConfig;
+use tokio_rustls::rustls::crypto::ring;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
 use tokio_rustls::rustls::pki_types::{CertificateDer, PrivateKeyDer};
 use tokio_rustls::server::TlsStream;
@@ -98,7 +99,11 @@ pub fn tls_config(cert: &Path, key: &Path) -> Result<Arc<ServerConfig>, String> 
     let chain = chain.ok_or_else(|| format!("{} holds no certificate in PEM.", cert.display()))?;
     let key_der = PrivateKeyDer::from_pem_reader(open(key)?)
         .map_err(|_| format!("{} holds no private key in PEM.", key.display()))?;
-    let config = ServerConfig::builder().with_no_client_auth().with_single_cert(chain, key_der);
+    // Named, because another part of the program may bring a second provider, and then none is chosen by itself.
+    let builder = ServerConfig::builder_with_provider(Arc::new(ring::default_provider()));
+    let builder =
+        builder.with_safe_default_protocol_versions().map_err(|e| format!("TLS cannot be used here: {e}."))?;
+    let config = builder.with_no_client_auth().with_single_cert(chain, key_der);
     config.map(Arc::new).map_err(|e| format!("{} and {} do not fit each other: {e}.", cert.display(), key.display()))
 }
 

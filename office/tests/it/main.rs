@@ -8,3 +8,4 @@ mod photos;
 mod postgres;
 mod records;
 mod rig;
+mod store;

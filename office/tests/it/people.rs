@@ -89,6 +89,8 @@ lead POST /held/quarantine/{id}
 admin GET /people
 admin POST /people
 admin POST /people/{id}
+admin GET /names
+admin POST /names/{id}
 admin GET /audit
 ";
 

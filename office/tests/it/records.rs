@@ -137,6 +137,57 @@ fn a_job_planned_at_the_office_reaches_the_phones_of_its_site() {
 }
 
 #[test]
+fn a_lock_of_a_job_whose_beginning_is_not_here_is_on_the_board() {
+    each(|rig| {
+        let mut a = rig.phone(1, &[]);
+        let (site, ..) = begun(rig, &mut a);
+        let mut b = rig.phone(2, &[]);
+        b.person("Ida Holm");
+        let job = b.job(site, "Opened before the site was given");
+        assert_eq!(b.push(rig, &b.chain), ["accepted", "aside not-your-site"]);
+        let give = "INSERT INTO device_site (device, site) VALUES ($1, $2)";
+        rig.office.change(|tx| tx.run(give, stillbar_office::with![b.id(), site])).expect("given");
+        b.lock(site, job, job, "ML 8");
+        assert_eq!(b.push(rig, &b.chain[2..]), ["accepted"]);
+        let reader = Seat::new(rig, Role::Reader, &[site]);
+        let shown = reader.get(rig, "/board").is(200).text();
+        assert!(
+            shown.contains("ML 8") && shown.contains("not known here yet") && shown.contains("Ida Holm"),
+            "{shown}"
+        );
+    });
+}
+
+#[test]
+fn a_name_can_be_erased_and_the_chain_stays_whole() {
+    each(|rig| {
+        let mut phone = rig.phone(1, &[]);
+        let (site, job, ..) = begun(rig, &mut phone);
+        let other = rig.phone(2, &[site]);
+        let before = other.ask(rig, "GET", "/digest", &[], "").is(200).json();
+        let person = phone.chain[0].id;
+        assert_eq!(records::names(&rig.office).expect("it reads")[0].name, "Mara Lind");
+        let admin = Seat::new(rig, Role::Admin, &[]);
+        admin.post(rig, &format!("/names/{person}"), "").is(400);
+        admin.post(rig, &format!("/names/{person}"), "sure=1").is(200);
+        // No text of the office has the name any more, and everything else is as it was.
+        for path in ["/board", &format!("/sites/{site}/jobs/{job}"), "/names", "/audit"] {
+            assert!(!admin.get(rig, path).is(200).text().contains("Mara Lind"), "{path}");
+        }
+        assert!(admin.get(rig, "/board").is(200).text().contains(&format!("person {}", person.short())));
+        assert_eq!(other.ask(rig, "GET", "/digest", &[], "").is(200).json(), before);
+        let page = other.ask(rig, "GET", "/entries", &[], "").is(200).json();
+        assert_eq!(page["erased"][0]["id"], person.to_string());
+        assert_eq!(page["entries"].as_array().map(Vec::len), Some(4));
+        // The phone sends it again, and it does not come back.
+        assert_eq!(phone.push(rig, &phone.chain), ["duplicate"; 5]);
+        assert!(records::names(&rig.office).expect("it reads").is_empty());
+        // What is no person cannot go.
+        admin.post(rig, &format!("/names/{}", phone.chain[4].id), "sure=1").is(404);
+    });
+}
+
+#[test]
 fn no_page_says_safe_and_every_page_is_whole() {
     let rig = Rig::new(Backend::Sqlite);
     let mut phone = rig.phone(1, &[]);
@@ -155,6 +206,7 @@ fn no_page_says_safe_and_every_page_is_whole() {
         "/phones",
         "/held",
         "/people",
+        "/names",
         "/audit",
         "/password",
     ];

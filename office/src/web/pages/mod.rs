@@ -7,6 +7,7 @@ mod board;
 mod form;
 mod held;
 mod job;
+mod names;
 mod people;
 mod phones;
 mod plan;
@@ -16,6 +17,7 @@ mod site;
 pub use board::{board, board_csv, board_rows, home};
 pub use held::{held, look_at, release};
 pub use job::{export_json, job, picture};
+pub use names::{erase, names};
 pub use people::{add_person, audit, change_person, password, people, set_password};
 pub use phones::{change_phone, make_code, phones};
 pub use plan::{labels, plan, plan_form, print_labels};
@@ -55,7 +57,7 @@ pub fn or_page<'a>(visitor: &'a Visitor) -> impl Fn(Fault) -> Response + 'a {
 }
 
 /// The pages that lead somewhere, and who sees them.
-const PLACES: [(&str, &str, Role); 9] = [
+const PLACES: [(&str, &str, Role); 10] = [
     ("/board", "Locks on now", Role::Reader),
     ("/sites", "Sites and jobs", Role::Reader),
     ("/search", "Search", Role::Reader),
@@ -63,6 +65,7 @@ const PLACES: [(&str, &str, Role); 9] = [
     ("/phones", "Phones", Role::Lead),
     ("/held", "Not taken in", Role::Lead),
     ("/people", "People", Role::Admin),
+    ("/names", "Names in the journal", Role::Admin),
     ("/audit", "Who did what", Role::Admin),
     ("/password", "Your password", Role::Reader),
 ];
