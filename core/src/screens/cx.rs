@@ -68,6 +68,36 @@ pub struct Look<'a> {
     pub entries: &'a [crate::journal::Entry],
 }
 
+/// What a look from outside any device has nothing of.
+#[derive(Default)]
+pub struct Nothing {
+    drafts: BTreeMap<String, String>,
+    exchange: ExchangeKnown,
+    tag: TagKnown,
+    drawn: Drawn,
+}
+
+impl<'a> Look<'a> {
+    /// As the office looks at a job: nobody has a device in hand, and nothing is typed.
+    pub fn from_office(world: &'a World, nothing: &'a Nothing, now: i64, entries: &'a [crate::journal::Entry]) -> Look<'a> {
+        Look {
+            world,
+            acting: None,
+            drafts: &nothing.drafts,
+            now,
+            zone: 0,
+            locks: &[],
+            exchange: &nothing.exchange,
+            office: None,
+            tag: &nothing.tag,
+            cut: None,
+            drawn: &nothing.drawn,
+            held: &[],
+            entries,
+        }
+    }
+}
+
 impl Look<'_> {
     /// A person's name.
     pub fn name(&self, id: EntryId) -> String {

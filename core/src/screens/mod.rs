@@ -25,6 +25,7 @@ mod work;
 pub use route::Route;
 pub(crate) use text::as_message;
 pub use text::as_text;
+pub use time_line::said;
 
 use crate::job::Job;
 use crate::job::steps::Step;
