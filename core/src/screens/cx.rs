@@ -79,7 +79,12 @@ pub struct Nothing {
 
 impl<'a> Look<'a> {
     /// As the office looks at a job: nobody has a device in hand, and nothing is typed.
-    pub fn from_office(world: &'a World, nothing: &'a Nothing, now: i64, entries: &'a [crate::journal::Entry]) -> Look<'a> {
+    pub fn from_office(
+        world: &'a World,
+        nothing: &'a Nothing,
+        now: i64,
+        entries: &'a [crate::journal::Entry],
+    ) -> Look<'a> {
         Look {
             world,
             acting: None,

@@ -172,13 +172,7 @@ fn bring(db: &Connection, site: EntryId, id: EntryId) -> Result<(), StoreError> 
 }
 
 /// Notes that a site has this entry.
-fn note_site(
-    db: &Connection,
-    site: EntryId,
-    device: DeviceId,
-    seq: u64,
-    id: EntryId,
-) -> Result<(), StoreError> {
+fn note_site(db: &Connection, site: EntryId, device: DeviceId, seq: u64, id: EntryId) -> Result<(), StoreError> {
     let sql = "INSERT OR IGNORE INTO site_entry VALUES (?1, ?2, ?3, ?4)";
     db.prepare_cached(sql)?.execute(params![site.0, device.0, seq, id.0])?;
     Ok(())

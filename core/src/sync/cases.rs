@@ -73,7 +73,9 @@ pub fn as_markdown() -> String {
     for Case { one, other, then, .. } in CASES {
         out.push_str(&format!("| {one} | {other} | {then} |\n"));
     }
-    out.push_str("\n## What a device does with an entry that comes in\n\n| what comes | what becomes of it |\n|---|---|\n");
+    out.push_str(
+        "\n## What a device does with an entry that comes in\n\n| what comes | what becomes of it |\n|---|---|\n",
+    );
     for (what, _, taken) in super::rules::TAKE {
         out.push_str(&format!("| {what} | {} |\n", taken.says()));
     }

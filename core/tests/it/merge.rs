@@ -139,7 +139,11 @@ fn is_on(tables: &str, label: &str) -> bool {
 fn the_page_says_what_the_code_does() {
     let page = Path::new(env!("CARGO_MANIFEST_DIR")).join("../docs/conflicts.md");
     let written = std::fs::read_to_string(&page).unwrap();
-    assert!(written.contains(&as_markdown()), "docs/conflicts.md does not hold these tables; put them there:\n{}", as_markdown());
+    assert!(
+        written.contains(&as_markdown()),
+        "docs/conflicts.md does not hold these tables; put them there:\n{}",
+        as_markdown()
+    );
     let names: BTreeSet<&str> = CASES.iter().map(|c| c.name).collect();
     assert_eq!(names.len(), CASES.len());
 }
