@@ -97,6 +97,14 @@ def call(url: str, method: str, path: str, headers: dict | None = None, body: by
         connection.close()
 
 
+def _whole(said: bytes) -> dict:
+    """An answer that was cut is no answer, whatever its first line says."""
+    try:
+        return json.loads(said)
+    except ValueError as why:
+        raise Broken("the answer is not whole") from why
+
+
 class Admin:
     """The admin, signed in, with a password of their own."""
 
@@ -182,7 +190,7 @@ class Field:
         site = self.write({"site-noted": {"name": site_name}})
         opened = {
             "title": "Replace a breaker", "place": "Plant room", "equipment": "DB1", "scope": "Breaker 4",
-            "system": "three-phase-neutral", "earthing": "tn-s", "order": "least-dangerous-first",
+            "system": "three-phase-neutral", "earthing": "TN-S", "order": "least-dangerous-first",
             "nominal-millivolts": 230_000, "dead-limit-millivolts": 0,
         }  # fmt: skip
         job = self.write({"job-opened": opened}, site)
@@ -212,7 +220,7 @@ class Field:
         status, _, said = self.ask("POST", "/entries", {"content-type": "application/json"}, body)
         if status != 200:
             raise Broken(f"{status}: {said.decode()}")
-        return json.loads(said)
+        return _whole(said)
 
     def pull(self, own: int = 0) -> list[bytes]:
         """The bodies of all that its sites have."""
@@ -221,7 +229,7 @@ class Field:
             status, _, said = self.ask("GET", f"/entries?own={own}&after={after}")
             if status != 200:
                 raise Broken(f"{status}: {said.decode()}")
-            page = json.loads(said)
+            page = _whole(said)
             bodies += [base64.b64decode(e["body"]) for e in page["entries"]]
             after = page["next"]
             if not page["more"]:
