@@ -10,7 +10,7 @@ use stillbar_office::with;
 
 use crate::phone::entries;
 use crate::postgres;
-use crate::rig::{Rig, each};
+use crate::rig::each;
 
 #[test]
 fn a_change_is_kept_whole_or_not_at_all() {
@@ -122,7 +122,9 @@ fn a_reader_never_passes_what_is_committed_later() {
             .map(|n| {
                 let mut phone = rig.phone(n, &[site]);
                 phone.person(&format!("Person {n}"));
-                (0..30).for_each(|k| drop(phone.told(site, job, &format!("{k}"))));
+                for k in 0..30 {
+                    phone.told(site, job, &format!("{k}"));
+                }
                 phone
             })
             .collect();
