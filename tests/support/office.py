@@ -153,7 +153,7 @@ class Field:
     """A phone: key, chain, and the calls. `url` may be that of a proxy that cuts."""
 
     def __init__(self, number: int):
-        self.key = Ed25519PrivateKey.from_private_bytes(bytes([number]) * 32)
+        self.key = Ed25519PrivateKey.from_private_bytes(number.to_bytes(32, "big"))
         raw = serialization.Encoding.Raw, serialization.PublicFormat.Raw
         self.device = self.key.public_key().public_bytes(*raw)
         self.chain: list[tuple[bytes, bytes]] = []
