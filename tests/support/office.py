@@ -247,6 +247,7 @@ class Field:
         while place and at < len(content):
             more = {"tus-resumable": "1.0.0", "upload-offset": str(at), "content-type": "application/offset+octet-stream"}
             status, headers, body = self.ask("PATCH", place, more, content[at : at + piece])
-            if status != 204:
+            # 409: a call that was cut may still be keeping its last bytes; the answer says where to go on.
+            if status not in (204, 409):
                 raise Broken(f"{status}: {body.decode()}")
             at = int(headers["upload-offset"])
