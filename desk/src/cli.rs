@@ -69,7 +69,7 @@ Examples:
   stillbar office --data ~/office
   stillbar office --data /srv/office --listen 0.0.0.0:443 --tls-cert chain.pem --tls-key key.pem --url https://office.example
   stillbar office --data /srv/office --database postgres://office@db/office --behind-proxy --listen 10.0.0.5:7463")]
-    Office(office::OfficeArgs),
+    Office(Box<office::OfficeArgs>),
     /// Print the dead tests of a set of conductors, in order
     ///
     /// Each pair comes once, with the fewest moves of the probes; the less dangerous conductor gets its probe first and
@@ -242,7 +242,7 @@ pub fn run() -> ExitCode {
     let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
         Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
-        Command::Office(a) => office::run(a).map_err(cannot),
+        Command::Office(a) => office::run(*a).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
         Command::Tag { what: Tag::Read { photos, json } } => {

@@ -3,7 +3,7 @@
 //!
 //! It is stateless over its database: any number of processes may stand over one PostgreSQL, and nothing is in a process's memory that
 //! another would miss. No rule of a job is in here; the fold is the core's. Start at [`exchange`] for the phones, at
-//! [`web::routes`] for all that is answered, at [`start::run`] for the command.
+//! [`web::routes()`] for all that is answered, at [`start::run`] for the command.
 
 pub mod audit;
 pub mod enrol;

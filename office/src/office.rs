@@ -19,12 +19,15 @@ const PHOTOS_AT_ONCE: usize = 4;
 /// Passwords that may be hashed at once: each takes 19 MiB.
 const PASSWORDS_AT_ONCE: usize = 2;
 
+/// Fills with random bytes.
+pub type Random = dyn Fn(&mut [u8]) -> Result<(), Fault> + Send + Sync;
+
 /// What the system lends: its clock and its chance. Tests lend their own.
 pub struct Lent {
     /// Milliseconds since 1970-01-01T00:00Z.
     pub now: Box<dyn Fn() -> i64 + Send + Sync>,
     /// Fills with random bytes.
-    pub random: Box<dyn Fn(&mut [u8]) -> Result<(), Fault> + Send + Sync>,
+    pub random: Box<Random>,
 }
 
 impl Lent {

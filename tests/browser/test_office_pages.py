@@ -129,7 +129,7 @@ def test_a_job_planned_here_reaches_the_phone(page: Page, office: Office):
     page.get_by_label("Name on the device").first.fill("Q1")
     page.get_by_label("Where it is").first.fill("Bay 1")
     page.get_by_label("What it is").first.select_option("Switch-disconnector")
-    page.get_by_label("Conductors that it opens").first.fill("L")
+    page.get_by_label("Conductors that it opens").first.fill("L1")
     page.get_by_label("It takes a lock").first.check()
     page.get_by_role("button", name="Plan this job").click()
     expect(page.get_by_role("heading", level=1)).to_have_text("Replace K3")

@@ -178,6 +178,7 @@ def test_two_processes_over_one_database(postgres: Postgres, tmp_path: Path):
         field.url = cutter.url
         with pytest.raises(Broken):
             field.upload(sha256, PICTURE)
+        cutter.close()
         field.url = two.url
         field.upload(sha256, PICTURE)
         all_there(two, admin, field, place)

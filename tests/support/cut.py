@@ -15,11 +15,20 @@ class Cutter:
         self.back: int | None = None
         self._listener = socket.create_server(("127.0.0.1", 0))
         self.url = f"http://127.0.0.1:{self._listener.getsockname()[1]}"
-        threading.Thread(target=self._accept, daemon=True).start()
+        self._threads: list[threading.Thread] = []
+        self._start(self._accept)
 
     def close(self) -> None:
-        """Takes no more connections."""
+        """Takes no more connections, and waits until those there are have ended."""
+        # Wakes the thread that waits in accept(), which closing alone does not.
+        self._listener.shutdown(socket.SHUT_RDWR)
         self._listener.close()
+        for thread in self._threads:
+            thread.join(30)
+
+    def _start(self, work, *arguments) -> None:
+        self._threads.append(threading.Thread(target=work, args=arguments, daemon=True))
+        self._threads[-1].start()
 
     def _accept(self) -> None:
         while True:
@@ -27,7 +36,7 @@ class Cutter:
                 near, _ = self._listener.accept()
             except OSError:
                 return
-            threading.Thread(target=self._serve, args=(near,), daemon=True).start()
+            self._start(self._serve, near)
 
     def _serve(self, near: socket.socket) -> None:
         try:
@@ -42,6 +51,10 @@ class Cutter:
         ]
         for way in ways:
             way.start()
+        for way in ways:
+            way.join()
+        for end in both:
+            end.close()
 
     @staticmethod
     def _pass(source: socket.socket, sink: socket.socket, left: int | None, both: tuple[socket.socket, ...]) -> None:
@@ -65,4 +78,3 @@ class Cutter:
                 end.shutdown(socket.SHUT_RDWR)
             except OSError:
                 pass
-            end.close()

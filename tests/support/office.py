@@ -97,6 +97,14 @@ def call(url: str, method: str, path: str, headers: dict | None = None, body: by
         connection.close()
 
 
+def _whole(said: bytes) -> dict:
+    """An answer that was cut is no answer, whatever its first line says."""
+    try:
+        return json.loads(said)
+    except ValueError as why:
+        raise Broken("the answer is not whole") from why
+
+
 class Admin:
     """The admin, signed in, with a password of their own."""
 
@@ -145,7 +153,7 @@ class Field:
     """A phone: key, chain, and the calls. `url` may be that of a proxy that cuts."""
 
     def __init__(self, number: int):
-        self.key = Ed25519PrivateKey.from_private_bytes(bytes([number]) * 32)
+        self.key = Ed25519PrivateKey.from_private_bytes(number.to_bytes(32, "big"))
         raw = serialization.Encoding.Raw, serialization.PublicFormat.Raw
         self.device = self.key.public_key().public_bytes(*raw)
         self.chain: list[tuple[bytes, bytes]] = []
@@ -182,7 +190,7 @@ class Field:
         site = self.write({"site-noted": {"name": site_name}})
         opened = {
             "title": "Replace a breaker", "place": "Plant room", "equipment": "DB1", "scope": "Breaker 4",
-            "system": "three-phase-neutral", "earthing": "tn-s", "order": "least-dangerous-first",
+            "system": "three-phase-neutral", "earthing": "TN-S", "order": "least-dangerous-first",
             "nominal-millivolts": 230_000, "dead-limit-millivolts": 0,
         }  # fmt: skip
         job = self.write({"job-opened": opened}, site)
@@ -212,7 +220,7 @@ class Field:
         status, _, said = self.ask("POST", "/entries", {"content-type": "application/json"}, body)
         if status != 200:
             raise Broken(f"{status}: {said.decode()}")
-        return json.loads(said)
+        return _whole(said)
 
     def pull(self, own: int = 0) -> list[bytes]:
         """The bodies of all that its sites have."""
@@ -221,7 +229,7 @@ class Field:
             status, _, said = self.ask("GET", f"/entries?own={own}&after={after}")
             if status != 200:
                 raise Broken(f"{status}: {said.decode()}")
-            page = json.loads(said)
+            page = _whole(said)
             bodies += [base64.b64decode(e["body"]) for e in page["entries"]]
             after = page["next"]
             if not page["more"]:
@@ -239,6 +247,7 @@ class Field:
         while place and at < len(content):
             more = {"tus-resumable": "1.0.0", "upload-offset": str(at), "content-type": "application/offset+octet-stream"}
             status, headers, body = self.ask("PATCH", place, more, content[at : at + piece])
-            if status != 204:
+            # 409: a call that was cut may still be keeping its last bytes; the answer says where to go on.
+            if status not in (204, 409):
                 raise Broken(f"{status}: {body.decode()}")
             at = int(headers["upload-offset"])

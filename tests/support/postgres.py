@@ -4,6 +4,7 @@ import os
 import shutil
 import subprocess
 import tempfile
+import time
 from pathlib import Path
 
 from support.desk import PATIENCE_S, _die_with_parent
@@ -36,9 +37,11 @@ class Postgres:
                 words, stdout=log, stderr=log, stdin=subprocess.DEVNULL, cwd="/", user=self._user, group=self._user,
                 extra_groups=[] if self._user else None, preexec_fn=_die_with_parent,
             )  # fmt: skip
-        ready = [self._bin / "pg_isready", "-q", "-h", self.folder, "-t", str(PATIENCE_S)]
-        for _ in range(600):
-            if subprocess.run(ready, check=False).returncode == 0:
+        # A server that recovers says at once that it is not ready, so it is asked again until the time is up.
+        ready = [self._bin / "psql", "-qh", self.folder, "-U", "postgres", "-c", "SELECT 1"]
+        until = time.monotonic() + PATIENCE_S
+        while time.monotonic() < until:
+            if subprocess.run(ready, capture_output=True, check=False, cwd="/").returncode == 0:
                 return self
             assert self._process.poll() is None, (self.folder / "log").read_text()
         raise AssertionError((self.folder / "log").read_text())

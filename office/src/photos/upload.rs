@@ -1,4 +1,4 @@
-//! Uploads that go on at any byte (tus 1.0.0, https://tus.io/protocols/resumable-upload).
+//! Uploads that go on at any byte (tus 1.0.0, <https://tus.io/protocols/resumable-upload>).
 //!
 //! What comes in is kept in pieces; a piece counts once its row is in the database, together with the upload's new length, and only
 //! if nobody else was faster. Any process may take the next piece. When all bytes are here they are put together, verified and kept

@@ -54,8 +54,16 @@ pub struct LockOn {
     pub heard_ms: i64,
 }
 
-/// A lock that was forced off and whose owner is not told yet.
-pub type Owed = LockOn;
+/// The board.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Board {
+    /// Locks that are on.
+    pub on: Vec<LockOn>,
+    /// Locks that were forced off and whose owners are not told yet.
+    pub owed: Vec<LockOn>,
+    /// Locks in entries that are not taken in.
+    pub held: Vec<Held>,
+}
 
 /// A lock in an entry that is not taken in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -83,7 +91,7 @@ pub(super) fn key_at(job: &Job, lock: &Lock) -> String {
 }
 
 /// The locks of these sites that are on; those forced off whose owner is not told; and those that are not taken in.
-pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(Vec<LockOn>, Vec<Owed>, Vec<Held>), Fault> {
+pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Fault> {
     refresh(office, sites)?;
     office.read(|tx| {
         let ids: Vec<[u8; 32]> = sites.iter().map(|s| s.0).collect();
@@ -122,7 +130,7 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(Vec<LockOn>,
             };
             if row.yes(13)? { on.push(lock) } else { owed.push(lock) }
         }
-        Ok((on, owed, held(tx, sites)?))
+        Ok(Board { on, owed, held: held(tx, sites)? })
     })
 }
 

@@ -11,7 +11,7 @@ mod plan;
 mod site;
 
 pub(crate) use board::named;
-pub use board::{Held, LockOn, Owed, board};
+pub use board::{Board, Held, LockOn, board};
 pub use erase::{Named, erase, names};
 pub use job::{Told, job, sentences};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};

@@ -23,7 +23,8 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; i
 const HEADERS: [(HeaderName, &str); 5] = [
     (header::CONTENT_SECURITY_POLICY, POLICY),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
-    (header::REFERRER_POLICY, "no-referrer"),
+    // With "no-referrer" a browser hides the origin of our own forms too.
+    (header::REFERRER_POLICY, "same-origin"),
     (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
     (HeaderName::from_static("cross-origin-opener-policy"), "same-origin"),
 ];

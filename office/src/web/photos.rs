@@ -146,15 +146,24 @@ pub async fn add(
             return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-octets", say));
         }
         let from = number(&headers, &OFFSET)?;
-        let mut upload = find(&office, &phone, id).await?;
+        let mut upload = find(&office, &phone, id.clone()).await?;
         if from != upload.here {
             let say = format!("The upload is at byte {}: go on from there.", upload.here);
             let refused = Fault::refused(StatusCode::CONFLICT, "wrong-offset", say).into_response();
             return Ok((offset(&upload), refused).into_response());
         }
-        match headers.get("upload-checksum") {
-            Some(sum) => checked(&office, &mut upload, sum, body).await?,
-            None => streamed(&office, &mut upload, body).await?,
+        let kept = match headers.get("upload-checksum") {
+            Some(sum) => checked(&office, &mut upload, sum, body).await,
+            None => streamed(&office, &mut upload, body).await,
+        };
+        match kept {
+            Ok(()) => {}
+            // A call that broke off may still be keeping its last bytes: where the upload is now is told here as well.
+            Err(fault @ Fault::Refused { code: "wrong-offset", .. }) => {
+                let now = find(&office, &phone, id).await?;
+                return Ok((offset(&now), fault.into_response()).into_response());
+            }
+            Err(fault) => return Err(fault),
         }
         if upload.here == upload.length {
             photos::finish(&office, &upload).await?;

@@ -9,7 +9,7 @@ use stillbar_core::words;
 use super::{Paged, ago, cell, csv, file, moment, or_page, shown, table};
 use crate::office::{Shared, call};
 use crate::people::Visitor;
-use crate::records::{self, Held, LockOn};
+use crate::records::{self, Board, Held, LockOn};
 
 pub async fn home() -> Redirect {
     Redirect::to("/board")
@@ -18,7 +18,7 @@ pub async fn home() -> Redirect {
 async fn look(office: &Shared, visitor: &Visitor) -> Result<(Markup, Vec<LockOn>), Response> {
     let sites = visitor.sites.clone();
     let found = call(office, move |office| records::board(office, &sites)).await;
-    let (on, owed, held) = found.map_err(or_page(visitor))?;
+    let Board { on, owed, held } = found.map_err(or_page(visitor))?;
     let now = office.now();
     let drawn = html! {
         p .asof { "As known here at " (moment(now, 0)) ". Each lock is as last heard from a phone." }

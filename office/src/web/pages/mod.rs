@@ -146,8 +146,8 @@ pub fn table(caption: &str, head: &[&str], rows: &[Vec<Markup>]) -> Markup {
                     tr role="row" {
                         @for (i, cell) in row.iter().enumerate() {
                             @let name = head.get(i).copied().unwrap_or_default();
-                            @if i == 0 { th scope="row" role="rowheader" data-name=(name) { (cell) } }
-                            @else { td role="cell" data-name=(name) { (cell) } }
+                            @if i == 0 { th scope="row" role="rowheader" data-name=(name) { div { (cell) } } }
+                            @else { td role="cell" data-name=(name) { div { (cell) } } }
                         }
                     }
                 }

@@ -148,8 +148,8 @@ fn looking_after(visitor: &Visitor, this: &SiteOf, all: &[SiteOf]) -> Markup {
         }
         form method="post" action={ "/sites/" (this.id) } .stack {
             (csrf(visitor))
-            label for="main" { "It is the same place as" }
-            select #main name="main" {
+            label for="same" { "It is the same place as" }
+            select #same name="main" {
                 @for other in all.iter().filter(|s| s.id != this.id && s.main == s.id) { option value=(other.id) { (other.name) } }
             }
             p .hint { "Phones and people of either then get both. This cannot be parted again." }
