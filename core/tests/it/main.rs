@@ -14,5 +14,6 @@ mod order;
 mod pictures;
 mod read;
 mod replay;
+mod supply;
 mod tag;
 mod tags;

@@ -3,17 +3,25 @@
 use maud::{Markup, html};
 use stillbar_core::parts::{Drawing, Ink, Shape};
 
+/// A drawing on a page; `label` says what it shows.
 pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
     let (w, h) = (length(drawn.width), length(drawn.height));
     html! {
         figure .drawing {
             svg #(id) role="img" aria-label=(label) viewBox={ "0 0 " (w) " " (h) } {
-                @for shape in &drawn.shapes {
-                    // A dark conductor on dark paper, or the other way round, is told from it by a rim.
-                    @if rimmed(ink_of(shape)) { (paint(shape, "rim", 1.0 + drawn.width.abs() / 200.0)) }
-                    (paint(shape, ink(ink_of(shape)), 0.0))
-                }
+                (shapes(drawn))
             }
+        }
+    }
+}
+
+/// What is inside the SVG.
+pub fn shapes(drawn: &Drawing) -> Markup {
+    html! {
+        @for shape in &drawn.shapes {
+            // A dark conductor on dark paper, or the other way round, is told from it by a rim.
+            @if rimmed(ink_of(shape)) { (paint(shape, "rim", 1.0 + drawn.width.abs() / 200.0)) }
+            (paint(shape, ink(ink_of(shape)), 0.0))
         }
     }
 }
