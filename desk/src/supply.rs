@@ -371,6 +371,7 @@ fn draw(args: &DrawArgs) -> Result<String, String> {
         true => None,
         false => Some(asked(&name, "--zone", supply::check(&read.network, &zone, &locked))?),
     };
+    let states: Vec<(String, Position)> = states.into_iter().collect();
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
     let (drawing, label) = supply::draw(&read.network, &shown);
     write(&args.output, &svg::file(&drawing, &label))?;

@@ -7,7 +7,7 @@ use crate::render::drawing::shapes;
 
 /// The inks, as `assets/` has them for paper; a dark theme is for screens.
 const INKS: &str = "\
-svg{background:#fff;font-family:system-ui,'DejaVu Sans',sans-serif}\
+svg{font-family:system-ui,'DejaVu Sans',sans-serif}\
 text{text-anchor:middle;font-weight:700;stroke-linejoin:round}\
 .stroke{fill:none;stroke-linecap:round}.fill{stroke:none}\
 .stroke.ink{stroke:#111}.fill.ink{fill:#111}.stroke.paper{stroke:#fff}.fill.paper{fill:#fff}\
@@ -27,6 +27,7 @@ pub fn file(drawn: &Drawing, label: &str) -> String {
         svg xmlns="http://www.w3.org/2000/svg" role="img" width=(w) height=(h) viewBox={ "0 0 " (w) " " (h) } {
             desc { (label) }
             style { (PreEscaped(INKS)) }
+            rect width="100%" height="100%" fill="#fff" {}
             (shapes(drawn))
         }
     }

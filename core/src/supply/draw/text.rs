@@ -5,14 +5,14 @@ pub const NAME: f32 = 14.0;
 /// The size of everything else.
 pub const SMALL: f32 = 12.0;
 
-/// About how wide a text is: the widths of DejaVu Sans in four sorts of characters, which most phones' fonts stay within even in bold.
+/// About how wide a text is: the widths of DejaVu Sans in bold, in four sorts of characters. Most phones' fonts stay within them.
 pub fn width(text: &str, size: f32) -> f32 {
     let share = |c: char| match c {
-        'i' | 'j' | 'l' | 'I' | '.' | ',' | ':' | ';' | '\'' | '!' | '|' | ' ' => 0.32,
-        'f' | 'r' | 't' | 'J' | '(' | ')' | '[' | ']' | '-' | '/' => 0.41,
-        'm' | 'w' | 'M' | 'W' | '%' | '@' | '…' => 0.93,
-        c if c.is_uppercase() || !c.is_ascii() => 0.72,
-        _ => 0.62,
+        'i' | 'j' | 'l' | 'I' | '.' | ',' | ':' | ';' | '\'' | '!' | '|' | ' ' => 0.36,
+        'f' | 'r' | 't' | 'J' | '(' | ')' | '[' | ']' | '-' | '/' => 0.45,
+        'm' | 'w' | 'M' | 'W' | '%' | '@' | '…' => 1.0,
+        c if c.is_uppercase() || !c.is_ascii() => 0.78,
+        _ => 0.68,
     };
     text.chars().map(share).sum::<f32>() * size
 }

@@ -178,14 +178,13 @@ impl<'de> DeserializeSeed<'de> for File<'_> {
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<(), D::Error> {
         let state = self.0;
-        from.deserialize_any(self).map_err(|error| {
+        from.deserialize_any(self).inspect_err(|error| {
             // What is no object at all gets no further than this.
             let told = error.to_string();
             if told.starts_with("invalid type") {
                 let say = "An object in braces belongs here, with \"nodes\" and \"links\".";
                 state.borrow_mut().fault.get_or_insert((String::new(), say.into()));
             }
-            error
         })
     }
 }
@@ -198,36 +197,24 @@ impl<'de> Visitor<'de> for File<'_> {
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<(), A::Error> {
-        let mut noted = false;
-        while let Some(key) = entries.next_key::<Cow<str>>()? {
+        while let Some(Key(key)) = entries.next_key::<Key>()? {
             let again = match key.as_ref() {
                 "nodes" => self.0.borrow().nodes.is_some(),
                 "links" => self.0.borrow().links.is_some(),
-                "note" => std::mem::replace(&mut noted, true),
                 other => {
-                    self.0.borrow_mut().fault = Some((String::new(), unknown(other, &["nodes", "links", "note"]).1));
+                    self.0.borrow_mut().fault = Some((String::new(), unknown(other, &["nodes", "links"]).1));
                     return Err(A::Error::custom("field"));
                 }
             };
             if again {
                 return Err(A::Error::custom(format!("{TWICE}{}", quoted(&key))));
             }
-            match key.as_ref() {
-                "nodes" => {
-                    let list = entries.next_value_seed(Parts::<Node>::of("nodes", self.0))?;
-                    self.0.borrow_mut().nodes = Some(list);
-                }
-                "links" => {
-                    let list = entries.next_value_seed(Parts::<Link>::of("links", self.0))?;
-                    self.0.borrow_mut().links = Some(list);
-                }
-                _ => {
-                    let note = entries.next_value_seed(AnyValue(PhantomData))?;
-                    if let Err(say) = note.text() {
-                        self.0.borrow_mut().fault = Some(("note".into(), say));
-                        return Err(A::Error::custom("note"));
-                    }
-                }
+            if key == "nodes" {
+                let list = entries.next_value_seed(Parts::<Node>::of("nodes", self.0))?;
+                self.0.borrow_mut().nodes = Some(list);
+            } else {
+                let list = entries.next_value_seed(Parts::<Link>::of("links", self.0))?;
+                self.0.borrow_mut().links = Some(list);
             }
         }
         Ok(())
@@ -283,12 +270,11 @@ impl<'de, P: Part> DeserializeSeed<'de> for Parts<'_, P> {
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<Vec<P>, D::Error> {
         let (name, state) = (self.name, self.state);
-        from.deserialize_any(self).map_err(|error| {
+        from.deserialize_any(self).inspect_err(|error| {
             if error.to_string().starts_with("invalid type") {
                 let say = "A list in square brackets belongs here.";
                 state.borrow_mut().fault.get_or_insert((name.into(), say.into()));
             }
-            error
         })
     }
 }

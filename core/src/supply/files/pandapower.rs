@@ -28,6 +28,7 @@ pub fn read(text: &str) -> Result<Read, FileError> {
     build.switches()?;
     build.branches()?;
     build.at_buses()?;
+    build.unknown()?;
     Ok(super::network(build.nodes, build.links, Remarks::default())?)
 }
 
@@ -48,7 +49,7 @@ struct Build<'a> {
 
 /// A data frame in the "split" form.
 struct Table {
-    name: &'static str,
+    name: String,
     columns: Vec<String>,
     index: Vec<i64>,
     data: Vec<Vec<Value>>,
@@ -87,8 +88,8 @@ impl Table {
 
 impl Build<'_> {
     /// A table by name; empty where there is none.
-    fn table(&self, name: &'static str) -> Result<Table, FileError> {
-        let empty = Table { name, columns: Vec::new(), index: Vec::new(), data: Vec::new() };
+    fn table(&self, name: &str) -> Result<Table, FileError> {
+        let empty = Table { name: name.into(), columns: Vec::new(), index: Vec::new(), data: Vec::new() };
         let Some(frame) = self.tables.get(name) else { return Ok(empty) };
         let inner = match frame.get("_object") {
             Some(Value::String(text)) => serde_json::from_str(text).map_err(|_| wrong(name, "the table"))?,
@@ -100,7 +101,9 @@ impl Build<'_> {
         let index: Option<Vec<i64>> = list("index")?.iter().map(Value::as_i64).collect();
         let data: Option<Vec<Vec<Value>>> = list("data")?.iter().map(|row| row.as_array().cloned()).collect();
         match (index, data) {
-            (Some(index), Some(data)) if index.len() == data.len() => Ok(Table { name, columns, index, data }),
+            (Some(index), Some(data)) if index.len() == data.len() => {
+                Ok(Table { name: name.into(), columns, index, data })
+            }
             _ => Err(wrong(name, "the table")),
         }
     }
@@ -202,6 +205,9 @@ impl Build<'_> {
             ("sgen", source(SourceSort::Generator)),
             ("asymmetric_sgen", source(SourceSort::Generator)),
             ("storage", source(SourceSort::Battery)),
+            // What stands for a network outside may feed as well.
+            ("xward", source(SourceSort::SecondFeeder)),
+            ("ward", source(SourceSort::SecondFeeder)),
             ("load", (NodeKind::Load, SourceSort::Unsaid)),
             ("asymmetric_load", (NodeKind::Load, SourceSort::Unsaid)),
             ("motor", (NodeKind::Load, SourceSort::Unsaid)),
@@ -218,7 +224,53 @@ impl Build<'_> {
         }
         self.bounded()
     }
+
+    /// Tables at buses that are not known here, such as those of converters: what they hold is there, and nobody knows what it is.
+    fn unknown(&mut self) -> Result<(), FileError> {
+        let Some(tables) = self.tables.as_object() else { return Err(wrong("_object", "it")) };
+        let other =
+            |name: &&String| !KNOWN.contains(&name.as_str()) && !name.starts_with("res_") && !name.starts_with('_');
+        for name in tables.keys().filter(other) {
+            // What is no table is none of ours.
+            let Ok(table) = self.table(name) else { continue };
+            let at_buses = table.columns.iter().filter(|c| *c == "bus" || c.ends_with("_bus"));
+            let at_buses: Vec<String> = at_buses.cloned().collect();
+            for row in 0..if at_buses.is_empty() { 0 } else { table.index.len() } {
+                let id = format!("{name} {}", table.index[row]);
+                self.nodes.push(Node { label: table.label(row), ..Node::new(&id, NodeKind::Unknown) });
+                for column in &at_buses {
+                    let at = bus(table.number(row, column)?);
+                    self.links.push(Link::new(format!("{id} {column}"), at, &id, LinkKind::Cable));
+                }
+            }
+        }
+        self.bounded()
+    }
 }
+
+/// The tables that are read, and those that neither carry nor feed.
+const KNOWN: [&str; 20] = [
+    "bus",
+    "switch",
+    "line",
+    "trafo",
+    "trafo3w",
+    "impedance",
+    "tcsc",
+    "dcline",
+    "ext_grid",
+    "gen",
+    "sgen",
+    "asymmetric_sgen",
+    "storage",
+    "xward",
+    "ward",
+    "load",
+    "asymmetric_load",
+    "motor",
+    "shunt",
+    "measurement",
+];
 
 fn bus(number: i64) -> String {
     format!("bus {number}")

@@ -2,6 +2,8 @@
 
 mod brute;
 mod check;
+mod draw;
+mod files;
 mod flow;
 mod propose;
 mod restore;
