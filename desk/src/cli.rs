@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-use crate::{calls, office, photo, start, tag_read, tags};
+use crate::{calls, office, photo, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -21,6 +21,10 @@ Examples:
   stillbar plan --conductors L1,L2,L3,N,PE  the dead tests of these conductors, in order
   stillbar plan board.json                  the same with all that the file says of the board
   stillbar judge board.json                 what the readings in the file prove, and what may be behind them
+  stillbar supply check net.json --zone B3 --locked Q1,Q7
+                                            whether any source still reaches board B3
+  stillbar supply propose net.json --zone B3
+                                            which points to lock, and what stops
   stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
   stillbar tag read photo.jpg               which tags are in a photo
   stillbar photo check lock.jpg             how good a photo is as evidence, before it is kept
@@ -107,6 +111,11 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     Photo {
         #[command(subcommand)]
         what: Photo,
+    },
+    /// Supply networks: which sources reach the work zone, and which points cut it off
+    Supply {
+        #[command(subcommand)]
+        what: supply::Supply,
     },
     /// Save what can be read from a damaged database
     ///
@@ -254,6 +263,7 @@ pub fn run() -> ExitCode {
         Command::Photo { what: Photo::Check { photo: path, copies, json } } => {
             photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))
         }
+        Command::Supply { what } => supply::run(&what).map(say).map_err(|say| (2, say)),
         Command::Rescue { data, json } => {
             start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
         }

@@ -15,6 +15,8 @@ pub mod platform;
 pub mod render;
 pub mod server;
 pub mod start;
+pub mod supply;
+pub mod svg;
 pub mod tag_read;
 pub mod tags;
 pub mod told;
