@@ -132,6 +132,51 @@ fn make(folder: &std::path::Path) -> Result<(), String> {
     builder.create(folder).map_err(|e| format!("The folder {shown} could not be made: {e}. Name another with --data."))
 }
 
+/// An office beside something else in the same process, such as the demo's phone.
+pub struct Beside {
+    /// Where it answers.
+    pub url: String,
+    /// What admin signs in with; a new one at each start.
+    pub password: String,
+    /// What a phone scans to join; for one phone, and for a quarter of an hour.
+    pub code: String,
+}
+
+/// Starts an office on a thread of its own that ends with the process. On [`PORT`] of loopback, or another if that is taken.
+pub fn beside(data: PathBuf, name: &str) -> Result<Beside, String> {
+    let config = Config { name: name.to_owned(), ..Config::of(data) };
+    let loopback = |port| std::net::TcpListener::bind((Ipv4Addr::LOCALHOST, port));
+    let failed = |e: std::io::Error| format!("The office could not start: {e}.");
+    let listener = loopback(PORT).or_else(|_| loopback(0)).map_err(failed)?;
+    let at = listener.local_addr().map_err(failed)?;
+    listener.set_nonblocking(true).map_err(failed)?;
+    let runtime = runtime()?;
+    let office = Arc::new(open(&config, at, &runtime)?);
+    let told = |fault: crate::fault::Fault| fault.told().2;
+    let password = match people::first(&office).map_err(told)? {
+        Some(password) => password,
+        None => renew_admin(&office)?,
+    };
+    let made = office.change(|tx| crate::enrol::make_code(&office, tx, "the start", "", &[])).map_err(told)?;
+    let (url, code) = (office.reached.url.clone(), crate::enrol::qr_text(&office, &made));
+    std::thread::spawn(move || {
+        let _ = runtime.block_on(async {
+            let listener = tokio::net::TcpListener::from_std(listener)?;
+            serve::serve(listener, None, router(office), || {}).await
+        });
+    });
+    Ok(Beside { url, password, code })
+}
+
+fn renew_admin(office: &Office) -> Result<String, String> {
+    let everybody = office.read(people::all).map_err(|e| e.told().2)?;
+    let admin = everybody
+        .iter()
+        .find(|p| p.login == "admin")
+        .ok_or("The demo's office has no admin. Start it with --fresh.")?;
+    people::renew(office, &admin.id, "the start", "the terminal").map_err(|e| e.told().2)
+}
+
 /// Answers until Ctrl-C. The error is a sentence.
 pub fn run(config: &Config) -> Result<(), String> {
     if let Some(why) = config.in_the_clear() {

@@ -146,6 +146,14 @@ impl Field {
         self.lock().open()?.store.all_entries().map_err(|e| e.to_string())
     }
 
+    /// Joins the office whose code this is, as if it had been scanned and agreed to: for who sets up a device. The thread asks the office.
+    pub fn join(&self, code: &str) -> Result<(), String> {
+        let join = office::Join::read(code).ok_or("This is not the code of an office.")?;
+        self.lock().open()?.exchange.join = Some(join);
+        self.wake();
+        Ok(())
+    }
+
     /// Joins the office that a person asked for, and exchanges with the office that this device belongs to, on the caller's thread: what
     /// the thread of the exchange does when it is woken. `None` if there is no office. The error is a sentence for the person.
     pub fn exchange(&self) -> Option<Result<Done, String>> {
