@@ -6,6 +6,7 @@
 mod errors;
 mod inner;
 mod key;
+pub(crate) mod near;
 mod networks;
 pub(crate) mod office;
 mod others;
@@ -113,7 +114,7 @@ impl Field {
     /// Grows when something changed that no act here has done, such as a lock that another phone told of: then draw [`Field::screen`]
     /// again. Cheap enough to be asked every second or two.
     pub fn stirred(&self) -> u64 {
-        self.lock().open().map_or(0, |inner| inner.stirred)
+        self.lock().open().map_or(0, |inner| inner.stirred_now())
     }
 
     /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg` or `.1600.jpg` behind it the copy of that

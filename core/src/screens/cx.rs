@@ -52,6 +52,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// What is passed to a phone beside this one.
+    pub near: &'a crate::app::near::Near,
     /// How the exchange stands, on the first screen and its own.
     pub exchange: &'a ExchangeKnown,
     /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
@@ -73,6 +75,7 @@ pub struct Look<'a> {
 pub struct Nothing {
     drafts: BTreeMap<String, String>,
     exchange: ExchangeKnown,
+    near: crate::app::near::Near,
     tag: TagKnown,
     drawn: Drawn,
 }
@@ -92,6 +95,7 @@ impl<'a> Look<'a> {
             now,
             zone: 0,
             locks: &[],
+            near: &nothing.near,
             exchange: &nothing.exchange,
             office: None,
             tag: &nothing.tag,

@@ -5,6 +5,7 @@
 //! `office` talks, `run` does the exchange, `worker` is the thread.
 
 pub mod cases;
+pub mod near;
 pub(crate) mod office;
 pub mod rules;
 mod run;

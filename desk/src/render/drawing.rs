@@ -104,5 +104,7 @@ fn ink(ink: Ink) -> &'static str {
         Ink::Blue => "blue",
         Ink::Green => "green",
         Ink::Yellow => "yellow",
+        Ink::Dark => "dark",
+        Ink::Light => "light",
     }
 }

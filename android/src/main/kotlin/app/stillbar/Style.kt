@@ -54,6 +54,8 @@ class Style(val context: Context) {
         Ink.BLUE -> 0xFF2F74C9.toInt()
         Ink.GREEN -> 0xFF2E7D3C.toInt()
         Ink.YELLOW -> 0xFFF2C500.toInt()
+        Ink.DARK -> 0xFF000000.toInt()
+        Ink.LIGHT -> WHITE
     }
 
     fun text(said: String, size: Float = 18f, bold: Boolean = false, colour: Int = ink) = TextView(context).apply {
