@@ -51,6 +51,8 @@ pub trait Platform: Send + Sync {
 #[cfg_attr(feature = "bindings", derive(uniffi::Object))]
 pub struct Field {
     stand: Arc<Mutex<Stand>>,
+    /// Held by whoever talks to the office: two at once would each be given a token, and only the later one counts.
+    talking: Arc<Mutex<()>>,
     /// The thread that talks to the office, from the first time that there is one.
     waker: OnceLock<Waker>,
 }
@@ -62,7 +64,7 @@ impl Field {
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
         let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
         let stand = Arc::new(Mutex::new(Stand::Open(Box::new(inner))));
-        let field = Field { stand, waker: OnceLock::new() };
+        let field = Field { stand, talking: Arc::default(), waker: OnceLock::new() };
         field.wake();
         Ok(Arc::new(field))
     }
@@ -97,6 +99,7 @@ impl Field {
         let more = self.lock().tend();
         // In the background there is time to wait, and a thread of its own might not live to the end.
         if self.waker.get().is_some() {
+            let _alone = worker::alone(&self.talking);
             worker::turn(&self.stand);
         }
         more
@@ -158,6 +161,7 @@ impl Field {
     /// Joins the office that a person asked for, and exchanges with the office that this device belongs to, on the caller's thread: what
     /// the thread of the exchange does when it is woken. `None` if there is no office. The error is a sentence for the person.
     pub fn exchange(&self) -> Option<Result<Done, String>> {
+        let _alone = worker::alone(&self.talking);
         if let Some(Err(trouble)) = worker::join(&self.stand) {
             return Some(Err(trouble.says()));
         }
@@ -169,7 +173,7 @@ impl Field {
     fn wake(&self) {
         let needed = self.lock().open().is_ok_and(|inner| inner.exchange.has_office || inner.exchange.join.is_some());
         if needed {
-            self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand))).wake();
+            self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand), self.talking.clone())).wake();
         }
     }
 

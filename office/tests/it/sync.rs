@@ -28,6 +28,8 @@ impl Link {
         thread::spawn(move || {
             for near in listener.incoming().flatten() {
                 let Ok(far) = TcpStream::connect(office) else { continue };
+                // Small pieces that wait for each other's receipt would take minutes.
+                let _ = (near.set_nodelay(true), far.set_nodelay(true));
                 for (from, to) in [(near.try_clone().unwrap(), far.try_clone().unwrap()), (far, near)] {
                     let budget = budget.clone();
                     thread::spawn(move || carry(from, to, &budget));
@@ -42,7 +44,7 @@ impl Link {
 }
 
 fn carry(mut from: TcpStream, mut to: TcpStream, budget: &AtomicI64) {
-    let mut piece = [0; 512];
+    let mut piece = [0; 4096];
     while let Ok(count @ 1..) = from.read(&mut piece) {
         let left = budget.fetch_sub(count as i64, Ordering::SeqCst);
         let through = usize::try_from(left.max(0)).unwrap_or(usize::MAX).min(count);
@@ -114,11 +116,9 @@ impl Phone {
         panic!("never: {}", self.goes("/office"));
     }
     fn tables(&mut self) -> String {
-        let device = self.device.clone();
         self.field.suspend();
         let tables = Store::open(self.folder.path()).unwrap().tables().unwrap();
         self.field.resume().unwrap();
-        let _ = device;
         tables
     }
     fn photos(&self) -> Vec<(String, Vec<u8>)> {
@@ -232,6 +232,24 @@ fn walk(folder: &std::path::Path) -> Vec<Vec<u8>> {
         }
     }
     all
+}
+
+/// An office that takes the call and never answers: the phone goes on as if there were none.
+#[test]
+fn no_screen_waits_for_the_office() {
+    // Nobody accepts here; the system does, and then there is silence.
+    let silent = TcpListener::bind("127.0.0.1:0").unwrap();
+    let phone = Phone::new(1);
+    phone.field.join(&format!("stillbar-enrol:1:http://{}:0123456789abcdef", silent.local_addr().unwrap())).unwrap();
+    for script in JOB {
+        phone.play(script);
+    }
+    let text = phone.goes("/office");
+    assert!(text.contains("This device works on its own"), "the answer is still awaited: {text}");
+    // The folder is let go of while the thread still waits.
+    let Phone { folder, device, field } = phone;
+    drop(field);
+    assert!(device.open(folder.path()).is_ok());
 }
 
 /// A phone of one site never gets anything of another; a withdrawn one gets nothing.
