@@ -1,7 +1,6 @@
 //! What is behind [`Field`](super::Field): the open store, the key, where the person is, and the one way to keep a fact.
 
 use std::collections::BTreeMap;
-use std::path::Path;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
@@ -29,7 +28,7 @@ pub struct Inner {
     pub(super) platform: Arc<dyn Platform>,
     key: DeviceKey,
     clock: Clock,
-    head: Head,
+    pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
     /// The site for the next job that is opened.
@@ -39,7 +38,7 @@ pub struct Inner {
     /// Entries of the act under way, not on disk yet.
     pending: Vec<Entry>,
     pub(super) route: Route,
-    drafts: BTreeMap<String, String>,
+    pub(super) drafts: BTreeMap<String, String>,
     pub(super) turn: u64,
     pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
@@ -51,8 +50,8 @@ pub struct Inner {
 }
 
 impl Inner {
-    pub(super) fn open(folder: &Path, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
-        let store = Store::open(folder)?;
+    /// Everything over a store that was just opened.
+    pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
         let renew = store.local(NEW_KEY).map_err(other)?.is_some();
@@ -304,12 +303,7 @@ impl Inner {
     }
 
     pub(crate) fn edit(&mut self, field: &str, value: &str) {
-        // A signature is given for one act by one person: it must never stand there for the next.
-        if field == "mark"
-            || field.len() > 100
-            || value.len() > MAX_DRAFT
-            || (self.drafts.len() >= 100 && !self.drafts.contains_key(field))
-        {
+        if !draft_fits(&self.drafts, field, value) {
             return;
         }
         self.drafts.insert(field.to_owned(), value.to_owned());
@@ -395,4 +389,13 @@ impl Inner {
             up,
         }
     }
+}
+
+/// Whether this may stand beside the other drafts of a screen.
+pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: &str) -> bool {
+    // A signature is given for one act by one person: it must never stand there for the next.
+    field != "mark"
+        && field.len() <= 100
+        && value.len() <= MAX_DRAFT
+        && (drafts.len() < 100 || drafts.contains_key(field))
 }

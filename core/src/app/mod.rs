@@ -10,6 +10,7 @@ mod photos;
 mod scan;
 pub(crate) mod shoot;
 mod standing;
+mod suspend;
 mod tend;
 
 use std::path::Path;
@@ -17,8 +18,10 @@ use std::sync::{Arc, Mutex, MutexGuard};
 
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
+use suspend::Stand;
 
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
+use crate::store::Store;
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
 #[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
@@ -38,7 +41,7 @@ pub trait Platform: Send + Sync {
 /// The field app. One of these is open per data folder.
 #[cfg_attr(feature = "bindings", derive(uniffi::Object))]
 pub struct Field {
-    inner: Mutex<Inner>,
+    stand: Mutex<Stand>,
 }
 
 #[cfg_attr(feature = "bindings", uniffi::export)]
@@ -46,8 +49,8 @@ impl Field {
     /// Opens (or begins) the journal in `folder`.
     #[cfg_attr(feature = "bindings", uniffi::constructor)]
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
-        let inner = Inner::open(Path::new(&folder), platform)?;
-        Ok(Arc::new(Field { inner: Mutex::new(inner) }))
+        let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
+        Ok(Arc::new(Field { stand: Mutex::new(Stand::Open(Box::new(inner))) }))
     }
 
     /// What to show now.
@@ -57,9 +60,7 @@ impl Field {
 
     /// The person did something. `turn` is the screen's turn, or `None` to act whatever happened since.
     pub fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
-        let mut inner = self.lock();
-        let errands = inner.act(turn, &action, &input);
-        inner.felt(errands)
+        self.lock().act(turn, &action, &input)
     }
 
     /// The person typed into a field: kept as a draft, so that nothing typed is lost.
@@ -69,9 +70,7 @@ impl Field {
 
     /// An errand ended.
     pub fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
-        let mut inner = self.lock();
-        let errands = inner.deliver(&token, outcome);
-        inner.felt(errands)
+        self.lock().deliver(&token, outcome)
     }
 
     /// Now is a good time for what can wait: there is power, and nobody is tapping. Makes missing copies of photos again and
@@ -85,11 +84,23 @@ impl Field {
     pub fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         self.lock().photo(&sha256)
     }
+
+    /// The app goes to the background: closes the database and lets go of the folder's lock. Until [`Field::resume`] the last screen
+    /// stands, what is typed is kept, and an act is refused with a notice. Does nothing if that was done before.
+    pub fn suspend(&self) {
+        self.lock().suspend();
+    }
+
+    /// The app is back: opens the same folder again, and goes on where it was. Refuses another journal than the one that was open; on
+    /// an error nothing was changed or lost, and it may be called again. Does nothing if the journal is open.
+    pub fn resume(&self) -> Result<(), OpenError> {
+        self.lock().resume()
+    }
 }
 
 impl Field {
-    fn lock(&self) -> MutexGuard<'_, Inner> {
+    fn lock(&self) -> MutexGuard<'_, Stand> {
         // A panic in an earlier call was a bug, but what is on disk is whole: going on beats a dead app in a plant room.
-        self.inner.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
+        self.stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
     }
 }

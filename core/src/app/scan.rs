@@ -25,7 +25,7 @@ impl Inner {
         }
         let token = self.token();
         self.scanning = Some(token.clone());
-        vec![scan(token)]
+        vec![errand(token)]
     }
 
     /// A frame came, or a photo of a tag, or there is no camera.
@@ -69,7 +69,7 @@ impl Inner {
             self.notice = Some(Notice { tone: Tone::Warn, text });
         }
         // A shell shows the notice and goes on looking.
-        self.scanning.iter().filter(|_| goes_on).cloned().map(scan).collect()
+        self.scanning.iter().filter(|_| goes_on).cloned().map(errand).collect()
     }
 
     fn tag_read(&mut self, tag: TagId) -> Vec<Errand> {
@@ -107,6 +107,6 @@ impl Inner {
     }
 }
 
-fn scan(token: String) -> Errand {
+pub(super) fn errand(token: String) -> Errand {
     Errand::ScanTag { token, hint: "Hold the tag in the middle of the picture.".into() }
 }

@@ -21,7 +21,7 @@ impl Inner {
         };
         let token = self.token();
         self.wanted = Some((token.clone(), job, of));
-        vec![Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }]
+        vec![errand(token)]
     }
 
     pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
@@ -110,6 +110,10 @@ impl Inner {
     pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
         photos::load(&self.store.folder.join("photos"), sha256)
     }
+}
+
+pub(super) fn errand(token: String) -> Errand {
+    Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }
 }
 
 fn sentences(photo: &Kept) -> Vec<String> {
