@@ -6,6 +6,8 @@
 mod errors;
 mod inner;
 mod key;
+mod networks;
+mod others;
 mod photos;
 mod scan;
 pub(crate) mod shoot;
@@ -18,8 +20,10 @@ use std::sync::{Arc, Mutex, MutexGuard};
 
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
+pub use others::TakenIn;
 use suspend::Stand;
 
+use crate::journal::Entry;
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::Store;
 
@@ -99,6 +103,16 @@ impl Field {
 }
 
 impl Field {
+    /// Takes in entries that other devices wrote; those of one device in the order of their numbers, all of them or none.
+    pub fn take_in(&self, entries: Vec<Entry>) -> Result<TakenIn, String> {
+        self.lock().inner()?.take_in(entries)
+    }
+
+    /// Every entry that is here, in the journal's order: for whom this device meets.
+    pub fn entries(&self) -> Result<Vec<Entry>, String> {
+        self.lock().inner()?.store.all_entries().map_err(|e| e.to_string())
+    }
+
     fn lock(&self) -> MutexGuard<'_, Stand> {
         // A panic in an earlier call was a bug, but what is on disk is whole: going on beats a dead app in a plant room.
         self.stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner())

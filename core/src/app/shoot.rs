@@ -37,7 +37,7 @@ impl Inner {
         let done = match outcome {
             Outcome::Refused { why } => Err(why),
             Outcome::Frame { .. } => Err("A photo was asked for. Take it again.".into()),
-            Outcome::Photo { bytes, .. } => self.take_in(job, of, &bytes),
+            Outcome::Photo { bytes, .. } => self.keep_photo(job, of, &bytes),
         };
         match done {
             Ok(notice) => {
@@ -56,7 +56,7 @@ impl Inner {
     }
 
     /// The file goes to disk first. A picture that shows another point's tag then waits for a reason; any other is kept at once.
-    fn take_in(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
+    fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
         let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
         if let Some(wrong) = doubts.iter().find(|d| matches!(d, Warning::OtherTag { .. })) {

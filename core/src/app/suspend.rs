@@ -35,6 +35,7 @@ pub(super) struct Suspended {
     /// What was typed, here too: the keyboard may hand over its last word late.
     drafts: BTreeMap<String, String>,
     notice: Option<Notice>,
+    stirred: u64,
     wanted: Option<(String, EntryId, EntryId)>,
     scanning: Option<String>,
 }
@@ -93,6 +94,14 @@ impl Stand {
         }
     }
 
+    /// What is behind it, if it is open; otherwise a sentence.
+    pub(super) fn inner(&mut self) -> Result<&mut Inner, String> {
+        match self {
+            Stand::Open(inner) => Ok(inner),
+            Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
+        }
+    }
+
     /// Closes the journal.
     pub(super) fn suspend(&mut self) {
         if let Stand::Open(inner) = self {
@@ -125,6 +134,7 @@ impl Suspended {
             site: inner.site,
             drafts: inner.drafts.clone(),
             notice: inner.notice.clone(),
+            stirred: inner.stirred,
             wanted: inner.wanted.clone(),
             scanning: inner.scanning.clone(),
         }
@@ -150,7 +160,9 @@ impl Suspended {
             }
         }
         // If another process has gone on in the journal, what is shown is old, and no tap on it counts.
-        inner.turn = self.screen.turn + u64::from(inner.head.id != self.head);
+        let went_on = u64::from(inner.head.id != self.head);
+        inner.turn = self.screen.turn + went_on;
+        inner.stirred = self.stirred + went_on;
         inner.notice.clone_from(&self.notice);
         inner.wanted.clone_from(&self.wanted);
         inner.scanning.clone_from(&self.scanning);

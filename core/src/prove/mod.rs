@@ -4,7 +4,7 @@
 //! its second proof, is never "proved dead"; unknown comes out as treat as live. Start at [`plan_case`] and [`Run::standing`].
 
 mod case;
-mod conductors;
+pub(crate) mod conductors;
 pub mod judge;
 mod order;
 mod plan;

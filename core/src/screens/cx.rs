@@ -6,6 +6,7 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, Stamp};
 use crate::store::{LockRow, TagRow};
+use crate::supply::{Cut, Drawn, Held};
 use crate::tag::TagId;
 use crate::words;
 use crate::world::World;
@@ -40,6 +41,12 @@ pub struct Look<'a> {
     pub office: Option<i64>,
     /// What is known of the tag, on its screen only.
     pub tag: &'a TagKnown,
+    /// The job beside its site's supply network, if one is drawn.
+    pub cut: Option<&'a Cut>,
+    /// The site's supply network, on its own screens only.
+    pub drawn: &'a Drawn,
+    /// What other jobs at the site hold locked, where points are closed only.
+    pub held: &'a [Held],
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
 }
@@ -100,6 +107,21 @@ impl Act<'_> {
         self.app.keep(job, fact)
     }
 
+    /// Keeps a fact about a site's supply network.
+    pub fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+        self.app.keep_at(site, fact)
+    }
+
+    /// A site's supply network.
+    pub fn drawn(&self, site: EntryId) -> Drawn {
+        self.app.drawn(site)
+    }
+
+    /// A job beside its site's supply network.
+    pub fn cut(&mut self, job: &Job) -> Result<Cut, String> {
+        self.app.cut(job).ok_or_else(|| "No supply network is drawn for this site yet.".into())
+    }
+
     /// The job as it is now.
     pub fn job(&mut self, id: EntryId) -> Result<Job, String> {
         self.app.job(id).cloned()
@@ -128,6 +150,11 @@ impl Act<'_> {
     /// Keeps what the next view of this screen needs, as if it had been typed.
     pub fn note(&mut self, field: &str, value: &str) {
         self.app.edit(field, value);
+    }
+
+    /// Puts what is known already into a field of another screen, as if it had been typed there.
+    pub fn prefill(&mut self, route: Route, field: &str, value: &str) {
+        self.app.prefill(route, field, value);
     }
 
     /// Rings the owner of a lock.

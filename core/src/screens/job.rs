@@ -31,6 +31,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.heading("At any time");
     let on = job.locks_on().count();
     page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
+    page.row("Supply network", vec![super::supply::cut::in_short(look, job)], go(Route::Cut(job.id())));
     if job.handed.is_none() {
         let lines = vec!["Another source, another scope, a parted neutral.".into()];
         page.row("Something changed", lines, go(Route::Change(job.id())));

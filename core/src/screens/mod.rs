@@ -15,6 +15,7 @@ mod locks;
 mod plan;
 mod prove;
 mod restore;
+mod supply;
 mod tags;
 mod text;
 mod time_line;
@@ -41,6 +42,11 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Scan, _) => tags::scan(look),
         (Route::Tag(tag), _) => tags::view(look, *tag),
         (Route::PointTags(_, point), Some(job)) => tags::of_point(look, job, *point),
+        (Route::Network(site), _) => supply::network(look, *site),
+        (Route::NewNode(_), _) => supply::part::new_node(look),
+        (Route::NewLink(_), _) => supply::part::new_link(look),
+        (Route::Part(_, entry), _) => supply::part::view(look, *entry),
+        (Route::Cut(_), Some(job)) => supply::cut::view(look, job),
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
@@ -59,6 +65,10 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
         Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
         Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),
+        Route::Network(site) => supply::act(act, *site, verb, arg),
+        Route::NewNode(site) | Route::NewLink(site) => supply::part::act(act, *site, None, verb),
+        Route::Part(site, entry) => supply::part::act(act, *site, Some(*entry), verb),
+        Route::Cut(job) => supply::cut::act(act, *job, verb, arg),
         Route::Job(job) | Route::TimeLine(job) => job::act(act, *job, None, verb, arg),
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),

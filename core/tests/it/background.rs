@@ -85,6 +85,7 @@ fn a_late_tap_does_nothing_and_what_was_typed_stays() {
     let notice = field.screen().notice.unwrap();
     assert!(notice.tone == Tone::Warn && notice.text.contains("Nothing was done"), "{notice:?}");
     assert!(!field.tend());
+    assert!(field.entries().is_err() && field.take_in(Vec::new()).is_err());
     assert_eq!(fs::read(folder.path().join(DATABASE)).unwrap(), before);
     field.resume().unwrap();
     let text = as_text(&field.screen());

@@ -10,6 +10,8 @@ mod holes;
 mod journal;
 mod journeys;
 mod judge;
+mod merge;
+mod networks;
 mod order;
 mod pictures;
 mod read;

@@ -179,7 +179,11 @@ fn an_older_database_gets_the_table() {
     assert_eq!(store.tables().unwrap(), tables);
     drop(store);
     let db = rusqlite::Connection::open(folder.path().join(stillbar_core::store::DATABASE)).unwrap();
-    db.execute_batch("DROP TABLE tag; PRAGMA user_version = 1;").unwrap();
+    db.execute_batch(
+        "DROP TABLE tag; ALTER TABLE lock DROP COLUMN switch; ALTER TABLE lock DROP COLUMN site; DROP TABLE site_entry; \
+         DROP TABLE aside; DROP TABLE upload; PRAGMA user_version = 1;",
+    )
+    .unwrap();
     drop(db);
     let field = device.open(folder.path()).unwrap();
     assert!(!as_text(&field.screen()).is_empty());

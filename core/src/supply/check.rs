@@ -1,0 +1,240 @@
+//! Whether any path from any source reaches the work zone when these points are locked open.
+//!
+//! A path stops at a link that is locked open and made for it, and nowhere else. One flood from the zone answers; it takes time that grows
+//! with the network alone. Each further flood looks for paths that would be left if the points of those found before were locked too.
+
+use super::model::{LinkKind, NodeKind};
+use super::network::{Network, SupplyError};
+use super::say;
+
+/// The most uncovered paths that are told; there may be more.
+pub const MAX_PATHS: usize = 100;
+/// The most parts that are named as not shown; there may be more.
+pub const MAX_DOUBTS: usize = 100;
+/// How many floods look for further paths.
+const ROUNDS: usize = 8;
+
+/// What has to be said beside every answer.
+pub const OTHER_SOURCES: &str =
+    "This knows only what is in the network. Look for other sources where the work is, and prove dead.";
+
+/// The answer to a check.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Check {
+    /// The work zone as it was asked for.
+    pub zone: Vec<String>,
+    /// Whether every path in the network is cut. Never where something is not shown.
+    pub cut: bool,
+    /// Parts that keep the answer from being "cut" whatever the paths are, at most [`MAX_DOUBTS`].
+    pub not_shown: Vec<Doubt>,
+    /// Uncovered paths, at most [`MAX_PATHS`]: the shortest of each source, then others.
+    pub paths: Vec<Path>,
+    /// How many sources reach the zone, those included whose paths are not listed.
+    pub sources: usize,
+}
+
+/// A part of which nobody knows enough.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Doubt {
+    /// The part, or the id that was given.
+    pub id: String,
+    /// Why, in a sentence.
+    pub why: String,
+}
+
+/// An uncovered path.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Path {
+    /// The source, each link on the way that is not a cable, and the part of the zone that it reaches.
+    pub ids: Vec<String>,
+    /// All nodes and links on the way, in turn, from the source to the zone.
+    pub way: Vec<String>,
+    /// The same in a sentence.
+    pub says: String,
+}
+
+impl Check {
+    /// "cut", "not cut" or "not shown": which of the three it is.
+    pub fn word(&self) -> &'static str {
+        match (self.cut, self.paths.is_empty()) {
+            (true, _) => "cut",
+            (false, false) => "not cut",
+            (false, true) => "not shown",
+        }
+    }
+
+    /// The answer in a sentence.
+    pub fn says(&self) -> String {
+        let zone = self.zone.join(", ");
+        match (self.word(), self.sources) {
+            ("cut", _) => format!("No path in this network reaches {zone}."),
+            ("not shown", _) => format!("It is not shown that {zone} is cut: treat as live."),
+            (_, 1) => format!("Not cut: one source reaches {zone}. Treat as live."),
+            (_, n) => format!("Not cut: {n} sources reach {zone}. Treat as live."),
+        }
+    }
+}
+
+/// Checks whether `zone` (ids of nodes, or of links to be worked on) is cut from every source with the links `locked` locked open.
+///
+/// An id in `locked` that means nothing is no error: it is not shown to cut. A zone that is not in the network is one.
+pub fn check<Z: AsRef<str>, L: AsRef<str>>(network: &Network, zone: &[Z], locked: &[L]) -> Result<Check, SupplyError> {
+    let zone_nodes = network.zone(zone)?;
+    let locks = Locks::read(network, locked);
+    let mut doubts = locks.doubts.clone();
+    let mut flood = Flood::of(network, &zone_nodes, &locks.stops);
+    doubts.extend(flood.doubts(network));
+    let sources = flood.sources.len();
+
+    let mut paths: Vec<Path> = Vec::new();
+    let mut stops = locks.stops.clone();
+    // Sources with a path on which nothing can be locked: there is no use in a second one.
+    let mut bare = vec![false; network.nodes().len()];
+    for _ in 0..ROUNDS {
+        let mut found = Vec::new();
+        for &source in flood.sources.iter().take(MAX_PATHS - paths.len()) {
+            let way = flood.way(source);
+            if std::mem::replace(&mut bare[source], !way.iter().any(|s| network.links()[s.0].cuts())) {
+                continue;
+            }
+            paths.push(path(network, source, &way, &locks));
+            found.extend(way.iter().map(|s| s.0).filter(|link| network.links()[*link].cuts()));
+        }
+        if found.is_empty() || paths.len() >= MAX_PATHS {
+            break;
+        }
+        for link in found {
+            stops[link] = true;
+        }
+        flood = Flood::of(network, &zone_nodes, &stops);
+    }
+    doubts.truncate(MAX_DOUBTS);
+    Ok(Check {
+        zone: zone.iter().map(|id| id.as_ref().to_owned()).collect(),
+        cut: paths.is_empty() && doubts.is_empty(),
+        not_shown: doubts,
+        paths,
+        sources,
+    })
+}
+
+/// What was given as locked open, and what of it counts.
+pub(super) struct Locks {
+    /// Which links stop a path.
+    pub stops: Vec<bool>,
+    /// Which links were given, whether they stop a path or not.
+    pub given: Vec<bool>,
+    /// What does not count, and why.
+    doubts: Vec<Doubt>,
+}
+
+impl Locks {
+    pub fn read<L: AsRef<str>>(network: &Network, locked: &[L]) -> Locks {
+        let count = network.links().len();
+        let mut locks = Locks { stops: vec![false; count], given: vec![false; count], doubts: Vec::new() };
+        let (found, missing) = network.find_links(locked);
+        for i in found {
+            let link = &network.links()[i];
+            locks.given[i] = true;
+            locks.stops[i] = link.cuts();
+            if let Some(why) = say::lock_counts_not(link) {
+                locks.doubts.push(Doubt { id: link.id.clone(), why });
+            }
+        }
+        for id in missing.into_iter().map(|i| locked[i].as_ref()) {
+            locks.doubts.push(Doubt { id: id.to_owned(), why: say::no_such_lock(network, id) });
+        }
+        locks
+    }
+}
+
+/// What is reached from the zone when some links stop.
+pub(super) struct Flood {
+    /// The step by which each node was reached, seen from the zone: link and the node before. The zone's own nodes have none.
+    from: Vec<Option<(u32, u32)>>,
+    /// The nodes in the order in which they were reached.
+    pub order: Vec<usize>,
+    /// The sources among them.
+    pub sources: Vec<usize>,
+    reached: Vec<bool>,
+}
+
+impl Flood {
+    pub fn of(network: &Network, zone: &[usize], stops: &[bool]) -> Flood {
+        let count = network.nodes().len();
+        let mut flood =
+            Flood { from: vec![None; count], order: zone.to_vec(), sources: Vec::new(), reached: vec![false; count] };
+        for node in zone {
+            flood.reached[*node] = true;
+        }
+        let mut next = 0;
+        while next < flood.order.len() {
+            let node = flood.order[next];
+            next += 1;
+            if network.nodes()[node].kind == NodeKind::Source {
+                flood.sources.push(node);
+            }
+            for step in network.around(node) {
+                let to = step.to as usize;
+                if !stops[step.link as usize] && !std::mem::replace(&mut flood.reached[to], true) {
+                    flood.from[to] = Some((step.link, node as u32));
+                    flood.order.push(to);
+                }
+            }
+        }
+        flood
+    }
+
+    /// From a node to the zone: each link and the node behind it. No way to the zone is shorter.
+    pub fn way(&self, node: usize) -> Vec<(usize, usize)> {
+        let mut way = Vec::new();
+        let mut at = node;
+        while let Some((link, to)) = self.from[at] {
+            at = to as usize;
+            way.push((link as usize, at));
+        }
+        way
+    }
+
+    /// The parts among those reached of which nobody knows enough, each once.
+    fn doubts(&self, network: &Network) -> Vec<Doubt> {
+        let mut doubts = Vec::new();
+        let mut seen = vec![false; if self.order.is_empty() { 0 } else { network.links().len() }];
+        for &node in &self.order {
+            let part = &network.nodes()[node];
+            if let Some(why) = say::node_unknown(network, node) {
+                doubts.push(Doubt { id: part.id.clone(), why });
+            }
+            for step in network.around(node) {
+                let link = &network.links()[step.link as usize];
+                // Nothing is known of it, so nothing stops at it either: both its ends are reached.
+                if link.kind == LinkKind::Unknown && !std::mem::replace(&mut seen[step.link as usize], true) {
+                    doubts.push(Doubt { id: link.id.clone(), why: say::link_unknown(link) });
+                }
+            }
+            if doubts.len() >= MAX_DOUBTS {
+                break;
+            }
+        }
+        doubts
+    }
+}
+
+/// Puts a way into words. A source that is the zone itself has no step.
+pub(super) fn path(network: &Network, source: usize, way: &[(usize, usize)], locks: &Locks) -> Path {
+    let id = |node: usize| network.nodes()[node].id.clone();
+    let end = way.last().map_or(source, |step| step.1);
+    let mut ids = vec![id(source)];
+    let mut all = vec![id(source)];
+    for &(link, node) in way {
+        let part = &network.links()[link];
+        if part.kind != LinkKind::Cable {
+            ids.push(part.id.clone());
+        }
+        all.extend([part.id.clone(), id(node)]);
+    }
+    if end != source {
+        ids.push(id(end));
+    }
+    Path { ids, way: all, says: say::path(network, source, way, &locks.given) }
+}

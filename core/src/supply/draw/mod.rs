@@ -1,0 +1,139 @@
+//! A single-line diagram of a network, and the same in words.
+//!
+//! Sources are on top, each part below what feeds it; loads that hang on one board alone are listed below it. Position, lock and an uncovered
+//! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: [`tree`] says what hangs
+//! below what, [`place`] where it is, [`paint`] and [`symbol`] draw it, [`words`] says it.
+
+mod paint;
+mod place;
+mod symbol;
+mod text;
+mod tree;
+mod words;
+
+use std::collections::HashSet;
+
+use super::check::{Check, Locks};
+use super::model::NodeKind;
+use super::network::Network;
+use super::supplied::{States, closed};
+use crate::screens::parts::Drawing;
+
+/// The most nodes in one drawing; of a larger network the part nearest to the work zone is drawn.
+pub const MAX_DRAWN: usize = 80;
+
+/// What a drawing shows beside the network. All of it may be empty.
+#[derive(Debug, Clone, Default)]
+pub struct Shown<'a> {
+    /// The work zone: ids of nodes or links.
+    pub zone: &'a [String],
+    /// Links that are locked open.
+    pub locked: &'a [String],
+    /// Where links stand now, by their ids; those that are not in it stand as they normally do.
+    pub states: &'a [(String, super::Position)],
+    /// What [`super::check`] says: its uncovered paths and doubts are marked.
+    pub check: Option<&'a Check>,
+}
+
+/// Draws a network, and says in words all that the drawing shows. Ids that are not in the network are left out.
+pub fn draw(network: &Network, shown: &Shown) -> (Drawing, String) {
+    let scene = Scene::of(network, shown);
+    let mut plan = tree::plan(&scene);
+    place::order(&mut plan);
+    let size = place::place(&mut plan);
+    (paint::paint(&scene, &plan, size), words::words(&scene))
+}
+
+/// What is to be drawn, by numbers.
+struct Scene<'a> {
+    network: &'a Network,
+    /// The nodes drawn, in the network's order.
+    nodes: Vec<usize>,
+    /// The links between them.
+    links: Vec<usize>,
+    /// For each node of the network, how many of its links lead to what is not drawn.
+    more: Vec<usize>,
+    closed: Vec<bool>,
+    /// Locked, and the lock counts.
+    locked: Vec<bool>,
+    /// Said to be locked.
+    given: Vec<bool>,
+    zone: HashSet<usize>,
+    /// Nodes and links on uncovered paths.
+    path_nodes: HashSet<usize>,
+    path_links: HashSet<usize>,
+}
+
+impl<'a> Scene<'a> {
+    fn of(network: &'a Network, shown: &Shown) -> Scene<'a> {
+        let known: Vec<&String> =
+            shown.zone.iter().filter(|id| network.node(id).is_some() || network.link(id).is_some()).collect();
+        let zone: HashSet<usize> = network.zone(&known).unwrap_or_default().into_iter().collect();
+        let locks = Locks::read(network, shown.locked);
+        let states: States = shown.states.iter().filter(|(id, _)| network.link(id).is_some()).cloned().collect();
+        let closed = closed(network, &states).unwrap_or_default();
+        let closed = closed.iter().zip(&locks.stops).map(|(closed, locked)| *closed && !locked).collect();
+        let on_paths: HashSet<&str> =
+            shown.check.iter().flat_map(|c| &c.paths).flat_map(|p| &p.way).map(String::as_str).collect();
+        // A node and a link may have one id: on a path they stand in turn, so those of links are the odd ones.
+        let of_kind = |odd: usize| -> HashSet<&str> {
+            let ways = shown.check.iter().flat_map(|c| &c.paths).map(|p| &p.way);
+            ways.flat_map(|way| way.iter().skip(odd).step_by(2)).map(String::as_str).collect()
+        };
+        let (node_ids, link_ids) = (of_kind(0), of_kind(1));
+        let number = |ids: HashSet<&str>, all: &mut dyn Iterator<Item = &'a String>| -> HashSet<usize> {
+            all.enumerate().filter(|(_, id)| ids.contains(id.as_str())).map(|(i, _)| i).collect()
+        };
+        let path_nodes = number(node_ids, &mut network.nodes().iter().map(|n| &n.id));
+        let path_links = number(link_ids, &mut network.links().iter().map(|l| &l.id));
+        debug_assert!(on_paths.len() <= path_nodes.len() + path_links.len());
+
+        let nodes = chosen(network, &zone, &path_nodes);
+        let drawn: HashSet<usize> = nodes.iter().copied().collect();
+        let links = (0..network.links().len()).filter(|l| network.ends(*l).iter().all(|e| drawn.contains(e))).collect();
+        let mut more = vec![0; network.nodes().len()];
+        for &node in &nodes {
+            more[node] = network.around(node).iter().filter(|s| !drawn.contains(&(s.to as usize))).count();
+        }
+        let (locked, given) = (locks.stops, locks.given);
+        Scene { network, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
+    }
+
+    /// Whether not all of the network is drawn.
+    fn is_part(&self) -> bool {
+        self.nodes.len() < self.network.nodes().len()
+    }
+}
+
+/// The nodes to draw: all, or the zone, the uncovered paths, and what is nearest to them.
+fn chosen(network: &Network, zone: &HashSet<usize>, paths: &HashSet<usize>) -> Vec<usize> {
+    let count = network.nodes().len();
+    if count <= MAX_DRAWN {
+        return (0..count).collect();
+    }
+    let mut seen = vec![false; count];
+    let mut order: Vec<usize> = Vec::new();
+    let mut starts: Vec<usize> = zone.iter().chain(paths).copied().collect();
+    starts.sort_unstable_by_key(|node| (!zone.contains(node), *node));
+    if starts.is_empty() {
+        let sources = (0..count).filter(|i| network.nodes()[*i].kind == NodeKind::Source);
+        starts = sources.chain([0]).take(MAX_DRAWN / 4).collect();
+    }
+    for node in starts {
+        if order.len() < MAX_DRAWN && !std::mem::replace(&mut seen[node], true) {
+            order.push(node);
+        }
+    }
+    let mut next = 0;
+    while next < order.len() && order.len() < MAX_DRAWN {
+        for step in network.around(order[next]) {
+            let to = step.to as usize;
+            if order.len() < MAX_DRAWN && !std::mem::replace(&mut seen[to], true) {
+                order.push(to);
+            }
+        }
+        next += 1;
+    }
+    order.sort_unstable();
+    order
+}
