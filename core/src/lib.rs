@@ -12,6 +12,7 @@ pub mod evidence;
 pub mod job;
 pub mod journal;
 pub mod journey;
+mod json;
 pub mod point;
 pub mod prove;
 pub mod screens;

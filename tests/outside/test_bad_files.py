@@ -1,4 +1,4 @@
-"""Bad files for `stillbar plan` and `stillbar judge`: one clear sentence with the place, exit code 2, nothing printed."""
+"""Bad files for `stillbar plan`, `judge` and `supply`: one clear sentence with the place, exit code 2, nothing printed."""
 
 import json
 import re
@@ -9,6 +9,7 @@ import pytest
 from support.desk import ROOT, command, refused
 
 SCHEMA = json.loads((ROOT / "docs" / "schemas" / "plan.schema.json").read_text(encoding="utf-8"))
+NETWORK_SCHEMA = json.loads((ROOT / "docs" / "schemas" / "supply.schema.json").read_text(encoding="utf-8"))
 
 THREE = [{"name": "L"}, {"name": "N"}, {"name": "PE"}]
 
@@ -17,7 +18,8 @@ def told(folder: Path, content: str | bytes, verb: str = "plan") -> str:
     """The sentence that the command says about this file, without the file's name."""
     path = folder / "board.json"
     path.write_bytes(content.encode() if isinstance(content, str) else content)
-    done = command(verb, path)
+    words = ("supply", "check", path, "--zone", "B3") if verb == "supply" else (verb, path)
+    done = command(*words)
     refused(done, 2, str(path))
     assert done.err.count("\n") == 1 and done.err.endswith(".\n"), f"one sentence on one line:\n{done.err}"
     assert len(done.err) < 500, done.err
@@ -214,3 +216,132 @@ def test_the_schema_has_the_fields_of_the_answer(tmp_path: Path):
         (answer["dc_test"], props["dc_test"]["oneOf"][1]),
     ]:
         assert set(given) == set(listed["properties"]) == set(listed["required"])
+
+
+# --- networks --------------------------------------------------------------------------------------------------------------------
+
+NO_NETWORK = [
+    ("", "it is empty; write at least"),
+    ("{", "line 1, column 1: this is not JSON"),
+    ('{"nodes":[}', "line 1, column 11: this is not JSON"),
+    ('{"nodes":[],"links":[]} []', "line 1, column 25: this is not JSON"),
+    ('{"nodes":[],\n"nodes":[],"links":[]}', 'line 2, column 8: the field "nodes" is there twice'),
+    ('{"nodes":[{"id":"B3","id":"B4","kind":"board"}],"links":[]}', 'line 1, column 25: the field "id" is there twice'),
+    (b'{"nodes":"\xff\xfe"}', "byte 11 is not UTF-8"),
+    ("[]", 'An object in braces belongs here, with "nodes" and "links".'),
+    ("null", "An object in braces belongs here"),
+    ('{"nodes":{}}', "nodes: A list in square brackets belongs here."),
+    ('{"nodes":[3]}', "nodes[0]: An object in braces belongs here."),
+    ("[" * 500, "An object in braces belongs here"),
+    ('{"nodes":[{"id":' + "[" * 500, "go too deep"),
+    ('{"_module":"pandapower.auxiliary","_class":"pandapowerNet","_object":{"bus":5}}', "bus: the table is not as pandapower"),
+]
+
+
+@pytest.mark.parametrize(("content", "says"), NO_NETWORK, ids=range(len(NO_NETWORK)))
+def test_what_is_no_network(content: str | bytes, says: str, tmp_path: Path):
+    """The line and the column, or the byte, or the field."""
+    assert says in told(tmp_path, content, "supply")
+
+
+B3 = {"id": "B3", "kind": "board"}
+GRID = {"id": "grid", "kind": "source"}
+
+
+def net(node: dict | None = None, link: dict | None = None, **more) -> dict:
+    """A good network with one more node, or with a link between its two nodes."""
+    links = [] if link is None else [{"id": "Q1", "from": "grid", "to": "B3", "kind": "switch"} | link]
+    return {"nodes": [GRID, B3] + ([] if node is None else [{"id": "X", "kind": "load"} | node]), "links": links, **more}
+
+
+WRONG_NETWORK = [
+    ({}, 'the fields "nodes" and "links" must both be there'),
+    ({"nodes": [B3]}, 'the fields "nodes" and "links" must both be there'),
+    (net(zone="B3"), 'the field "zone" is not known here; known are nodes, links.'),
+    (net(node={"colour": "red"}), 'nodes[2]: the field "colour" is not known here; known are id, kind, sort,'),
+    ({"nodes": [B3, {"id": "B4"}], "links": []}, 'nodes[1]: the field "kind" is missing; say source'),
+    ({"nodes": [{"kind": "board"}], "links": []}, 'nodes[0]: the field "id" is missing'),
+    (net(node={"id": "B3"}), 'nodes[2].id: "B3" is the id of nodes[1] too; give each its own id.'),
+    (net(node={"id": ""}), "nodes[2].id: a text needs at least one character"),
+    (net(node={"id": 7}), "nodes[2].id: A text in quotation marks belongs here, not a number."),
+    (net(node={"id": "Q1,Q2"}), 'nodes[2].id: "Q1,Q2" has a comma, which parts ids in lists'),
+    (net(node={"id": "x" * 41}), "nodes[2].id: this has 41 characters and at most 40 are taken"),
+    (net(node={"label": " a"}), "nodes[2].label: a text needs characters that can be seen"),
+    (net(node={"stops": "a\nb"}), "nodes[2].stops: a text needs characters that can be seen"),
+    (net(node={"tell": "Porter"}), "nodes[2].tell: A list in square brackets belongs here, not a text."),
+    (net(node={"tell": ["x"] * 21}), "nodes[2].tell: this list has 21 items and at most 20 are taken"),
+    (net(node={"circuit": "yes"}), "nodes[2].circuit: true or false belongs here, not a text."),
+    (net(node={"sort": "grid"}), "nodes[2].sort: only a source has a sort, and this is of the kind load"),
+    (net(node={"kind": "source", "sort": "sun"}), 'nodes[2].sort: "sun" is not one of grid, second-feeder,'),
+    (net(link={"to": "grid"}), 'links[0].to: "grid" is the other end too'),
+    (net(link={"lockable": "yes"}), "links[0].lockable: true or false belongs here, not a text."),
+    (net(link={"kind": "cable", "lockable": True}), "links[0].lockable: a cable does not part conductors"),
+    (net(link={"kind": "inverter", "lockable": True}), "links[0].lockable: an islanding inverter does not part conductors"),
+    (net(link={"normally": "shut"}), 'links[0].normally: "shut" is not one of open, closed.'),
+    (net(link={"poles": 0}), "links[0].poles: a whole number from 1 to 64 belongs here"),
+    (net(link={"poles": 2.5}), "links[0].poles: a whole number from 1 to 64 belongs here"),
+    (net(link={"poles": ["L1", "L1"]}), 'links[0].poles: "L1" is empty or there twice'),
+    (net(link={"conductors": []}), "links[0].conductors: 1 to 64 conductors belong here, not 0."),
+    (net(link={"from": "B3", "to": "X", "kind": "inlet"}, node={}), "links[0].kind: an inlet needs a source at one end"),
+    ({"nodes": [GRID, B3], "links": [{"id": "a", "from": "grid", "to": "B3", "kind": "tie"}] * 2}, 'links[1].id: "a" is the id of links[0] too'),
+    ({"nodes": [GRID], "links": []}, '--zone: "B3" is not in it; name a node or a link as the network does.'),
+]
+
+
+@pytest.mark.parametrize(("case", "says"), WRONG_NETWORK, ids=range(len(WRONG_NETWORK)))
+def test_what_is_wrong_in_a_network_is_said_with_its_place(case: dict, says: str, tmp_path: Path):
+    """The part by its number, its field, and the fix."""
+    assert told(tmp_path, json.dumps(case), "supply").startswith(says)
+
+
+def test_a_pair_of_csv_files_is_told_apart(tmp_path: Path):
+    """The error names the file and the line. What belongs to the reader itself is in core/tests/it/supply/files.rs."""
+    nodes, links = tmp_path / "nodes.csv", tmp_path / "links.csv"
+    nodes.write_text("id,kind\ngrid,source\nB3,board\n", encoding="utf-8")
+    links.write_text("id,from,to,kind,lockable\nQ1,grid,B3,switch,yes\nQ2,grid,B3,switch,maybe\n", encoding="utf-8")
+    words = ("supply", "check", "--nodes", nodes, "--links", links, "--zone", "B3")
+    done = command(*words)
+    refused(done, 2)
+    assert done.err == f'{links}: line 3, lockable: "maybe" is not one of true, false, yes, no, 1, 0.\n'
+    links.write_text("id,from,to,kind\nQ1,grid,B3,switch\n", encoding="utf-8")
+    nodes.write_text("id,kind\ngrid,source\ngrid,board\n", encoding="utf-8")
+    done = command(*words)
+    refused(done, 2)
+    assert done.err == f'{nodes}: line 3, id: "grid" is the id of line 2 too; give each its own id.\n'
+    nodes.unlink()
+    refused(command(*words), 2, str(nodes), "is not there")
+    refused(command("supply", "check", "--nodes", nodes, "--zone", "B3"), 2, "--links")
+    refused(command("supply", "check", "--zone", "B3"), 2, "NET.json")
+    refused(command("supply", "propose", "/", "--zone", "B3"), 2, "is a folder")
+
+
+def test_a_network_cut_off_anywhere(tmp_path: Path):
+    """A file that ends too early is refused wherever it ends: half a network would hide a source."""
+    whole = json.dumps(net(node={"stops": "lighting 2"}, link={"lockable": True}))
+    for end in range(0, len(whole), 5):
+        done = command("supply", "check", "-", "--zone", "B3", piped=whole[:end])
+        assert (done.code, done.out) == (2, ""), whole[:end]
+
+
+def test_the_schema_of_networks_has_the_fields_and_words_of_the_command(tmp_path: Path):
+    """The schema and the reader name the same fields, and the same words where others are refused."""
+
+    def says(case: dict) -> str:
+        return told(tmp_path, json.dumps(case), "supply")
+
+    for case, schema in [
+        (net(x=1), NETWORK_SCHEMA),
+        (net(node={"x": 1}), NETWORK_SCHEMA["$defs"]["node"]),
+        (net(link={"x": 1}), NETWORK_SCHEMA["$defs"]["link"]),
+    ]:
+        assert set(re.search(r"known are (.*)\.\n", says(case))[1].split(", ")) == set(schema["properties"])
+    node, link = (NETWORK_SCHEMA["$defs"][part]["properties"] for part in ("node", "link"))
+    for case, enum in [
+        (net(node={"kind": "source", "sort": "x"}), node["sort"]["enum"]),
+        (net(link={"normally": "x"}), link["normally"]["enum"]),
+    ]:
+        assert set(re.search(r"is not one of (.*)\.\n", says(case))[1].split(", ")) == set(enum)
+    for case, enum in [(net(node={"kind": "x"}), node["kind"]["enum"]), (net(link={"kind": "x"}), link["kind"]["enum"])]:
+        done = command("supply", "check", "-", "--zone", "B3", "--json", piped=json.dumps(case))
+        [remark] = json.loads(done.out)["remarks"]
+        assert set(re.search(r"known here \((.*?)\)", remark)[1].split(", ")) == set(enum)

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
+use super::office::Exchange;
 use super::shoot::WAITING;
 use super::standing::standing;
 use super::{OpenError, Platform};
@@ -11,7 +12,7 @@ use crate::job::Job;
 use crate::job::gate::Gate;
 use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::cx::{Act, Look, TagKnown};
+use crate::screens::cx::{Act, ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Errand, Filled, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
@@ -53,6 +54,8 @@ pub struct Inner {
     pub(super) stale: bool,
     /// Counts what changed by itself: a shell that sees it grow draws the screen again.
     pub(super) stirred: u64,
+    /// How the exchange with the office stands.
+    pub(crate) exchange: Exchange,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
     pub(super) wanted: Option<(String, EntryId, EntryId)>,
     /// The token of a scan under way; it ends when the person goes elsewhere.
@@ -90,6 +93,7 @@ impl Inner {
             notice: None,
             stale: false,
             stirred: 0,
+            exchange: Exchange::default(),
             wanted: None,
             scanning: None,
             store,
@@ -106,6 +110,7 @@ impl Inner {
         }
         let local = |name: &str| inner.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
+        inner.exchange.has_office = inner.office().is_some();
         inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
         inner.load_drafts();
@@ -400,6 +405,10 @@ impl Inner {
             Route::Tag(tag) => self.known(tag),
             _ => TagKnown::default(),
         };
+        let exchange = match self.route {
+            Route::Home | Route::Office => self.exchange_known(),
+            _ => ExchangeKnown::default(),
+        };
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -407,6 +416,7 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            exchange: &exchange,
             office: self.store.office_reached(),
             tag: &tag,
             cut: cut.as_ref(),
@@ -459,6 +469,13 @@ impl Inner {
     }
 }
 
+/// Takes an entry about a site's network into the networks.
+fn draw(sites: &mut BTreeMap<EntryId, Drawn>, entry: &Entry) {
+    if let (Some(site), None) = (entry.body.site, entry.body.job) {
+        sites.entry(site).or_default().extend(entry);
+    }
+}
+
 /// Whether this may stand beside the other drafts of a screen.
 pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: &str) -> bool {
     // A signature is given for one act by one person: it must never stand there for the next.
@@ -466,11 +483,4 @@ pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: 
         && field.len() <= 100
         && value.len() <= MAX_DRAFT
         && (drafts.len() < 100 || drafts.contains_key(field))
-}
-
-/// Takes an entry about a site's network into the networks.
-fn draw(sites: &mut BTreeMap<EntryId, Drawn>, entry: &Entry) {
-    if let (Some(site), None) = (entry.body.site, entry.body.job) {
-        sites.entry(site).or_default().extend(entry);
-    }
 }

@@ -107,7 +107,7 @@ impl Inner {
         }
     }
 
-    pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+    pub(crate) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
         photos::load(&self.store.folder.join("photos"), sha256)
     }
 }

@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::inner::{Inner, draft_fits};
+use super::office::Exchange;
 use super::{OpenError, Platform, photos, scan, shoot};
 use crate::journal::EntryId;
 use crate::screens::Route;
@@ -16,13 +17,13 @@ use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
 use crate::store::{DATABASE, Store};
 
 /// The field app, at work or set aside.
-pub(super) enum Stand {
+pub(crate) enum Stand {
     Open(Box<Inner>),
     Suspended(Box<Suspended>),
 }
 
 /// What is left in memory while the journal is closed.
-pub(super) struct Suspended {
+pub(crate) struct Suspended {
     folder: PathBuf,
     platform: Arc<dyn Platform>,
     /// The last entry of this device: a journal without it is another one.
@@ -36,11 +37,21 @@ pub(super) struct Suspended {
     drafts: BTreeMap<String, String>,
     notice: Option<Notice>,
     stirred: u64,
+    /// An office that is to be joined, among others.
+    exchange: Exchange,
     wanted: Option<(String, EntryId, EntryId)>,
     scanning: Option<String>,
 }
 
 impl Stand {
+    /// The journal, if it is open; the error is a sentence for the person.
+    pub fn open(&mut self) -> Result<&mut Inner, String> {
+        match self {
+            Stand::Open(inner) => Ok(inner),
+            Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
+        }
+    }
+
     pub(super) fn screen(&mut self) -> Screen {
         match self {
             Stand::Open(inner) => inner.screen(),
@@ -94,14 +105,6 @@ impl Stand {
         }
     }
 
-    /// What is behind it, if it is open; otherwise a sentence.
-    pub(super) fn inner(&mut self) -> Result<&mut Inner, String> {
-        match self {
-            Stand::Open(inner) => Ok(inner),
-            Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
-        }
-    }
-
     /// Closes the journal.
     pub(super) fn suspend(&mut self) {
         if let Stand::Open(inner) = self {
@@ -135,6 +138,7 @@ impl Suspended {
             drafts: inner.drafts.clone(),
             notice: inner.notice.clone(),
             stirred: inner.stirred,
+            exchange: inner.exchange.clone(),
             wanted: inner.wanted.clone(),
             scanning: inner.scanning.clone(),
         }
@@ -163,6 +167,8 @@ impl Suspended {
         let went_on = u64::from(inner.head.id != self.head);
         inner.turn = self.screen.turn + went_on;
         inner.stirred = self.stirred + went_on;
+        let has_office = inner.exchange.has_office;
+        inner.exchange = Exchange { has_office, running: false, ..self.exchange.clone() };
         inner.notice.clone_from(&self.notice);
         inner.wanted.clone_from(&self.wanted);
         inner.scanning.clone_from(&self.scanning);

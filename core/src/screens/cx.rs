@@ -23,6 +23,21 @@ pub struct TagKnown {
     pub jobs: Vec<Job>,
 }
 
+/// How the exchange with the office stands.
+#[derive(Default)]
+pub struct ExchangeKnown {
+    /// What the office is called, and where it is.
+    pub office: Option<(String, String)>,
+    /// Entries of this device that it does not have yet.
+    pub unsent: u64,
+    /// Entries of this device that are kept aside there.
+    pub aside_there: usize,
+    /// Entries of others that are kept aside here.
+    pub aside_here: Vec<crate::store::Aside>,
+    /// What the thread does and did.
+    pub now: crate::app::office::Exchange,
+}
+
 /// What a screen may see.
 pub struct Look<'a> {
     /// People, sites, instruments.
@@ -37,6 +52,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// How the exchange stands, on the first screen and its own.
+    pub exchange: &'a ExchangeKnown,
     /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
     pub office: Option<i64>,
     /// What is known of the tag, on its screen only.
@@ -49,6 +66,41 @@ pub struct Look<'a> {
     pub held: &'a [Held],
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
+}
+
+/// What a look from outside any device has nothing of.
+#[derive(Default)]
+pub struct Nothing {
+    drafts: BTreeMap<String, String>,
+    exchange: ExchangeKnown,
+    tag: TagKnown,
+    drawn: Drawn,
+}
+
+impl<'a> Look<'a> {
+    /// As the office looks at a job: nobody has a device in hand, and nothing is typed.
+    pub fn from_office(
+        world: &'a World,
+        nothing: &'a Nothing,
+        now: i64,
+        entries: &'a [crate::journal::Entry],
+    ) -> Look<'a> {
+        Look {
+            world,
+            acting: None,
+            drafts: &nothing.drafts,
+            now,
+            zone: 0,
+            locks: &[],
+            exchange: &nothing.exchange,
+            office: None,
+            tag: &nothing.tag,
+            cut: None,
+            drawn: &nothing.drawn,
+            held: &[],
+            entries,
+        }
+    }
 }
 
 impl Look<'_> {

@@ -56,6 +56,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     };
     page.button("Scan a tag", "scan");
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
+    page.row("Office", super::office::in_short(look), go(Route::Office));
     for (site, name) in look.world.sites.iter().take(MOST_SITES) {
         page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));
     }

@@ -18,6 +18,8 @@ pub enum Route {
     NewJob,
     /// All locks that are on.
     Board,
+    /// The office, and what is not there yet.
+    Office,
     /// Scan a tag, or type it.
     Scan,
     /// What this device knows of a tag.
@@ -58,7 +60,7 @@ impl Route {
         match *self {
             Route::Home => None,
             Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => Some(Route::Home),
-            Route::Job(_) | Route::Network(_) => Some(Route::Home),
+            Route::Job(_) | Route::Network(_) | Route::Office => Some(Route::Home),
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
@@ -73,7 +75,7 @@ impl Route {
     pub fn job(&self) -> Option<EntryId> {
         match *self {
             Route::Home | Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => None,
-            Route::Network(_) | Route::NewNode(_) | Route::NewLink(_) | Route::Part(..) => None,
+            Route::Network(_) | Route::NewNode(_) | Route::NewLink(_) | Route::Part(..) | Route::Office => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
@@ -97,6 +99,7 @@ impl fmt::Display for Route {
             Route::People => f.write_str("/people"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
+            Route::Office => f.write_str("/office"),
             Route::Scan => f.write_str("/scan"),
             Route::Tag(tag) => write!(f, "/tag/{tag}"),
             Route::PointTags(job, point) => write!(f, "/job/{job}/tags/{point}"),
@@ -127,6 +130,7 @@ impl FromStr for Route {
             ["people"] => Route::People,
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
+            ["office"] => Route::Office,
             ["scan"] => Route::Scan,
             ["tag", tag] => Route::Tag(tag.parse().map_err(|_| ())?),
             ["job", job, "tags", point] => Route::PointTags(id(job)?, id(point)?),

@@ -152,7 +152,8 @@ impl<L: Fn(&[bool]) -> usize> Search<'_, L> {
         }
         let side = flow.side(ZONE);
         let within: Vec<bool> = number.iter().map(|n| side[*n as usize]).collect();
-        let next = (0..within.len() as u32).filter(|i| within[*i as usize] && !inside.contains(i)).collect();
+        let decided = island_set(within.len(), &inside);
+        let next = (0..within.len() as u32).filter(|i| within[*i as usize] && !decided[*i as usize]).collect();
         self.weigh(within);
         self.open.push(Reverse(State { locks, low, inside, outside, next }));
     }

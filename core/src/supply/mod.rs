@@ -5,13 +5,14 @@
 //! "cut" is about this network as people drew it, so the question for other sources stays a person's to answer.
 //!
 //! Here are pure functions over a [`Network`]: no journal, no clock, no files. Start at [`check`]; then [`propose`], which finds the points
-//! to lock, [`restore`], [`touched`] and [`draw`]. Files are read and written in [`files`].
+//! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`]. A site's network as its journal tells it is
+//! [`Drawn`], a job beside it [`Cut`].
 
 mod check;
-pub mod draw;
-// files
 mod cut;
+pub mod draw;
 mod drawn;
+pub mod files;
 pub mod flow;
 mod front;
 mod islands;

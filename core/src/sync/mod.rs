@@ -2,7 +2,13 @@
 //!
 //! Promises: an exchange only adds, nothing here is changed or taken away by what comes in; what comes in is checked as if it came from
 //! nobody; no call of a screen waits for the network; whatever goes wrong, the next try is always set. Start at [`rules`], which decides;
-//! [`office`] talks.
+//! `office` talks, `run` does the exchange, `worker` is the thread.
 
 pub mod cases;
+pub(crate) mod office;
 pub mod rules;
+mod run;
+pub mod wire;
+pub(crate) mod worker;
+
+pub use run::Done;

@@ -173,3 +173,15 @@ fn a_journal_that_went_on_is_read_again() {
     device
         .play(&field, "tap In hand: Mara Lind\nsee Otto Reis\nfill Name = Ada Moor\ntap Add this person\nsee Ada Moor");
 }
+
+/// An office that could not be reached yet is still to be joined.
+#[test]
+fn an_office_is_joined_all_the_same() {
+    let (_folder, _device, field) = begun(&[PEOPLE]);
+    // Nothing listens there.
+    field.join("stillbar-enrol:1:http://127.0.0.1:9:0123456789").unwrap();
+    field.suspend();
+    assert!(field.exchange().is_none());
+    field.resume().unwrap();
+    assert!(matches!(field.exchange(), Some(Err(_))));
+}

@@ -16,5 +16,6 @@ mod order;
 mod pictures;
 mod read;
 mod replay;
+mod supply;
 mod tag;
 mod tags;

@@ -6,6 +6,7 @@ use stillbar_core::parts::{Drawing, Ink, Shape};
 /// Wider than this a drawing's letters are too small to read on a phone: it can be made larger, and moved about.
 const WIDE: f32 = 400.0;
 
+/// A drawing on a page; `label` says what it shows.
 pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
     let (w, h) = (length(drawn.width), length(drawn.height));
     html! {
@@ -13,11 +14,7 @@ pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
             // What scrolls can be reached by the keyboard.
             div .sheet[drawn.width > WIDE] tabindex=[(drawn.width > WIDE).then_some("0")] {
                 svg #(id) role="img" aria-label=(label) viewBox={ "0 0 " (w) " " (h) } {
-                    @for shape in &drawn.shapes {
-                        // A dark conductor on dark paper, or the other way round, is told from it by a rim.
-                        @if rimmed(ink_of(shape)) { (paint(shape, "rim", 1.0 + drawn.width.abs() / 200.0)) }
-                        (paint(shape, ink(ink_of(shape)), 0.0))
-                    }
+                    (shapes(drawn))
                 }
             }
             @if drawn.width > WIDE {
@@ -26,6 +23,17 @@ pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
                     button type="button" data-zoom="1" { "Larger" }
                 }
             }
+        }
+    }
+}
+
+/// What is inside the SVG.
+pub fn shapes(drawn: &Drawing) -> Markup {
+    html! {
+        @for shape in &drawn.shapes {
+            // A dark conductor on dark paper, or the other way round, is told from it by a rim.
+            @if rimmed(ink_of(shape)) { (paint(shape, "rim", 1.0 + drawn.width.abs() / 200.0)) }
+            (paint(shape, ink(ink_of(shape)), 0.0))
         }
     }
 }

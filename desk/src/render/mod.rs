@@ -3,7 +3,7 @@
 //! Ids: a block keeps its own; what belongs to it gets that id and a suffix after `:`; the shell's own begin `shell-`.
 
 mod ask;
-mod drawing;
+pub mod drawing;
 mod flow;
 mod media;
 mod sign;

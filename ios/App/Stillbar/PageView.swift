@@ -49,6 +49,7 @@ struct PageView: View {
     private func part(_ part: Part) -> some View { PartView(part: part, form: form, shell: shell) }
 
     private func say() {
-        if case .box(let box)? = page.notice?.kind { AccessibilityNotification.Announcement(box.said).post() }
+        // The camera's panel says it itself.
+        if shell.panel == nil, case .box(let box)? = page.notice?.kind { AccessibilityNotification.Announcement(box.said).post() }
     }
 }

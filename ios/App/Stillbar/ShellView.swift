@@ -18,6 +18,12 @@ struct ShellView: View {
         .frame(maxWidth: .infinity, maxHeight: .infinity)
         .background(Color(.paper).ignoresSafeArea())
         .foregroundStyle(Color(.ink))
+        .task {
+            while !Task.isCancelled {
+                await shell.watch()
+                try? await Task.sleep(for: .seconds(2))
+            }
+        }
         .fullScreenCover(isPresented: .constant(shell.panel != nil)) {
             if let panel = shell.panel { CameraView(panel: panel, shell: shell).id(ObjectIdentifier(panel.camera)) }
         }

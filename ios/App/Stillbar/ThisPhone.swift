@@ -1,9 +1,19 @@
 import AVFoundation
+import Network
 import StillbarKit
 import UIKit
 
 /// Rings, shares and buzzes; lends its camera.
 final class ThisPhone: Phone {
+    private let link = NWPathMonitor()
+
+    init() { link.start(queue: .global(qos: .utility)) }
+
+    var hasFreeLink: Bool {
+        let path = link.currentPath
+        return path.status == .satisfied && !path.isExpensive && !path.isConstrained
+    }
+
     func ring(_ number: String) {
         // A tablet without a telephone does nothing: the number is on the screen.
         guard let url = URL(string: "tel:" + number.filter { "+0123456789".contains($0) }) else { return }

@@ -37,6 +37,15 @@ import StillbarCore
     func resume() async throws {
         try await call { try $0.resume() }
     }
+
+    /// Lets the core do what can wait, on another thread: it may wait for the network, and a tap must not wait for it. True if there is
+    /// more to do.
+    func tend() async throws -> Bool {
+        let field = try await call { $0 }
+        return await withCheckedContinuation { done in
+            DispatchQueue.global(qos: .utility).async { done.resume(returning: field.tend()) }
+        }
+    }
 }
 
 /// Touched on the core's thread only.

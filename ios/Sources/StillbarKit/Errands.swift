@@ -28,7 +28,9 @@ extension Shell {
             case .ring(let number): phone.ring(number)
             case .share(let title, let text): phone.share(title: title, text: text)
             case .buzz: phone.buzz()
-            case .takePhoto, .scanTag: pending = errand
+            case .takePhoto, .scanTag:
+                if errand != pending { closePanel() }
+                pending = errand
             }
         }
         await look()
@@ -75,10 +77,12 @@ extension Shell {
     /// One frame: the answer says whether to go on.
     private func frame(_ errand: Errand, _ frame: Outcome) async {
         guard let token = errand.token else { return }
-        let answer = try? await core.call { field in (field.deliver(token: token, outcome: frame), field.screen().notice?.text) }
-        guard let (wanted, notice) = answer, pending == errand else { return }
+        let answer = try? await core.call { field in (field.deliver(token: token, outcome: frame), field.screen()) }
+        guard let (wanted, next) = answer, pending == errand else { return }
         if wanted.contains(errand) {
-            if let notice { panel?.said = notice }
+            // What it said of this frame stands below the panel, too.
+            if next.turn != screen?.turn { show(next) }
+            if let notice = next.notice { panel?.said = notice.text }
         } else {
             pending = nil
             closePanel()

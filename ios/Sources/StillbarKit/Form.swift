@@ -5,6 +5,8 @@ import StillbarCore
 /// What the person gave on one screen. Every change goes on as a draft at once, so that nothing typed is lost with the process; the
 /// whole goes along with the next act.
 @MainActor @Observable public final class Form {
+    /// Counts what was given, so that nothing is shown over it.
+    @ObservationIgnored private(set) var changes = 0
     /// By field, in the order of the screen.
     private var values: [(field: String, value: String)] = []
     // Of a reading in volts and an answer the number counts.
@@ -87,6 +89,7 @@ import StillbarCore
         let (x, y) = (Form.within(spot.x, Sketch.Figure.across), Form.within(spot.y, Sketch.Figure.down))
         if !begins, hypot(Double(x - last.x), Double(y - last.y)) < 4 { return }
         last = (x, y)
+        changes += 1
         drawn[field] = strokes + (strokes.isEmpty ? "" : begins ? ";" : " ") + "\(x),\(y)"
     }
 
@@ -125,6 +128,7 @@ import StillbarCore
     private func set(_ field: String, _ value: String) {
         guard let at = values.firstIndex(where: { $0.field == field }), values[at].value != value else { return }
         values[at].value = value
+        changes += 1
         draft(field, value)
     }
 }

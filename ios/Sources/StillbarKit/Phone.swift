@@ -5,6 +5,8 @@ import Foundation
     func ring(_ number: String)
     func share(title: String, text: String)
     func buzz()
+    /// Whether the link there is now costs nothing.
+    var hasFreeLink: Bool { get }
     /// Whether the camera may be used; the person is asked the first time.
     func mayUseCamera() async -> Bool
     /// A camera for one look.

@@ -23,6 +23,8 @@ import StillbarCore
     /// Whether the app is in the background.
     @ObservationIgnored private(set) var away = true
     @ObservationIgnored private var acting = false
+    /// How often something had changed by itself when it was asked last.
+    @ObservationIgnored private var stirred: UInt64?
 
     /// The copies that are shown are so wide or high.
     nonisolated private static let small = ".320.jpg"
@@ -59,6 +61,7 @@ import StillbarCore
         away = false
         do {
             try await core.resume()
+            goodTime()
             await call { _ in [] }
         } catch {
             trouble = sentence(error)
@@ -72,14 +75,45 @@ import StillbarCore
         await core.suspend()
     }
 
-    /// Lets the core do what can wait, until it has nothing left or the task is cancelled. True if there is more to do.
+    /// Shows what changed without a tap, such as a lock that another phone told of. To be asked every second or two.
+    public func watch() async {
+        guard let form, !away, !acting, panel == nil, trouble == nil else { return }
+        let (known, before) = (stirred, form.changes)
+        let answer = try? await core.call { field in
+            let now = field.stirred()
+            return (now, now == known || known == nil ? nil : field.screen())
+        }
+        guard let (now, next) = answer else { return }
+        // Never over what is being typed or done meanwhile: then the next time.
+        guard !away, !acting, panel == nil, self.form === form, form.changes == before else { return }
+        stirred = now
+        if let next { show(next) }
+    }
+
+    /// The system woke the app, or it is a quiet moment: lets the core do what can wait, until nothing is left or the task is cancelled.
+    /// True if there is more to do.
     public func tend() async -> Bool {
-        var more = true
         // What cannot be opened now is tried another time.
-        guard (try? await core.resume()) != nil else { return more }
-        while more && !Task.isCancelled { more = (try? await core.call { $0.tend() }) ?? false }
-        if away { await core.suspend() }
+        guard (try? await core.resume()) != nil else { return true }
+        goodTime()
+        var more = true
+        await withTaskCancellationHandler {
+            while more && !Task.isCancelled { more = (try? await core.tend()) ?? false }
+        } onCancel: {
+            // The network may keep the core waiting for longer than the system does.
+            Task { await self.sleepAgain() }
+        }
+        await sleepAgain()
         return more
+    }
+
+    private func sleepAgain() async {
+        if away { await core.suspend() }
+    }
+
+    private func goodTime() {
+        let free = phone.hasFreeLink
+        core.tell { $0.goodTime(freeLink: free) }
     }
 
     /// Calls the core, shows its screen, and runs the errands that came back.
@@ -95,7 +129,7 @@ import StillbarCore
         }
     }
 
-    private func show(_ next: Screen) {
+    func show(_ next: Screen) {
         // If nothing happened meanwhile, what was given stays, a signature too.
         let same = screen?.route == next.route && screen?.turn == next.turn
         trouble = nil

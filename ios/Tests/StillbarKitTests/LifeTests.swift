@@ -149,6 +149,44 @@ import Testing
         #expect(await rig.shell.tend())
     }
 
+    /// A core in which something changes by itself, as the exchange with an office does it.
+    private final class Stirring: Field, @unchecked Sendable {
+        nonisolated(unsafe) static var count: UInt64 = 0
+        /// What the person does while the core is asked.
+        nonisolated(unsafe) static var meanwhile: @Sendable @MainActor () -> Void = {}
+
+        override func stirred() -> UInt64 {
+            DispatchQueue.main.sync { MainActor.assumeIsolated { Stirring.meanwhile() } }
+            return Stirring.count
+        }
+    }
+
+    @Test func whatChangedByItselfIsShownButNeverOverAHandThatTypes() async throws {
+        let rig = try await planned()
+        let journal = rig.journal
+        await rig.shell.leave()
+        let device = rig.device
+        let shell = Shell(core: Core { Stirring(unsafeFromHandle: try Field.open(folder: journal.path, platform: device).uniffiCloneHandle()) }, phone: rig.phone)
+        await shell.come()
+        await shell.watch()
+        // Something happens that no tap here has done.
+        let elsewhere = { @Sendable (field: Field) -> Void in _ = field.act(turn: nil, action: "go /", input: []) }
+        await shell.watch()
+        let before = shell.screen
+        try await shell.core.call(elsewhere)
+        await shell.watch()
+        #expect(shell.screen == before)
+        Stirring.count += 1
+        let form = try #require(shell.form)
+        let typed = try #require(shell.page?.parts.lazy.compactMap { if case .field(let field) = $0.kind { field } else { nil } }.first)
+        Stirring.meanwhile = { form.type("Half a sente", in: typed) }
+        await shell.watch()
+        #expect(shell.screen == before && shell.form === form)
+        Stirring.meanwhile = {}
+        await shell.watch()
+        #expect(shell.screen?.title == "Jobs")
+    }
+
     /// The system may wake the app for this alone.
     @Test func aQuietMomentBeforeTheFirstLook() async throws {
         let rig = try await planned()

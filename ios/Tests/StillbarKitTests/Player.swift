@@ -120,7 +120,7 @@ import StillbarCore
 
     /// The text form of a screen has marks of its own; on the page the same words stand with other punctuation.
     private func plain(_ text: String) -> String {
-        text.filter { !"[]>.#".contains($0) }.split(whereSeparator: \.isWhitespace).joined(separator: " ")
+        text.replacing("[deviation] ", with: "").filter { !"[]>.#".contains($0) }.split(whereSeparator: \.isWhitespace).joined(separator: " ")
     }
 }
 

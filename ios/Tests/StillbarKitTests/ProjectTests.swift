@@ -16,8 +16,9 @@ struct ProjectTests {
         #expect(permitted.count == 1 && permitted.allSatisfy { app.contains("\"\($0)\"") })
         #expect(info["UIBackgroundModes"] as? [String] == ["fetch"])
         #expect((info["NSCameraUsageDescription"] as? String)?.isEmpty == false)
-        // The camera, and nothing else that needs a reason.
-        #expect(info.keys.filter { $0.hasSuffix("UsageDescription") } == ["NSCameraUsageDescription"])
+        // The camera and an office on the same network, and nothing else that needs a reason.
+        let reasons = info.keys.filter { $0.hasSuffix("UsageDescription") }
+        #expect(Set(reasons) == ["NSCameraUsageDescription", "NSLocalNetworkUsageDescription"])
     }
 
     /// Readable in the background from the first unlock after a start, and not before.

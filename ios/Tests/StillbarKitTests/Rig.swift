@@ -114,6 +114,7 @@ final class TestDevice: Platform, @unchecked Sendable {
 /// Keeps what it was asked to do.
 @MainActor final class TestPhone: Phone {
     var mayUse = true
+    var hasFreeLink = false
     /// Runs while the person is asked for the camera.
     var whileAsked: () async -> Void = {}
     private(set) var asked = 0

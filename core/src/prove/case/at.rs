@@ -1,7 +1,8 @@
 //! A value together with its place in the file: every error of the reader begins with that place.
 
 use super::CaseError;
-use super::node::{Node, quoted};
+use super::node::Node;
+use crate::json::quoted;
 
 /// The highest voltage that the formats take, in volts; IEC 61243-3 ends at 1500 V DC.
 const MAX_VOLTS: f64 = 2000.0;

@@ -5,6 +5,7 @@ use std::fmt;
 use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
 use super::{CaseError, MAX_BYTES};
+use crate::json::{self, TWICE, quoted};
 
 /// One value.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,16 +35,7 @@ impl Node {
             });
         }
         serde_json::from_str(text).map_err(|error| {
-            let place = format!("line {}, column {}", error.line(), error.column());
-            let told = error.to_string();
-            let why = told.split(" at line ").next().unwrap_or(&told);
-            let say = match why.strip_prefix(TWICE) {
-                Some(key) => format!("the field {key} is there twice; keep the one that is true."),
-                None if why.starts_with("recursion limit") => {
-                    "lists inside lists go too deep; keep to the format.".into()
-                }
-                None => format!("this is not JSON ({why}); correct it here."),
-            };
+            let (place, say) = json::fault(&error);
             CaseError { place, say }
         })
     }
@@ -59,14 +51,6 @@ impl Node {
             Node::Map(_) => "an object in braces",
         }
     }
-}
-
-const TWICE: &str = "twice: ";
-
-/// A field name as far as it fits in a sentence.
-pub(super) fn quoted(text: &str) -> String {
-    let short: String = text.chars().take(24).map(|c| if c.is_control() { '?' } else { c }).collect();
-    if text.chars().count() > 24 { format!("\"{short}…\"") } else { format!("\"{short}\"") }
 }
 
 impl<'de> Deserialize<'de> for Node {

@@ -1,10 +1,11 @@
 //! From the tree to a [`Case`]: each field by itself, then what contradicts what.
 
 use super::at::{At, Fields};
-use super::node::{Node, quoted};
+use super::node::Node;
 use super::{
     Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
 };
+use crate::json::quoted;
 use crate::prove::conductors::{MAX, NAME};
 use crate::prove::{Conductor, Earthing, Order, Role};
 

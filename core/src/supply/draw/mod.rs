@@ -1,8 +1,8 @@
 //! A single-line diagram of a network, and the same in words.
 //!
 //! Sources are on top, each part below what feeds it; loads that hang on one board alone are listed below it. Position, lock and an uncovered
-//! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: [`tree`] says what hangs
-//! below what, [`place`] where it is, [`paint`] and [`symbol`] draw it, [`words`] says it.
+//! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: `tree` says what hangs
+//! below what, `place` where it is, `paint` and `symbol` draw it, `words` says it.
 
 mod paint;
 mod place;
@@ -21,6 +21,8 @@ use crate::screens::parts::Drawing;
 
 /// The most nodes in one drawing; of a larger network the part nearest to the work zone is drawn.
 pub const MAX_DRAWN: usize = 80;
+/// The most links in one drawing.
+pub const MAX_DRAWN_LINKS: usize = 240;
 
 /// What a drawing shows beside the network. All of it may be empty.
 #[derive(Debug, Clone, Default)]
@@ -49,9 +51,9 @@ struct Scene<'a> {
     network: &'a Network,
     /// The nodes drawn, in the network's order.
     nodes: Vec<usize>,
-    /// The links between them.
+    /// The links that are drawn between them.
     links: Vec<usize>,
-    /// For each node of the network, how many of its links lead to what is not drawn.
+    /// For each node of the network, how many of its links are not drawn.
     more: Vec<usize>,
     closed: Vec<bool>,
     /// Locked, and the lock counts.
@@ -73,8 +75,6 @@ impl<'a> Scene<'a> {
         let states: States = shown.states.iter().filter(|(id, _)| network.link(id).is_some()).cloned().collect();
         let closed = closed(network, &states).unwrap_or_default();
         let closed = closed.iter().zip(&locks.stops).map(|(closed, locked)| *closed && !locked).collect();
-        let on_paths: HashSet<&str> =
-            shown.check.iter().flat_map(|c| &c.paths).flat_map(|p| &p.way).map(String::as_str).collect();
         // A node and a link may have one id: on a path they stand in turn, so those of links are the odd ones.
         let of_kind = |odd: usize| -> HashSet<&str> {
             let ways = shown.check.iter().flat_map(|c| &c.paths).map(|p| &p.way);
@@ -86,14 +86,12 @@ impl<'a> Scene<'a> {
         };
         let path_nodes = number(node_ids, &mut network.nodes().iter().map(|n| &n.id));
         let path_links = number(link_ids, &mut network.links().iter().map(|l| &l.id));
-        debug_assert!(on_paths.len() <= path_nodes.len() + path_links.len());
 
         let nodes = chosen(network, &zone, &path_nodes);
-        let drawn: HashSet<usize> = nodes.iter().copied().collect();
-        let links = (0..network.links().len()).filter(|l| network.ends(*l).iter().all(|e| drawn.contains(e))).collect();
-        let mut more = vec![0; network.nodes().len()];
-        for &node in &nodes {
-            more[node] = network.around(node).iter().filter(|s| !drawn.contains(&(s.to as usize))).count();
+        let links = between(network, &nodes, |link| path_links.contains(&link) || locks.given[link]);
+        let mut more: Vec<usize> = (0..network.nodes().len()).map(|node| network.around(node).len()).collect();
+        for end in links.iter().flat_map(|link| network.ends(*link)) {
+            more[end] -= 1;
         }
         let (locked, given) = (locks.stops, locks.given);
         Scene { network, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
@@ -103,6 +101,25 @@ impl<'a> Scene<'a> {
     fn is_part(&self) -> bool {
         self.nodes.len() < self.network.nodes().len()
     }
+}
+
+/// The links to draw between these nodes, in the network's order: all, or first what matters, then what joins two parts that nothing joined
+/// yet, then others.
+fn between(network: &Network, nodes: &[usize], matters: impl Fn(usize) -> bool) -> Vec<usize> {
+    let drawn: HashSet<usize> = nodes.iter().copied().collect();
+    let mut links: Vec<usize> =
+        (0..network.links().len()).filter(|l| network.ends(*l).iter().all(|e| drawn.contains(e))).collect();
+    if links.len() > MAX_DRAWN_LINKS {
+        let mut joined: HashSet<[usize; 2]> = HashSet::new();
+        links.sort_by_cached_key(|link| {
+            let mut ends = network.ends(*link);
+            ends.sort_unstable();
+            (!matters(*link), !joined.insert(ends), *link)
+        });
+        links.truncate(MAX_DRAWN_LINKS);
+        links.sort_unstable();
+    }
+    links
 }
 
 /// The nodes to draw: all, or the zone, the uncovered paths, and what is nearest to them.

@@ -97,7 +97,7 @@ impl Paint<'_> {
         self.symbol(link, Along { x, y: symbol, right: false });
         let lines = link_lines(self.scene, link);
         let top = symbol + LONG / 2.0 - LINE * lines.len() as f32 / 2.0 + 10.0;
-        self.link_texts(link, &lines, x + 15.0, top);
+        self.link_texts(link, &lines, x + 13.0, top);
     }
 
     fn symbol(&mut self, link: usize, along: Along) {
@@ -260,7 +260,7 @@ impl Paint<'_> {
                 self.line(Some(link), (from + LONG, y), (end, y));
                 self.symbol(link, Along { x: from, y, right: true });
                 let lines = link_lines(self.scene, link);
-                self.left(riser + 6.0, y - 13.0, SMALL, &lines[0], Ink::Ink);
+                self.left(riser + 6.0, y - 14.0, SMALL, &lines[0], Ink::Ink);
                 let rest: Vec<String> = [String::new()].into_iter().chain(lines[1..].iter().cloned()).collect();
                 self.link_texts(link, &rest, riser + 6.0, y + 20.0 - LINE);
             }
@@ -304,7 +304,7 @@ impl Paint<'_> {
 /// Where a source's symbol stands: above the one line that leaves it, or in the middle.
 fn stem(item: &Item, left: f32, right: f32) -> f32 {
     let middle = item.at.0 + item.own.0 / 2.0;
-    if right < left { middle } else { middle.clamp(left, right).clamp(item.at.0 + 18.0, item.at.0 + item.own.0 - 18.0) }
+    if right < left { middle } else { middle.clamp(left, right) }
 }
 
 fn bar(x1: f32, x2: f32, y: f32, thick: f32) -> Shape {

@@ -10,12 +10,13 @@ pub const EDGE: f32 = 16.0;
 const LANE: f32 = 14.0;
 /// A drawing is at least this wide: the width of a small phone.
 const LEAST: f32 = 360.0;
-/// How often the order is gone through for a better one.
+/// How often the order is gone through for a better one, and with how many parts at most: it takes time with the square of them.
 const PASSES: usize = 6;
+const SORTED: usize = 500;
 
 /// Changes the order of blocks beside each other as long as that shortens what runs sideways.
 pub fn order(plan: &mut Plan) {
-    if plan.sideways.is_empty() {
+    if plan.sideways.is_empty() || plan.items.len() > SORTED {
         return;
     }
     let mut best = reach(plan);

@@ -16,7 +16,7 @@ pub struct Along {
 }
 
 impl Along {
-    /// The point `u` along the line and `v` to its left hand side (down lines: to the right on paper).
+    /// The point `u` along the line and `v` across it: to the right of a line down, above a line to the right.
     fn at(self, u: f32, v: f32) -> (f32, f32) {
         if self.right { (self.x + u, self.y - v) } else { (self.x + v, self.y + u) }
     }
@@ -78,14 +78,15 @@ pub fn link(scene: &Scene, link: usize, along: Along, shapes: &mut Vec<Shape>) {
                 // A bar across the gap.
                 shapes.push(along.block(4.0, 24.0, 4.0, true, Ink::Ink));
             } else {
-                // The blade stands away from its contact.
-                shapes.push(along.line((22.0, 0.0), (6.0, 11.0), 3.0));
+                // The blade stands away from its contact, and from the texts.
+                let away = if along.right { 9.0 } else { -11.0 };
+                shapes.push(along.line((22.0, 0.0), (6.0, away), 3.0));
                 shapes.push(along.line((6.0, -5.0), (6.0, 5.0), 2.0));
             }
             match kind {
                 LinkKind::Inlet => shapes.extend([-4.0, 4.0].map(|v| along.line((-6.0, v), (1.0, v), 2.0))),
                 LinkKind::Changeover => shapes.push(along.circle(24.0, 4.0, closed)),
-                LinkKind::Tie => shapes.push(along.line((14.0, -8.0), (14.0, -2.0), 2.0)),
+                LinkKind::Tie => shapes.push(along.line((22.0, -5.0), (22.0, 5.0), 2.0)),
                 _ => {}
             }
         }

@@ -1,6 +1,6 @@
 //! What hangs below what: a tree from the sources down, and the links that are left over.
 
-use std::collections::{HashMap, VecDeque};
+use std::collections::{HashMap, HashSet, VecDeque};
 
 use super::Scene;
 use super::text::{NAME, SMALL, short, width, wrap};
@@ -84,7 +84,7 @@ pub fn plan(scene: &Scene) -> Plan {
     let parents = parents(scene);
     let mut plan = Plan { items: Vec::new(), roots: Vec::new(), sideways: Vec::new() };
     let mut item_of: HashMap<usize, usize> = HashMap::new();
-    let mut used: Vec<usize> = Vec::new();
+    let mut used: HashSet<usize> = HashSet::new();
     // Parents come before their children in this order.
     for &(node, parent) in &parents {
         let Some((link, above)) = parent else {
@@ -93,7 +93,7 @@ pub fn plan(scene: &Scene) -> Plan {
             item_of.insert(node, item);
             continue;
         };
-        used.push(link);
+        used.insert(link);
         let parent = item_of[&above];
         if is_leaf(scene, node) {
             let list = plan.items[parent]
@@ -180,7 +180,7 @@ type Hangs = (usize, Option<(usize, usize)>);
 fn parents(scene: &Scene) -> Vec<Hangs> {
     let nodes = scene.network.nodes();
     let mut hangs: Vec<Hangs> = Vec::new();
-    let mut seen: HashMap<usize, ()> = HashMap::new();
+    let mut seen: HashSet<usize> = HashSet::new();
     let sources: Vec<usize> =
         scene.nodes.iter().copied().filter(|node| nodes[*node].kind == NodeKind::Source).collect();
     let outside =
@@ -188,16 +188,15 @@ fn parents(scene: &Scene) -> Vec<Hangs> {
     let (first, second): (Vec<usize>, Vec<usize>) = sources.iter().copied().partition(outside);
     for &source in &sources {
         hangs.push((source, None));
-        seen.insert(source, ());
+        seen.insert(source);
     }
-    let spread = |starts: &[usize], open_too: bool, hangs: &mut Vec<Hangs>, seen: &mut HashMap<usize, ()>| {
+    let spread = |starts: &[usize], open_too: bool, hangs: &mut Vec<Hangs>, seen: &mut HashSet<usize>| {
         let mut open: VecDeque<usize> = starts.iter().copied().collect();
         while let Some(node) = open.pop_front() {
             for step in scene.network.around(node) {
                 let (link, to) = (step.link as usize, step.to as usize);
-                let drawn = scene.nodes.binary_search(&to).is_ok();
-                if drawn && (open_too || normally_closed(&scene.network.links()[link])) && seen.insert(to, ()).is_none()
-                {
+                let drawn = scene.links.binary_search(&link).is_ok();
+                if drawn && (open_too || normally_closed(&scene.network.links()[link])) && seen.insert(to) {
                     hangs.push((to, Some((link, node))));
                     open.push_back(to);
                 }
@@ -209,10 +208,10 @@ fn parents(scene: &Scene) -> Vec<Hangs> {
     let known: Vec<usize> = hangs.iter().map(|h| h.0).collect();
     spread(&known, true, &mut hangs, &mut seen);
     // What no source reaches: boards first.
-    let mut rest: Vec<usize> = scene.nodes.iter().copied().filter(|node| !seen.contains_key(node)).collect();
+    let mut rest: Vec<usize> = scene.nodes.iter().copied().filter(|node| !seen.contains(node)).collect();
     rest.sort_by_key(|node| (nodes[*node].kind != NodeKind::Board, *node));
     for node in rest {
-        if seen.insert(node, ()).is_none() {
+        if seen.insert(node) {
             hangs.push((node, None));
             spread(&[node], true, &mut hangs, &mut seen);
         }

@@ -52,7 +52,7 @@ fn part(scene: &Scene, node: usize, said: &mut [bool]) -> String {
     let mut ways = Vec::new();
     for step in scene.network.around(node) {
         let (link, to) = (step.link as usize, step.to as usize);
-        if scene.nodes.binary_search(&to).is_ok() && !std::mem::replace(&mut said[link], true) {
+        if scene.links.binary_search(&link).is_ok() && !std::mem::replace(&mut said[link], true) {
             ways.push(way(scene, link, &scene.network.nodes()[to].id));
         }
     }

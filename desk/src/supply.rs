@@ -1,0 +1,408 @@
+//! `stillbar supply`: what the core says of a network in files, for a person or a program.
+
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+
+use clap::{ArgGroup, Args, Subcommand};
+use serde::Serialize;
+use stillbar_core::supply::files::{self, FileError, MAX_BYTES, Read};
+use stillbar_core::supply::{self, Check, Network, OTHER_SOURCES, Position, Proposals, Shown, States};
+
+use crate::{file, svg};
+
+/// What can be asked of a network.
+#[derive(Subcommand)]
+pub enum Supply {
+    /// Whether any path from any source reaches the work zone with these points locked open
+    ///
+    /// A switch stops a path only if it is locked open: ties, changeovers and inlets for mobile sets count as paths though they are open.
+    /// Whatever the answer, the exit code is 0. It is about what is in the file: other sources have to be looked for where the work is.
+    #[command(after_help = "\
+Examples:
+  stillbar supply check net.json --zone B3 --locked Q1,Q7
+  stillbar supply check net.json --zone B3 --zone B4 --locked Q1 --json
+  stillbar supply check --nodes nodes.csv --links links.csv --zone B3,w2")]
+    Check(CheckArgs),
+    /// Which points could be locked to cut the work zone, and what each choice costs
+    ///
+    /// Fewest circuits lost first, fewest locks last, and what lies between. A person decides.
+    #[command(after_help = "\
+Examples:
+  stillbar supply propose net.json --zone B3
+  stillbar supply propose net.json --zone B3 --open Q4 --json")]
+    Propose(ProposeArgs),
+    /// Draw the network as a single-line diagram (SVG)
+    #[command(after_help = "\
+Examples:
+  stillbar supply draw net.json -o net.svg
+  stillbar supply draw net.json --zone B3 --locked Q1,Q7 -o net.svg")]
+    Draw(DrawArgs),
+    /// Write the network in another format
+    ///
+    /// A name that ends in .csv gives two files, NAME-nodes.csv and NAME-links.csv; any other name gives our JSON.
+    #[command(after_help = "\
+Examples:
+  stillbar supply convert --nodes nodes.csv --links links.csv -o net.json
+  stillbar supply convert net.json -o net.csv")]
+    Convert(ConvertArgs),
+}
+
+/// Where the network is.
+#[derive(Args)]
+#[group(skip)]
+#[command(group(ArgGroup::new("network").args(["file", "nodes"]).required(true)))]
+struct From {
+    /// A JSON file, ours or pandapower's, or - to pipe it in
+    #[arg(value_name = "NET.json")]
+    file: Option<PathBuf>,
+    /// A CSV file of nodes
+    #[arg(long, value_name = "FILE", requires = "links")]
+    nodes: Option<PathBuf>,
+    /// The CSV file of links that belongs to it
+    #[arg(long, value_name = "FILE", requires = "nodes")]
+    links: Option<PathBuf>,
+}
+
+/// What `check` is asked.
+#[derive(Args)]
+pub struct CheckArgs {
+    #[command(flatten)]
+    from: From,
+    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone. Given again, it asks again
+    #[arg(long, value_name = "ID", required = true)]
+    zone: Vec<String>,
+    /// The points that are locked open, parted by commas
+    #[arg(long, value_name = "LIST", default_value = "")]
+    locked: String,
+    /// Print JSON for a program instead of text for a person
+    #[arg(long)]
+    json: bool,
+}
+
+/// What `propose` is asked.
+#[derive(Args)]
+pub struct ProposeArgs {
+    #[command(flatten)]
+    from: From,
+    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone
+    #[arg(long, value_name = "ID")]
+    zone: String,
+    #[command(flatten)]
+    now: Now,
+    /// Print JSON for a program instead of text for a person
+    #[arg(long)]
+    json: bool,
+}
+
+/// What does not stand as it normally does.
+#[derive(Args)]
+struct Now {
+    /// Switches that are open now, though normally closed, parted by commas
+    #[arg(long, value_name = "LIST", default_value = "")]
+    open: String,
+    /// Switches that are closed now, though normally open, parted by commas
+    #[arg(long, value_name = "LIST", default_value = "")]
+    closed: String,
+}
+
+/// What `draw` is asked.
+#[derive(Args)]
+pub struct DrawArgs {
+    #[command(flatten)]
+    from: From,
+    /// The work zone, which gets a frame
+    #[arg(long, value_name = "ID", default_value = "")]
+    zone: String,
+    /// The points that are locked open, parted by commas
+    #[arg(long, value_name = "LIST", default_value = "")]
+    locked: String,
+    #[command(flatten)]
+    now: Now,
+    /// Where to write the SVG
+    #[arg(short, long, value_name = "FILE")]
+    output: PathBuf,
+}
+
+/// What `convert` is asked.
+#[derive(Args)]
+pub struct ConvertArgs {
+    #[command(flatten)]
+    from: From,
+    /// Where to write it
+    #[arg(short, long, value_name = "FILE")]
+    output: PathBuf,
+}
+
+/// Answers. An error is one sentence.
+pub fn run(asked: &Supply) -> Result<String, String> {
+    match asked {
+        Supply::Check(args) => check(args),
+        Supply::Propose(args) => propose(args),
+        Supply::Draw(args) => draw(args),
+        Supply::Convert(args) => convert(args),
+    }
+}
+
+/// A network and what its files are called.
+struct Opened {
+    name: String,
+    read: Read,
+}
+
+impl From {
+    fn open(&self) -> Result<Opened, String> {
+        match (&self.file, &self.nodes, &self.links) {
+            (Some(path), ..) => {
+                let name = file::name(path);
+                let text = text(path, &name, "a JSON file")?;
+                Ok(Opened { read: files::from_json(&text).map_err(|e| said(&name, &e))?, name })
+            }
+            (None, Some(nodes), Some(links)) => {
+                let names = [file::name(nodes), file::name(links)];
+                let texts = [text(nodes, &names[0], "a CSV file")?, text(links, &names[1], "a CSV file")?];
+                let read = files::from_csv(&texts[0], &texts[1]);
+                let read = read.map_err(|e| said(&names[usize::from(e.second)], &e))?;
+                let [name, _] = names;
+                Ok(Opened { read, name })
+            }
+            _ => Err("Give a network: a JSON file, or --nodes and --links.".into()),
+        }
+    }
+}
+
+fn said(name: &str, error: &FileError) -> String {
+    format!("{name}: {error}")
+}
+
+fn text(path: &Path, name: &str, what: &str) -> Result<String, String> {
+    String::from_utf8(file::read(path, MAX_BYTES, name, what)?)
+        .map_err(|e| format!("{name}: byte {} is not UTF-8; save the file as UTF-8.", e.utf8_error().valid_up_to() + 1))
+}
+
+/// The ids in a list parted by commas.
+fn ids(list: &str) -> Vec<String> {
+    list.split(',').map(str::trim).filter(|id| !id.is_empty()).map(str::to_owned).collect()
+}
+
+fn states(now: &Now) -> States {
+    let open = ids(&now.open).into_iter().map(|id| (id, Position::Open));
+    open.chain(ids(&now.closed).into_iter().map(|id| (id, Position::Closed))).collect()
+}
+
+#[derive(Serialize)]
+struct CheckAnswer<'a> {
+    zone: &'a [String],
+    cut: bool,
+    answer: &'static str,
+    not_shown: Vec<&'a str>,
+    why: Vec<&'a str>,
+    paths: Vec<&'a [String]>,
+    ways: Vec<&'a [String]>,
+    says: Vec<&'a str>,
+    sources: usize,
+    other_sources: &'static str,
+    remarks: &'a [String],
+}
+
+impl<'a> CheckAnswer<'a> {
+    fn of(check: &'a Check, remarks: &'a [String]) -> CheckAnswer<'a> {
+        CheckAnswer {
+            zone: &check.zone,
+            cut: check.cut,
+            answer: check.word(),
+            not_shown: check.not_shown.iter().map(|d| d.id.as_str()).collect(),
+            why: check.not_shown.iter().map(|d| d.why.as_str()).collect(),
+            paths: check.paths.iter().map(|p| p.ids.as_slice()).collect(),
+            ways: check.paths.iter().map(|p| p.way.as_slice()).collect(),
+            says: check.paths.iter().map(|p| p.says.as_str()).collect(),
+            sources: check.sources,
+            other_sources: OTHER_SOURCES,
+            remarks,
+        }
+    }
+}
+
+fn check(args: &CheckArgs) -> Result<String, String> {
+    let Opened { name, read } = args.from.open()?;
+    let locked = ids(&args.locked);
+    let checks: Result<Vec<Check>, String> = args
+        .zone
+        .iter()
+        .map(|zone| asked(&name, "--zone", supply::check(&read.network, &ids(zone), &locked)))
+        .collect();
+    let checks = checks?;
+    if args.json {
+        let answers: Vec<CheckAnswer> = checks.iter().map(|c| CheckAnswer::of(c, &read.remarks)).collect();
+        return match answers.as_slice() {
+            [one] => serde_json::to_string(one),
+            several => serde_json::to_string(several),
+        }
+        .map_err(|e| e.to_string());
+    }
+    let mut out = String::new();
+    for check in &checks {
+        told(&mut out, check);
+    }
+    remarks(&mut out, &read.remarks);
+    Ok(out)
+}
+
+/// An error of a question, with the file and what in the command it is about.
+fn asked<T>(name: &str, option: &str, answer: Result<T, supply::SupplyError>) -> Result<T, String> {
+    answer.map_err(|error| format!("{name}: {option}: {}", error.say))
+}
+
+fn told(out: &mut String, check: &Check) {
+    // Writing to a String cannot fail.
+    let _ = writeln!(out, "{}", check.says());
+    for path in &check.paths {
+        let _ = writeln!(out, "  - {}", path.says);
+    }
+    if check.sources > check.paths.len() {
+        let _ = writeln!(out, "  - {} sources reach it in all; the paths of the others are not listed.", check.sources);
+    }
+    if !check.not_shown.is_empty() {
+        let _ = writeln!(out, "Not shown");
+        for doubt in &check.not_shown {
+            let _ = writeln!(out, "  - {}", doubt.why);
+        }
+    }
+    let _ = writeln!(out, "{OTHER_SOURCES}\n");
+}
+
+fn remarks(out: &mut String, remarks: &[String]) {
+    for remark in remarks {
+        let _ = writeln!(out, "Remark: {remark}");
+    }
+}
+
+#[derive(Serialize)]
+struct ProposeAnswer<'a> {
+    zone: &'a [String],
+    proposals: Vec<ProposalAnswer<'a>>,
+    complete: bool,
+    /// Where nothing cuts the zone: the path that nothing cuts.
+    bare: Option<&'a [String]>,
+    says: Vec<String>,
+    other_sources: &'static str,
+    remarks: &'a [String],
+}
+
+#[derive(Serialize)]
+struct ProposalAnswer<'a> {
+    lock: &'a [String],
+    loses: &'a [String],
+    locks: usize,
+    circuits: &'a [String],
+    tell: &'a [String],
+    why: &'a str,
+    cut: bool,
+    not_shown: Vec<&'a str>,
+}
+
+fn propose(args: &ProposeArgs) -> Result<String, String> {
+    let Opened { name, read } = args.from.open()?;
+    let states = states(&args.now);
+    known(&read.network, &name, &states)?;
+    let found = asked(&name, "--zone", supply::propose(&read.network, &ids(&args.zone), &states))?;
+    if !args.json {
+        let mut out = proposals(&found);
+        remarks(&mut out, &read.remarks);
+        return Ok(out);
+    }
+    let answer = ProposeAnswer {
+        zone: &found.zone,
+        proposals: found
+            .proposals
+            .iter()
+            .map(|p| ProposalAnswer {
+                lock: &p.lock,
+                loses: &p.loses,
+                locks: p.locks(),
+                circuits: &p.circuits,
+                tell: &p.tell,
+                why: &p.why,
+                cut: p.check.cut,
+                not_shown: p.check.not_shown.iter().map(|d| d.id.as_str()).collect(),
+            })
+            .collect(),
+        complete: found.complete,
+        bare: found.bare.as_ref().map(|path| path.ids.as_slice()),
+        says: found.says(),
+        other_sources: OTHER_SOURCES,
+        remarks: &read.remarks,
+    };
+    serde_json::to_string(&answer).map_err(|e| e.to_string())
+}
+
+fn known(network: &Network, name: &str, states: &States) -> Result<(), String> {
+    match states.iter().find(|(id, _)| network.link(id).is_none()) {
+        Some((id, position)) => {
+            Err(format!("{name}: --{}: \"{id}\" is no link of it; name a switch as the network does.", position.word()))
+        }
+        None => Ok(()),
+    }
+}
+
+fn proposals(found: &Proposals) -> String {
+    let mut out = String::new();
+    for says in found.says() {
+        let _ = writeln!(out, "{says}\n");
+    }
+    for proposal in found.proposals.iter().filter(|p| !p.lock.is_empty()) {
+        let _ = writeln!(out, "{} ({})", proposal.says(), proposal.why);
+        for what in &proposal.loses {
+            let _ = writeln!(out, "  - stops: {what}");
+        }
+        for who in &proposal.tell {
+            let _ = writeln!(out, "  - tell: {who}");
+        }
+        let _ = writeln!(out, "  - {}\n", proposal.check.says());
+    }
+    let _ = writeln!(out, "{OTHER_SOURCES}");
+    out
+}
+
+fn draw(args: &DrawArgs) -> Result<String, String> {
+    let Opened { name, read } = args.from.open()?;
+    let (zone, locked, states) = (ids(&args.zone), ids(&args.locked), states(&args.now));
+    known(&read.network, &name, &states)?;
+    let check = match zone.is_empty() {
+        true => None,
+        false => Some(asked(&name, "--zone", supply::check(&read.network, &zone, &locked))?),
+    };
+    let states: Vec<(String, Position)> = states.into_iter().collect();
+    let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
+    let (drawing, label) = supply::draw(&read.network, &shown);
+    write(&args.output, &svg::file(&drawing, &label))?;
+    let mut out = format!("{} is written. {label}\n", args.output.display());
+    remarks(&mut out, &read.remarks);
+    Ok(out)
+}
+
+fn convert(args: &ConvertArgs) -> Result<String, String> {
+    let Opened { read, .. } = args.from.open()?;
+    let mut written = Vec::new();
+    if args.output.extension().is_some_and(|end| end.eq_ignore_ascii_case("csv")) {
+        let (nodes, links) = files::to_csv(&read.network);
+        let stem = args.output.with_extension("");
+        for (part, text) in [("nodes", nodes), ("links", links)] {
+            let path = PathBuf::from(format!("{}-{part}.csv", stem.display()));
+            write(&path, &text)?;
+            written.push(path);
+        }
+    } else {
+        write(&args.output, &files::to_json(&read.network))?;
+        written.push(args.output.clone());
+    }
+    let written: Vec<String> = written.iter().map(|path| path.display().to_string()).collect();
+    let mut out = format!("Written: {}.\n", written.join(", "));
+    remarks(&mut out, &read.remarks);
+    Ok(out)
+}
+
+fn write(path: &Path, text: &str) -> Result<(), String> {
+    std::fs::write(path, text).map_err(|e| {
+        format!("{} could not be written ({}). Give a folder that is there, with space.", path.display(), e.kind())
+    })
+}
