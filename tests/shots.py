@@ -9,6 +9,7 @@ must have run once, for the binary and for tests/.venv.
 """
 
 import re
+import subprocess
 import sys
 import tempfile
 from pathlib import Path
@@ -16,7 +17,7 @@ from pathlib import Path
 from playwright.sync_api import Page, sync_playwright
 
 from support.chromium import launch
-from support.desk import ROOT, Desk
+from support.desk import ROOT, Desk, command
 from support.journey import play
 from support.phone import Phone
 
@@ -103,6 +104,18 @@ def tags(browser, folder: Path) -> None:
         desk.kill()
 
 
+def sheets(folder: Path) -> None:
+    """The upper left corner of a sheet of tags and of one of signs, as they are printed."""
+    for name, words in {"sheet-of-tags": ["--sheet", "a4-3x8"], "sheet-of-signs": ["--signs"]}.items():
+        pdf = folder / f"{name}.pdf"
+        points = ("--point", "Q4 feeder switch", "--point", "Q9 changeover switch")
+        made = command("tag", "new", "--site", "Brook Lane dye works", *points, *words, "-o", pdf)
+        assert made.code == 0, made.err
+        corner = ("-x", "0", "-y", "0", "-W", "620", "-H", "420")
+        subprocess.run(["pdftoppm", "-png", "-r", "90", "-singlefile", *corner, pdf, SCREENS / name], check=True, timeout=60)
+        print(SCREENS / f"{name}.png")
+
+
 def main(names: list[str]) -> None:
     """Takes the pictures called `names`, or all."""
     unknown = set(names) - set(SHOTS)
@@ -126,6 +139,7 @@ def main(names: list[str]) -> None:
             if not names:
                 walk(browser, Path(folder) / "walk")
                 tags(browser, Path(folder) / "tags")
+                sheets(Path(folder))
         finally:
             browser.close()
             desk.kill()

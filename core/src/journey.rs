@@ -20,6 +20,9 @@
 //!
 //! Things are found by the label that a screen reader would say. `wait` is in minutes.
 
+use std::fs;
+use std::path::Path;
+
 use crate::app::Field;
 use crate::screens::as_text;
 use crate::screens::parts::{Block, Errand, Filled, Outcome, Screen};
@@ -31,6 +34,25 @@ pub struct Props<'a> {
     pub photo: &'a [u8],
     /// Moves the clock on, in milliseconds.
     pub wait: &'a dyn Fn(i64),
+}
+
+/// The story of this name in the folder of journeys: the scripts of its journeys, one after the other. `stories.txt` there lists
+/// all stories.
+pub fn story(journeys: &Path, name: &str) -> Result<String, String> {
+    let stories = read(journeys, "stories.txt")?;
+    let of = |line: &str| line.split_once(": ").filter(|(n, _)| *n == name).map(|(_, list)| list.to_owned());
+    let list = stories.lines().find_map(of).ok_or_else(|| format!("stories.txt has no story called {name}"))?;
+    list.split(' ').map(|journey| read(journeys, &format!("{journey}.journey"))).collect()
+}
+
+/// The names of all stories in the folder of journeys.
+pub fn stories(journeys: &Path) -> Result<Vec<String>, String> {
+    let named = |line: &str| line.split_once(": ").map(|(name, _)| name.to_owned());
+    Ok(read(journeys, "stories.txt")?.lines().filter(|l| !l.starts_with('#')).filter_map(named).collect())
+}
+
+fn read(folder: &Path, name: &str) -> Result<String, String> {
+    fs::read_to_string(folder.join(name)).map_err(|e| format!("{}: {e}", folder.join(name).display()))
 }
 
 /// Plays `script` on `field`. The error says which line failed, and shows the screen.
@@ -94,7 +116,7 @@ fn step(field: &Field, screen: &Screen, line: &str, form: &mut Vec<Filled>, prop
         }
         "read" => {
             let (label, value) = pair()?;
-            read(screen, form, label, value)?;
+            read_pair(screen, form, label, value)?;
         }
         "sign" => {
             let (label, name) = pair()?;
@@ -211,7 +233,7 @@ fn choose(screen: &Screen, form: &mut Vec<Filled>, label: &str, option: &str) ->
     Ok(())
 }
 
-fn read(screen: &Screen, form: &mut Vec<Filled>, label: &str, value: &str) -> Result<(), String> {
+fn read_pair(screen: &Screen, form: &mut Vec<Filled>, label: &str, value: &str) -> Result<(), String> {
     for block in &screen.blocks {
         let Block::Pad { pad, .. } = block else { continue };
         let Some(row) = pad.rows.iter().find(|r| r.label == label) else { continue };

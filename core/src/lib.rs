@@ -18,6 +18,7 @@ pub mod prove;
 pub mod screens;
 pub mod store;
 pub mod supply;
+pub mod sync;
 pub mod tag;
 pub mod words;
 pub mod world;

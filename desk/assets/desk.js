@@ -260,8 +260,22 @@ function pen(event) {
   paint(mark);
 }
 
+// Drawings ---
+// A wide drawing in steps, about the middle of what is seen of it.
+function zoom(button) {
+  const sheet = button.closest("figure").querySelector(".sheet");
+  const middle = (at, size, all) => (at + size / 2) / all;
+  const x = middle(sheet.scrollLeft, sheet.clientWidth, sheet.scrollWidth);
+  const y = middle(sheet.scrollTop, sheet.clientHeight, sheet.scrollHeight);
+  const now = Number(sheet.style.getPropertyValue("--zoom")) || 1;
+  sheet.style.setProperty("--zoom", Math.min(4, Math.max(1, now * 1.6 ** Number(button.dataset.zoom))));
+  sheet.scrollTo(x * sheet.scrollWidth - sheet.clientWidth / 2, y * sheet.scrollHeight - sheet.clientHeight / 2);
+}
+
 // Listening ---
 app.addEventListener("click", (event) => {
+  const larger = event.target.closest("[data-zoom]");
+  if (larger) return zoom(larger);
   const mark = event.target.closest("[data-clear]")?.closest("[data-mark]");
   if (mark) {
     strokesOf(mark).dataset.strokes = "";

@@ -1,20 +1,22 @@
 //! What is behind [`Field`](super::Field): the open store, the key, where the person is, and the one way to keep a fact.
 
 use std::collections::BTreeMap;
-use std::path::Path;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
+use super::office::Exchange;
 use super::shoot::WAITING;
 use super::standing::standing;
 use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::gate::Gate;
+use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::cx::{Act, Look, TagKnown};
+use crate::screens::cx::{Act, ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Errand, Filled, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
+use crate::supply::{Cut, Drawn, Held};
 use crate::words;
 use crate::world::World;
 
@@ -27,23 +29,33 @@ const MAX_JOBS: usize = 32;
 pub struct Inner {
     pub(super) store: Store,
     pub(super) platform: Arc<dyn Platform>,
-    key: DeviceKey,
-    clock: Clock,
-    head: Head,
+    pub(super) key: DeviceKey,
+    pub(super) clock: Clock,
+    /// What this device's clock read when it wrote its last entry.
+    wrote: i64,
+    pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
     /// The site for the next job that is opened.
     pub(crate) site: Option<EntryId>,
     jobs: BTreeMap<EntryId, Job>,
-    locks: Vec<LockRow>,
+    pub(super) locks: Vec<LockRow>,
+    /// The supply networks, by site.
+    pub(super) sites: BTreeMap<EntryId, Drawn>,
+    /// What the act under way does to jobs of others, a sentence each.
+    pub(super) touched: Vec<String>,
     /// Entries of the act under way, not on disk yet.
-    pending: Vec<Entry>,
+    pub(super) pending: Vec<Entry>,
     pub(super) route: Route,
-    drafts: BTreeMap<String, String>,
+    pub(super) drafts: BTreeMap<String, String>,
     pub(super) turn: u64,
     pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
-    stale: bool,
+    pub(super) stale: bool,
+    /// Counts what changed by itself: a shell that sees it grow draws the screen again.
+    pub(super) stirred: u64,
+    /// How the exchange with the office stands.
+    pub(crate) exchange: Exchange,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
     pub(super) wanted: Option<(String, EntryId, EntryId)>,
     /// The token of a scan under way; it ends when the person goes elsewhere.
@@ -51,8 +63,8 @@ pub struct Inner {
 }
 
 impl Inner {
-    pub(super) fn open(folder: &Path, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
-        let store = Store::open(folder)?;
+    /// Everything over a store that was just opened.
+    pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
         let renew = store.local(NEW_KEY).map_err(other)?.is_some();
@@ -65,18 +77,23 @@ impl Inner {
         let mut inner = Inner {
             clock: Clock::resume(last),
             head,
+            wrote: 0,
             key,
             world: World::default(),
             acting: None,
             site: None,
             jobs: BTreeMap::new(),
             locks: Vec::new(),
+            sites: BTreeMap::new(),
+            touched: Vec::new(),
             pending: Vec::new(),
             route: Route::Home,
             drafts: BTreeMap::new(),
             turn: u64::from(platform.random(4).iter().fold(0u32, |n, b| n << 8 | u32::from(*b))),
             notice: None,
             stale: false,
+            stirred: 0,
+            exchange: Exchange::default(),
             wanted: None,
             scanning: None,
             store,
@@ -93,6 +110,7 @@ impl Inner {
         }
         let local = |name: &str| inner.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
+        inner.exchange.has_office = inner.office().is_some();
         inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
         inner.load_drafts();
@@ -105,12 +123,16 @@ impl Inner {
         self.pending.clear();
         self.jobs.clear();
         self.stale = true;
+        self.touched.clear();
         let mut world = World::default();
+        let mut sites = BTreeMap::new();
         for entry in self.store.shared_entries().map_err(said)? {
             world.extend(&entry);
+            draw(&mut sites, &entry);
         }
         let head = self.store.head(self.key.device()).map_err(said)?;
-        (self.world, self.head) = (world, head);
+        self.wrote = self.store.entry(head.id).map_err(said)?.map_or(0, |e| e.body.clock.0);
+        (self.world, self.sites, self.head) = (world, sites, head);
         self.load_locks()?;
         self.stale = false;
         Ok(())
@@ -152,6 +174,17 @@ impl Inner {
         Ok(())
     }
 
+    /// Keeps a fact about a site's supply network, likewise.
+    pub(crate) fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+        if self.stale {
+            self.reload()?;
+        }
+        let drawn = self.sites.get(&site).cloned().unwrap_or_default();
+        self.gate(None, None, &[]).network(&drawn, &fact)?;
+        self.note_touched(site, None, &fact)?;
+        self.seal(Some(site), None, fact)
+    }
+
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
     pub(crate) fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         if self.stale {
@@ -162,7 +195,12 @@ impl Inner {
             _ => None,
         };
         let current = job.map(|id| self.job(id).cloned()).transpose()?;
-        let gate = Gate { world: &self.world, acting: self.acting, locks: &self.locks, named: named.as_ref() };
+        let cut = current.as_ref().and_then(|job| self.cut(job));
+        let held = match (&current, &fact) {
+            (Some(job), Fact::PointClosed { .. }) => self.held(job.site, Some(job.id()))?,
+            _ => Vec::new(),
+        };
+        let gate = self.gate(named.as_ref(), cut.as_ref(), &held);
         match &current {
             None => gate.alone(&fact)?,
             Some(job) => gate.inside(job, &fact)?,
@@ -172,6 +210,20 @@ impl Inner {
             (None, Fact::JobOpened { .. }) => self.site,
             (None, _) => None,
         };
+        if let Some(job) = &current
+            && let Some(site) = job.site
+        {
+            self.note_touched(site, Some(job), &fact)?;
+        }
+        self.seal(site, job, fact)
+    }
+
+    fn gate<'a>(&'a self, named: Option<&'a Entry>, cut: Option<&'a Cut>, held: &'a [Held]) -> Gate<'a> {
+        Gate { world: &self.world, acting: self.acting, locks: &self.locks, named, cut, held }
+    }
+
+    /// Signs a fact that passed the gate, and takes it in.
+    fn seal(&mut self, site: Option<EntryId>, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         let wall = self.platform.now_ms();
         let reaches_back = matches!(fact, Fact::Withdrawn { .. });
         let mut clock = self.clock;
@@ -185,12 +237,15 @@ impl Inner {
             site,
             job,
             by: self.acting,
+            seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
         let entry = Entry::seal(body, &self.key).map_err(|e| e.to_string())?;
+        self.wrote = clock.last().0;
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };
         self.world.extend(&entry);
+        draw(&mut self.sites, &entry);
         let id = entry.id;
         if let Some(job) = job {
             match self.jobs.get_mut(&job) {
@@ -273,6 +328,7 @@ impl Inner {
                 } else if let Some(text) = say {
                     self.notice = Some(Notice { tone, text });
                 }
+                self.tell_touched();
                 if let Some(route) = go {
                     self.go(route);
                 }
@@ -304,17 +360,17 @@ impl Inner {
     }
 
     pub(crate) fn edit(&mut self, field: &str, value: &str) {
-        // A signature is given for one act by one person: it must never stand there for the next.
-        if field == "mark"
-            || field.len() > 100
-            || value.len() > MAX_DRAFT
-            || (self.drafts.len() >= 100 && !self.drafts.contains_key(field))
-        {
+        if !draft_fits(&self.drafts, field, value) {
             return;
         }
         self.drafts.insert(field.to_owned(), value.to_owned());
         // In memory it stays on the screen even if the disk is full; that it is not on disk comes out at the next tap.
         let _ = self.store.keep_draft(&self.route.to_string(), field, value);
+    }
+
+    /// The same on another screen. What fails here is only typed again.
+    pub(crate) fn prefill(&mut self, route: Route, field: &str, value: &str) {
+        let _ = self.store.keep_draft(&route.to_string(), field, value);
     }
 
     /// A name for an errand that cannot be guessed.
@@ -329,11 +385,18 @@ impl Inner {
 
     pub(super) fn screen(&mut self) -> Screen {
         let (now, zone) = self.now();
-        let jobs: Vec<JobRow> = match self.route {
+        let mut jobs: Vec<JobRow> = match self.route {
             Route::Home => self.store.jobs().unwrap_or_default(),
             _ => Vec::new(),
         };
+        self.hold_against_networks(&mut jobs);
         let job = self.route.job().and_then(|id| self.job(id).ok().cloned());
+        let cut = job.as_ref().and_then(|job| self.cut(job));
+        let drawn = self.route.site().and_then(|site| self.sites.get(&site).cloned()).unwrap_or_default();
+        let held = match (&job, self.route) {
+            (Some(job), Route::Step(_, Step::Close)) => self.held(job.site, Some(job.id())).unwrap_or_default(),
+            _ => Vec::new(),
+        };
         let entries = match (&self.route, &job) {
             (Route::TimeLine(id), Some(_)) => self.store.entries_of(*id).unwrap_or_default(),
             _ => Vec::new(),
@@ -342,6 +405,10 @@ impl Inner {
             Route::Tag(tag) => self.known(tag),
             _ => TagKnown::default(),
         };
+        let exchange = match self.route {
+            Route::Home | Route::Office => self.exchange_known(),
+            _ => ExchangeKnown::default(),
+        };
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -349,12 +416,18 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            exchange: &exchange,
+            office: self.store.office_reached(),
             tag: &tag,
+            cut: cut.as_ref(),
+            drawn: &drawn,
+            held: &held,
             entries: &entries,
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());
         let standing = job.as_ref().map(|job| standing(job, &look));
-        let behind = self.clock.last().0.saturating_sub(now);
+        // By this device's own entries: that another's clock is ahead is not for this person to put right.
+        let behind = self.wrote.saturating_sub(now);
         let notice = self.notice.clone().or_else(|| {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {
@@ -363,7 +436,7 @@ impl Inner {
                     "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
                      their times are in doubt. Set the clock.",
                     words::exact(now, zone),
-                    words::exact(self.clock.last().0, zone)
+                    words::exact(self.wrote, zone)
                 ),
             })
         });
@@ -394,4 +467,20 @@ impl Inner {
             up,
         }
     }
+}
+
+/// Takes an entry about a site's network into the networks.
+fn draw(sites: &mut BTreeMap<EntryId, Drawn>, entry: &Entry) {
+    if let (Some(site), None) = (entry.body.site, entry.body.job) {
+        sites.entry(site).or_default().extend(entry);
+    }
+}
+
+/// Whether this may stand beside the other drafts of a screen.
+pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: &str) -> bool {
+    // A signature is given for one act by one person: it must never stand there for the next.
+    field != "mark"
+        && field.len() <= 100
+        && value.len() <= MAX_DRAFT
+        && (drafts.len() < 100 || drafts.contains_key(field))
 }

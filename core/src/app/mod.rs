@@ -6,19 +6,29 @@
 mod errors;
 mod inner;
 mod key;
+mod networks;
+pub(crate) mod office;
+mod others;
 mod photos;
 mod scan;
 pub(crate) mod shoot;
 mod standing;
+mod suspend;
 mod tend;
 
 use std::path::Path;
-use std::sync::{Arc, Mutex, MutexGuard};
+use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
+pub use others::TakenIn;
+pub(crate) use suspend::Stand;
 
+use crate::journal::Entry;
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
+use crate::store::Store;
+use crate::sync::Done;
+use crate::sync::worker::{self, Waker};
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
 #[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
@@ -38,7 +48,9 @@ pub trait Platform: Send + Sync {
 /// The field app. One of these is open per data folder.
 #[cfg_attr(feature = "bindings", derive(uniffi::Object))]
 pub struct Field {
-    inner: Mutex<Inner>,
+    stand: Arc<Mutex<Stand>>,
+    /// The thread that talks to the office, from the first time that there is one.
+    waker: OnceLock<Waker>,
 }
 
 #[cfg_attr(feature = "bindings", uniffi::export)]
@@ -46,8 +58,11 @@ impl Field {
     /// Opens (or begins) the journal in `folder`.
     #[cfg_attr(feature = "bindings", uniffi::constructor)]
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
-        let inner = Inner::open(Path::new(&folder), platform)?;
-        Ok(Arc::new(Field { inner: Mutex::new(inner) }))
+        let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
+        let stand = Arc::new(Mutex::new(Stand::Open(Box::new(inner))));
+        let field = Field { stand, waker: OnceLock::new() };
+        field.wake();
+        Ok(Arc::new(field))
     }
 
     /// What to show now.
@@ -57,9 +72,9 @@ impl Field {
 
     /// The person did something. `turn` is the screen's turn, or `None` to act whatever happened since.
     pub fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
-        let mut inner = self.lock();
-        let errands = inner.act(turn, &action, &input);
-        inner.felt(errands)
+        let errands = self.lock().act(turn, &action, &input);
+        self.wake();
+        errands
     }
 
     /// The person typed into a field: kept as a draft, so that nothing typed is lost.
@@ -69,15 +84,35 @@ impl Field {
 
     /// An errand ended.
     pub fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
-        let mut inner = self.lock();
-        let errands = inner.deliver(&token, outcome);
-        inner.felt(errands)
+        let errands = self.lock().deliver(&token, outcome);
+        self.wake();
+        errands
     }
 
     /// Now is a good time for what can wait: there is power, and nobody is tapping. Makes missing copies of photos again and
     /// tidies the database. True if there is more to do.
     pub fn tend(&self) -> bool {
-        self.lock().tend()
+        let more = self.lock().tend();
+        // In the background there is time to wait, and a thread of its own might not live to the end.
+        if self.waker.get().is_some() {
+            worker::turn(&self.stand);
+        }
+        more
+    }
+
+    /// There is signal, or the app is in front again: a good time to exchange with the office. `free_link`: the link costs nothing, so
+    /// that originals of photos may go too. Never waits for the network.
+    pub fn good_time(&self, free_link: bool) {
+        if let Ok(inner) = self.lock().open() {
+            inner.exchange.free_link = free_link;
+        }
+        self.wake();
+    }
+
+    /// Grows when something changed that no act here has done, such as a lock that another phone told of: then draw [`Field::screen`]
+    /// again. Cheap enough to be asked every second or two.
+    pub fn stirred(&self) -> u64 {
+        self.lock().open().map_or(0, |inner| inner.stirred)
     }
 
     /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg` or `.1600.jpg` behind it the copy of that
@@ -85,11 +120,60 @@ impl Field {
     pub fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         self.lock().photo(&sha256)
     }
+
+    /// The app goes to the background: closes the database and lets go of the folder's lock. Until [`Field::resume`] the last screen
+    /// stands, what is typed is kept, and an act is refused with a notice. Does nothing if that was done before.
+    pub fn suspend(&self) {
+        self.lock().suspend();
+    }
+
+    /// The app is back: opens the same folder again, and goes on where it was. Refuses another journal than the one that was open; on
+    /// an error nothing was changed or lost, and it may be called again. Does nothing if the journal is open.
+    pub fn resume(&self) -> Result<(), OpenError> {
+        self.lock().resume()
+    }
 }
 
 impl Field {
-    fn lock(&self) -> MutexGuard<'_, Inner> {
+    /// Takes in entries that other devices wrote; those of one device in the order of their numbers, all of them or none.
+    pub fn take_in(&self, entries: Vec<Entry>) -> Result<TakenIn, String> {
+        self.lock().open()?.take_in(entries)
+    }
+
+    /// Every entry that is here, in the journal's order: for whom this device meets.
+    pub fn entries(&self) -> Result<Vec<Entry>, String> {
+        self.lock().open()?.store.all_entries().map_err(|e| e.to_string())
+    }
+
+    /// Joins the office that a person asked for, and exchanges with the office that this device belongs to, on the caller's thread: what
+    /// the thread of the exchange does when it is woken. `None` if there is no office. The error is a sentence for the person.
+    pub fn exchange(&self) -> Option<Result<Done, String>> {
+        if let Some(Err(trouble)) = worker::join(&self.stand) {
+            return Some(Err(trouble.says()));
+        }
+        let failures = self.lock().open().ok()?.exchange.failures;
+        Some(worker::once(&self.stand, failures)?.map_err(|trouble| trouble.says()))
+    }
+
+    /// Wakes the thread that talks to the office, and starts it if there is an office now.
+    fn wake(&self) {
+        let needed = self.lock().open().is_ok_and(|inner| inner.exchange.has_office || inner.exchange.join.is_some());
+        if needed {
+            self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand))).wake();
+        }
+    }
+
+    fn lock(&self) -> MutexGuard<'_, Stand> {
         // A panic in an earlier call was a bug, but what is on disk is whole: going on beats a dead app in a plant room.
-        self.inner.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
+        self.stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
+    }
+}
+
+impl Drop for Field {
+    /// The thread may be waiting for the network just now: the folder is let go of all the same.
+    fn drop(&mut self) {
+        if self.waker.get().is_some() {
+            self.lock().suspend();
+        }
     }
 }

@@ -62,6 +62,14 @@ pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     copy.or_else(|| original(folder, sha256))
 }
 
+/// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
+pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+    if evidence::check(bytes).is_ok() {
+        write_whole(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(|e| e.to_string())?;
+    }
+    Ok(())
+}
+
 /// Makes the copies of up to `most` originals again that lack one, as after a disk that was full. True if more are left.
 pub fn mend(folder: &Path, most: usize) -> bool {
     let Ok(files) = fs::read_dir(folder) else { return false };

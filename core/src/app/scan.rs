@@ -1,6 +1,7 @@
 //! Scanning: from a frame of the camera or a typed text to what this device knows of a tag.
 
 use super::inner::Inner;
+use super::office::Join;
 use crate::evidence;
 use crate::job::Job;
 use crate::screens::Route;
@@ -18,6 +19,7 @@ impl Inner {
     pub(super) fn want_scan(&mut self, arg: &str) -> Vec<Errand> {
         let route = match (self.route.job(), arg.parse()) {
             (Some(job), Ok(point)) => Route::PointTags(job, point),
+            _ if self.route == Route::Office => Route::Office,
             _ => Route::Scan,
         };
         if self.route != route {
@@ -25,7 +27,7 @@ impl Inner {
         }
         let token = self.token();
         self.scanning = Some(token.clone());
-        vec![scan(token)]
+        vec![errand(token)]
     }
 
     /// A frame came, or a photo of a tag, or there is no camera.
@@ -58,6 +60,7 @@ impl Inner {
                 let why = "No tag was found in this picture. Go closer, or type what is printed beside it.";
                 return self.stop_scan(Tone::Forbid, why.into());
             }
+            ([], Some(text)) if Join::read(text).is_some() => return self.office_read(text),
             ([], Some(text)) => {
                 let shown: String = text.chars().filter(|c| !c.is_control()).take(60).collect();
                 Some(format!("This code is not a Stillbar tag. Nothing was opened. It says: {shown}"))
@@ -69,7 +72,7 @@ impl Inner {
             self.notice = Some(Notice { tone: Tone::Warn, text });
         }
         // A shell shows the notice and goes on looking.
-        self.scanning.iter().filter(|_| goes_on).cloned().map(scan).collect()
+        self.scanning.iter().filter(|_| goes_on).cloned().map(errand).collect()
     }
 
     fn tag_read(&mut self, tag: TagId) -> Vec<Errand> {
@@ -82,6 +85,16 @@ impl Inner {
             _ => self.go(Route::Tag(tag)),
         }
         errands
+    }
+
+    /// The code of an office: shown with what joining it means; nothing is asked of it yet.
+    fn office_read(&mut self, code: &str) -> Vec<Errand> {
+        self.scanning = None;
+        self.turn += 1;
+        self.notice = None;
+        self.go(Route::Office);
+        self.edit("code", code.trim());
+        vec![Errand::Buzz]
     }
 
     fn stop_scan(&mut self, tone: Tone, text: String) -> Vec<Errand> {
@@ -107,6 +120,6 @@ impl Inner {
     }
 }
 
-fn scan(token: String) -> Errand {
+pub(super) fn errand(token: String) -> Errand {
     Errand::ScanTag { token, hint: "Hold the tag in the middle of the picture.".into() }
 }

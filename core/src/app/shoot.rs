@@ -21,7 +21,7 @@ impl Inner {
         };
         let token = self.token();
         self.wanted = Some((token.clone(), job, of));
-        vec![Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }]
+        vec![errand(token)]
     }
 
     pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
@@ -37,7 +37,7 @@ impl Inner {
         let done = match outcome {
             Outcome::Refused { why } => Err(why),
             Outcome::Frame { .. } => Err("A photo was asked for. Take it again.".into()),
-            Outcome::Photo { bytes, .. } => self.take_in(job, of, &bytes),
+            Outcome::Photo { bytes, .. } => self.keep_photo(job, of, &bytes),
         };
         match done {
             Ok(notice) => {
@@ -56,7 +56,7 @@ impl Inner {
     }
 
     /// The file goes to disk first. A picture that shows another point's tag then waits for a reason; any other is kept at once.
-    fn take_in(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
+    fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
         let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
         if let Some(wrong) = doubts.iter().find(|d| matches!(d, Warning::OtherTag { .. })) {
@@ -107,9 +107,13 @@ impl Inner {
         }
     }
 
-    pub(super) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
+    pub(crate) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
         photos::load(&self.store.folder.join("photos"), sha256)
     }
+}
+
+pub(super) fn errand(token: String) -> Errand {
+    Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }
 }
 
 fn sentences(photo: &Kept) -> Vec<String> {

@@ -34,6 +34,10 @@ pub(super) fn standing(job: &Job, look: &Look) -> Standing {
             (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {pairs}{more}."))
         }
         (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
+        (Proof::Proved { .. }, _) if look.cut.is_some_and(|cut| cut.against(job).is_some()) => {
+            let way = look.cut.and_then(|cut| cut.against(job)).unwrap_or_default();
+            live(format!("The supply network shows a way that no lock cuts. {way}"))
+        }
         (Proof::Proved { since }, _) => {
             let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
             (
@@ -55,6 +59,11 @@ pub(super) fn standing(job: &Job, look: &Look) -> Standing {
             format!("Deviation at {step}: {} ({})", d.why, look.by(&d.stamp))
         })
         .collect();
+    deviations.extend(
+        job.differs
+            .iter()
+            .map(|d| format!("A way that the supply network shows does not count: {} ({})", d.why, look.by(&d.stamp))),
+    );
     deviations.extend(job.locks_on().filter_map(|l| match &l.means {
         Means::Other(how) => Some(format!("{} is secured without a lock: {how}", job.lock_place(l.on))),
         _ => None,

@@ -28,7 +28,7 @@ impl Job {
             Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
                 soft("Nobody has been warned that the supply comes back.".into());
             }
-            Step::Close => self.points.iter().filter(|p| p.opened.is_some()).for_each(|p| {
+            Step::Close => self.points.iter().filter(|p| p.opened.is_some() && !p.stays_open).for_each(|p| {
                 soft(format!("{} is still open.", p.label));
             }),
             Step::Presence => self.presence_lacks(&mut soft),

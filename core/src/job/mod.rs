@@ -7,8 +7,10 @@
 mod case;
 mod fold;
 pub mod gate;
+mod heard;
 mod lacks;
 mod presence;
+pub use heard::Heard;
 pub(crate) use lacks::waiting;
 
 pub mod steps;
@@ -47,6 +49,10 @@ pub struct Job {
     pub dead_limit: u32,
     /// What the supply is held against when it is back.
     pub tolerance: Tolerance,
+    /// What is worked on in the site's network: ids of nodes or links; empty if nobody said.
+    pub zone: Vec<String>,
+    /// Ways that the network shows and for which a person answers.
+    pub differs: Vec<Differs>,
     /// The permit: its reference, or why there is none.
     pub permit: Option<(Stamp, Result<String, String>)>,
     /// Who takes part.
@@ -99,6 +105,8 @@ pub struct Job {
     pub deviations: Vec<Deviation>,
     /// When the scope last changed: what was done before belongs to an earlier round.
     pub round: Hlc,
+    /// What each device had of the others' entries.
+    pub heard: Heard,
     /// Entries that were withdrawn, and why.
     pub withdrawn: Vec<(Stamp, EntryId, String)>,
 }
@@ -114,6 +122,17 @@ pub struct Worker {
     pub joined: Stamp,
     /// When they left.
     pub left: Option<Stamp>,
+}
+
+/// Ways and doubts of the network that do not count.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Differs {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Which: the parts on the way.
+    pub ways: Vec<String>,
+    /// Why they do not count.
+    pub why: String,
 }
 
 /// Somebody was told.
@@ -338,6 +357,14 @@ impl Job {
     /// A point by name.
     pub fn point(&self, id: EntryId) -> Option<&Point> {
         self.points.iter().find(|p| p.stamp.id == id)
+    }
+
+    /// The link of the site's network that a lock is on.
+    pub fn switch_of(&self, on: On) -> Option<&String> {
+        match on {
+            On::Point(point) => self.point(point)?.switch.as_ref(),
+            On::Box(_) => None,
+        }
     }
 
     /// The photos of a thing.

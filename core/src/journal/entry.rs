@@ -30,9 +30,16 @@ pub struct Body {
     pub job: Option<EntryId>,
     /// The person who had the device in hand.
     pub by: Option<EntryId>,
+    /// What the device had of others' entries in this job, where that is more than it had said before.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub seen: Vec<Seen>,
     /// What is recorded.
     pub fact: Fact,
 }
+
+/// Another device, and the number of its last entry in the job that was here.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Seen(pub DeviceId, pub u64);
 
 /// A signed entry.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -52,6 +59,10 @@ pub struct Entry {
 pub struct Stamp {
     /// The entry.
     pub id: EntryId,
+    /// The device that wrote it.
+    pub device: DeviceId,
+    /// Its number in that device's chain.
+    pub seq: u64,
     /// Its place in the order.
     pub clock: Hlc,
     /// What the device's clock read.
@@ -74,6 +85,12 @@ pub enum EntryError {
     /// The signature is not the device's.
     #[error("the signature is not that of the device that the entry names")]
     Signature,
+}
+
+impl Stamp {
+    /// Of something that is not in the journal.
+    pub(crate) const NONE: Stamp =
+        Stamp { id: EntryId::NONE, device: DeviceId([0; 32]), seq: 0, clock: Hlc(0, 0), wall: 0, zone: 0, by: None };
 }
 
 impl Entry {
@@ -104,7 +121,8 @@ impl Entry {
 
     /// When and by whom.
     pub fn stamp(&self) -> Stamp {
-        Stamp { id: self.id, clock: self.body.clock, wall: self.body.wall, zone: self.body.zone, by: self.body.by }
+        let Body { device, seq, clock, wall, zone, by, .. } = self.body;
+        Stamp { id: self.id, device, seq, clock, wall, zone, by }
     }
 
     /// The place in the total order of all entries of all devices: clock, then device where two clocks agree.

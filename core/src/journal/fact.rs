@@ -12,6 +12,7 @@ use crate::point::{Means, PointKind};
 pub use crate::prove::judge::energised::Rotation;
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, Reading, System};
+use crate::supply::{Link, Node, Position};
 use crate::tag::TagId;
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
@@ -27,6 +28,16 @@ pub enum Fact {
     PersonNoted { name: String, qualification: String, telephone: String, corrects: Option<EntryId> },
     /// A voltage indicator, a proving unit or another instrument.
     InstrumentNoted { kind: InstrumentKind, name: String, serial: String },
+
+    // ---- the supply network of a site
+    /// A source, board, load or joint of the site's network, in the place of what was noted under its id before.
+    NodeNoted { node: Node },
+    /// A switch, cable or other link between two nodes, likewise.
+    LinkNoted { link: Link },
+    /// A node or link is not there.
+    PartGone { part: String, why: String },
+    /// A link was seen open or closed, whatever it normally is.
+    LinkSeen { link: String, position: Position },
 
     // ---- plan
     /// A job begins; the id of this entry is the job.
@@ -48,6 +59,10 @@ pub enum Fact {
     },
     /// The job is now about something else or more.
     ScopeChanged { scope: String, why: String },
+    /// What is worked on in the site's network: ids of nodes or links.
+    ZoneNoted { zone: Vec<String> },
+    /// These ways or doubts that the network shows do not count, and a person answers for it. Ids of the parts on the way.
+    CutDiffers { ways: Vec<String>, why: String },
     /// The permit, or why there is none.
     PermitNoted { reference: Option<String>, why_none: Option<String> },
     /// A person takes part.
@@ -72,6 +87,12 @@ pub enum Fact {
         poles: Vec<String>,
         /// The other source that it cuts off, or `None` for the normal supply.
         cuts: Option<EntryId>,
+        /// The link of the site's network that it is.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        switch: Option<String>,
+        /// Whether it is open in normal service, so that it stays open when the supply is restored.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        stays_open: bool,
     },
     /// A tag hangs at a point. `why` where it hung somewhere else before.
     TagBound { tag: TagId, point: EntryId, why: Option<String> },
@@ -79,6 +100,8 @@ pub enum Fact {
     TagGone { tag: TagId, point: EntryId, why: String },
     /// A person read the tag at the point: they stood in front of it.
     TagRead { tag: TagId, point: EntryId },
+    /// A point that was added before is this link of the site's network.
+    PointDrawn { point: EntryId, switch: String, stays_open: bool },
     /// A lock box for keys.
     BoxPlaced { label: String, at: String },
     /// A circuit to shed before opening, and to restore after closing.

@@ -85,10 +85,16 @@ pub struct Point {
     pub poles: Vec<String>,
     /// The other source it cuts, or `None` for the normal supply.
     pub cuts: Option<EntryId>,
+    /// The link of the site's network that it is.
+    pub switch: Option<String>,
+    /// Whether it is open in normal service.
+    pub stays_open: bool,
     /// When it was opened, and not closed since.
     pub opened: Option<Stamp>,
     /// When it was closed after the work.
     pub closed: Option<Stamp>,
+    /// Every closing.
+    pub closings: Vec<Stamp>,
     /// When the sign was hung, and not taken down since.
     pub sign: Option<Stamp>,
     /// The tags that hang or hung at it.

@@ -85,6 +85,8 @@ pub struct Taken {
 pub struct Run {
     /// The first proof; its id names the run.
     pub before: Stamp,
+    /// What ended the proofs before it on another device, unknown to the one that began this run.
+    pub unseen: Option<String>,
     /// The indicator.
     pub indicator: EntryId,
     /// What it was proved on first.
@@ -102,8 +104,8 @@ pub struct Run {
 /// Something that ended every proof before it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Voided {
-    /// When.
-    pub at: Hlc,
+    /// When, and by which device.
+    pub stamp: Stamp,
     /// What, as a sentence.
     pub why: String,
 }
@@ -164,8 +166,11 @@ impl Run {
     /// Order of the cases: whatever voids it wins over what was read, an indication wins over the second proof, and a pair that is
     /// missing wins over "proved".
     pub fn standing(&self, plan: &[Test], dead_limit: u32, voided: &[Voided]) -> Standing {
-        if let Some(void) = voided.iter().find(|v| v.at >= self.before.clock) {
+        if let Some(void) = voided.iter().find(|v| v.stamp.clock >= self.before.clock) {
             return Standing::Void { why: void.why.clone() };
+        }
+        if let Some(why) = &self.unseen {
+            return Standing::Void { why: why.clone() };
         }
         if let Some((_, _, false)) = self.reference {
             return Standing::Void {

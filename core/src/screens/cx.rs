@@ -6,6 +6,7 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, Stamp};
 use crate::store::{LockRow, TagRow};
+use crate::supply::{Cut, Drawn, Held};
 use crate::tag::TagId;
 use crate::words;
 use crate::world::World;
@@ -22,6 +23,21 @@ pub struct TagKnown {
     pub jobs: Vec<Job>,
 }
 
+/// How the exchange with the office stands.
+#[derive(Default)]
+pub struct ExchangeKnown {
+    /// What the office is called, and where it is.
+    pub office: Option<(String, String)>,
+    /// Entries of this device that it does not have yet.
+    pub unsent: u64,
+    /// Entries of this device that are kept aside there.
+    pub aside_there: usize,
+    /// Entries of others that are kept aside here.
+    pub aside_here: Vec<crate::store::Aside>,
+    /// What the thread does and did.
+    pub now: crate::app::office::Exchange,
+}
+
 /// What a screen may see.
 pub struct Look<'a> {
     /// People, sites, instruments.
@@ -36,8 +52,18 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// How the exchange stands, on the first screen and its own.
+    pub exchange: &'a ExchangeKnown,
+    /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
+    pub office: Option<i64>,
     /// What is known of the tag, on its screen only.
     pub tag: &'a TagKnown,
+    /// The job beside its site's supply network, if one is drawn.
+    pub cut: Option<&'a Cut>,
+    /// The site's supply network, on its own screens only.
+    pub drawn: &'a Drawn,
+    /// What other jobs at the site hold locked, where points are closed only.
+    pub held: &'a [Held],
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
 }
@@ -98,6 +124,21 @@ impl Act<'_> {
         self.app.keep(job, fact)
     }
 
+    /// Keeps a fact about a site's supply network.
+    pub fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+        self.app.keep_at(site, fact)
+    }
+
+    /// A site's supply network.
+    pub fn drawn(&self, site: EntryId) -> Drawn {
+        self.app.drawn(site)
+    }
+
+    /// A job beside its site's supply network.
+    pub fn cut(&mut self, job: &Job) -> Result<Cut, String> {
+        self.app.cut(job).ok_or_else(|| "No supply network is drawn for this site yet.".into())
+    }
+
     /// The job as it is now.
     pub fn job(&mut self, id: EntryId) -> Result<Job, String> {
         self.app.job(id).cloned()
@@ -126,6 +167,11 @@ impl Act<'_> {
     /// Keeps what the next view of this screen needs, as if it had been typed.
     pub fn note(&mut self, field: &str, value: &str) {
         self.app.edit(field, value);
+    }
+
+    /// Puts what is known already into a field of another screen, as if it had been typed there.
+    pub fn prefill(&mut self, route: Route, field: &str, value: &str) {
+        self.app.prefill(route, field, value);
     }
 
     /// Rings the owner of a lock.

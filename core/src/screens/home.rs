@@ -15,6 +15,8 @@ use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow};
 use crate::words;
 
+/// Sites whose supply is one tap away; of more, a job leads there.
+const MOST_SITES: usize = 12;
 /// Low voltage ends here (IEC 60038): 1000 V AC.
 const MOST_NOMINAL: u32 = 1_000_000;
 /// Extra-low voltage ends here (50 V AC). A limit for "dead" has to be below it.
@@ -54,6 +56,10 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     };
     page.button("Scan a tag", "scan");
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
+    page.row("Office", super::office::in_short(look), go(Route::Office));
+    for (site, name) in look.world.sites.iter().take(MOST_SITES) {
+        page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));
+    }
     if !done.is_empty() {
         page.heading("Finished jobs");
     }
@@ -150,6 +156,7 @@ pub fn board(look: &Look) -> Page {
         Tone::Warn,
         "This is what this device knows. That no lock is known here is no clearance: look at the point itself.",
     );
+    super::tags::as_known(&mut page, look);
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
     if on.is_empty() {
         page.para("This device knows of no lock that is on.");

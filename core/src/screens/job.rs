@@ -31,6 +31,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.heading("At any time");
     let on = job.locks_on().count();
     page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
+    page.row("Supply network", vec![super::supply::cut::in_short(look, job)], go(Route::Cut(job.id())));
     if job.handed.is_none() {
         let lines = vec!["Another source, another scope, a parted neutral.".into()];
         page.row("Something changed", lines, go(Route::Change(job.id())));
@@ -44,15 +45,22 @@ pub fn view(look: &Look, job: &Job) -> Page {
 
 fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Option<usize>) -> StepRow {
     let stop = matches!(job.standing(), Standing::Indication { .. }) && state.step == Step::DeadTest;
-    let planning = current.is_some_and(|c| job.sequence().get(c).is_some_and(|s| s.stage() == "Plan"));
+    let now = current.and_then(|c| job.sequence().get(c).copied());
+    // Plans are made, and points isolated, in any order: the person starts with what is in front of them.
+    let either_order = match now {
+        Some(Step::Isolate(_)) => matches!(state.step, Step::Isolate(_)),
+        _ => now.is_some_and(|s| s.stage() == "Plan") && state.step.stage() == "Plan",
+    };
     let (shape, word) = match current {
         _ if stop && job.finished.is_none() => (StepState::Stop, "stop"),
         // A step whose turn has not come may lack nothing because there is nothing yet: that is not done.
-        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != "Plan" => (StepState::Later, "later"),
+        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != "Plan" && !either_order => {
+            (StepState::Later, "later")
+        }
         _ if state.lacks.is_empty() => (StepState::Done, "done"),
         _ if state.passed() => (StepState::Deviated, "passed over"),
         Some(c) if c == i => (StepState::Now, "now"),
-        _ if planning && state.step.stage() == "Plan" => (StepState::Open, "open"),
+        _ if either_order => (StepState::Open, "open"),
         _ => (StepState::Later, "later"),
     };
     let mut lines: Vec<String> = Vec::new();

@@ -12,9 +12,11 @@ mod home;
 mod isolate;
 mod job;
 mod locks;
+mod office;
 mod plan;
 mod prove;
 mod restore;
+mod supply;
 mod tags;
 mod text;
 mod time_line;
@@ -38,9 +40,15 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::People, _) => home::people(look),
         (Route::NewJob, _) => home::new_job(look),
         (Route::Board, _) => home::board(look),
+        (Route::Office, _) => office::view(look),
         (Route::Scan, _) => tags::scan(look),
         (Route::Tag(tag), _) => tags::view(look, *tag),
         (Route::PointTags(_, point), Some(job)) => tags::of_point(look, job, *point),
+        (Route::Network(site), _) => supply::network(look, *site),
+        (Route::NewNode(_), _) => supply::part::new_node(look),
+        (Route::NewLink(_), _) => supply::part::new_link(look),
+        (Route::Part(_, entry), _) => supply::part::view(look, *entry),
+        (Route::Cut(_), Some(job)) => supply::cut::view(look, job),
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
@@ -57,8 +65,13 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
 pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
+        Route::Office => office::act(act, verb),
         Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
         Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),
+        Route::Network(site) => supply::act(act, *site, verb, arg),
+        Route::NewNode(site) | Route::NewLink(site) => supply::part::act(act, *site, None, verb),
+        Route::Part(site, entry) => supply::part::act(act, *site, Some(*entry), verb),
+        Route::Cut(job) => supply::cut::act(act, *job, verb, arg),
         Route::Job(job) | Route::TimeLine(job) => job::act(act, *job, None, verb, arg),
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),

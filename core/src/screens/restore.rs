@@ -10,8 +10,9 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, On, Rotation};
 use crate::journal::{EntryId, Fact};
-use crate::point::{Lock, Off, may_remove};
+use crate::point::{Lock, Off, Point, may_remove};
 use crate::prove::{Reading, System, parse_volts};
+use crate::supply::{self, Position, Restore, States};
 
 /// One step of restoring.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -186,9 +187,19 @@ fn close(look: &Look, job: &Job, page: &mut Page) {
         "Closing a point brings the supply back. Circuits stay off, everybody is clear, stand to the side of the device. Keep \
          to the order that your site's switching rules give.",
     );
-    for point in &job.points {
+    let (order, cautions) = in_order(look, job);
+    for why in cautions {
+        page.caution(Tone::Forbid, why);
+    }
+    for (point, caution) in order {
         match (&point.opened, &point.closed) {
+            (Some(_), _) if point.stays_open => {
+                row(page, &point.label, StepState::Done, "It stays open, as in normal service.".into());
+            }
             (Some(_), _) => {
+                if !caution.is_empty() {
+                    page.caution(Tone::Warn, format!("{}: {caution}", point.label));
+                }
                 let state = next_or_open(page);
                 row(page, &point.label, state, format!("Open. {}", point.at));
                 put(page, format!("{} is closed", point.label), format!("close {}", point.stamp.id));
@@ -196,6 +207,28 @@ fn close(look: &Look, job: &Job, page: &mut Page) {
             (None, Some(closed)) => row(page, &point.label, StepState::Done, format!("Closed {}.", look.by(closed))),
             (None, None) => row(page, &point.label, StepState::Later, "It was never opened.".into()),
         }
+    }
+}
+
+/// The points in the order that feeds nothing that is still locked, each with what to look out for; and why some have to stay open.
+fn in_order<'a>(look: &Look, job: &'a Job) -> (Vec<(&'a Point, String)>, Vec<String>) {
+    let plain = || job.points.iter().map(|p| (p, String::new())).collect();
+    let Some(cut) = look.cut else { return (plain(), Vec::new()) };
+    let open = job.points.iter().filter(|p| p.opened.is_some() && !p.stays_open);
+    let wanted: States = open.filter_map(|p| Some((p.switch.clone()?, Position::Closed))).collect();
+    match supply::restore(&cut.network, &cut.standing(job), &wanted, look.held) {
+        Ok(Restore::Steps(steps)) => {
+            let place = |p: &Point| steps.iter().position(|s| p.switch.as_ref() == Some(&s.link));
+            let mut order: Vec<(&Point, String)> = job
+                .points
+                .iter()
+                .map(|p| (p, place(p).map(|i| steps[i].caution.clone()).unwrap_or_default()))
+                .collect();
+            order.sort_by_key(|(p, _)| place(p).unwrap_or(usize::MAX));
+            (order, Vec::new())
+        }
+        Ok(Restore::Refused { why, .. }) => (plain(), why),
+        Err(e) => (plain(), vec![format!("The supply network gives no order: {}", e.say)]),
     }
 }
 

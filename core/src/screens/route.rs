@@ -18,12 +18,24 @@ pub enum Route {
     NewJob,
     /// All locks that are on.
     Board,
+    /// The office, and what is not there yet.
+    Office,
     /// Scan a tag, or type it.
     Scan,
     /// What this device knows of a tag.
     Tag(TagId),
     /// The tags of a point of a job.
     PointTags(EntryId, EntryId),
+    /// A site's supply network.
+    Network(EntryId),
+    /// A new source, board or load in it.
+    NewNode(EntryId),
+    /// A new switch or cable in it.
+    NewLink(EntryId),
+    /// A part of it as an entry noted it.
+    Part(EntryId, EntryId),
+    /// The site's network beside a job: is the work zone cut, and which points would cut it.
+    Cut(EntryId),
     /// A job's steps.
     Job(EntryId),
     /// One step.
@@ -47,9 +59,10 @@ impl Route {
     pub fn up(&self) -> Option<Route> {
         match *self {
             Route::Home => None,
-            Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) | Route::Job(_) => {
-                Some(Route::Home)
-            }
+            Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => Some(Route::Home),
+            Route::Job(_) | Route::Network(_) | Route::Office => Some(Route::Home),
+            Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
+            Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
             Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
             Route::Shift(job) | Route::TimeLine(job) => Some(Route::Job(job)),
@@ -62,9 +75,19 @@ impl Route {
     pub fn job(&self) -> Option<EntryId> {
         match *self {
             Route::Home | Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => None,
+            Route::Network(_) | Route::NewNode(_) | Route::NewLink(_) | Route::Part(..) | Route::Office => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
+            Route::Cut(job) => Some(job),
+        }
+    }
+
+    /// The site, where its supply network is shown.
+    pub fn site(&self) -> Option<EntryId> {
+        match *self {
+            Route::Network(site) | Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(site),
+            _ => None,
         }
     }
 }
@@ -76,9 +99,15 @@ impl fmt::Display for Route {
             Route::People => f.write_str("/people"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
+            Route::Office => f.write_str("/office"),
             Route::Scan => f.write_str("/scan"),
             Route::Tag(tag) => write!(f, "/tag/{tag}"),
             Route::PointTags(job, point) => write!(f, "/job/{job}/tags/{point}"),
+            Route::Network(site) => write!(f, "/site/{site}/network"),
+            Route::NewNode(site) => write!(f, "/site/{site}/new-node"),
+            Route::NewLink(site) => write!(f, "/site/{site}/new-link"),
+            Route::Part(site, entry) => write!(f, "/site/{site}/part/{entry}"),
+            Route::Cut(job) => write!(f, "/job/{job}/supply"),
             Route::Job(job) => write!(f, "/job/{job}"),
             Route::Step(job, step) => write!(f, "/job/{job}/step/{}", step.name()),
             Route::Locks(job) => write!(f, "/job/{job}/locks"),
@@ -101,9 +130,15 @@ impl FromStr for Route {
             ["people"] => Route::People,
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
+            ["office"] => Route::Office,
             ["scan"] => Route::Scan,
             ["tag", tag] => Route::Tag(tag.parse().map_err(|_| ())?),
             ["job", job, "tags", point] => Route::PointTags(id(job)?, id(point)?),
+            ["site", site, "network"] => Route::Network(id(site)?),
+            ["site", site, "new-node"] => Route::NewNode(id(site)?),
+            ["site", site, "new-link"] => Route::NewLink(id(site)?),
+            ["site", site, "part", entry] => Route::Part(id(site)?, id(entry)?),
+            ["job", job, "supply"] => Route::Cut(id(job)?),
             ["job", job] => Route::Job(id(job)?),
             ["job", job, "step", step] => Route::Step(id(job)?, Step::named(step).ok_or(())?),
             ["job", job, "locks"] => Route::Locks(id(job)?),

@@ -88,9 +88,14 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     page
 }
 
-fn as_known(page: &mut Page, look: &Look) {
+/// How old the knowledge on a screen of locks is.
+pub(super) fn as_known(page: &mut Page, look: &Look) {
     let now = words::when(look.now, look.zone, look.now);
-    page.para(format!("As known to this device at {now}. It has not been in touch with an office; other devices may know of more locks."));
+    let office = match look.office {
+        Some(at) => format!("Office last reached {}", words::when(at, look.zone, look.now)),
+        None => "It has not been in touch with an office".into(),
+    };
+    page.para(format!("As known to this device at {now}. {office}; other devices may know of more locks."));
 }
 
 fn lock_on(page: &mut Page, look: &Look, job: &Job, point: &Point, lock: &Lock) {

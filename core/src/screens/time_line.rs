@@ -140,8 +140,18 @@ pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("Passed over {}: {why}", Step::named(step).map_or_else(|| step.clone(), |s| s.title(job)))
         }
         Fact::Withdrawn { why, .. } => format!("An entry was withdrawn: {why}"),
-        Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } | Fact::PersonNoted { .. } | Fact::InstrumentNoted { .. } => {
-            "Not of this job".into()
+        Fact::PointDrawn { point: id, switch, .. } => format!("{} is {switch} in the supply network", point(id)),
+        Fact::ZoneNoted { zone } => format!("Work zone in the supply network: {}", zone.join(", ")),
+        Fact::CutDiffers { ways, why } => {
+            format!("Answered for a way in the supply network ({}): {why}", ways.join("; "))
         }
+        Fact::DeviceBegan { .. }
+        | Fact::SiteNoted { .. }
+        | Fact::PersonNoted { .. }
+        | Fact::InstrumentNoted { .. }
+        | Fact::NodeNoted { .. }
+        | Fact::LinkNoted { .. }
+        | Fact::PartGone { .. }
+        | Fact::LinkSeen { .. } => "Not of this job".into(),
     }
 }

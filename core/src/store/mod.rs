@@ -4,6 +4,7 @@
 //! (`synchronous=FULL`); replaying the journal from nothing gives the same tables; a database that is damaged or newer is left
 //! exactly as it is. Start at [`Store::open`] and [`Store::append`].
 
+mod exchange;
 mod open;
 mod project;
 mod rescue;
@@ -19,11 +20,15 @@ use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 use crate::tag::TagId;
 
+pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::write_whole;
+
+/// The note of when the office was last reached.
+const OFFICE_REACHED: &str = "office-reached";
 
 /// The open data folder.
 pub struct Store {
@@ -131,7 +136,7 @@ impl Store {
 
     /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
     pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
-        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed FROM lock \
+        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site FROM lock \
                    JOIN job ON job.id = lock.job WHERE is_on = 1 OR owed = 1 ORDER BY since_ms, fit LIMIT 2000";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
@@ -147,6 +152,8 @@ impl Store {
                 telephone: String::new(),
                 on: row.get(8)?,
                 owed: row.get(9)?,
+                switch: row.get(10)?,
+                site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)
@@ -207,6 +214,16 @@ impl Store {
         Ok(())
     }
 
+    /// When the office last had and gave everything, milliseconds since 1970-01-01T00:00Z.
+    pub fn office_reached(&self) -> Option<i64> {
+        self.local(OFFICE_REACHED).ok().flatten()?.parse().ok()
+    }
+
+    /// Keeps that the office had and gave everything at this moment.
+    pub fn keep_office_reached(&self, at_ms: i64) -> Result<(), StoreError> {
+        self.keep_local(OFFICE_REACHED, &at_ms.to_string())
+    }
+
     /// Forgets a note.
     pub fn drop_local(&self, name: &str) -> Result<(), StoreError> {
         self.db.prepare_cached("DELETE FROM local WHERE name = ?1")?.execute([name])?;
@@ -228,6 +245,8 @@ impl Store {
         }
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         tx.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag;")?;
+        // Names of erased entries stay: no entry here tells them.
+        exchange::fill(&tx)?;
         for job in by_job.values().filter_map(|entries| Job::fold(entries)) {
             project::write(&tx, &job)?;
         }
@@ -247,7 +266,10 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
         entry.bytes,
         entry.signature,
     ])?;
-    Ok(())
+    match entry.body.site {
+        Some(site) => exchange::note_site(db, site, entry.body.device, entry.body.seq, entry.id),
+        None => Ok(()),
+    }
 }
 
 /// A row of the journal: id, body, signature.

@@ -5,7 +5,7 @@ use std::io::{ErrorKind, Read};
 use std::path::Path;
 use std::time::Duration;
 
-use rusqlite::{Connection, ErrorCode, OpenFlags};
+use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavior};
 
 use super::Store;
 use super::rescue::unfinished;
@@ -18,7 +18,12 @@ pub const LOCK: &str = "in-use";
 
 const VERSION: i64 = SCHEMA.len() as i64;
 /// What each version adds to the one before.
-const SCHEMA: [&str; 2] = [include_str!("schema.sql"), include_str!("schema-2.sql")];
+const SCHEMA: [&str; 4] = [
+    include_str!("schema.sql"),
+    include_str!("schema-2.sql"),
+    include_str!("schema-3.sql"),
+    include_str!("schema-4.sql"),
+];
 /// A database up to this size is checked whole when it is opened; a larger one would make the start wait.
 const CHECK_WHOLE: u64 = 64 << 20;
 
@@ -97,7 +102,11 @@ fn prepare(db: &Connection) -> rusqlite::Result<()> {
     if version < VERSION {
         let from = usize::try_from(version).unwrap_or(0).min(SCHEMA.len());
         let missing = SCHEMA[from..].concat();
-        db.execute_batch(&format!("BEGIN IMMEDIATE; {missing} PRAGMA user_version = {VERSION}; COMMIT;"))?;
+        let tx = Transaction::new_unchecked(db, TransactionBehavior::Immediate)?;
+        tx.execute_batch(&missing)?;
+        super::exchange::fill(&tx)?;
+        tx.pragma_update(None, "user_version", VERSION)?;
+        tx.commit()?;
     }
     Ok(())
 }

@@ -46,6 +46,10 @@ pub struct LockRow {
     pub since_ms: i64,
     /// Minutes ahead of UTC at that time.
     pub zone: i32,
+    /// The link of the site's supply network that it is on.
+    pub switch: Option<String>,
+    /// The site.
+    pub site: Option<EntryId>,
     /// The owner's telephone; filled in from the people, not stored here.
     pub telephone: String,
     /// Whether it is on.
@@ -112,7 +116,7 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
     for lock in &job.locks {
         let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
         db.prepare_cached(
-            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT DO UPDATE SET place = excluded.place, \
+            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11) ON CONFLICT DO UPDATE SET place = excluded.place, \
              owner = excluded.owner, since_ms = excluded.since_ms, zone = excluded.zone, is_on = excluded.is_on, \
              owed = excluded.owed WHERE (place, owner, since_ms, is_on, owed) IS NOT \
              (excluded.place, excluded.owner, excluded.since_ms, excluded.is_on, excluded.owed)",
@@ -126,7 +130,9 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
             lock.since.wall,
             lock.since.zone,
             lock.is_on(),
-            owed
+            owed,
+            job.switch_of(lock.on),
+            job.site.map(|site| site.0)
         ])?;
     }
     for point in &job.points {
@@ -165,14 +171,15 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
         ),
         (
             "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
-             CAST(is_on AS TEXT), CAST(owed AS TEXT) FROM lock ORDER BY fit",
-            9,
+             CAST(is_on AS TEXT), CAST(owed AS TEXT), coalesce(switch, ''), coalesce(hex(site), '') FROM lock ORDER BY fit",
+            11,
         ),
         (
             "SELECT tag, hex(point), hex(job), label, place, CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
              coalesce(gone, '') FROM tag ORDER BY tag, point",
             8,
         ),
+        ("SELECT hex(site), hex(device), CAST(seq AS TEXT), hex(id) FROM site_entry ORDER BY site, device, seq", 4),
     ] {
         let mut query = db.prepare(sql)?;
         let mut rows = query.query([])?;

@@ -34,8 +34,8 @@ const FRESH: &str = "new";
 /// Its presence says that the new database is finished.
 const READY: &str = "ready";
 
-/// Every body begins so: a map of ten pairs, and the key `by`, which sorts first.
-const BODY_BEGINS: [u8; 4] = [0xaa, 0x62, b'b', b'y'];
+/// Every body begins so: a map of ten pairs, or of eleven where it says what was seen of others, and the key `by`, which sorts first.
+const BODY_BEGINS: [[u8; 4]; 2] = [[0xaa, 0x62, b'b', b'y'], [0xab, 0x62, b'b', b'y']];
 
 /// Moves the database in `folder` aside and makes a new one from every entry that still proves itself.
 ///
@@ -133,7 +133,8 @@ fn one_a_number(mut entries: Vec<Entry>) -> Vec<Entry> {
 
 /// Reads entries out of raw bytes: a body, and right behind it the 64 bytes of its signature.
 fn carve(bytes: &[u8], found: &mut BTreeMap<EntryId, Entry>) {
-    let starts = bytes.windows(BODY_BEGINS.len()).enumerate().filter(|(_, w)| *w == BODY_BEGINS).map(|(at, _)| at);
+    let begins = |w: &[u8]| BODY_BEGINS.iter().any(|b| w == b);
+    let starts = bytes.windows(4).enumerate().filter(|(_, w)| begins(w)).map(|(at, _)| at);
     for at in starts {
         let window = &bytes[at..bytes.len().min(at + MAX_ENTRY_BYTES)];
         let mut rest = window;

@@ -4,11 +4,13 @@
 //! mobile set, counts as a path. What nobody traced is never taken for nothing: the answer is then "not shown", never "cut". And
 //! "cut" is about this network as people drew it, so the question for other sources stays a person's to answer.
 //!
-//! Here are pure functions over a [`Network`]: no journal, no clock, no files. Start at [`check`]; then [`propose`], which finds the points
-//! to lock, [`restore`], [`touched`] and [`draw`]. Files are read and written in [`files`].
+//! Pure functions over a [`Network`]: start at [`check`]; then [`propose`], which finds the points to lock, [`restore`], [`touched`] and
+//! [`draw`]. [`files`] reads and writes. What a journal makes of them: [`Drawn`] is the network of a site, [`Cut`] what it says to a job.
 
 mod check;
+mod cut;
 pub mod draw;
+mod drawn;
 pub mod files;
 pub mod flow;
 mod front;
@@ -22,7 +24,9 @@ mod supplied;
 mod touched;
 
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
+pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};
+pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
 pub use model::{
     Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
     SourceSort,

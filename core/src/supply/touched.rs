@@ -55,7 +55,8 @@ pub fn touched(network: &Network, jobs: &[Held], change: &Change) -> Result<Vec<
         _ => network.clone(),
     };
     let mut touched = Vec::new();
-    for (job, held) in jobs.iter().enumerate() {
+    // Who named no work zone counts on nothing; their locks may still be counted on by others.
+    for (job, held) in jobs.iter().enumerate().filter(|(_, held)| !held.zone.is_empty()) {
         let before = check(network, &held.zone, &counted(jobs, held, None))?;
         let after = check(&after, &held.zone, &counted(jobs, held, Some(change)))?;
         let closed = match change {

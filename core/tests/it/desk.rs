@@ -12,13 +12,23 @@ pub const MORNING: i64 = 1_793_605_200_000;
 
 pub struct Device {
     pub now: AtomicI64,
+    /// How far the clock goes on whenever it is read, in milliseconds.
+    ticks: i64,
     chance: AtomicU64,
     secret: Mutex<Option<Vec<u8>>>,
 }
 
 impl Device {
     pub fn new(seed: u64) -> Arc<Device> {
-        Arc::new(Device { now: AtomicI64::new(MORNING), chance: AtomicU64::new(seed), secret: Mutex::new(None) })
+        Device::ticking(seed, 7)
+    }
+    /// A clock that stands until it is moved, so that every shell reads the same times.
+    pub fn standing(seed: u64) -> Arc<Device> {
+        Device::ticking(seed, 0)
+    }
+    fn ticking(seed: u64, ticks: i64) -> Arc<Device> {
+        let (now, chance) = (AtomicI64::new(MORNING), AtomicU64::new(seed));
+        Arc::new(Device { now, ticks, chance, secret: Mutex::new(None) })
     }
     pub fn pass(&self, ms: i64) {
         self.now.fetch_add(ms, Ordering::Relaxed);
@@ -26,7 +36,7 @@ impl Device {
     pub fn open(self: &Arc<Self>, folder: &Path) -> Result<Arc<Field>, OpenError> {
         Field::open(folder.to_string_lossy().into_owned(), self.clone())
     }
-    /// Plays a journey; each line takes two seconds.
+    /// Plays a journey.
     pub fn play(&self, field: &Field, script: &str) {
         if let Err(why) = self.try_play(field, script) {
             panic!("{why}");
@@ -39,7 +49,7 @@ impl Device {
 
 impl Platform for Device {
     fn now_ms(&self) -> i64 {
-        self.now.fetch_add(7, Ordering::Relaxed)
+        self.now.fetch_add(self.ticks, Ordering::Relaxed)
     }
     fn offset_minutes(&self, _: i64) -> i32 {
         60

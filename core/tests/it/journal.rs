@@ -106,6 +106,7 @@ fn entry(label: &str) -> Entry {
         site: None,
         job: None,
         by: None,
+        seen: Vec::new(),
         fact,
     };
     Entry::seal(body, &key).unwrap()

@@ -1,6 +1,7 @@
 //! Whole journeys through the screens.
 
 use crate::desk::*;
+use stillbar_core::journey::{stories, story};
 use stillbar_core::screens::as_text;
 
 #[test]
@@ -98,28 +99,16 @@ fn whatever_changes_ends_the_proof() {
     }
 }
 
-/// 29 CFR 1910.147(e)(3): authority, not on site, attempts to reach, told before resuming; and the owner's lock is off only then.
 #[test]
-fn forced_removal_needs_all_its_conditions() {
-    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
-    device.play(
-        &field,
-        "tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\nsee Lock of Mara Lind\ntap Locks and keys\ntap The \
-         job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap \
-         Mara Lind on Q4 feeder switch: ML 7\nunseen > Take my lock off\nfill Why it cannot wait = The hall has no light\nchoose Who \
-         answers for it = Joel Aras\ntap Begin a forced removal\n",
-    );
-    assert!(device.try_play(&field, "tap Take the lock off under the authority of Joel Aras").is_err());
-    device.play(
-        &field,
-        "fill How you found that Mara Lind is not on site = Gate log, her van is gone\ntap Mara Lind is not on site\nfill How you tried \
-         to reach them = Rang 01632 960 101 at 16:10 and 16:20\nfill What came of it = No answer, message left\ntap Keep this \
-         attempt\nsign Joel Aras signs for the removal = Joel Aras\ntap Take the lock off under the authority of Joel Aras\nsee has been \
-         told\n",
-    );
-    // Until she is told she fits no lock.
-    device.play(&field, "tap Locks and keys\ntap The job\ntap All jobs\ntap In hand: Joel Aras\ntap Mara Lind\ntap Replace the outgoing\n");
-    assert!(as_text(&field.screen()).contains("Isolate Q4 feeder switch [now]"), "{}", as_text(&field.screen()));
+fn a_person_who_joins_later_ends_the_proof_until_their_lock_is_on() {
+    let (_folder, device, field) =
+        begun(&[PEOPLE, PLAN, ISOLATE, PROVE, include_str!("../../journeys/tomas-joins.journey")]);
+    let work = format!("{}/step/work", field.screen().route.split("/step").next().unwrap());
+    field.act(None, format!("go {work}"), vec![]);
+    field.act(None, "begin".into(), vec![]);
+    let screen = as_text(&field.screen());
+    assert!(screen.contains("! First: Isolate Q4 feeder switch. Tomas Brandt has no lock of their own"), "{screen}");
+    assert!(device.try_play(&field, "tap Begin work\nunseen !").is_err());
 }
 
 #[test]
@@ -147,6 +136,22 @@ fn no_screen_says_safe() {
             form.clear();
             let text = as_text(&field.screen()).to_lowercase();
             assert!(!text.contains("safe"), "{text}");
+        }
+    }
+}
+
+/// Every story of `stories.txt`; the other shells play the same.
+#[test]
+fn every_story_plays() {
+    let journeys = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("journeys");
+    let names = stories(&journeys).unwrap();
+    assert!(names.len() > 10, "{names:?}");
+    for name in names {
+        let folder = tempfile::tempdir().unwrap();
+        let device = Device::standing(1);
+        let field = device.open(folder.path()).unwrap();
+        if let Err(why) = device.try_play(&field, &story(&journeys, &name).unwrap()) {
+            panic!("{name}: {why}");
         }
     }
 }

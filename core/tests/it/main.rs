@@ -1,5 +1,6 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
+mod background;
 mod desk;
 mod energised;
 mod evidence;
@@ -9,7 +10,8 @@ mod holes;
 mod journal;
 mod journeys;
 mod judge;
-mod locks;
+mod merge;
+mod networks;
 mod order;
 mod pictures;
 mod read;

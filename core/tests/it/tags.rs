@@ -41,6 +41,18 @@ fn a_scan_tells_whose_lock_it_is() {
     );
 }
 
+/// How old the knowledge is: by the device's clock now, and when it last exchanged with the office.
+#[test]
+fn an_answer_says_when_the_office_was_last_reached() {
+    let (folder, device, field) = begun(&[PEOPLE]);
+    device.play(&field, &format!("scan Scan a tag = {}\nsee It has not been in touch with an office", tag(9)));
+    drop(field);
+    Store::open(folder.path()).unwrap().keep_office_reached(MORNING - 45 * 60_000).unwrap();
+    let field = device.open(folder.path()).unwrap();
+    device.play(&field, "see at 08:40. Office last reached 07:55; other devices may know of more locks.");
+    device.play(&field, "tap All jobs\ntap Locks on now\nsee Office last reached 07:55");
+}
+
 #[test]
 fn an_unknown_tag_is_no_clearance() {
     let (_folder, device, field) = begun(&[PEOPLE]);
@@ -167,7 +179,11 @@ fn an_older_database_gets_the_table() {
     assert_eq!(store.tables().unwrap(), tables);
     drop(store);
     let db = rusqlite::Connection::open(folder.path().join(stillbar_core::store::DATABASE)).unwrap();
-    db.execute_batch("DROP TABLE tag; PRAGMA user_version = 1;").unwrap();
+    db.execute_batch(
+        "DROP TABLE tag; ALTER TABLE lock DROP COLUMN switch; ALTER TABLE lock DROP COLUMN site; DROP TABLE site_entry; \
+         DROP TABLE aside; DROP TABLE upload; PRAGMA user_version = 1;",
+    )
+    .unwrap();
     drop(db);
     let field = device.open(folder.path()).unwrap();
     assert!(!as_text(&field.screen()).is_empty());

@@ -3,13 +3,25 @@
 use maud::{Markup, html};
 use stillbar_core::parts::{Drawing, Ink, Shape};
 
+/// Wider than this a drawing's letters are too small to read on a phone: it can be made larger, and moved about.
+const WIDE: f32 = 400.0;
+
 /// A drawing on a page; `label` says what it shows.
 pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
     let (w, h) = (length(drawn.width), length(drawn.height));
     html! {
         figure .drawing {
-            svg #(id) role="img" aria-label=(label) viewBox={ "0 0 " (w) " " (h) } {
-                (shapes(drawn))
+            // What scrolls can be reached by the keyboard.
+            div .sheet[drawn.width > WIDE] tabindex=[(drawn.width > WIDE).then_some("0")] {
+                svg #(id) role="img" aria-label=(label) viewBox={ "0 0 " (w) " " (h) } {
+                    (shapes(drawn))
+                }
+            }
+            @if drawn.width > WIDE {
+                div .zoom {
+                    button type="button" data-zoom="-1" { "Smaller" }
+                    button type="button" data-zoom="1" { "Larger" }
+                }
             }
         }
     }

@@ -29,12 +29,18 @@ impl Job {
                 }
             }
             Fact::KeyTaken { offer, .. } => {
+                let heard = &self.heard;
                 for lock in &mut self.locks {
+                    // Who takes a lock over stands at it: that somebody else had it off, unknown to them, is in doubt, and it stays on.
+                    let here = match &lock.off {
+                        None => true,
+                        Some(Off::Owner(off) | Off::Forced(off)) => !heard.saw(&stamp, off),
+                    };
                     if let Some((id, to)) = lock.offered
                         && id == *offer
-                        && lock.is_on()
+                        && here
                     {
-                        lock.forced = None;
+                        (lock.forced, lock.off) = (None, None);
                         (lock.owner, lock.since, lock.offered) = (to, stamp, None);
                     }
                 }
@@ -45,7 +51,7 @@ impl Job {
                     && self.locks[i].is_on()
                     && stamp.by == Some(self.locks[i].owner)
                 {
-                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Owner(stamp)), None);
+                    self.locks[i].off = Some(Off::Owner(stamp));
                 }
             }
             Fact::ForcedBegun { lock, authority, why } => {
@@ -75,7 +81,7 @@ impl Job {
                     && self.locks[i].is_on()
                     && forced_lacks(self.locks[i].forced.as_ref()).is_empty()
                 {
-                    (self.locks[i].off, self.locks[i].offered) = (Some(Off::Forced(stamp)), None);
+                    self.locks[i].off = Some(Off::Forced(stamp));
                 }
             }
             Fact::OwnerTold { lock, how } => {

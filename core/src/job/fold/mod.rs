@@ -5,7 +5,7 @@ mod tags;
 
 use std::collections::BTreeSet;
 
-use super::{Checked, Circuit, Deviation, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
+use super::{Checked, Circuit, Deviation, Differs, Heard, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{LockBox, Point};
@@ -21,13 +21,14 @@ impl Job {
         let withdrawn: BTreeSet<EntryId> = sorted
             .iter()
             .filter_map(|e| match e.body.fact {
-                Fact::Withdrawn { entry, .. } => Some(entry),
+                Fact::Withdrawn { entry, .. } if !locked_meanwhile(&sorted, e, entry) => Some(entry),
                 _ => None,
             })
             .collect();
         let opened = sorted.iter().position(|e| matches!(e.body.fact, Fact::JobOpened { .. }))?;
         let mut job = Job::opened(sorted[opened])?;
         for entry in sorted {
+            job.heard.note(entry);
             job.note_void(entry);
             if !withdrawn.contains(&entry.id) {
                 job.apply(entry);
@@ -38,6 +39,7 @@ impl Job {
 
     /// One more entry at the end of the order. Not for a withdrawal, which reaches back: fold again for that.
     pub fn extend(&mut self, entry: &Entry) {
+        self.heard.note(entry);
         self.note_void(entry);
         self.apply(entry);
     }
@@ -71,6 +73,8 @@ impl Job {
             nominal: *nominal_millivolts,
             dead_limit: *dead_limit_millivolts,
             tolerance: *tolerance,
+            zone: Vec::new(),
+            differs: Vec::new(),
             permit: None,
             workers: Vec::new(),
             told: Vec::new(),
@@ -97,6 +101,7 @@ impl Job {
             handed: None,
             deviations: Vec::new(),
             round: entry.body.clock,
+            heard: Heard::default(),
             withdrawn: Vec::new(),
         })
     }
@@ -115,6 +120,7 @@ impl Job {
                 format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
             }
             Fact::ScopeChanged { .. } => "The scope of the job changed.".into(),
+            Fact::ZoneNoted { .. } => "The work zone in the supply network changed.".into(),
             Fact::ShiftTaken { .. } => "The shift changed.".into(),
             Fact::WorkLeft { .. } => "The work was left.".into(),
             Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
@@ -131,7 +137,7 @@ impl Job {
             }
             _ => return,
         };
-        self.voided.push(Voided { at: entry.body.clock, why });
+        self.voided.push(Voided { stamp: entry.stamp(), why });
     }
 
     /// What a lock is on, in words.
@@ -154,6 +160,10 @@ impl Job {
                 for circuit in self.circuits.iter_mut().filter(|c| c.on.is_some()) {
                     (circuit.off, circuit.on) = (None, None);
                 }
+            }
+            Fact::ZoneNoted { zone } => self.zone.clone_from(zone),
+            Fact::CutDiffers { ways, why } => {
+                self.differs.push(Differs { stamp, ways: ways.clone(), why: why.clone() });
             }
             Fact::PermitNoted { reference, why_none } => {
                 let said = match reference {
@@ -179,18 +189,26 @@ impl Job {
                 let (found, seconds, looked) = (found.clone(), *seconds, looked.clone());
                 self.stored.push(Stored { stamp, found, seconds, looked });
             }
-            Fact::PointAdded { label, at, kind, lockable, poles, cuts } => self.points.push(Point {
-                stamp,
-                label: label.clone(),
-                at: at.clone(),
-                kind: *kind,
-                lockable: *lockable,
-                poles: poles.clone(),
-                cuts: *cuts,
-                opened: None,
-                closed: None,
-                sign: None,
-                tags: Vec::new(),
+            Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open } => {
+                self.points.push(Point {
+                    stamp,
+                    label: label.clone(),
+                    at: at.clone(),
+                    kind: *kind,
+                    lockable: *lockable,
+                    poles: poles.clone(),
+                    cuts: *cuts,
+                    switch: switch.clone(),
+                    stays_open: *stays_open,
+                    opened: None,
+                    closed: None,
+                    closings: Vec::new(),
+                    sign: None,
+                    tags: Vec::new(),
+                })
+            }
+            Fact::PointDrawn { point, switch, stays_open } => self.at_point(*point, |p| {
+                (p.switch, p.stays_open) = (Some(switch.clone()), *stays_open);
             }),
             Fact::TagBound { .. } | Fact::TagGone { .. } | Fact::TagRead { .. } => self.tag(stamp, &entry.body.fact),
             Fact::BoxPlaced { label, at } => {
@@ -257,6 +275,8 @@ impl Job {
     fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
         match &entry.body.fact {
             Fact::IndicatorProved { run: None, indicator, on, works: true } => self.runs.push(Run {
+                // What ended the proofs on another device, unknown to this one, ends this one too.
+                unseen: self.voided.iter().find(|v| !self.heard.saw(&stamp, &v.stamp)).map(|v| v.why.clone()),
                 before: stamp,
                 indicator: *indicator,
                 on: *on,
@@ -309,11 +329,10 @@ impl Job {
                 (c.off, c.on) = (Some((stamp, seen.clone())), None);
             }),
             Fact::CircuitOn { circuit } => self.circuit(*circuit, |c| c.on = Some(stamp)),
-            Fact::PointOpened { point, .. } => self.at_point(*point, |p| {
-                (p.opened, p.closed) = (Some(stamp), None);
-            }),
+            Fact::PointOpened { point, .. } => self.open(*point, stamp),
             Fact::PointClosed { point } => self.at_point(*point, |p| {
                 (p.opened, p.closed) = (None, Some(stamp));
+                p.closings.push(stamp);
             }),
             Fact::SignPosted { point } => self.at_point(*point, |p| p.sign = Some(stamp)),
             Fact::SignRemoved { point } => self.at_point(*point, |p| p.sign = None),
@@ -336,6 +355,19 @@ impl Job {
         }
     }
 
+    /// A point is open if who opened it knew of every closing; if not, nobody knows how it stands.
+    fn open(&mut self, point: EntryId, stamp: Stamp) {
+        let heard = &self.heard;
+        let Some(at) = self.points.iter_mut().find(|p| p.stamp.id == point) else { return };
+        if at.closings.iter().all(|closing| heard.saw(&stamp, closing)) {
+            (at.opened, at.closed) = (Some(stamp), None);
+        } else {
+            at.opened = None;
+            let why = format!("{} was opened on one device and closed on another that did not know of it.", at.label);
+            self.voided.push(Voided { stamp, why });
+        }
+    }
+
     fn circuit(&mut self, id: EntryId, change: impl FnOnce(&mut Circuit)) {
         if let Some(circuit) = self.circuits.iter_mut().find(|c| c.stamp.id == id) {
             change(circuit);
@@ -347,4 +379,16 @@ impl Job {
             change(point);
         }
     }
+}
+
+/// Whether a point that `withdrawal` takes back was locked on another device that the withdrawing one had not heard of: then it stays.
+fn locked_meanwhile(sorted: &[&Entry], withdrawal: &Entry, point: EntryId) -> bool {
+    let mut heard = Heard::default();
+    for entry in sorted {
+        if entry.body.device == withdrawal.body.device && entry.body.seq <= withdrawal.body.seq {
+            heard.note(entry);
+        }
+    }
+    let on = |e: &&&Entry| matches!(&e.body.fact, Fact::LockFitted { on, .. } if *on == On::Point(point));
+    sorted.iter().filter(on).any(|lock| !heard.saw(&withdrawal.stamp(), &lock.stamp()))
 }

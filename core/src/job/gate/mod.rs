@@ -4,6 +4,7 @@
 
 mod locks;
 mod proof;
+mod supply;
 
 use super::Job;
 use super::steps::Step;
@@ -12,6 +13,7 @@ use crate::journal::{Entry, EntryId, Fact};
 use crate::point::PointKind;
 use crate::prove::Role;
 use crate::store::LockRow;
+use crate::supply::{Cut, Held};
 use crate::world::World;
 
 /// Most tags that a point has had in one job.
@@ -27,6 +29,10 @@ pub struct Gate<'a> {
     pub locks: &'a [LockRow],
     /// The entry that a withdrawal names.
     pub named: Option<&'a Entry>,
+    /// The job beside its site's supply network.
+    pub cut: Option<&'a Cut>,
+    /// What other jobs at the site hold locked.
+    pub held: &'a [Held],
 }
 
 type Verdict = Result<(), String>;
@@ -50,28 +56,39 @@ impl Gate<'_> {
                 )
             }
             Fact::JobOpened { .. } | Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
-            _ => no("This belongs to a job: open the job first."),
+            _ => no("This belongs to a job or a site: open it first."),
         }
     }
 
     /// Whether `job` accepts `fact` now.
     pub fn inside(&self, job: &Job, fact: &Fact) -> Verdict {
         let person = self.person()?;
-        if job.handed.is_some() && !matches!(fact, Fact::OwnerTold { .. } | Fact::OwnerSought { .. }) {
+        // A lock that another device had on while this job was handed back still comes off by its owner.
+        let last = matches!(
+            fact,
+            Fact::LockRemoved { .. }
+                | Fact::ForcedBegun { .. }
+                | Fact::OwnerNotOnSite { .. }
+                | Fact::OwnerSought { .. }
+                | Fact::LockForced { .. }
+                | Fact::OwnerTold { .. }
+        );
+        if job.handed.is_some() && !last {
             return no("This job is handed back. Open a new job for anything more.");
         }
-        self.hands_on(job, fact, person)?;
         // An indication is never refused, whenever and by whomever it is seen.
         let seen = matches!(fact, Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit));
-        if let Some(step) = Step::of(fact)
-            && !seen
-        {
-            self.turn(job, step)?;
+        if !seen {
+            self.hands_on(job, fact, person)?;
+            if let Some(step) = Step::of(fact) {
+                self.turn(job, step)?;
+            }
         }
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
         self.proof(job, fact)?;
-        self.switching(job, fact)
+        self.switching(job, fact)?;
+        self.supply(job, fact)
     }
 
     /// Who isolates, tests and works is on the job, and does it before the work is finished.

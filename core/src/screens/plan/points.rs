@@ -1,22 +1,35 @@
 //! Points of isolation, and lock boxes for their keys.
 
+use super::super::Route;
 use super::super::build::Page;
 use super::super::cx::{Act, Look};
-use super::super::home::{UNKNOWN, distinct, options, picked};
+use super::super::home::{UNKNOWN, distinct, go, options, picked};
 use super::super::parts::Tone;
+use super::super::supply::cut::in_short;
 use super::lead;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Point, PointKind};
+use crate::supply::{Cut, Position};
 
 /// What stands for the normal supply in the choice of what a point cuts off.
 const SUPPLY: &str = "supply";
+/// What stands for a point that is not drawn in the site's supply network.
+const NOT_DRAWN: &str = "-";
 
 /// The points, and a form for one more.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    let mut switches = Vec::new();
     for point in &job.points {
         page.fact(point.label.clone(), in_words(job, point));
+    }
+    page.row("Supply network", vec![in_short(look, job)], go(Route::Cut(job.id())));
+    if let Some(cut) = look.cut {
+        let taken = |id: &String| job.points.iter().any(|p| p.switch.as_ref() == Some(id));
+        let links = cut.network.links().iter().filter(|l| l.kind.parts() && !taken(&l.id));
+        switches.push((NOT_DRAWN.to_owned(), "It is not drawn there".to_owned()));
+        switches.extend(links.take(60).map(|l| (l.id.clone(), l.id.clone())));
     }
     page.caution(
         Tone::Forbid,
@@ -39,6 +52,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     // Where there is only one source there is nothing to choose wrongly.
     let only = if cuts.len() == 1 { SUPPLY } else { "" };
     page.choice("cuts", "What it cuts off", cuts, look.draft_or("cuts", only));
+    if !switches.is_empty() {
+        page.choice("switch", "Which switch of the supply network it is", switches, look.draft("switch"));
+    }
     lead(page, look, job, Step::Points, "Add this point", "point");
 
     page.heading("Use a lock box");
@@ -64,14 +80,23 @@ pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
             .map_or_else(|| "a source that is no longer listed".to_owned(), |f| f.what.clone()),
     };
     let lockable = if point.lockable { "Takes a lock" } else { "Takes no lock" };
-    format!("{}, {}. Opens {}. Cuts off {cuts}. {lockable}.", point.kind.word(), point.at, point.poles.join(", "))
+    let stays = if point.stays_open { " Open in normal service: it stays open." } else { "" };
+    format!(
+        "{}, {}. Opens {}. Cuts off {cuts}. {lockable}.{stays}",
+        point.kind.word(),
+        point.at,
+        point.poles.join(", ")
+    )
 }
 
 /// Adds a point or a box.
 pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
     let now = act.job(job)?;
     let fact = match verb {
-        "point" => point(act, &now)?,
+        "point" => {
+            let cut = act.cut(&now).ok();
+            point(act, &now, cut.as_ref())?
+        }
         "box" => {
             let label = act.need("box-label", "Write the number or name of the lock box.")?;
             let at = act.need("box-at", "Write where the lock box hangs.")?;
@@ -83,7 +108,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
     act.keep(Some(job), fact).map(drop)
 }
 
-fn point(act: &Act, job: &Job) -> Result<Fact, String> {
+fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, String> {
     let label = act.need("label", "Write the point as it is labelled, such as: Q1 main switch.")?;
     distinct(job.points.iter().map(|p| p.label.as_str()), &label)?;
     let at = act.need("at", "Write where the point is.")?;
@@ -102,5 +127,14 @@ fn point(act: &Act, job: &Job) -> Result<Fact, String> {
     }
     let ask = "Choose what the point cuts off: the normal supply, or a source that was found.";
     let cuts = if act.need("cuts", ask)? == SUPPLY { None } else { Some(act.need_id("cuts", ask)?) };
-    Ok(Fact::PointAdded { label, at, kind, lockable, poles, cuts })
+    let link = match cut {
+        None => None,
+        Some(cut) => {
+            let ask = "Choose which switch of the supply network it is, or that it is not drawn there.";
+            let switch = act.need("switch", ask)?;
+            if switch == NOT_DRAWN { None } else { Some(cut.network.link(&switch).ok_or(ask)?) }
+        }
+    };
+    let stays_open = link.is_some_and(|l| l.normally == Position::Open);
+    Ok(Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch: link.map(|l| l.id.clone()), stays_open })
 }

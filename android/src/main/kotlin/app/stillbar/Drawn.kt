@@ -3,6 +3,7 @@ package app.stillbar
 import android.annotation.SuppressLint
 import android.graphics.Canvas
 import android.graphics.Paint
+import android.graphics.PointF
 import android.graphics.Typeface
 import android.view.MotionEvent
 import android.view.View
@@ -13,8 +14,37 @@ import kotlin.math.hypot
 import kotlin.math.min
 import kotlin.math.roundToInt
 
-/** Paints a drawing of the core as wide as there is room, on a short screen no higher than most of it. */
+/** Paints a drawing of the core as wide as there is room, on a short screen no higher than most of it; larger in steps, moved by a finger. */
 class DrawnView(private val style: Style, private val drawing: Drawing) : View(style.context) {
+    private var zoom = 1f
+    private var middle = PointF(0.5f, 0.5f)
+    private var finger: PointF? = null
+
+    /** Wider than this its letters are too small to read on a phone. */
+    val wide = drawing.width > 400
+
+    fun zoom(by: Float) {
+        zoom = (zoom * by).coerceIn(1f, 4f)
+        move(0f, 0f)
+    }
+
+    /** Moves what is seen by so many pixels, no further than the drawing's edge. */
+    private fun move(across: Float, down: Float) {
+        val edge = 0.5f / zoom
+        middle.x = (middle.x - across / (width * zoom)).coerceIn(edge, 1 - edge)
+        middle.y = (middle.y - down / (height * zoom)).coerceIn(edge, 1 - edge)
+        invalidate()
+    }
+
+    @SuppressLint("ClickableViewAccessibility") // Moving it does nothing that a screen reader would miss: its words say all of it.
+    override fun onTouchEvent(event: MotionEvent): Boolean {
+        if (zoom == 1f) return false
+        parent.requestDisallowInterceptTouchEvent(true)
+        finger?.takeIf { event.actionMasked == MotionEvent.ACTION_MOVE }?.let { move(event.x - it.x, event.y - it.y) }
+        finger = PointF(event.x, event.y)
+        return true
+    }
+
     private val pen = Paint(Paint.ANTI_ALIAS_FLAG).apply {
         strokeCap = Paint.Cap.ROUND
         textAlign = Paint.Align.CENTER
@@ -29,6 +59,9 @@ class DrawnView(private val style: Style, private val drawing: Drawing) : View(s
 
     override fun onDraw(canvas: Canvas) {
         val scale = min(width / drawing.width.coerceAtLeast(1f), height / drawing.height.coerceAtLeast(1f))
+        canvas.clipRect(0, 0, width, height)
+        canvas.translate(width / 2f - middle.x * width * zoom, height / 2f - middle.y * height * zoom)
+        canvas.scale(zoom, zoom)
         canvas.translate((width - drawing.width * scale) / 2, 0f)
         canvas.scale(scale, scale)
         for (shape in drawing.shapes) {

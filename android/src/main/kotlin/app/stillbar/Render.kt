@@ -91,10 +91,19 @@ class Render(private val style: Style, private val form: Form, private val host:
         is Block.Entry -> entry(block.id, block.entry)
         is Block.Pad -> pad(block.id, block.pad)
         is Block.Photo -> photo(block.id, block.photo)
-        is Block.Drawing -> DrawnView(style, block.drawing).named(block.id, block.label)
+        is Block.Drawing -> drawing(block)
         is Block.Table -> table(block.id, block.caption, block.head, block.rows)
         is Block.Button -> button(block.button)
         is Block.Mark -> mark(block)
+    }
+
+    private fun drawing(block: Block.Drawing): View {
+        val view = DrawnView(style, block.drawing).named(block.id, block.label)
+        if (!view.wide) return view
+        val steps = listOf("Smaller" to 1 / 1.6f, "Larger" to 1.6f).map { (word, by) ->
+            style.button("${block.id}:${word.lowercase()}", word, Tone.QUIET) { view.zoom(by) }
+        }
+        return style.column(style.gap, view, *steps.toTypedArray())
     }
 
     private fun caution(id: String, tone: Tone, text: String): View {

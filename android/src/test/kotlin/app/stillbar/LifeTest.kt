@@ -90,6 +90,33 @@ class LifeTest {
         assertEquals(0, chosen())
     }
 
+    /** The site's network is too wide for a phone: it gets larger in steps, and a finger moves it. */
+    @Test
+    fun aWideDrawingIsMadeLargerAndMoved() {
+        val rig = Rig()
+        listOf("people", "forgotten", "network").forEach { Player(rig).play(journey(it)) }
+        Player(rig).play("tap The job\ntap Supply network")
+        val drawing = rig.shell.screen!!.blocks.filterIsInstance<app.stillbar.core.Block.Drawing>().single()
+        fun picture(): IntArray {
+            val view = rig.view(drawing.id)
+            val bitmap = android.graphics.Bitmap.createBitmap(view.width, view.height, android.graphics.Bitmap.Config.ARGB_8888)
+            view.draw(android.graphics.Canvas(bitmap))
+            return IntArray(view.width * view.height).also { bitmap.getPixels(it, 0, view.width, 0, 0, view.width, view.height) }
+        }
+        fun touch(action: Int, x: Float, y: Float) =
+            rig.view(drawing.id).dispatchTouchEvent(android.view.MotionEvent.obtain(0, 0, action, x, y, 0))
+        val whole = picture()
+        assertFalse(touch(android.view.MotionEvent.ACTION_DOWN, 300f, 100f))
+        rig.tap("${drawing.id}:larger")
+        val larger = picture()
+        assertFalse(whole.contentEquals(larger))
+        assertTrue(touch(android.view.MotionEvent.ACTION_DOWN, 300f, 100f))
+        assertTrue(touch(android.view.MotionEvent.ACTION_MOVE, 200f, 60f))
+        assertFalse(larger.contentEquals(picture()))
+        rig.tap("${drawing.id}:smaller")
+        assertArrayEquals(whole, picture())
+    }
+
     @Test
     fun backGoesUpAndThenOut() {
         val (rig, _) = planned()

@@ -24,6 +24,10 @@ val repository = File(System.getProperty("stillbar.repository")!!)
 
 fun journey(name: String): String = repository.resolve("core/journeys/$name.journey").readText()
 
+/** Whole stories by name, each a list of journeys. */
+val stories: Map<String, List<String>> = repository.resolve("core/journeys/stories.txt").readLines().filter { !it.startsWith("#") }
+    .associate { line -> line.substringBefore(": ") to line.substringAfter(": ").split(' ') }
+
 /** A camera that gives what the test has for it. */
 class TestEyes : Eyes {
     var opened = 0
@@ -106,10 +110,22 @@ class Rig(grant: Boolean = true) {
 
     /** The process is killed, and the person starts the app again. */
     fun kill() {
+        stop()
+        launch()
+    }
+
+    /** The phone goes to somebody else, empty. */
+    fun close() {
+        stop()
+        app.filesDir.deleteRecursively()
+        app.noBackupFilesDir.deleteRecursively()
+        TestKeystore.keys.clear()
+    }
+
+    private fun stop() {
         controller.pause().stop().destroy()
         app.close()
         app.pending = null
-        launch()
     }
 
     val text: String get() = asText(shell.screen!!)

@@ -1,0 +1,272 @@
+//! What the exchange with the office asks of the journal, and what is kept between two exchanges. None of it is evidence.
+
+use std::path::PathBuf;
+
+use super::inner::Inner;
+use super::photos;
+use crate::journal::Entry;
+use crate::screens::Route;
+use crate::screens::cx::ExchangeKnown;
+use crate::store::Sum;
+use crate::sync::Done;
+use crate::sync::office::Office;
+use crate::sync::rules::{Size, Trouble};
+use crate::sync::wire::{Ask, Enrolled, Erased};
+
+const URL: &str = "office-url";
+const TOKEN: &str = "office-token";
+const NAME: &str = "office-name";
+const CURSOR: &str = "office-cursor";
+const PUSHED: &str = "office-pushed";
+const ASIDE: &str = "office-aside";
+
+/// What is signed together with an office's code.
+const SIGNED: &str = "stillbar-enrol-1:";
+/// How the code of an office begins.
+const CODE: &str = "stillbar-enrol:1:";
+
+/// How the exchange stands, for its screen. Lost with the process: the next exchange tells it anew.
+#[derive(Debug, Clone, Default)]
+pub struct Exchange {
+    /// This device belongs to an office.
+    pub has_office: bool,
+    /// An exchange is under way.
+    pub running: bool,
+    /// What went wrong last, and how often in a row.
+    pub trouble: Option<Trouble>,
+    /// How often in a row.
+    pub failures: u32,
+    /// When it is tried again, milliseconds since 1970-01-01T00:00Z.
+    pub next_ms: Option<i64>,
+    /// Whether office and device hold the same.
+    pub agreed: Option<bool>,
+    /// Photos that the office lacks, by size.
+    pub photos: [usize; 3],
+    /// Photos that the office lacks and this device has not either.
+    pub missing: Vec<String>,
+    /// The shell says that the link costs nothing.
+    pub free_link: bool,
+    /// A person asked for originals over any link.
+    pub originals_now: bool,
+    /// An office that a person wants to join.
+    pub join: Option<Join>,
+}
+
+/// An office that is to be joined.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Join {
+    /// Where it is.
+    pub url: String,
+    /// The one-time code.
+    pub code: String,
+}
+
+impl Join {
+    /// From the text of the office's code. The code is behind the last colon; the address has colons of its own.
+    pub fn read(text: &str) -> Option<Join> {
+        let (url, code) = text.trim().strip_prefix(CODE)?.rsplit_once(':')?;
+        let plain = url.starts_with("https://") || url.starts_with("http://");
+        let fits = plain && url.len() <= 200 && (8..=100).contains(&code.len());
+        fits.then(|| Join { url: url.trim_end_matches('/').to_owned(), code: code.to_owned() })
+    }
+}
+
+impl Inner {
+    fn local_or(&self, name: &str) -> String {
+        self.store.local(name).ok().flatten().unwrap_or_default()
+    }
+
+    fn keep_note(&self, name: &str, value: &str) -> Result<(), String> {
+        self.store.keep_local(name, value).map_err(|e| e.to_string())
+    }
+
+    /// The office that this device belongs to.
+    pub(crate) fn office(&self) -> Option<Office> {
+        let (url, token) = (self.local_or(URL), self.local_or(TOKEN));
+        (!url.is_empty() && !token.is_empty()).then(|| Office::new(&url, &token))
+    }
+
+    /// What the office is called, and where it is.
+    pub(crate) fn office_name(&self) -> Option<(String, String)> {
+        let url = self.local_or(URL);
+        (!url.is_empty()).then(|| (self.local_or(NAME), url))
+    }
+
+    /// The request to join an office, signed.
+    pub(crate) fn ask(&self, join: &Join) -> Ask {
+        use base64::Engine;
+        let sig = self.key.sign(format!("{SIGNED}{}", join.code).as_bytes());
+        let label = self.acting.map_or_else(|| "A phone".into(), |p| format!("Phone of {}", self.world.name(p)));
+        let sig = base64::engine::general_purpose::STANDARD.encode(sig);
+        Ask { code: join.code.clone(), device: self.key.device(), label, sig }
+    }
+
+    /// The device belongs to an office now. Everything is compared from the beginning.
+    pub(crate) fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), String> {
+        self.keep_note(TOKEN, &enrolled.token)?;
+        self.keep_note(NAME, &enrolled.office)?;
+        self.keep_note(CURSOR, "")?;
+        self.keep_note(PUSHED, "0")?;
+        self.keep_note(ASIDE, "0")?;
+        self.keep_note(URL, url)?;
+        // The code is used up.
+        self.prefill(Route::Office, "code", "");
+        if self.route == Route::Office {
+            self.edit("code", "");
+        }
+        self.exchange = Exchange { has_office: true, free_link: self.exchange.free_link, ..Exchange::default() };
+        self.stir();
+        Ok(())
+    }
+
+    fn pushed(&self) -> u64 {
+        self.local_or(PUSHED).parse().unwrap_or(0)
+    }
+
+    /// The device's own entries that the office has not answered for yet.
+    pub(crate) fn to_push(&self, most: usize) -> Result<Vec<Entry>, String> {
+        self.store.entries_after(self.key.device(), self.pushed(), most).map_err(|e| e.to_string())
+    }
+
+    /// How many of the device's own entries the office does not have yet.
+    pub(crate) fn unsent(&self) -> u64 {
+        self.head.seq.saturating_sub(self.pushed())
+    }
+
+    /// Whether there is something for the office that goes before photos.
+    pub(crate) fn has_news(&self) -> bool {
+        self.unsent() > 0
+    }
+
+    pub(crate) fn note_pushed(&mut self, to: u64, aside: usize) -> Result<(), String> {
+        self.keep_note(PUSHED, &to.to_string())?;
+        if aside > 0 {
+            let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
+            self.keep_note(ASIDE, &(before + aside).to_string())?;
+        }
+        Ok(())
+    }
+
+    /// Entries of this device that the office keeps aside until a person there has looked at them.
+    pub(crate) fn aside_there(&self) -> usize {
+        self.local_or(ASIDE).parse().unwrap_or(0)
+    }
+
+    pub(crate) fn cursor(&self) -> String {
+        self.local_or(CURSOR)
+    }
+
+    pub(crate) fn set_cursor(&self, cursor: &str) -> Result<(), String> {
+        self.keep_note(CURSOR, cursor)
+    }
+
+    pub(crate) fn note_erased(&self, erased: &[Erased]) -> Result<(), String> {
+        for Erased { id, device, seq, site } in erased {
+            if let Some(site) = site {
+                self.store.note_erased(*site, *device, *seq, *id).map_err(|e| e.to_string())?;
+            }
+        }
+        Ok(())
+    }
+
+    pub(crate) fn sums(&self) -> Result<Vec<Sum>, String> {
+        self.store.sums().map_err(|e| e.to_string())
+    }
+
+    pub(crate) fn note_agreed(&mut self, agreed: bool) {
+        self.exchange.agreed = Some(agreed);
+    }
+
+    pub(crate) fn note_reached(&mut self) -> Result<(), String> {
+        let now = self.platform.now_ms();
+        self.store.keep_office_reached(now).map_err(|e| e.to_string())
+    }
+
+    /// What came of an exchange, and when the next is due. Draws the screen again only if there is something new on it.
+    pub(crate) fn note_exchange(&mut self, done: Result<Done, Trouble>, failures: u32, wait_ms: u64) {
+        self.exchange.running = false;
+        let trouble = done.as_ref().err().cloned();
+        let quiet = trouble == self.exchange.trouble && done.as_ref().is_ok_and(|d| *d == Done::default());
+        if !quiet {
+            self.stir();
+        }
+        self.exchange.failures = if trouble.is_some() { failures.saturating_add(1) } else { 0 };
+        self.exchange.trouble = trouble;
+        let wait = i64::try_from(wait_ms).unwrap_or(i64::MAX);
+        self.exchange.next_ms = Some(self.platform.now_ms().saturating_add(wait));
+    }
+
+    pub(crate) fn link_is_free(&self) -> bool {
+        self.exchange.free_link || self.exchange.originals_now
+    }
+
+    pub(crate) fn note_photos_left(&mut self, sizes: &[Size]) {
+        self.exchange.photos = Size::ALL.map(|size| sizes.iter().filter(|s| **s == size).count());
+        self.exchange.missing.clear();
+    }
+
+    pub(crate) fn note_photo_missing(&mut self, sha256: &str) {
+        if self.exchange.missing.len() < 100 && !self.exchange.missing.iter().any(|m| m == sha256) {
+            self.exchange.missing.push(sha256.to_owned());
+        }
+    }
+
+    pub(crate) fn upload_place(&self, sha256: &str, size: Size) -> Option<String> {
+        self.store.upload(sha256, size.name()).ok().flatten()
+    }
+
+    pub(crate) fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), String> {
+        self.store.keep_upload(sha256, size.name(), place).map_err(|e| e.to_string())
+    }
+
+    fn photos_folder(&self) -> PathBuf {
+        self.store.folder.join("photos")
+    }
+
+    /// Photos of jobs with a lock on of which not even a small copy is here.
+    pub(crate) fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, String> {
+        let mut jobs: Vec<_> = self.locks.iter().map(|l| l.job).collect();
+        jobs.sort_unstable();
+        jobs.dedup();
+        let (mut lacked, folder) = (Vec::new(), self.photos_folder());
+        for id in jobs {
+            let taken: Vec<String> = self.job(id)?.photos.iter().map(|p| p.sha256.clone()).collect();
+            lacked.extend(
+                taken.into_iter().filter(|sha| !folder.join(format!("{sha}{}", Size::Thumbnail.suffix())).exists()),
+            );
+            if lacked.len() >= most {
+                break;
+            }
+        }
+        lacked.truncate(most);
+        Ok(lacked)
+    }
+
+    /// Keeps the small copy of a photo that somebody else took.
+    pub(crate) fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+        photos::keep_copy(&self.photos_folder(), sha256, bytes)?;
+        self.stir();
+        Ok(())
+    }
+
+    /// For the screens.
+    pub(super) fn exchange_known(&self) -> ExchangeKnown {
+        ExchangeKnown {
+            office: self.office_name(),
+            unsent: self.unsent(),
+            aside_there: self.aside_there(),
+            aside_here: self.store.aside().unwrap_or_default(),
+            now: self.exchange.clone(),
+        }
+    }
+
+    /// What was scanned or typed on this screen and not kept yet.
+    pub(crate) fn drafted(&self, field: &str) -> String {
+        self.draft(field)
+    }
+
+    /// Something changed by itself that a screen may show.
+    pub(crate) fn stir(&mut self) {
+        self.stirred += 1;
+    }
+}

@@ -1,0 +1,200 @@
+//! In the background: the database is closed and the folder's lock let go, and what is not on disk stays in memory.
+//!
+//! A phone ends an app that holds the lock of a file while it sleeps, and another process may use the folder meanwhile. Whatever
+//! follows from the journal is read again on the way back, as at a start; the rest is carried over. Start at [`Stand`].
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use super::inner::{Inner, draft_fits};
+use super::{OpenError, Platform, photos, scan, shoot};
+use crate::journal::EntryId;
+use crate::screens::Route;
+use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
+use crate::store::{DATABASE, Store};
+
+/// The field app, at work or set aside.
+pub(crate) enum Stand {
+    Open(Box<Inner>),
+    Suspended(Box<Suspended>),
+}
+
+/// What is left in memory while the journal is closed.
+pub(crate) struct Suspended {
+    folder: PathBuf,
+    platform: Arc<dyn Platform>,
+    /// The last entry of this device: a journal without it is another one.
+    head: EntryId,
+    /// The last screen; its notice and its turn go on.
+    screen: Screen,
+    route: Route,
+    acting: Option<EntryId>,
+    site: Option<EntryId>,
+    /// What was typed, here too: the keyboard may hand over its last word late.
+    drafts: BTreeMap<String, String>,
+    notice: Option<Notice>,
+    wanted: Option<(String, EntryId, EntryId)>,
+    scanning: Option<String>,
+}
+
+impl Stand {
+    /// The journal, if it is open; the error is a sentence for the person.
+    pub fn open(&mut self) -> Result<&mut Inner, String> {
+        match self {
+            Stand::Open(inner) => Ok(inner),
+            Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
+        }
+    }
+
+    pub(super) fn screen(&mut self) -> Screen {
+        match self {
+            Stand::Open(inner) => inner.screen(),
+            Stand::Suspended(aside) => aside.screen.clone(),
+        }
+    }
+
+    pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
+        match self {
+            Stand::Open(inner) => {
+                let errands = inner.act(turn, action, input);
+                inner.felt(errands)
+            }
+            Stand::Suspended(aside) => {
+                input.iter().for_each(|filled| aside.edit(&filled.field, &filled.value));
+                aside.refuse();
+                Vec::new()
+            }
+        }
+    }
+
+    pub(super) fn edit(&mut self, field: &str, value: &str) {
+        match self {
+            Stand::Open(inner) => inner.edit(field, value),
+            Stand::Suspended(aside) => aside.edit(field, value),
+        }
+    }
+
+    pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
+        match self {
+            Stand::Open(inner) => {
+                let errands = inner.deliver(token, outcome);
+                inner.felt(errands)
+            }
+            Stand::Suspended(aside) => aside.deliver(token, &outcome),
+        }
+    }
+
+    pub(super) fn tend(&mut self) -> bool {
+        match self {
+            Stand::Open(inner) => inner.tend(),
+            Stand::Suspended(_) => false,
+        }
+    }
+
+    pub(super) fn photo(&self, name: &str) -> Option<Vec<u8>> {
+        match self {
+            Stand::Open(inner) => inner.photo(name),
+            // Photos are plain files: reading one holds nothing open.
+            Stand::Suspended(aside) => photos::load(&aside.folder.join("photos"), name),
+        }
+    }
+
+    /// Closes the journal.
+    pub(super) fn suspend(&mut self) {
+        if let Stand::Open(inner) = self {
+            // So that closing has little left to write, and the next opening little to read.
+            inner.store.tidy();
+            let aside = Suspended::of(inner);
+            *self = Stand::Suspended(Box::new(aside));
+        }
+    }
+
+    /// Opens the same journal again. On an error everything stays as it was, and it may be tried again.
+    pub(super) fn resume(&mut self) -> Result<(), OpenError> {
+        if let Stand::Suspended(aside) = self {
+            let inner = aside.open()?;
+            *self = Stand::Open(Box::new(inner));
+        }
+        Ok(())
+    }
+}
+
+impl Suspended {
+    fn of(inner: &mut Inner) -> Suspended {
+        Suspended {
+            screen: inner.screen(),
+            folder: inner.store.folder.clone(),
+            platform: inner.platform.clone(),
+            head: inner.head.id,
+            route: inner.route,
+            acting: inner.acting,
+            site: inner.site,
+            drafts: inner.drafts.clone(),
+            notice: inner.notice.clone(),
+            wanted: inner.wanted.clone(),
+            scanning: inner.scanning.clone(),
+        }
+    }
+
+    fn open(&self) -> Result<Inner, OpenError> {
+        // Before anything is opened: a folder that is empty now would be begun anew.
+        if !fs::metadata(self.folder.join(DATABASE)).is_ok_and(|m| m.len() > 0) {
+            return Err(self.another());
+        }
+        let store = Store::open(&self.folder)?;
+        let known = store.entry(self.head).map_err(|e| OpenError::Other { what: e.to_string() })?;
+        if known.is_none() {
+            return Err(self.another());
+        }
+        let mut inner = Inner::over(store, self.platform.clone())?;
+        inner.acting = self.acting.filter(|a| inner.world.people.contains_key(a));
+        inner.site = self.site;
+        inner.go(self.route);
+        for (field, value) in &self.drafts {
+            if inner.draft(field) != *value {
+                inner.edit(field, value);
+            }
+        }
+        // If another process has gone on in the journal, what is shown is old, and no tap on it counts.
+        inner.turn = self.screen.turn + u64::from(inner.head.id != self.head);
+        inner.notice.clone_from(&self.notice);
+        inner.wanted.clone_from(&self.wanted);
+        inner.scanning.clone_from(&self.scanning);
+        Ok(inner)
+    }
+
+    fn another(&self) -> OpenError {
+        OpenError::Other {
+            what: format!(
+                "The journal in {} is not the one that was open before. Nothing was changed: put that one back and try again, or close \
+                 Stillbar and start it again.",
+                self.folder.display()
+            ),
+        }
+    }
+
+    fn edit(&mut self, field: &str, value: &str) {
+        if draft_fits(&self.drafts, field, value) {
+            self.drafts.insert(field.to_owned(), value.to_owned());
+        }
+    }
+
+    /// What was asked for is still to be done: a photo's entry would tell the time of the return, and not of the photo.
+    fn deliver(&mut self, token: &str, outcome: &Outcome) -> Vec<Errand> {
+        if !matches!(outcome, Outcome::Frame { .. }) {
+            self.refuse();
+        }
+        let scanning = self.scanning.iter().filter(|t| *t == token).cloned().map(scan::errand);
+        let wanted = self.wanted.iter().map(|(t, ..)| t).filter(|t| *t == token).cloned().map(shoot::errand);
+        scanning.chain(wanted).collect()
+    }
+
+    fn refuse(&mut self) {
+        let text = "Stillbar was put aside, and its journal is closed. Nothing was done, and what you typed is still here: look again.";
+        self.notice = Some(Notice { tone: Tone::Warn, text: text.into() });
+        self.screen.notice.clone_from(&self.notice);
+        self.screen.turn += 1;
+    }
+}

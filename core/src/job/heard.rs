@@ -1,0 +1,43 @@
+//! Who had seen what: the part of "before" and "after" that no clock can tell.
+//!
+//! Two devices that do not hear of each other write entries whose clocks say nothing about which happened with knowledge of the other.
+//! Each entry of a job says what its device had of the others' (`Body::seen`), so that what was done in ignorance is known as such. Of what
+//! was done in ignorance, the more cautious reading counts: docs/conflicts.md lists the cases.
+
+use std::collections::BTreeMap;
+
+use crate::journal::{DeviceId, Entry, Seen, Stamp};
+
+/// What each device has written in a job, and what it said that it had of the others'.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Heard {
+    heads: BTreeMap<DeviceId, u64>,
+    said: BTreeMap<DeviceId, BTreeMap<DeviceId, u64>>,
+}
+
+impl Heard {
+    /// Takes in an entry; those of one device come in the order of their numbers.
+    pub fn note(&mut self, entry: &Entry) {
+        let body = &entry.body;
+        self.heads.insert(body.device, body.seq);
+        for Seen(device, seq) in &body.seen {
+            let said = self.said.entry(body.device).or_default().entry(*device).or_default();
+            *said = (*said).max(*seq);
+        }
+    }
+
+    /// What `device` has to say with its next entry: what it has of others and has not said yet.
+    pub fn to_say(&self, device: DeviceId) -> Vec<Seen> {
+        let said = |other: &DeviceId| self.said.get(&device).and_then(|s| s.get(other)).copied().unwrap_or(0);
+        let news = self.heads.iter().filter(|(other, seq)| **other != device && **seq > said(other));
+        news.map(|(other, seq)| Seen(*other, *seq)).collect()
+    }
+
+    /// Whether the device that wrote the entry taken in last had `earlier` when it wrote it.
+    pub fn saw(&self, now: &Stamp, earlier: &Stamp) -> bool {
+        if now.device == earlier.device {
+            return earlier.seq <= now.seq;
+        }
+        self.said.get(&now.device).and_then(|s| s.get(&earlier.device)).is_some_and(|seq| *seq >= earlier.seq)
+    }
+}

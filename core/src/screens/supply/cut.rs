@@ -1,0 +1,324 @@
+//! A job beside its site's network: what is worked on, whether every way to it is cut, which points would cut it, and what a person
+//! says of a way that does not count.
+
+use super::super::Route;
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::{UNKNOWN, go};
+use super::super::parts::{EntryKind, Tone};
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::{Found, SourceKind};
+use crate::journal::{EntryId, Fact};
+use crate::point::PointKind;
+use crate::supply::{
+    Check, Conductors, Cut, LinkKind, Network, NodeKind, OTHER_SOURCES, Position, Proposal, Shown, SourceSort, check,
+    draw, propose,
+};
+
+/// Proposals that are shown; the first and the last are the two ends.
+const SHOWN: usize = 6;
+
+/// One line for the row on the job's screen.
+pub fn in_short(look: &Look, job: &Job) -> String {
+    match look.cut {
+        None => "Not drawn for this site.".into(),
+        Some(_) if job.zone.is_empty() => "Drawn. Say what is worked on.".into(),
+        Some(cut) => match cut.unanswered(job, &cut.plan).len() {
+            0 => format!("Every way to {} is cut or answered for, as far as it is drawn.", job.zone.join(", ")),
+            1 => format!("1 way to {} is not cut by the points of this job.", job.zone.join(", ")),
+            n => format!("{n} ways to {} are not cut by the points of this job.", job.zone.join(", ")),
+        },
+    }
+}
+
+/// The screen.
+pub fn view(look: &Look, job: &Job) -> Page {
+    let mut page = Page::new("Supply network");
+    let Some(site) = job.site else {
+        page.para("This job has no site, so no network belongs to it.");
+        return page;
+    };
+    let Some(cut) = look.cut else {
+        page.para("Nothing is drawn of this site's supply. A drawing shows which ways lead to the work, and which points cut them.");
+        page.main("Draw the network", go(Route::Network(site)));
+        return page;
+    };
+    page.caution(Tone::Warn, OTHER_SOURCES);
+    if !job.zone.is_empty() {
+        answer(&mut page, look, job, cut);
+    }
+    if !job.zone.is_empty() {
+        proposals(&mut page, look, job, cut);
+        differ_form(&mut page, look, job, cut);
+    }
+    zone_form(&mut page, look, job, cut);
+    page.button("The whole network", go(Route::Network(site)));
+    if page.main.is_none() {
+        super::super::job::next(&mut page, look, job);
+    }
+    page
+}
+
+fn answer(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
+    // Before anything is locked the plan is what there is to judge.
+    let isolated = job.points.iter().any(|p| p.opened.is_some());
+    let (answer, with) =
+        if isolated { (&cut.now, "what is locked now") } else { (&cut.plan, "the points of this job locked") };
+    let locked = if isolated { &cut.locked } else { &cut.planned };
+    let Some(check) = answer else {
+        page.caution(
+            Tone::Forbid,
+            format!("{} is not in the supply network any more. Say again what is worked on.", job.zone.join(", ")),
+        );
+        return;
+    };
+    let open = cut.unanswered(job, answer);
+    let tone = if check.cut { Tone::Must } else { Tone::Forbid };
+    match (check.cut, open.is_empty()) {
+        (true, _) => page.fact(format!("With {with}"), check.says()),
+        (false, true) => {
+            page.caution(Tone::Warn, format!("With {with}: {} A person answers for each of these ways.", check.says()))
+        }
+        (false, false) => page.caution(tone, format!("With {with}: {}", check.says())),
+    };
+    let states: Vec<_> = cut.standing(job).into_iter().collect();
+    let (drawing, words) = draw(&cut.network, &Shown { zone: &job.zone, locked, states: &states, check: Some(check) });
+    page.drawing(words, drawing);
+    for (_, says) in open.iter().take(SHOWN) {
+        page.caution(Tone::Forbid, says.clone());
+    }
+    if open.len() > SHOWN {
+        page.para(format!("And {} more.", open.len() - SHOWN));
+    }
+    for (link, lock) in &cut.shared {
+        page.fact(
+            format!("{link} is shared"),
+            format!("Lock {} of {} is on it, for {}.", lock.label, look.name(lock.owner), lock.job_title),
+        );
+    }
+    for differs in &job.differs {
+        page.fact("Does not count", format!("{} ({})", differs.why, look.by(&differs.stamp)));
+    }
+}
+
+fn zone_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
+    page.heading("What is worked on");
+    let parts = cut.network.nodes().iter().map(|n| (n.id.clone(), n.id.clone()));
+    let links = cut.network.links().iter().map(|l| (l.id.clone(), format!("{} itself", l.id)));
+    let parts: Vec<_> = parts.chain(links).take(60).collect();
+    page.several("zone", "Parts of the network that are worked on", parts, look.draft_or("zone", &job.zone.join("\n")));
+    if job.zone.is_empty() {
+        page.main("Keep the work zone", "zone");
+    } else {
+        page.button("Keep the work zone", "zone");
+    }
+}
+
+fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
+    page.heading("Points that would cut it");
+    let Ok(found) = propose(&cut.network, &job.zone, &cut.standing_before(job)) else { return };
+    for says in found.says() {
+        page.caution(Tone::Warn, says);
+    }
+    let count = found.proposals.len();
+    let ends = |i: &usize| *i + 1 == count || *i + 1 < SHOWN;
+    for i in (0..count).filter(ends) {
+        let proposal = &found.proposals[i];
+        if proposal.lock.is_empty() {
+            continue;
+        }
+        page.fact(format!("Lock {}", proposal.lock.join(", ")), proposed(proposal));
+        let missing = missing(job, proposal);
+        if missing.is_empty() {
+            page.para("These are points of this job.");
+        } else {
+            let label = format!("Plan {}", missing.join(", "));
+            let action = format!("plan {i}");
+            let planned = job.points.is_empty() || cut.plan.as_ref().is_some_and(|c| !c.cut);
+            if planned && page.main.is_none() && i == 0 && look.acting.is_some() {
+                page.main(label, action);
+            } else {
+                page.button(label, action);
+            }
+        }
+    }
+    page.para(
+        "These are proposals. You decide, and you can plan other points instead: what they leave open is shown here.",
+    );
+}
+
+fn proposed(proposal: &Proposal) -> String {
+    let mut says = vec![format!("{}.", capital(&proposal.why))];
+    says.push(match proposal.loses.len() {
+        0 => "No circuit is lost.".into(),
+        _ => format!("Stops: {}.", proposal.loses.join("; ")),
+    });
+    if !proposal.tell.is_empty() {
+        says.push(format!("Tell: {}.", proposal.tell.join("; ")));
+    }
+    if !proposal.check.cut {
+        says.push(proposal.check.says());
+    }
+    says.join(" ")
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
+fn missing(job: &Job, proposal: &Proposal) -> Vec<String> {
+    let planned = |id: &String| job.points.iter().any(|p| p.switch.as_ref() == Some(id));
+    proposal.lock.iter().filter(|id| !planned(id)).cloned().collect()
+}
+
+fn differ_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
+    let open = cut.unanswered(job, &cut.plan);
+    if open.is_empty() {
+        return;
+    }
+    page.heading("If a way does not count");
+    page.caution(
+        Tone::Warn,
+        "This is kept in your name and shown wherever the proof is shown. Local rules may not allow it: ask the person who answers \
+         for the isolation.",
+    );
+    let options = open.iter().take(20).map(|(key, says)| (key.clone(), says.clone())).collect();
+    page.several("ways", "Which of them", options, look.draft("ways"));
+    page.field(
+        "why",
+        "Why it does not count",
+        "Such as: taken out, ends seen and insulated",
+        look.draft("why"),
+        EntryKind::Long,
+        400,
+    );
+    page.button("Answer for it in my name", "differ");
+}
+
+/// What is done here.
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+    let now = act.job(job)?;
+    match verb {
+        "zone" => {
+            let marked = act.need("zone", "Mark what is worked on.")?;
+            let zone = marked.lines().map(str::to_owned).collect();
+            act.keep(Some(job), Fact::ZoneNoted { zone })?;
+            act.say = Some("Kept. The ways that lead there are shown.".into());
+            Ok(())
+        }
+        "differ" => {
+            let marked = act.need("ways", "Mark which way you answer for.")?;
+            let why = act.need("why", "Write why it does not count.")?;
+            let ways = marked.lines().map(str::to_owned).collect();
+            act.keep(Some(job), Fact::CutDiffers { ways, why }).map(drop)
+        }
+        "plan" => {
+            let cut = act.cut(&now)?;
+            let found = propose(&cut.network, &now.zone, &cut.standing_before(&now)).map_err(|e| e.say)?;
+            let proposal = arg.parse::<usize>().ok().and_then(|i| found.proposals.get(i));
+            let proposal = proposal.ok_or("The network changed meanwhile. Look at the proposals again.")?;
+            plan(act, &now, &cut.network, proposal)
+        }
+        _ => Err(UNKNOWN.into()),
+    }
+}
+
+/// Plans the points of a proposal that are not in the job yet: at once where it is known what they open, by the form where not.
+fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Result<(), String> {
+    let (mut added, mut asked) = (Vec::new(), None);
+    for id in missing(job, proposal) {
+        let link = network.link(&id).ok_or(UNKNOWN)?;
+        let stays_open = link.normally == Position::Open;
+        let label = if link.label.is_empty() { &link.id } else { &link.label };
+        // A point that was planned before the switch was drawn.
+        if let Some(point) = job.points.iter().find(|p| p.switch.is_none() && p.label == *label) {
+            let (point, switch) = (point.stamp.id, link.id.clone());
+            act.keep(Some(job.id()), Fact::PointDrawn { point, switch, stays_open })?;
+            added.push(link.id.clone());
+            continue;
+        }
+        let here: Vec<String> = job.conductors().into_iter().map(|c| c.name).collect();
+        let poles: Vec<String> = match &link.poles {
+            Some(Conductors::Names(names)) => names.iter().filter(|n| here.contains(n)).cloned().collect(),
+            _ => Vec::new(),
+        };
+        if poles.is_empty() {
+            asked.get_or_insert(id);
+            continue;
+        }
+        let cuts = cuts(act, job, network, proposal, &link.id)?;
+        act.keep(
+            Some(job.id()),
+            Fact::PointAdded {
+                label: label.clone(),
+                at: if link.place.is_empty() {
+                    format!("between {} and {}", link.from, link.to)
+                } else {
+                    link.place.clone()
+                },
+                kind: if link.kind == LinkKind::Inlet { PointKind::Plug } else { PointKind::SwitchDisconnector },
+                lockable: true,
+                poles,
+                cuts,
+                switch: Some(link.id.clone()),
+                stays_open,
+            },
+        )?;
+        added.push(link.id.clone());
+    }
+    let tell = if proposal.tell.is_empty() { String::new() } else { format!(" Tell {}.", proposal.tell.join("; ")) };
+    act.say = Some(match (&asked, added.is_empty()) {
+        (None, _) => format!("Planned: {}.{tell}", added.join(", ")),
+        (Some(id), true) => format!("Nobody noted which conductors {id} opens. Look, and mark them here."),
+        (Some(id), false) => format!(
+            "Planned: {}. Nobody noted which conductors {id} opens. Look, and mark them here.",
+            added.join(", ")
+        ),
+    });
+    let points = Route::Step(job.id(), Step::Points);
+    if let Some(link) = asked.and_then(|id| network.link(&id)) {
+        let label = if link.label.is_empty() { &link.id } else { &link.label };
+        for (field, value) in [("label", label), ("at", &link.place), ("lockable", &"yes".into()), ("switch", &link.id)]
+        {
+            act.prefill(points, field, value);
+        }
+    }
+    act.go = Some(points);
+    Ok(())
+}
+
+/// Which source a point cuts off: the normal supply, or the one other source that reaches the zone when only this point is closed.
+fn cuts(
+    act: &mut Act,
+    job: &Job,
+    network: &Network,
+    proposal: &Proposal,
+    link: &str,
+) -> Result<Option<EntryId>, String> {
+    let rest: Vec<&String> = proposal.lock.iter().filter(|id| *id != link).collect();
+    let Ok(Check { paths, .. }) = check(network, &job.zone, &rest) else { return Ok(None) };
+    let sources = paths.iter().filter_map(|p| network.node(p.ids.first()?)).filter(|n| n.kind == NodeKind::Source);
+    let sources: Vec<_> = sources.collect();
+    let others = sources.iter().all(|n| n.sort != SourceSort::Grid && n.sort != SourceSort::Unsaid);
+    let (Some(source), true) = (sources.first(), others) else { return Ok(None) };
+    let kind = match source.sort {
+        SourceSort::Generator => SourceKind::Generator,
+        SourceSort::Ups => SourceKind::Ups,
+        SourceSort::Pv => SourceKind::Pv,
+        SourceSort::Battery => SourceKind::Battery,
+        SourceSort::Control => SourceKind::Control,
+        SourceSort::SecondFeeder | SourceSort::Grid | SourceSort::Unsaid => SourceKind::SecondFeeder,
+    };
+    let what = if source.label.is_empty() { source.id.clone() } else { source.label.clone() };
+    let now = act.job(job.id())?;
+    if let Some(known) = now.found().find(|s| s.found.as_ref().is_some_and(|f| f.what == what)) {
+        return Ok(Some(known.stamp.id));
+    }
+    // What the network shows is an answer to the question for other sources: found, and to be cut off.
+    let at = if source.place.is_empty() { format!("through {link}") } else { source.place.clone() };
+    let found = Some(Found { what, at });
+    let looked = "The supply network of the site".into();
+    act.keep(Some(job.id()), Fact::SourceAnswered { kind, found, looked }).map(Some)
+}

@@ -1,0 +1,143 @@
+//! What the exchange with others needs of the database: how far each device is, what is kept aside, where an upload goes on.
+
+use rusqlite::{Connection, OptionalExtension, params};
+use sha2::{Digest, Sha256};
+
+use super::{Store, StoreError, bytes, decode};
+use crate::journal::{DeviceId, Entry, EntryId};
+
+/// What one device wrote for one site, as far as it is here.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Sum {
+    /// The site.
+    pub site: EntryId,
+    /// The device.
+    pub device: DeviceId,
+    /// How many entries.
+    pub count: u64,
+    /// The highest number.
+    pub last_seq: u64,
+    /// SHA-256 chained over the ids in the order of their numbers, from 32 zero bytes.
+    pub hash: EntryId,
+}
+
+/// An entry that is not believed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Aside {
+    /// Who is said to have written it.
+    pub device: DeviceId,
+    /// Its number.
+    pub seq: u64,
+    /// Why it is not in the journal.
+    pub why: String,
+}
+
+/// Most entries that are kept aside: what a broken or hostile device can take of the disk is bounded.
+const MOST_ASIDE: u64 = 10_000;
+
+impl Store {
+    /// The entries of `device` after number `after`, at most `most`.
+    pub fn entries_after(&self, device: DeviceId, after: u64, most: usize) -> Result<Vec<Entry>, StoreError> {
+        let sql = "SELECT id, body, sig FROM entry WHERE device = ?1 AND seq > ?2 ORDER BY seq LIMIT ?3";
+        self.entries(sql, params![device.0, after, most])
+    }
+
+    /// Which entry of `device` has this number.
+    pub fn id_at(&self, device: DeviceId, seq: u64) -> Result<Option<EntryId>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT id FROM entry WHERE device = ?1 AND seq = ?2")?;
+        Ok(query.query_row(params![device.0, seq], |row| row.get(0).map(EntryId)).optional()?)
+    }
+
+    /// What there is of every site, by device.
+    pub fn sums(&self) -> Result<Vec<Sum>, StoreError> {
+        let sql = "SELECT site, device, seq, id FROM site_entry ORDER BY site, device, seq";
+        let mut query = self.db.prepare_cached(sql)?;
+        let mut rows = query.query([])?;
+        let mut sums: Vec<Sum> = Vec::new();
+        while let Some(row) = rows.next()? {
+            let (site, device) = (EntryId(row.get(0)?), DeviceId(row.get(1)?));
+            if sums.last().is_none_or(|s| (s.site, s.device) != (site, device)) {
+                sums.push(Sum { site, device, count: 0, last_seq: 0, hash: EntryId::NONE });
+            }
+            let Some(sum) = sums.last_mut() else { continue };
+            let id: [u8; 32] = row.get(3)?;
+            (sum.count, sum.last_seq) = (sum.count + 1, row.get(2)?);
+            sum.hash = EntryId(Sha256::new().chain_update(sum.hash.0).chain_update(id).finalize().into());
+        }
+        Ok(sums)
+    }
+
+    /// Keeps the name of an entry whose content was erased at the office.
+    pub fn note_erased(&self, site: EntryId, device: DeviceId, seq: u64, id: EntryId) -> Result<(), StoreError> {
+        note_site(&self.db, site, device, seq, id)
+    }
+
+    /// Keeps an entry that is not believed, beside the journal.
+    pub fn keep_aside(&self, entry: &Entry, why: &str) -> Result<(), StoreError> {
+        let count: u64 = self.db.query_row("SELECT count(*) FROM aside", [], |row| row.get(0))?;
+        if count < MOST_ASIDE {
+            let sql = "INSERT OR IGNORE INTO aside VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+            let Entry { id, body, bytes, signature } = entry;
+            self.db.prepare_cached(sql)?.execute(params![id.0, body.device.0, body.seq, why, bytes, signature])?;
+        }
+        Ok(())
+    }
+
+    /// What is kept aside, at most a hundred.
+    pub fn aside(&self) -> Result<Vec<Aside>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT device, seq, why FROM aside ORDER BY device, seq LIMIT 100")?;
+        let rows = query
+            .query_map([], |row| Ok(Aside { device: DeviceId(row.get(0)?), seq: row.get(1)?, why: row.get(2)? }))?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Where the upload of a photo goes on.
+    pub fn upload(&self, sha256: &str, size: &str) -> Result<Option<String>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT place FROM upload WHERE sha256 = ?1 AND size = ?2")?;
+        Ok(query.query_row([sha256, size], |row| row.get(0)).optional()?)
+    }
+
+    /// Keeps where the upload of a photo goes on; `None` when it is done or begins again.
+    pub fn keep_upload(&self, sha256: &str, size: &str, place: Option<&str>) -> Result<(), StoreError> {
+        match place {
+            Some(place) => {
+                let sql = "INSERT INTO upload VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET place = excluded.place";
+                self.db.prepare_cached(sql)?.execute([sha256, size, place])?;
+            }
+            None => {
+                self.db
+                    .prepare_cached("DELETE FROM upload WHERE sha256 = ?1 AND size = ?2")?
+                    .execute([sha256, size])?;
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Notes that a site has this entry.
+pub(super) fn note_site(
+    db: &Connection,
+    site: EntryId,
+    device: DeviceId,
+    seq: u64,
+    id: EntryId,
+) -> Result<(), StoreError> {
+    let sql = "INSERT OR IGNORE INTO site_entry VALUES (?1, ?2, ?3, ?4)";
+    db.prepare_cached(sql)?.execute(params![site.0, device.0, seq, id.0])?;
+    Ok(())
+}
+
+/// Fills the table for a journal of an earlier version.
+pub(super) fn fill(db: &Connection) -> rusqlite::Result<()> {
+    let mut query = db.prepare("SELECT id, body, sig FROM entry")?;
+    let mut rows = query.query([])?;
+    while let Some(row) = rows.next()? {
+        // What cannot be read any more is found and said when it is read for itself.
+        if let Ok(Entry { id, body, .. }) = decode(bytes(row)?)
+            && let Some(site) = body.site
+        {
+            let _ = note_site(db, site, body.device, body.seq, id);
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,14 @@
+//! The exchange with others: the office when there is signal, another phone where there is none.
+//!
+//! Promises: an exchange only adds, nothing here is changed or taken away by what comes in; what comes in is checked as if it came from
+//! nobody; no call of a screen waits for the network; whatever goes wrong, the next try is always set. Start at [`rules`], which decides;
+//! [`office`] talks.
+
+pub mod cases;
+pub(crate) mod office;
+pub mod rules;
+mod run;
+pub mod wire;
+pub(crate) mod worker;
+
+pub use run::Done;

@@ -1,0 +1,204 @@
+//! One exchange with the office: hand over what is new here, fetch what others wrote, compare, then photos. The lock on the journal is
+//! held for each look into the database and never while the network is waited for.
+
+use std::sync::Mutex;
+
+use super::office::{Begun, Office};
+use super::rules::{Size, Trouble, Waits, goes};
+use super::wire::{Answer, Digest, Push, WireEntry};
+use crate::app::{Inner, Stand};
+
+/// Entries that are handed over at once; fewer after a failure.
+const AT_ONCE: usize = 200;
+/// Bytes of a photo that are sent at once: what breaks off is lost by no more than this.
+const PIECE: usize = 256 * 1024;
+/// How often the office may ask for an earlier beginning before a person is asked.
+const MOST_GAPS: usize = 3;
+/// Photos that one exchange sends and fetches, so that entries are looked at again in between.
+const MOST_PHOTOS: usize = 40;
+
+/// What an exchange came to.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct Done {
+    /// Entries handed over.
+    pub pushed: usize,
+    /// Entries of others taken in.
+    pub pulled: usize,
+    /// Photos sent whole.
+    pub photos: usize,
+    /// Whether photos are left that could go now.
+    pub more: bool,
+}
+
+type Outcome<T> = Result<T, Trouble>;
+
+/// Looks into the journal. A panic elsewhere was a bug; what is on disk is whole.
+pub(crate) fn with<T>(stand: &Mutex<Stand>, look: impl FnOnce(&mut Inner) -> Result<T, String>) -> Outcome<T> {
+    let mut stand = stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
+    let inner = stand.open().map_err(Trouble::Away)?;
+    look(inner).map_err(|why| Trouble::Garbled(format!("on this device: {why}")))
+}
+
+/// Exchanges everything that can go now. `failures`: how often it failed just before; pages get smaller.
+pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> Outcome<Done> {
+    let mut done = Done::default();
+    let able = office.capabilities()?;
+    if able.exchange != 1 {
+        let say = format!(
+            "The office speaks version {} of the exchange, this app version 1. Update the older one.",
+            able.exchange
+        );
+        return Err(Trouble::Refused(say));
+    }
+    let page = (AT_ONCE >> failures.min(5)).clamp(5, able.entries_per_push.max(5));
+    done.pushed = push(stand, office, page)?;
+    done.pulled = pull(stand, office, page)?;
+    let doubted = with(stand, |i| Ok(i.exchange.agreed == Some(false)))?;
+    let mut agreed = agrees(stand, &office.digest()?)?;
+    if !agreed && !doubted {
+        // Pulled again from the beginning: what is here stays, what is missing comes.
+        with(stand, |i| i.set_cursor(""))?;
+        done.pulled += pull(stand, office, page)?;
+        agreed = agrees(stand, &office.digest()?)?;
+    }
+    with(stand, |i| Ok(i.note_agreed(agreed)))?;
+    with(stand, |i| i.note_reached())?;
+    (done.photos, done.more) = photos(stand, office, able.photo_bytes)?;
+    Ok(done)
+}
+
+fn push(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
+    let (mut pushed, mut gaps) = (0, 0);
+    loop {
+        let batch = with(stand, |i| i.to_push(page))?;
+        let Some(first) = batch.first() else { return Ok(pushed) };
+        let first = first.body.seq;
+        let answer = office.push(&Push { entries: batch.iter().map(WireEntry::of).collect() })?;
+        let taken = answer.answers.iter().take_while(|a| a.answer != Answer::Refused).count();
+        let aside = answer.answers.iter().filter(|a| a.answer == Answer::Aside).count();
+        pushed += taken;
+        let refused = answer.answers.get(taken).map(|a| a.reason.clone().unwrap_or_default());
+        let gap = refused.as_deref() == Some("gap");
+        let to = if gap { answer.last.seq } else { first.saturating_sub(1) + taken as u64 };
+        with(stand, |i| i.note_pushed(to, aside))?;
+        match refused {
+            Some(_) if gap && gaps < MOST_GAPS => gaps += 1,
+            Some(why) => {
+                return Err(Trouble::Refused(format!(
+                    "Entry {} of this device was not taken: {}.",
+                    to + 1,
+                    why.replace('-', " ")
+                )));
+            }
+            None if taken == 0 => return Err(Trouble::Garbled("no answer for any entry".into())),
+            None => {}
+        }
+    }
+}
+
+fn pull(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
+    let mut pulled = 0;
+    loop {
+        let after = with(stand, |i| Ok(i.cursor()))?;
+        let got = office.pull(&after, page)?;
+        // Signatures are checked before the journal is held. What is no entry is left out; the comparison afterwards finds it missing.
+        let entries: Vec<_> = got.entries.iter().filter_map(WireEntry::open).collect();
+        pulled += with(stand, |i| {
+            let taken = i.take_in(entries)?;
+            i.note_erased(&got.erased)?;
+            i.set_cursor(&got.next)?;
+            Ok(taken.new)
+        })?;
+        if !got.more || got.next == after {
+            return Ok(pulled);
+        }
+    }
+}
+
+/// Whether the office holds of every site what is here, and the other way round.
+fn agrees(stand: &Mutex<Stand>, theirs: &Digest) -> Outcome<bool> {
+    let ours = with(stand, |i| i.sums())?;
+    Ok(theirs.sites.iter().all(|site| {
+        let here = |sum: &super::wire::DeviceSum| {
+            ours.iter().any(|o| {
+                (o.site, o.device, o.count, o.last_seq, o.hash)
+                    == (site.site, sum.device, sum.count, sum.last_seq, sum.hash)
+            })
+        };
+        site.devices.iter().all(here)
+    }))
+}
+
+fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, bool)> {
+    let wanted = office.wanted()?.wanted;
+    let free = with(stand, |i| Ok(i.link_is_free()))?;
+    let mut queue: Vec<(Size, &str)> = Vec::new();
+    for photo in &wanted {
+        queue.extend(
+            Size::ALL.iter().filter(|s| photo.sizes.iter().any(|w| w == s.name())).map(|s| (*s, photo.sha256.as_str())),
+        );
+    }
+    queue.sort();
+    with(stand, |i| Ok(i.note_photos_left(&queue.iter().map(|(size, _)| *size).collect::<Vec<_>>())))?;
+    let mut sent = 0;
+    let mut left = queue.iter().filter(|(size, _)| goes(*size, false, free) == Waits::Goes);
+    for (size, sha256) in left.by_ref().take(MOST_PHOTOS) {
+        // New entries go before the next photo.
+        if with(stand, |i| Ok(i.has_news()))? {
+            return Ok((sent, true));
+        }
+        let name = format!("{sha256}{}", size.suffix());
+        let Some(bytes) = with(stand, |i| Ok(i.photo(&name)))? else {
+            with(stand, |i| Ok(i.note_photo_missing(sha256)))?;
+            continue;
+        };
+        if bytes.len() as u64 > most {
+            continue;
+        }
+        send(stand, office, sha256, *size, &bytes)?;
+        sent += 1;
+    }
+    let more = left.next().is_some();
+    // The pictures of others' locks, small, so that an answer can show them without signal.
+    for sha256 in with(stand, |i| i.pictures_lacked(MOST_PHOTOS))? {
+        match office.photo(&format!("{sha256}{}", Size::Thumbnail.suffix())) {
+            Ok(bytes) => with(stand, |i| i.keep_picture(&sha256, &bytes))?,
+            // Not there yet, or erased: asked for again another time.
+            Err(Trouble::Refused(_)) => {}
+            Err(trouble) => return Err(trouble),
+        }
+    }
+    Ok((sent, more))
+}
+
+/// Sends one photo from the byte where it broke off.
+fn send(stand: &Mutex<Stand>, office: &Office, sha256: &str, size: Size, bytes: &[u8]) -> Outcome<()> {
+    let length = bytes.len() as u64;
+    let known = with(stand, |i| Ok(i.upload_place(sha256, size)))?;
+    let there = match &known {
+        Some(place) => office.there(place)?.map(|at| (place.clone(), at)),
+        None => None,
+    };
+    let (place, mut at) = match there {
+        Some(there) => there,
+        None => match office.begin(sha256, size, length)? {
+            Begun::Here => return with(stand, |i| i.keep_upload_place(sha256, size, None)),
+            Begun::At(place) => {
+                with(stand, |i| i.keep_upload_place(sha256, size, Some(&place)))?;
+                (place, 0)
+            }
+        },
+    };
+    while at < length {
+        let from = usize::try_from(at).unwrap_or(usize::MAX).min(bytes.len());
+        let piece = &bytes[from..bytes.len().min(from + PIECE)];
+        let next = office.add(&place, at, piece)?;
+        if next <= at {
+            // The office lost it: it begins again next time.
+            with(stand, |i| i.keep_upload_place(sha256, size, None))?;
+            return Err(Trouble::Garbled("an upload that does not go on".into()));
+        }
+        at = next;
+    }
+    with(stand, |i| i.keep_upload_place(sha256, size, None))
+}

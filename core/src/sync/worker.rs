@@ -1,0 +1,97 @@
+//! The thread that talks to the office. It sleeps until it is woken or the next try is due; nothing ends it but the end of the app.
+
+use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
+use std::sync::{Mutex, Weak};
+use std::thread;
+use std::time::Duration;
+
+use super::office::Office;
+use super::rules::{LONGEST_WAIT_MS, Next, Trouble, wait_ms};
+use super::run::{Done, exchange, with};
+use crate::app::Stand;
+
+/// Wakes the thread. When it is dropped, the thread ends.
+pub(crate) struct Waker(Sender<()>);
+
+impl Waker {
+    /// There is something to do, or it is a good time. Never waits.
+    pub fn wake(&self) {
+        let _ = self.0.send(());
+    }
+}
+
+/// Starts the thread. It holds nothing that would keep the app's journal open.
+pub(crate) fn start(stand: Weak<Mutex<Stand>>) -> Waker {
+    let (sender, woken) = channel();
+    // Without a thread there is no exchange, and everything else goes on.
+    let _ = thread::Builder::new().name("exchange".into()).spawn(move || run(&stand, &woken));
+    Waker(sender)
+}
+
+fn run(stand: &Weak<Mutex<Stand>>, woken: &Receiver<()>) {
+    let mut wait = Duration::ZERO;
+    loop {
+        match woken.recv_timeout(wait) {
+            Err(RecvTimeoutError::Disconnected) => return,
+            // Many taps in a row are one reason.
+            Ok(()) => while woken.try_recv().is_ok() {},
+            Err(RecvTimeoutError::Timeout) => {}
+        }
+        let Some(stand) = stand.upgrade() else { return };
+        wait = Duration::from_millis(turn(&stand));
+    }
+}
+
+/// One turn: joins if a person asked for it, exchanges if there is an office, and notes what came of it. Returns how long to wait until the
+/// next, in milliseconds.
+pub(crate) fn turn(stand: &Mutex<Stand>) -> u64 {
+    let Ok(failures) = with(stand, |i| Ok(i.exchange.failures)) else { return LONGEST_WAIT_MS };
+    let done = match join(stand) {
+        Some(Err(trouble)) => Err(trouble),
+        _ => match once(stand, failures) {
+            None => return LONGEST_WAIT_MS,
+            Some(done) => done,
+        },
+    };
+    let wait = match &done {
+        Ok(Done { more: true, .. }) => 0,
+        Ok(_) => LONGEST_WAIT_MS,
+        Err(trouble) => wait_ms(failures + 1, trouble.next()),
+    };
+    // Put aside meanwhile: what came of it is told by the next exchange.
+    let _ = with(stand, |inner| {
+        inner.note_exchange(done, failures, wait);
+        Ok(())
+    });
+    wait
+}
+
+/// One exchange with the office, if this device belongs to one.
+pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, Trouble>> {
+    let office = with(stand, |inner| {
+        let office = inner.office();
+        inner.exchange.running = office.is_some();
+        Ok(office)
+    });
+    Some(exchange(stand, &office.ok()??, failures))
+}
+
+/// Joins the office that a person asked for; `None` if nobody did.
+pub(crate) fn join(stand: &Mutex<Stand>) -> Option<Result<(), Trouble>> {
+    let asked = with(stand, |inner| Ok(inner.exchange.join.clone().map(|join| (inner.ask(&join), join))));
+    let (ask, join) = asked.ok()??;
+    let answer = Office::new(&join.url, "").enrol(&ask);
+    Some(match answer {
+        Ok(enrolled) => with(stand, |inner| inner.joined(&join.url, &enrolled)),
+        Err(trouble) => {
+            // What the office refused is not asked again by itself: the code is used up.
+            if trouble.next() == Next::Ask {
+                let _ = with(stand, |inner| {
+                    inner.exchange.join = None;
+                    Ok(())
+                });
+            }
+            Err(trouble)
+        }
+    })
+}

@@ -1,0 +1,406 @@
+//! Several phones that hear of each other late, in pieces, or twice: all come to the same, and no doubt makes anything look less live.
+
+use std::collections::BTreeSet;
+use std::path::Path;
+use std::sync::Arc;
+
+use proptest::prelude::*;
+use stillbar_core::Field;
+use stillbar_core::job::Job;
+use stillbar_core::journal::{Body, DeviceKey, Entry, EntryId, Fact, Hlc, Seen};
+use stillbar_core::screens::as_text;
+use stillbar_core::store::Store;
+use stillbar_core::sync::cases::{CASES, as_markdown};
+use stillbar_core::sync::rules::{self, TAKE, take};
+
+use crate::desk::*;
+
+/// A phone that somebody has in hand.
+struct Phone {
+    folder: tempfile::TempDir,
+    device: Arc<Device>,
+    field: Option<Arc<Field>>,
+}
+
+impl Phone {
+    fn new(seed: u64) -> Phone {
+        Phone::at(seed, 0)
+    }
+    /// With a clock that is ahead by so many milliseconds.
+    fn at(seed: u64, ahead: i64) -> Phone {
+        let folder = tempfile::tempdir().unwrap();
+        let device = Device::new(seed);
+        device.pass(ahead);
+        let field = Some(device.open(folder.path()).unwrap());
+        Phone { folder, device, field }
+    }
+    fn field(&self) -> &Field {
+        self.field.as_ref().unwrap()
+    }
+    fn play(&self, script: &str) {
+        self.device.play(self.field(), script);
+    }
+    /// Everything that `other` has and this does not.
+    fn hear(&self, other: &Phone) {
+        self.field().take_in(in_chains(other.field().entries().unwrap())).unwrap();
+    }
+    fn text(&self) -> String {
+        as_text(&self.field().screen())
+    }
+    fn goes(&self, to: &str) {
+        self.field().act(None, format!("go {to}"), vec![]);
+    }
+    fn tables(&mut self) -> String {
+        self.field = None;
+        let mut store = Store::open(self.folder.path()).unwrap();
+        let tables = store.tables().unwrap();
+        store.replay().unwrap();
+        assert_eq!(store.tables().unwrap(), tables, "the tables follow from the journal");
+        drop(store);
+        self.field = Some(self.device.open(self.folder.path()).unwrap());
+        tables
+    }
+}
+
+/// As an office hands them on: those of each device in the order of their numbers.
+fn in_chains(mut entries: Vec<Entry>) -> Vec<Entry> {
+    entries.sort_by_key(|e| (e.body.device, e.body.seq));
+    entries
+}
+
+/// Two phones that know the same job, with Mara on the one and Tomas on the other.
+fn two(scripts: &[&str]) -> (Phone, Phone) {
+    let (one, other) = (Phone::new(1), Phone::new(2));
+    for script in scripts {
+        one.play(script);
+    }
+    other
+        .device
+        .now
+        .store(one.device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
+    other.hear(&one);
+    other.play("tap Say who has this device\ntap Tomas Brandt\ntap Replace the outgoing breaker of washer 4");
+    (one, other)
+}
+
+const JOINED: &str = include_str!("../../journeys/tomas-joins.journey");
+const JOB: [&str; 4] = [PEOPLE, PLAN, ISOLATE, JOINED];
+
+fn fit(point: &str, label: &str) -> String {
+    format!(
+        "tap Isolate {point}\nchoose Whose lock it is = Tomas Brandt\nfill What is written on the lock = {label}\nchoose How it is locked = \
+         Padlock on a hasp\ntap Keep this lock\n"
+    )
+}
+
+/// Both hear of each other and then show the same.
+fn meet(one: &mut Phone, other: &mut Phone) -> String {
+    one.hear(other);
+    other.hear(one);
+    let tables = one.tables();
+    assert_eq!(tables, other.tables());
+    let route = one.field().screen().route;
+    let job = route.split("/step").next().unwrap().split("/lock").next().unwrap().to_owned();
+    let mut shown = String::new();
+    for phone in [&*one, &*other] {
+        phone.goes(&format!("{job}/locks"));
+        let locks = phone.text();
+        phone.goes(&job);
+        let text = format!("{locks}\n{}", phone.text());
+        let hand = |t: &str| {
+            t.lines().filter(|l| !l.contains("In hand:") && !l.contains("my lock")).collect::<Vec<_>>().join("\n")
+        };
+        let text = hand(&text);
+        if !shown.is_empty() && !text.is_empty() {
+            assert_eq!(standing(&text), standing(&shown));
+        }
+        shown = text;
+    }
+    shown
+}
+
+fn standing(text: &str) -> String {
+    text.lines().filter(|l| l.starts_with('[')).collect::<Vec<_>>().join("\n")
+}
+
+fn locks(tables: &str) -> Vec<&str> {
+    tables.lines().filter(|l| l.contains(" | ML ") || l.contains(" | TB ")).collect()
+}
+
+/// Whether the lock of this label is on, by the tables.
+fn is_on(tables: &str, label: &str) -> bool {
+    let row =
+        locks(tables).into_iter().find(|l| l.contains(&format!("| {label} |"))).expect("the lock is known").to_owned();
+    let cells: Vec<&str> = row.split(" | ").collect();
+    cells[7] == "1"
+}
+
+#[test]
+fn the_page_says_what_the_code_does() {
+    let page = Path::new(env!("CARGO_MANIFEST_DIR")).join("../docs/conflicts.md");
+    let written = std::fs::read_to_string(&page).unwrap_or_default();
+    if std::env::var_os("STILLBAR_WRITE_DOCS").is_some() {
+        std::fs::write(&page, as_markdown()).unwrap();
+    } else {
+        assert_eq!(written, as_markdown(), "write it with STILLBAR_WRITE_DOCS=1");
+    }
+    let names: BTreeSet<&str> = CASES.iter().map(|c| c.name).collect();
+    assert_eq!(names.len(), CASES.len());
+}
+
+#[test]
+fn every_case_of_the_table_comes_out_as_it_says() {
+    for (what, met, taken) in TAKE {
+        assert_eq!(take(met), taken, "{what}");
+    }
+    assert_eq!(rules::wait_ms(1, rules::Next::Again), rules::FIRST_WAIT_MS);
+    assert!((1..100).all(|n| rules::wait_ms(n, rules::Next::Again) <= rules::LONGEST_WAIT_MS));
+    assert!((1..100).all(|n| rules::wait_ms(n, rules::Next::Ask) > 0), "the timer always re-arms");
+}
+
+#[test]
+fn fitted_while_released() {
+    let (mut one, mut other) = two(&JOB);
+    one.play("tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap Take my lock off");
+    other.play(&fit("Q4 feeder switch", "TB 1"));
+    let shown = meet(&mut one, &mut other);
+    let tables = one.tables();
+    assert!(!is_on(&tables, "ML 7") && is_on(&tables, "TB 1"), "{shown}");
+}
+
+#[test]
+fn released_while_handed_over() {
+    let offered = "tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key\n";
+    for mara_first in [true, false] {
+        let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE, JOINED, offered]);
+        let later = if mara_first { &other } else { &one };
+        later.device.pass(60_000);
+        one.play("tap Take my lock off");
+        other.play(
+            "tap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\nsign Tomas Brandt signs for lock and key = Tomas Brandt\ntap Tomas \
+             Brandt takes lock and key",
+        );
+        let shown = meet(&mut one, &mut other);
+        assert!(is_on(&one.tables(), "ML 7"), "{shown}");
+        assert!(shown.contains("Tomas Brandt on Q4 feeder switch: ML 7"), "{shown}");
+    }
+}
+
+#[test]
+fn released_by_two() {
+    let (mut one, mut other) = two(&JOB);
+    let off = "tap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap Take my lock off";
+    one.play(&format!("tap The job\n{off}"));
+    other.play(&format!(
+        "tap All jobs\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Replace the outgoing breaker of washer 4\n{off}"
+    ));
+    let shown = meet(&mut one, &mut other);
+    assert!(!is_on(&one.tables(), "ML 7"), "{shown}");
+}
+
+/// The clock of the one that ends the proof may be behind or ahead: it ends it in any case.
+#[test]
+fn proved_while_it_ended() {
+    for behind in [-30 * 60_000, 30 * 60_000] {
+        let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE]);
+        other.device.pass(behind);
+        other.play(
+            "tap Something changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = Control or \
+             auxiliary supply\ntap Keep the source that was found",
+        );
+        one.play(PROVE);
+        one.play("see [Proved dead]\ntap Begin work");
+        let shown = meet(&mut one, &mut other);
+        assert!(
+            shown.contains("[Treat as live] The proof is void. Another source was found: Heater from DB2."),
+            "{behind}: {shown}"
+        );
+    }
+}
+
+#[test]
+fn lit_while_proved() {
+    let cut = PROVE.find("tap Keep these readings\nsee Treat as live").unwrap();
+    let first = &PROVE[..cut + "tap Keep these readings\n".len()];
+    let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE, first]);
+    one.play(&PROVE[first.len()..]);
+    one.play("see [Proved dead]");
+    other.device.pass(-20 * 60_000);
+    // Whoever sees it: he is not even on the job.
+    other.play("tap Next: Test every pair\nread PE – L2 = Lit\ntap Keep these readings\nsee Stop, treat as live");
+    let shown = meet(&mut one, &mut other);
+    assert!(shown.contains("[Stop, treat as live] Indication: PE – L2 lit"), "{shown}");
+}
+
+#[test]
+fn handed_back_while_locked() {
+    let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE, JOINED, "tap The job"]);
+    // Tomas never gets to a lock on the one phone, so he leaves the job there; on his own he fits one.
+    one.play(
+        "tap People on the job\ntap Tomas Brandt leaves the job\ntap The job\ntap Next: Open up, treating it as live",
+    );
+    one.play(PROVE);
+    one.play(WORK);
+    one.play(RESTORE);
+    other.play(&fit("Q4 feeder switch", "TB 1"));
+    let shown = meet(&mut one, &mut other);
+    assert!(is_on(&one.tables(), "TB 1"), "{shown}");
+    one.goes("/locks");
+    assert!(one.text().contains("Tomas Brandt, lock TB 1, on Q4 feeder switch"), "{}", one.text());
+    // And it comes off by its owner, wherever they are.
+    other.goes("/locks");
+    other.play("tap Tomas Brandt, lock TB 1, on Q4 feeder switch\ntap Take my lock off\nsee Taken off by its owner");
+    meet(&mut one, &mut other);
+    assert!(!is_on(&one.tables(), "TB 1"));
+}
+
+/// No screen leads there, so the entries are written by hand: both devices know the point; the one opens and closes it, the other opens it.
+#[test]
+fn opened_while_closed() {
+    let (one, _) = two(&JOB);
+    let entries = one.field().entries().unwrap();
+    let job = entries.iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap();
+    let added = entries
+        .iter()
+        .find(|e| matches!(&e.body.fact, Fact::PointAdded { label, .. } if label == "Q4 feeder switch"))
+        .unwrap();
+    let keys = [21, 22].map(|n| DeviceKey::from_secret(&[n; 32]).unwrap());
+    let write = |who: usize, seq: u64, clock: i64, seen: Vec<Seen>, fact: Fact| {
+        let body = Body {
+            device: keys[who].device(),
+            seq,
+            clock: Hlc(clock, 0),
+            prev: EntryId::NONE,
+            job: Some(job.id),
+            seen,
+            fact,
+            ..added.body.clone()
+        };
+        Entry::seal(body, &keys[who]).unwrap()
+    };
+    let open = || Fact::PointOpened { point: added.id, off_load: true, seen: "Lamp out".into() };
+    let at = added.body.clock.0 + 1000;
+    let knows = vec![Seen(added.body.device, added.body.seq)];
+    let mut told = vec![
+        job.clone(),
+        added.clone(),
+        write(0, 1, at, knows.clone(), open()),
+        write(0, 2, at + 1, vec![], Fact::PointClosed { point: added.id }),
+        write(1, 1, at + 2, knows, open()),
+    ];
+    let fold = |told: &[Entry]| Job::fold(told).unwrap();
+    let doubt = fold(&told);
+    assert_eq!((&doubt.points[0].opened, doubt.voided.len()), (&None, 3), "added, closed, and in doubt");
+    assert!(doubt.voided[2].why.contains("closed on another that did not know of it"), "{:?}", doubt.voided[2]);
+    // Who knows of both opens it anew, and it is open.
+    told.push(write(1, 2, at + 3, vec![Seen(keys[0].device(), 2)], open()));
+    assert!(fold(&told).points[0].opened.is_some());
+}
+
+#[test]
+fn withdrawn_while_locked() {
+    let (mut one, mut other) = two(&[
+        PEOPLE,
+        PLAN,
+        JOINED,
+        "tap The job\ntap Next: Shed the circuits",
+        &ISOLATE[..ISOLATE.find("see Isolate Q4").unwrap()],
+    ]);
+    // Q4 is a mistake, says the one; the other opens it and locks it.
+    one.play("tap The job\ntap Time line\ntap Point of isolation Q4 feeder switch\nfill What was wrong with it = The wrong bay\ntap Withdraw this entry");
+    other.play(&format!(
+        "tap Isolate Q4 feeder switch\nfill What you saw go off = Lamp out\ntap Q4 feeder switch is open, off load\n{}",
+        fit("Q4 feeder switch", "TB 1").split_once('\n').unwrap().1
+    ));
+    let shown = meet(&mut one, &mut other);
+    assert!(is_on(&one.tables(), "TB 1"), "{shown}");
+    assert!(shown.contains("Isolate Q4 feeder switch"), "{shown}");
+}
+
+/// An entry of another that has a number twice, or that nobody here wrote, is kept aside and said; the journal stays.
+#[test]
+fn what_cannot_be_is_kept_aside() {
+    let (one, other) = two(&JOB);
+    let before = one.field().entries().unwrap();
+    // The same device goes on twice, from one state: a copied phone.
+    let copy = Phone::at(2, 5_000);
+    copy.hear(&one);
+    let again = other.field().entries().unwrap().into_iter().filter(|e| !before.contains(e)).collect::<Vec<_>>();
+    let done = copy.field().take_in(again).unwrap();
+    assert_eq!((done.new, done.aside), (0, 1), "its own first entry, written by another");
+    assert_eq!(copy.field().entries().unwrap().len(), before.len() + 1);
+    let done = one.field().take_in(other.field().entries().unwrap()).unwrap();
+    assert_eq!(done.aside, 0);
+    assert_eq!(one.field().take_in(other.field().entries().unwrap()).unwrap().new, 0, "twice is once");
+}
+
+fn lock_facts(entries: &[Entry]) -> (BTreeSet<EntryId>, BTreeSet<EntryId>) {
+    let fitted = entries.iter().filter(|e| matches!(e.body.fact, Fact::LockFitted { .. })).map(|e| e.id).collect();
+    let off = entries.iter().filter_map(|e| match &e.body.fact {
+        Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => Some(*lock),
+        _ => None,
+    });
+    (fitted, off.collect())
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 12, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Four phones do what they can and hear of each other in any order: all come to the same, and at every moment no lock is off on a
+    /// phone that has no release of it.
+    #[test]
+    fn any_interleaving_of_four_phones_comes_to_the_same(steps in prop::collection::vec((0usize..4, 0usize..8, 0usize..4), 10..40)) {
+        let first = Phone::new(11);
+        for script in JOB {
+            first.play(script);
+        }
+        let mut phones = vec![first];
+        for seed in 12..15 {
+            let phone = Phone::new(seed);
+            phone.device.now.store(phones[0].device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
+            phone.hear(&phones[0]);
+            phone.play(&format!("tap Say who has this device\ntap {}\ntap Replace the outgoing breaker of washer 4", ["Mara Lind", "Tomas Brandt", "Joel Aras"][seed as usize - 12]));
+            phones.push(phone);
+        }
+        let job = phones[1].field().screen().route;
+        for (n, (who, what, other)) in steps.into_iter().enumerate() {
+            let phone = &phones[who];
+            phone.device.pass([0, 1_000, -40_000, 300_000][other]);
+            phone.goes(&job);
+            let script = match what {
+                0 => fit("Q4 feeder switch", &format!("TB {n}")),
+                1 => fit("Q9 changeover switch", &format!("TB {n}")),
+                2 => "tap Locks and keys\ntap ML 7\ntap Take my lock off".into(),
+                3 => "tap Locks and keys\ntap ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key".into(),
+                4 => "tap Locks and keys\ntap ML 7\nsign Tomas Brandt signs for lock and key = T\ntap Tomas Brandt takes lock and key".into(),
+                5 => "tap Locks and keys\ntap ML 8\ntap Take my lock off".into(),
+                6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or auxiliary supply\ntap Keep the source that was found".into(),
+                _ => { phone.hear(&phones[other]); String::new() }
+            };
+            // What is refused on the way is refused; the phone goes on.
+            let _ = phone.device.try_play(phone.field(), &script);
+            let entries = phone.field().entries().unwrap();
+            let (fitted, released) = lock_facts(&entries);
+            phone.goes("/locks");
+            let text = phone.text();
+            for lock in fitted.difference(&released) {
+                let label = entries.iter().find_map(|e| match &e.body.fact {
+                    Fact::LockFitted { label, .. } if e.id == *lock => Some(label.clone()),
+                    _ => None,
+                }).unwrap();
+                prop_assert!(text.contains(&format!("lock {label}, on")), "lock {label} has no release here and is not on:\n{text}");
+            }
+        }
+        for _ in 0..2 {
+            for i in 0..4 {
+                for k in 0..4 {
+                    if i != k { phones[i].hear(&phones[k]); }
+                }
+            }
+        }
+        let tables: Vec<String> = phones.iter_mut().map(Phone::tables).collect();
+        prop_assert!(tables.windows(2).all(|w| w[0] == w[1]));
+        let standing: BTreeSet<String> = phones.iter().map(|p| { p.goes(&job); standing(&p.text()) }).collect();
+        prop_assert_eq!(standing.len(), 1);
+    }
+}
