@@ -110,10 +110,10 @@ pub fn line_x(plan: &Plan, item: usize) -> f32 {
 pub fn port_x(plan: &Plan, item: usize, link: usize) -> f32 {
     let part = &plan.items[item];
     let Some(place) = part.also.iter().position(|l| *l == link) else { return line_x(plan, item) };
-    // The slots share the width; the first one is that of the link on which it hangs.
-    let count = part.also.len() + usize::from(part.via.is_some());
-    let slot = part.own.0 / count as f32;
-    part.at.0 + slot * (place + usize::from(part.via.is_some())) as f32 + LEFT
+    // The columns share what room is left over; the first one is that of the link on which it hangs.
+    let before = place + usize::from(part.via.is_some());
+    let spare = (part.own.0 - part.slots.iter().sum::<f32>()).max(0.0) / part.slots.len().max(1) as f32;
+    part.at.0 + part.slots[..before].iter().map(|slot| slot + spare).sum::<f32>() + LEFT
 }
 
 /// Gives each item its place. Returns the width and height of the drawing.

@@ -33,6 +33,8 @@ pub struct Item {
     pub below: Vec<usize>,
     /// Links that come in from above besides `via`.
     pub also: Vec<usize>,
+    /// How wide the columns of `via` and `also` are, from the left.
+    pub slots: Vec<f32>,
     /// Width and height of itself, without what is below.
     pub own: (f32, f32),
     /// The height of the room for the symbols above it.
@@ -123,8 +125,8 @@ impl Plan {
     fn add(&mut self, body: Body, parent: Option<usize>, via: Option<usize>, scene: &Scene) -> usize {
         let row = parent.map_or(0, |p| self.items[p].row + 1);
         let zero = (0.0, 0.0);
-        let (below, also) = (Vec::new(), Vec::new());
-        let mut item = Item { body, row, parent, via, below, also, own: zero, drop: 0.0, block: zero, at: zero };
+        let (below, also, slots) = (Vec::new(), Vec::new(), Vec::new());
+        let mut item = Item { body, row, parent, via, below, also, slots, own: zero, drop: 0.0, block: zero, at: zero };
         item.measure(scene);
         self.items.push(item);
         let number = self.items.len() - 1;
@@ -157,6 +159,7 @@ impl Item {
     fn measure(&mut self, scene: &Scene) {
         self.own = own(scene, self);
         let links = self.via.iter().chain(&self.also);
+        self.slots = links.clone().map(|link| slot(scene, *link)).collect();
         self.drop = match self.body {
             Body::List(_) => 12.0,
             _ => links.map(|link| drop(scene, *link)).fold(PLAIN, f32::max),

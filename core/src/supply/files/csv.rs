@@ -130,7 +130,12 @@ fn rows<P: Default>(
     let mut record = StringRecord::new();
     let put: &mut Put<P> = &mut put;
     while reader.read_record(&mut record).map_err(|error| FileError::new("", csv_says(&error)))? {
-        let line = record.position().map_or(0, |at| at.line());
+        let line = record.position().map_or(0, |at| {
+            // A record begins behind the empty lines before it.
+            let rest = text.as_bytes()[at.byte() as usize..].iter();
+            let empty = rest.take_while(|byte| matches!(byte, b'\r' | b'\n')).filter(|byte| **byte == b'\n').count();
+            at.line() + empty as u64
+        });
         if record.iter().all(str::is_empty) {
             continue;
         }
