@@ -41,6 +41,8 @@ extension Shade {
         case .blue: Shade(0x2F74C9)
         case .green: Shade(0x2E7D3C)
         case .yellow: Shade(0xF2C500)
+        case .dark: Shade(0x000000)
+        case .light: .white
         }
     }
 }
