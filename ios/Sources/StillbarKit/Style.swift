@@ -37,7 +37,7 @@ extension Shade {
         case .must: Shade(0x2A7FB8)
         case .brown: Shade(0x7A4A24)
         case .black: Shade(0x101010)
-        case .grey: Shade(0x8D9196)
+        case .grey: Shade(0x8C9095)
         case .blue: Shade(0x2F74C9)
         case .green: Shade(0x2E7D3C)
         case .yellow: Shade(0xF2C500)

@@ -178,7 +178,7 @@ import Testing
         #expect(shell.screen == before)
         Stirring.count += 1
         let form = try #require(shell.form)
-        let typed = try #require(shell.page?.parts.lazy.compactMap { if case .field(let field) = $0.kind { field } else { nil } }.first)
+        let typed = try field("What was seen", rig)
         Stirring.meanwhile = { form.type("Half a sente", in: typed) }
         await shell.watch()
         #expect(shell.screen == before && shell.form === form)
