@@ -7,6 +7,7 @@
 //! Pure functions over a [`Network`]: start at [`check`]; then [`propose`], which finds the points to lock, [`restore`], [`touched`] and
 //! [`draw`]. [`files`] reads and writes. What a journal makes of them: [`Drawn`] is the network of a site, [`Cut`] what it says to a job.
 
+mod besides;
 mod check;
 mod cut;
 pub mod draw;
@@ -23,6 +24,7 @@ mod say;
 mod supplied;
 mod touched;
 
+pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};

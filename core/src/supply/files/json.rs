@@ -9,7 +9,7 @@ use serde::Serialize;
 use serde::de::{DeserializeSeed, Deserializer, Error, IgnoredAny, MapAccess, SeqAccess, Visitor};
 
 use super::cells::{Cell, Fault, into_link, into_node, link_needs, node_needs, unknown};
-use super::{FileError, Read, Remarks};
+use super::{FileError, LINK_FIELDS, NODE_FIELDS, Read, Remarks};
 use crate::json::{TWICE, fault, quoted};
 use crate::supply::model::{Link, MAX_CONDUCTORS, Node};
 use crate::supply::network::{MAX_PARTS, Network};
@@ -75,12 +75,12 @@ impl Value<'_> {
 }
 
 impl Cell for Value<'_> {
-    fn text(&self) -> Result<String, String> {
+    fn text(&self) -> Result<&str, String> {
         match self {
             Value::Text(text) if text.is_empty() => {
                 Err("a text needs at least one character; leave it out if it is not known.".into())
             }
-            Value::Text(text) => Ok(text.as_ref().to_owned()),
+            Value::Text(text) => Ok(text),
             _ => Err(self.wants("A text in quotation marks")),
         }
     }
@@ -97,7 +97,7 @@ impl Cell for Value<'_> {
         if list.len() > most {
             return Err(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()));
         }
-        list.iter().map(Cell::text).collect()
+        list.iter().map(|item| item.text().map(str::to_owned)).collect()
     }
 
     fn count(&self) -> Option<f64> {
@@ -223,12 +223,28 @@ impl<'de> Visitor<'de> for File<'_> {
 
 /// What `nodes` and `links` hold.
 trait Part: Default {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault>;
+    /// Fewer than 32.
+    const FIELDS: &'static [&'static str];
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault>;
     fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault>;
 }
 
 impl Part for Node {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
+    const FIELDS: &'static [&'static str] = &NODE_FIELDS;
+
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault> {
         into_node(self, field, value, remarks, at)
     }
 
@@ -238,7 +254,15 @@ impl Part for Node {
 }
 
 impl Part for Link {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
+    const FIELDS: &'static [&'static str] = &LINK_FIELDS;
+
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault> {
         into_link(self, field, value, remarks, at)
     }
 
@@ -329,24 +353,26 @@ impl<'de, P: Part> Visitor<'de> for One<'_, '_, P> {
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<P, A::Error> {
         let mut part = P::default();
-        let mut seen: Vec<Cow<str>> = Vec::with_capacity(8);
+        // A bit for each field that was there.
+        let mut seen = 0u32;
         let place = || format!("{}[{}]", self.list.name, self.index);
         let fail = |(field, say): Fault| -> A::Error {
             let place = if field.is_empty() { place() } else { format!("{}.{field}", place()) };
             self.list.fail(place, say)
         };
-        while let Some(key) = entries.next_key::<Key>()? {
-            let Key(key) = key;
-            if seen.contains(&key) {
+        while let Some(Key(key)) = entries.next_key::<Key>()? {
+            let Some(at) = P::FIELDS.iter().position(|field| *field == key) else {
+                return Err(fail(unknown(&key, P::FIELDS)));
+            };
+            if seen >> at & 1 == 1 {
                 return Err(A::Error::custom(format!("{TWICE}{}", quoted(&key))));
             }
+            seen |= 1 << at;
             let value = entries.next_value_seed(AnyValue(PhantomData))?;
-            // The place costs time to write, and only kinds that are not known need it.
-            let at = if key == "kind" { place() } else { String::new() };
-            part.put(&key, &value, &mut self.list.state.borrow_mut().remarks, &at).map_err(fail)?;
-            seen.push(key);
+            part.put(P::FIELDS[at], &value, &mut self.list.state.borrow_mut().remarks, &place).map_err(fail)?;
         }
-        P::needs(|field| seen.iter().any(|key| key == field)).map_err(fail)?;
+        let there = |field: &str| P::FIELDS.iter().position(|f| *f == field).is_some_and(|at| seen >> at & 1 == 1);
+        P::needs(there).map_err(fail)?;
         Ok(part)
     }
 }
