@@ -260,6 +260,24 @@ function pen(event) {
   paint(mark);
 }
 
+// What changed without a tap, such as a lock that another phone told of ---
+let stirred = null;
+
+// Not under a finger: who types, or waits for an answer, is shown it afterwards.
+async function watch() {
+  const typing = document.activeElement?.matches("input:not([type=radio], [type=checkbox]), textarea");
+  if (document.hidden || busy || typing || unsent.size || document.querySelector("dialog[open]")) return;
+  try {
+    const now = await (await fetch("/stirred")).text();
+    if (stirred !== null && now !== stirred && !busy) show(await (await fetch("/screen")).json());
+    stirred = now;
+  } catch {
+    // The desk is not answering: the next tap says so.
+  }
+}
+
+setInterval(watch, 2000);
+
 // Drawings ---
 // A wide drawing in steps, about the middle of what is seen of it.
 function zoom(button) {

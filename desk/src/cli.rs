@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-use crate::{calls, photo, start, supply, tag_read, tags};
+use crate::{calls, office, photo, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -64,6 +64,16 @@ enum Command {
     /// before the screen moves on, so the desk may be ended at any moment: Ctrl-C, or the power.
     #[command(after_help = "Example:\n  stillbar desk --data ~/isolations --open")]
     Desk(DeskArgs),
+    /// Run the office: phones exchange what they recorded, people see it in a browser
+    ///
+    /// SQLite and a folder hold everything by default. With PostgreSQL any number of processes may answer. Anything but this machine
+    /// alone needs TLS. docs/operate.md tells of back-ups, proxies and upgrades.
+    #[command(after_help = "\
+Examples:
+  stillbar office --data ~/office
+  stillbar office --data /srv/office --listen 0.0.0.0:443 --tls-cert chain.pem --tls-key key.pem --url https://office.example
+  stillbar office --data /srv/office --database postgres://office@db/office --behind-proxy --listen 10.0.0.5:7463")]
+    Office(Box<office::OfficeArgs>),
     /// Print the dead tests of a set of conductors, in order
     ///
     /// Each pair comes once, with the fewest moves of the probes; the less dangerous conductor gets its probe first and
@@ -241,6 +251,7 @@ pub fn run() -> ExitCode {
     let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
         Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
+        Command::Office(a) => office::run(*a).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
         Command::Tag { what: Tag::Read { photos, json } } => {

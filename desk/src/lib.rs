@@ -9,6 +9,7 @@ pub mod cli;
 pub mod file;
 pub mod folder;
 pub mod guard;
+pub mod office;
 pub mod photo;
 pub mod platform;
 pub mod render;

@@ -7,6 +7,8 @@
 //! | `POST /edit` | one draft, kept before the answer |
 //! | `POST /deliver?token=` | a photo's bytes, or `{"why": ..}` if there is none; the new screen |
 //! | `POST /frame?token=&width=&height=&turn=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
+//! | `GET /stirred` | a number that grows when the screen may have changed by itself |
+//! | `GET /screen` | the screen as it is now |
 //! | `GET /photo/{sha256}` | a kept photo; with `.320.jpg` behind it, its small copy |
 //!
 //! An answer that is not 2xx is one or two sentences of plain text.
@@ -49,6 +51,10 @@ pub trait Brain: Send + Sync + 'static {
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand>;
     /// See [`Field::photo`].
     fn photo(&self, sha256: String) -> Option<Vec<u8>>;
+    /// See [`Field::stirred`].
+    fn stirred(&self) -> u64 {
+        0
+    }
 }
 
 impl Brain for Field {
@@ -66,6 +72,9 @@ impl Brain for Field {
     }
     fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         Field::photo(self, sha256)
+    }
+    fn stirred(&self) -> u64 {
+        Field::stirred(self)
     }
 }
 
@@ -90,6 +99,8 @@ pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
         .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)))
         .route("/frame", post(frame::<B>).layer(DefaultBodyLimit::max(MOST_FRAME)))
         .route("/", get(page::<B>))
+        .route("/stirred", get(stirred::<B>))
+        .route("/screen", get(again::<B>))
         .route("/photo/{sha256}", get(photo::<B>))
         .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
         .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
@@ -150,6 +161,14 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
 
 async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Say> {
     call(move || render::page(&desk.brain.screen())).await.map(Html)
+}
+
+async fn stirred<B: Brain>(State(desk): State<Desk<B>>) -> Result<String, Say> {
+    call(move || desk.brain.stirred().to_string()).await
+}
+
+async fn again<B: Brain>(State(desk): State<Desk<B>>) -> Result<Response, Say> {
+    call(move || shown(&desk.brain.screen(), Vec::new())).await
 }
 
 #[derive(Deserialize)]

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use stillbar_core::{Field, OpenError};
+use stillbar_office::start as office;
 
 use crate::folder::{self, Demo};
 use crate::platform::System;
@@ -14,6 +15,9 @@ use crate::{calls, server};
 
 /// The port that is tried if none is named; it has no meaning elsewhere.
 const PORT: u16 = 7462;
+
+/// Where in the demo's folder its office keeps its things.
+const OFFICE: &str = "office";
 
 /// How long answers under way may still take after Ctrl-C.
 const LAST_ANSWERS: Duration = Duration::from_secs(3);
@@ -51,6 +55,18 @@ pub fn demo(data: Option<PathBuf>, fresh: bool, port: Option<u16>, browser: bool
         }
     }
     let field = open(&data).map_err(|e| e.to_string())?;
+    match office::beside(data.join(OFFICE), "Brook Lane office") {
+        Ok(office) => {
+            field.join(&office.code)?;
+            let mut out = std::io::stdout().lock();
+            let _ =
+                writeln!(out, "The demo's office is at {}/ : sign in as admin with {}", office.url, office.password);
+        }
+        // The phone works on its own, as it does in a cellar.
+        Err(why) => {
+            let _ = writeln!(std::io::stderr(), "The demo runs without an office. {why}");
+        }
+    }
     serve(listener, field, browser)
 }
 
@@ -95,6 +111,8 @@ fn listen(port: Option<u16>) -> Result<TcpListener, String> {
 }
 
 fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), String> {
+    // A laptop's link costs nothing.
+    field.good_time(true);
     let failed = |e: std::io::Error| format!("The desk could not answer: {}. Start it again.", folder::plain(&e));
     let port = listener.local_addr().map_err(failed)?.port();
     listener.set_nonblocking(true).map_err(failed)?;

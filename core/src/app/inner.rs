@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::key::{device_key, wrong_key};
+use super::near::{Near, PART_MS};
 use super::office::Exchange;
 use super::shoot::WAITING;
 use super::standing::standing;
@@ -54,6 +55,8 @@ pub struct Inner {
     pub(super) stale: bool,
     /// Counts what changed by itself: a shell that sees it grow draws the screen again.
     pub(super) stirred: u64,
+    /// What is passed to a phone beside this one.
+    pub(crate) near: Near,
     /// How the exchange with the office stands.
     pub(crate) exchange: Exchange,
     /// A photo that was asked for: the errand's token, the job, and what it shows.
@@ -93,6 +96,7 @@ impl Inner {
             notice: None,
             stale: false,
             stirred: 0,
+            near: Near::default(),
             exchange: Exchange::default(),
             wanted: None,
             scanning: None,
@@ -373,6 +377,17 @@ impl Inner {
         let _ = self.store.keep_draft(&route.to_string(), field, value);
     }
 
+    /// Grows when the screen may have changed without an act: something came in, or the next part of a code is due.
+    pub(super) fn stirred_now(&self) -> u64 {
+        let parts = match (&self.route, &self.near.shown) {
+            (Route::Near, Some((parts, since))) if parts.len() > 1 => {
+                u64::try_from((self.now().0 - since) / PART_MS).unwrap_or(0)
+            }
+            _ => 0,
+        };
+        self.stirred.wrapping_add(parts)
+    }
+
     /// A name for an errand that cannot be guessed.
     pub(super) fn token(&self) -> String {
         self.platform.random(8).iter().map(|b| format!("{b:02x}")).collect()
@@ -416,6 +431,7 @@ impl Inner {
             now,
             zone,
             locks: &self.locks,
+            near: &self.near,
             exchange: &exchange,
             office: self.store.office_reached(),
             tag: &tag,

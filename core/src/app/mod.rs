@@ -6,6 +6,7 @@
 mod errors;
 mod inner;
 mod key;
+pub(crate) mod near;
 mod networks;
 pub(crate) mod office;
 mod others;
@@ -22,6 +23,7 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
 pub use others::TakenIn;
+pub use standing::standing;
 pub(crate) use suspend::Stand;
 
 use crate::journal::Entry;
@@ -49,6 +51,8 @@ pub trait Platform: Send + Sync {
 #[cfg_attr(feature = "bindings", derive(uniffi::Object))]
 pub struct Field {
     stand: Arc<Mutex<Stand>>,
+    /// Held by whoever talks to the office: two at once would each be given a token, and only the later one counts.
+    talking: Arc<Mutex<()>>,
     /// The thread that talks to the office, from the first time that there is one.
     waker: OnceLock<Waker>,
 }
@@ -60,7 +64,7 @@ impl Field {
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
         let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
         let stand = Arc::new(Mutex::new(Stand::Open(Box::new(inner))));
-        let field = Field { stand, waker: OnceLock::new() };
+        let field = Field { stand, talking: Arc::default(), waker: OnceLock::new() };
         field.wake();
         Ok(Arc::new(field))
     }
@@ -95,6 +99,7 @@ impl Field {
         let more = self.lock().tend();
         // In the background there is time to wait, and a thread of its own might not live to the end.
         if self.waker.get().is_some() {
+            let _alone = worker::alone(&self.talking);
             worker::turn(&self.stand);
         }
         more
@@ -112,7 +117,7 @@ impl Field {
     /// Grows when something changed that no act here has done, such as a lock that another phone told of: then draw [`Field::screen`]
     /// again. Cheap enough to be asked every second or two.
     pub fn stirred(&self) -> u64 {
-        self.lock().open().map_or(0, |inner| inner.stirred)
+        self.lock().open().map_or(0, |inner| inner.stirred_now())
     }
 
     /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg` or `.1600.jpg` behind it the copy of that
@@ -145,9 +150,18 @@ impl Field {
         self.lock().open()?.store.all_entries().map_err(|e| e.to_string())
     }
 
+    /// Joins the office whose code this is, as if it had been scanned and agreed to: for who sets up a device. The thread asks the office.
+    pub fn join(&self, code: &str) -> Result<(), String> {
+        let join = office::Join::read(code).ok_or("This is not the code of an office.")?;
+        self.lock().open()?.exchange.join = Some(join);
+        self.wake();
+        Ok(())
+    }
+
     /// Joins the office that a person asked for, and exchanges with the office that this device belongs to, on the caller's thread: what
     /// the thread of the exchange does when it is woken. `None` if there is no office. The error is a sentence for the person.
     pub fn exchange(&self) -> Option<Result<Done, String>> {
+        let _alone = worker::alone(&self.talking);
         if let Some(Err(trouble)) = worker::join(&self.stand) {
             return Some(Err(trouble.says()));
         }
@@ -159,7 +173,7 @@ impl Field {
     fn wake(&self) {
         let needed = self.lock().open().is_ok_and(|inner| inner.exchange.has_office || inner.exchange.join.is_some());
         if needed {
-            self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand))).wake();
+            self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand), self.talking.clone())).wake();
         }
     }
 

@@ -8,6 +8,7 @@ use crate::screens::Route;
 use crate::screens::cx::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::TagRow;
+use crate::sync::near::is_part;
 use crate::tag::TagId;
 use crate::tag::read::{Found, Luma, frame};
 
@@ -19,7 +20,7 @@ impl Inner {
     pub(super) fn want_scan(&mut self, arg: &str) -> Vec<Errand> {
         let route = match (self.route.job(), arg.parse()) {
             (Some(job), Ok(point)) => Route::PointTags(job, point),
-            _ if self.route == Route::Office => Route::Office,
+            _ if matches!(self.route, Route::Office | Route::Near) => self.route,
             _ => Route::Scan,
         };
         if self.route != route {
@@ -59,6 +60,10 @@ impl Inner {
             ([], None) => {
                 let why = "No tag was found in this picture. Go closer, or type what is printed beside it.";
                 return self.stop_scan(Tone::Forbid, why.into());
+            }
+            ([], Some(text)) if is_part(text) => {
+                let on = self.scanning.iter().filter(|_| goes_on).cloned().map(errand).collect();
+                return self.near_read(text, on);
             }
             ([], Some(text)) if Join::read(text).is_some() => return self.office_read(text),
             ([], Some(text)) => {

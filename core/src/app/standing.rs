@@ -8,7 +8,7 @@ use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
 
 /// What stands proved, for the top of every screen of the job.
-pub(super) fn standing(job: &Job, look: &Look) -> Standing {
+pub fn standing(job: &Job, look: &Look) -> Standing {
     let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
     let (tone, word, text) = match (job.standing(), &job.handed) {
         (_, Some((stamp, to, ..))) => (

@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::inner::{Inner, draft_fits};
+use super::office::Exchange;
 use super::{OpenError, Platform, photos, scan, shoot};
 use crate::journal::EntryId;
 use crate::screens::Route;
@@ -35,6 +36,9 @@ pub(crate) struct Suspended {
     /// What was typed, here too: the keyboard may hand over its last word late.
     drafts: BTreeMap<String, String>,
     notice: Option<Notice>,
+    stirred: u64,
+    /// An office that is to be joined, among others.
+    exchange: Exchange,
     wanted: Option<(String, EntryId, EntryId)>,
     scanning: Option<String>,
 }
@@ -133,6 +137,8 @@ impl Suspended {
             site: inner.site,
             drafts: inner.drafts.clone(),
             notice: inner.notice.clone(),
+            stirred: inner.stirred,
+            exchange: inner.exchange.clone(),
             wanted: inner.wanted.clone(),
             scanning: inner.scanning.clone(),
         }
@@ -158,7 +164,11 @@ impl Suspended {
             }
         }
         // If another process has gone on in the journal, what is shown is old, and no tap on it counts.
-        inner.turn = self.screen.turn + u64::from(inner.head.id != self.head);
+        let went_on = u64::from(inner.head.id != self.head);
+        inner.turn = self.screen.turn + went_on;
+        inner.stirred = self.stirred + went_on;
+        let has_office = inner.exchange.has_office;
+        inner.exchange = Exchange { has_office, running: false, ..self.exchange.clone() };
         inner.notice.clone_from(&self.notice);
         inner.wanted.clone_from(&self.wanted);
         inner.scanning.clone_from(&self.scanning);

@@ -26,6 +26,11 @@ impl Heard {
         }
     }
 
+    /// The last entry of each device.
+    pub fn heads(&self) -> impl Iterator<Item = (&DeviceId, &u64)> {
+        self.heads.iter()
+    }
+
     /// What `device` has to say with its next entry: what it has of others and has not said yet.
     pub fn to_say(&self, device: DeviceId) -> Vec<Seen> {
         let said = |other: &DeviceId| self.said.get(&device).and_then(|s| s.get(other)).copied().unwrap_or(0);

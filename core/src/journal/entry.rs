@@ -1,5 +1,8 @@
 //! One entry: a body in deterministic CBOR, its hash, its signature.
 
+use std::collections::BTreeSet;
+
+use ciborium::Value;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
@@ -130,12 +133,33 @@ impl Entry {
         (self.body.clock, self.body.device)
     }
 
+    /// The entries that this one names: who had the device in hand, and all that its fact refers to. Not its site, its job and the
+    /// entry before it.
+    pub fn refers(&self) -> BTreeSet<EntryId> {
+        let mut found: BTreeSet<EntryId> = self.body.by.into_iter().collect();
+        // Byte strings of 32 bytes are ids and nothing else: a new fact need not be listed here.
+        if let Ok(fact) = Value::serialized(&self.body.fact) {
+            ids_in(&fact, &mut found);
+        }
+        found.remove(&EntryId::NONE);
+        found
+    }
+
     /// The job that this entry belongs to or opens.
     pub fn job(&self) -> Option<EntryId> {
         match self.body.fact {
             Fact::JobOpened { .. } => Some(self.id),
             _ => self.body.job,
         }
+    }
+}
+
+fn ids_in(value: &Value, found: &mut BTreeSet<EntryId>) {
+    match value {
+        Value::Bytes(bytes) => found.extend(<[u8; 32]>::try_from(bytes.as_slice()).map(EntryId)),
+        Value::Array(items) => items.iter().for_each(|item| ids_in(item, found)),
+        Value::Map(pairs) => pairs.iter().for_each(|(_, item)| ids_in(item, found)),
+        _ => {}
     }
 }
 

@@ -52,6 +52,8 @@ pub struct Look<'a> {
     pub zone: i32,
     /// Locks of all jobs that are on, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// What is passed to a phone beside this one.
+    pub near: &'a crate::app::near::Near,
     /// How the exchange stands, on the first screen and its own.
     pub exchange: &'a ExchangeKnown,
     /// When the office was last reached, milliseconds since 1970-01-01T00:00Z.
@@ -66,6 +68,43 @@ pub struct Look<'a> {
     pub held: &'a [Held],
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
+}
+
+/// What a look from outside any device has nothing of.
+#[derive(Default)]
+pub struct Nothing {
+    drafts: BTreeMap<String, String>,
+    exchange: ExchangeKnown,
+    near: crate::app::near::Near,
+    tag: TagKnown,
+    drawn: Drawn,
+}
+
+impl<'a> Look<'a> {
+    /// As the office looks at a job: nobody has a device in hand, and nothing is typed.
+    pub fn from_office(
+        world: &'a World,
+        nothing: &'a Nothing,
+        now: i64,
+        entries: &'a [crate::journal::Entry],
+    ) -> Look<'a> {
+        Look {
+            world,
+            acting: None,
+            drafts: &nothing.drafts,
+            now,
+            zone: 0,
+            locks: &[],
+            near: &nothing.near,
+            exchange: &nothing.exchange,
+            office: None,
+            tag: &nothing.tag,
+            cut: None,
+            drawn: &nothing.drawn,
+            held: &[],
+            entries,
+        }
+    }
 }
 
 impl Look<'_> {

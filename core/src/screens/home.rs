@@ -172,6 +172,7 @@ pub fn board(look: &Look) -> Page {
     for lock in owed {
         lock_row(&mut page, look, lock);
     }
+    page.row("Pass locks to a phone beside you", vec!["By codes, with no signal.".into()], go(Route::Near));
     page.toned("Share this as a message", "share", Tone::Quiet);
     page.main("Back to the jobs", go(Route::Home));
     page

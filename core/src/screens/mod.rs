@@ -12,6 +12,7 @@ mod home;
 mod isolate;
 mod job;
 mod locks;
+mod near;
 mod office;
 mod plan;
 mod prove;
@@ -25,6 +26,7 @@ mod work;
 pub use route::Route;
 pub(crate) use text::as_message;
 pub use text::as_text;
+pub use time_line::said;
 
 use crate::job::Job;
 use crate::job::steps::Step;
@@ -41,6 +43,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::NewJob, _) => home::new_job(look),
         (Route::Board, _) => home::board(look),
         (Route::Office, _) => office::view(look),
+        (Route::Near, _) => near::view(look),
         (Route::Scan, _) => tags::scan(look),
         (Route::Tag(tag), _) => tags::view(look, *tag),
         (Route::PointTags(_, point), Some(job)) => tags::of_point(look, job, *point),
@@ -66,6 +69,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
         Route::Office => office::act(act, verb),
+        Route::Near => near::act(act, verb),
         Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
         Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),
         Route::Network(site) => supply::act(act, *site, verb, arg),

@@ -334,6 +334,10 @@ pub enum Ink {
     Green,
     /// IEC 60445 protective conductor, drawn with `Green`.
     Yellow,
+    /// Black in any theme, without a rim: the modules of a code.
+    Dark,
+    /// White in any theme: what a code stands on.
+    Light,
 }
 
 /// A value that a person gave.

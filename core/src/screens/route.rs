@@ -18,6 +18,8 @@ pub enum Route {
     NewJob,
     /// All locks that are on.
     Board,
+    /// What is passed to a phone beside this one.
+    Near,
     /// The office, and what is not there yet.
     Office,
     /// Scan a tag, or type it.
@@ -60,7 +62,7 @@ impl Route {
         match *self {
             Route::Home => None,
             Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => Some(Route::Home),
-            Route::Job(_) | Route::Network(_) | Route::Office => Some(Route::Home),
+            Route::Job(_) | Route::Network(_) | Route::Office | Route::Near => Some(Route::Home),
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
@@ -75,7 +77,12 @@ impl Route {
     pub fn job(&self) -> Option<EntryId> {
         match *self {
             Route::Home | Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => None,
-            Route::Network(_) | Route::NewNode(_) | Route::NewLink(_) | Route::Part(..) | Route::Office => None,
+            Route::Network(_)
+            | Route::NewNode(_)
+            | Route::NewLink(_)
+            | Route::Part(..)
+            | Route::Office
+            | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
@@ -99,6 +106,7 @@ impl fmt::Display for Route {
             Route::People => f.write_str("/people"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
+            Route::Near => f.write_str("/near"),
             Route::Office => f.write_str("/office"),
             Route::Scan => f.write_str("/scan"),
             Route::Tag(tag) => write!(f, "/tag/{tag}"),
@@ -130,6 +138,7 @@ impl FromStr for Route {
             ["people"] => Route::People,
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
+            ["near"] => Route::Near,
             ["office"] => Route::Office,
             ["scan"] => Route::Scan,
             ["tag", tag] => Route::Tag(tag.parse().map_err(|_| ())?),

@@ -8,7 +8,7 @@ use crate::journal::{EntryId, Fact};
 use crate::point::Means;
 
 /// What an entry says.
-pub(super) fn said(look: &Look, job: &Job, fact: &Fact) -> String {
+pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
     let name = |id: &EntryId| look.name(*id);
     let point = |id: &EntryId| job.point(*id).map_or_else(|| "a withdrawn point".to_owned(), |p| p.label.clone());
     let lock = |id: &EntryId| match job.lock(*id) {

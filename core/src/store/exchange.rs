@@ -4,7 +4,7 @@ use rusqlite::{Connection, OptionalExtension, params};
 use sha2::{Digest, Sha256};
 
 use super::{Store, StoreError, bytes, decode};
-use crate::journal::{DeviceId, Entry, EntryId};
+use crate::journal::{DeviceId, Entry, EntryId, Fact};
 
 /// What one device wrote for one site, as far as it is here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -114,14 +114,65 @@ impl Store {
     }
 }
 
+/// Notes which sites have this entry, as the feeds of an office do (docs/exchange.md): its own; and what belongs to no site, a person, an
+/// instrument, the device's beginning, belongs to every site in which an entry names it.
+pub(super) fn place(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
+    let Entry { id, body, .. } = entry;
+    if let Some(site) = target(entry) {
+        note_site(db, site, body.device, body.seq, *id)?;
+        let first = db
+            .prepare_cached("SELECT id FROM entry WHERE device = ?1 AND seq = 1")?
+            .query_row([body.device.0], |row| row.get(0).map(EntryId))
+            .optional()?;
+        for named in first.into_iter().chain(entry.refers()) {
+            bring(db, site, named)?;
+        }
+    } else if let Fact::PersonNoted { corrects: Some(corrected), .. } = &body.fact {
+        let mut query = db.prepare_cached("SELECT site FROM site_entry WHERE id = ?1")?;
+        let sites: Vec<[u8; 32]> = query.query_map([corrected.0], |row| row.get(0))?.collect::<Result<_, _>>()?;
+        for site in sites {
+            note_site(db, EntryId(site), body.device, body.seq, *id)?;
+        }
+    }
+    Ok(())
+}
+
+/// The site that an entry belongs to by itself; the entry that notes a site is that site.
+fn target(entry: &Entry) -> Option<EntryId> {
+    if matches!(entry.body.fact, Fact::SiteNoted { .. }) { Some(entry.id) } else { entry.body.site }
+}
+
+/// Notes that a site has this entry, if it belongs to none, and whatever it names and whatever corrects it.
+fn bring(db: &Connection, site: EntryId, id: EntryId) -> Result<(), StoreError> {
+    let there = db.prepare_cached("SELECT 1 FROM site_entry WHERE site = ?1 AND id = ?2")?.exists([site.0, id.0])?;
+    if there {
+        return Ok(());
+    }
+    let sql = "SELECT id, body, sig FROM entry WHERE id = ?1 AND job IS NULL";
+    let Some(entry) = db.prepare_cached(sql)?.query_row([id.0], bytes).optional()?.map(decode).transpose()? else {
+        return Ok(());
+    };
+    if target(&entry).is_some() {
+        return Ok(());
+    }
+    note_site(db, site, entry.body.device, entry.body.seq, id)?;
+    for named in entry.refers() {
+        bring(db, site, named)?;
+    }
+    if matches!(entry.body.fact, Fact::PersonNoted { .. }) {
+        let mut query = db.prepare_cached("SELECT id, body, sig FROM entry WHERE job IS NULL")?;
+        let rows = query.query_map([], bytes)?.collect::<Result<Vec<_>, _>>()?;
+        for other in rows.into_iter().map(decode).collect::<Result<Vec<_>, _>>()? {
+            if matches!(other.body.fact, Fact::PersonNoted { corrects: Some(person), .. } if person == id) {
+                bring(db, site, other.id)?;
+            }
+        }
+    }
+    Ok(())
+}
+
 /// Notes that a site has this entry.
-pub(super) fn note_site(
-    db: &Connection,
-    site: EntryId,
-    device: DeviceId,
-    seq: u64,
-    id: EntryId,
-) -> Result<(), StoreError> {
+fn note_site(db: &Connection, site: EntryId, device: DeviceId, seq: u64, id: EntryId) -> Result<(), StoreError> {
     let sql = "INSERT OR IGNORE INTO site_entry VALUES (?1, ?2, ?3, ?4)";
     db.prepare_cached(sql)?.execute(params![site.0, device.0, seq, id.0])?;
     Ok(())
@@ -129,14 +180,12 @@ pub(super) fn note_site(
 
 /// Fills the table for a journal of an earlier version.
 pub(super) fn fill(db: &Connection) -> rusqlite::Result<()> {
-    let mut query = db.prepare("SELECT id, body, sig FROM entry")?;
+    let mut query = db.prepare("SELECT id, body, sig FROM entry ORDER BY ms, count, device")?;
     let mut rows = query.query([])?;
     while let Some(row) = rows.next()? {
         // What cannot be read any more is found and said when it is read for itself.
-        if let Ok(Entry { id, body, .. }) = decode(bytes(row)?)
-            && let Some(site) = body.site
-        {
-            let _ = note_site(db, site, body.device, body.seq, id);
+        if let Ok(entry) = decode(bytes(row)?) {
+            let _ = place(db, &entry);
         }
     }
     Ok(())

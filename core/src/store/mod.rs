@@ -22,7 +22,7 @@ use crate::tag::TagId;
 
 pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
-pub use project::{JobRow, LockRow, TagRow};
+pub use project::{JobRow, LockRow, TagRow, proof_word};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::write_whole;
@@ -266,10 +266,7 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
         entry.bytes,
         entry.signature,
     ])?;
-    match entry.body.site {
-        Some(site) => exchange::note_site(db, site, entry.body.device, entry.body.seq, entry.id),
-        None => Ok(()),
-    }
+    exchange::place(db, entry)
 }
 
 /// A row of the journal: id, body, signature.

@@ -7,6 +7,7 @@ CREATE TABLE site_entry (
     id BLOB NOT NULL,
     PRIMARY KEY (site, device, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX site_entry_id ON site_entry (id, site);
 CREATE TABLE aside (
     id BLOB PRIMARY KEY,
     device BLOB NOT NULL,

@@ -4,8 +4,9 @@
 //! mobile set, counts as a path. What nobody traced is never taken for nothing: the answer is then "not shown", never "cut". And
 //! "cut" is about this network as people drew it, so the question for other sources stays a person's to answer.
 //!
-//! Pure functions over a [`Network`]: start at [`check`]; then [`propose`], which finds the points to lock, [`restore`], [`touched`] and
-//! [`draw`]. [`files`] reads and writes. What a journal makes of them: [`Drawn`] is the network of a site, [`Cut`] what it says to a job.
+//! Here are pure functions over a [`Network`]: no journal, no clock, no files. Start at [`check`]; then [`propose`], which finds the points
+//! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`]. A site's network as its journal tells it is
+//! [`Drawn`], a job beside it [`Cut`].
 
 mod besides;
 mod check;

@@ -67,19 +67,15 @@ pub const CASES: [Case; 8] = [
     },
 ];
 
-/// docs/conflicts.md.
+/// What docs/conflicts.md prints of these tables.
 pub fn as_markdown() -> String {
-    let mut out = String::from(
-        "# When two devices did not hear of each other\n\nPrinted from `core/src/sync/cases.rs` and `core/src/sync/rules.rs`; \
-         a test holds this page against them.\n\nMerging is a union: nothing that anybody kept is changed or dropped. What counts is how the \
-         union is read, and whatever is in doubt is read\nthe more cautious way. Every entry of a job says what its device had of the others' \
-         entries, so that what was done in ignorance is known as such,\nwhatever the clocks say.\n\n## In a job\n\n| one device | another, \
-         without hearing of it | then |\n|---|---|---|\n",
-    );
+    let mut out = String::from("| one device | another, without hearing of it | then |\n|---|---|---|\n");
     for Case { one, other, then, .. } in CASES {
         out.push_str(&format!("| {one} | {other} | {then} |\n"));
     }
-    out.push_str("\n## An entry that comes in\n\n| what comes | what becomes of it |\n|---|---|\n");
+    out.push_str(
+        "\n## What a device does with an entry that comes in\n\n| what comes | what becomes of it |\n|---|---|\n",
+    );
     for (what, _, taken) in super::rules::TAKE {
         out.push_str(&format!("| {what} | {} |\n", taken.says()));
     }

@@ -2,9 +2,10 @@
 //!
 //! Promises: an exchange only adds, nothing here is changed or taken away by what comes in; what comes in is checked as if it came from
 //! nobody; no call of a screen waits for the network; whatever goes wrong, the next try is always set. Start at [`rules`], which decides;
-//! [`office`] talks.
+//! `office` talks, `run` does the exchange, `worker` is the thread.
 
 pub mod cases;
+pub mod near;
 pub(crate) mod office;
 pub mod rules;
 mod run;

@@ -61,7 +61,10 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
         done.pulled += pull(stand, office, page)?;
         agreed = agrees(stand, &office.digest()?)?;
     }
-    with(stand, |i| Ok(i.note_agreed(agreed)))?;
+    with(stand, |i| {
+        i.note_agreed(agreed);
+        Ok(())
+    })?;
     with(stand, |i| i.note_reached())?;
     (done.photos, done.more) = photos(stand, office, able.photo_bytes)?;
     Ok(done)
@@ -139,7 +142,11 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
         );
     }
     queue.sort();
-    with(stand, |i| Ok(i.note_photos_left(&queue.iter().map(|(size, _)| *size).collect::<Vec<_>>())))?;
+    let sizes: Vec<Size> = queue.iter().map(|(size, _)| *size).collect();
+    with(stand, |i| {
+        i.note_photos_left(&sizes);
+        Ok(())
+    })?;
     let mut sent = 0;
     let mut left = queue.iter().filter(|(size, _)| goes(*size, false, free) == Waits::Goes);
     for (size, sha256) in left.by_ref().take(MOST_PHOTOS) {
@@ -149,7 +156,10 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
         }
         let name = format!("{sha256}{}", size.suffix());
         let Some(bytes) = with(stand, |i| Ok(i.photo(&name)))? else {
-            with(stand, |i| Ok(i.note_photo_missing(sha256)))?;
+            with(stand, |i| {
+                i.note_photo_missing(sha256);
+                Ok(())
+            })?;
             continue;
         };
         if bytes.len() as u64 > most {

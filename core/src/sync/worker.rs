@@ -1,7 +1,7 @@
 //! The thread that talks to the office. It sleeps until it is woken or the next try is due; nothing ends it but the end of the app.
 
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
-use std::sync::{Mutex, Weak};
+use std::sync::{Arc, Mutex, MutexGuard, Weak};
 use std::thread;
 use std::time::Duration;
 
@@ -21,14 +21,19 @@ impl Waker {
 }
 
 /// Starts the thread. It holds nothing that would keep the app's journal open.
-pub(crate) fn start(stand: Weak<Mutex<Stand>>) -> Waker {
+pub(crate) fn start(stand: Weak<Mutex<Stand>>, talking: Arc<Mutex<()>>) -> Waker {
     let (sender, woken) = channel();
     // Without a thread there is no exchange, and everything else goes on.
-    let _ = thread::Builder::new().name("exchange".into()).spawn(move || run(&stand, &woken));
+    let _ = thread::Builder::new().name("exchange".into()).spawn(move || run(&stand, &talking, &woken));
     Waker(sender)
 }
 
-fn run(stand: &Weak<Mutex<Stand>>, woken: &Receiver<()>) {
+/// One at a time talks to the office.
+pub(crate) fn alone(talking: &Mutex<()>) -> MutexGuard<'_, ()> {
+    talking.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
+}
+
+fn run(stand: &Weak<Mutex<Stand>>, talking: &Mutex<()>, woken: &Receiver<()>) {
     let mut wait = Duration::ZERO;
     loop {
         match woken.recv_timeout(wait) {
@@ -38,6 +43,7 @@ fn run(stand: &Weak<Mutex<Stand>>, woken: &Receiver<()>) {
             Err(RecvTimeoutError::Timeout) => {}
         }
         let Some(stand) = stand.upgrade() else { return };
+        let _alone = alone(talking);
         wait = Duration::from_millis(turn(&stand));
     }
 }

@@ -28,6 +28,11 @@ impl Symbol {
         Symbol::made(QrCode::with_error_correction_level(text, EcLevel::Q))
     }
 
+    /// The symbol of a part that is shown from screen to camera: as coarse as it can be, at level L. A screen has no dirt, and parts come again.
+    pub fn of_part(text: &str) -> Symbol {
+        Symbol::made(QrCode::with_error_correction_level(text, EcLevel::L))
+    }
+
     fn made(code: Result<QrCode, qrcode::types::QrError>) -> Symbol {
         match code {
             Ok(code) => {

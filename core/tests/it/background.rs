@@ -85,6 +85,7 @@ fn a_late_tap_does_nothing_and_what_was_typed_stays() {
     let notice = field.screen().notice.unwrap();
     assert!(notice.tone == Tone::Warn && notice.text.contains("Nothing was done"), "{notice:?}");
     assert!(!field.tend());
+    assert!(field.entries().is_err() && field.take_in(Vec::new()).is_err());
     assert_eq!(fs::read(folder.path().join(DATABASE)).unwrap(), before);
     field.resume().unwrap();
     let text = as_text(&field.screen());
@@ -171,4 +172,16 @@ fn a_journal_that_went_on_is_read_again() {
     assert!(as_text(&field.screen()).contains("The screen had moved on before that tap"));
     device
         .play(&field, "tap In hand: Mara Lind\nsee Otto Reis\nfill Name = Ada Moor\ntap Add this person\nsee Ada Moor");
+}
+
+/// An office that could not be reached yet is still to be joined.
+#[test]
+fn an_office_is_joined_all_the_same() {
+    let (_folder, _device, field) = begun(&[PEOPLE]);
+    // Nothing listens there.
+    field.join("stillbar-enrol:1:http://127.0.0.1:9:0123456789").unwrap();
+    field.suspend();
+    assert!(field.exchange().is_none());
+    field.resume().unwrap();
+    assert!(matches!(field.exchange(), Some(Err(_))));
 }

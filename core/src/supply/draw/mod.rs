@@ -1,8 +1,8 @@
 //! A single-line diagram of a network, and the same in words.
 //!
 //! Sources are on top, each part below what feeds it; loads that hang on one board alone are listed below it. Position, lock and an uncovered
-//! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: [`tree`] says what hangs
-//! below what, [`place`] where it is, [`paint`] and [`symbol`] draw it, [`words`] says it.
+//! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: `tree` says what hangs
+//! below what, `place` where it is, `paint` and `symbol` draw it, `words` says it.
 
 mod paint;
 mod place;

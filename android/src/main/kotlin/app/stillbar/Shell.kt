@@ -3,14 +3,18 @@ package app.stillbar
 import android.app.Activity
 import android.graphics.Bitmap
 import android.graphics.BitmapFactory
+import android.net.ConnectivityManager
 import android.os.Build
 import android.os.Bundle
+import android.os.Handler
+import android.os.Looper
 import android.view.Gravity
 import android.view.View
 import android.view.ViewGroup.LayoutParams.MATCH_PARENT
 import android.view.ViewGroup.LayoutParams.WRAP_CONTENT
 import android.view.Window
 import android.view.WindowInsets
+import android.widget.EditText
 import android.widget.FrameLayout
 import android.widget.LinearLayout
 import android.widget.ScrollView
@@ -28,6 +32,8 @@ class Shell : Activity(), Host {
     private var form: Form? = null
     private var acting = false
     private var scrolledTo = 0
+    private val pulse = Handler(Looper.getMainLooper())
+    private var stirred: ULong? = null
 
     /** What is shown. */
     var screen: Screen? = null
@@ -54,9 +60,13 @@ class Shell : Activity(), Host {
     override fun onResume() {
         super.onResume()
         errands.resume()
+        val free = !getSystemService(ConnectivityManager::class.java).isActiveNetworkMetered
+        app.work { app.field().getOrNull()?.goodTime(free) }
+        pulse.postDelayed(watch, PULSE_MS)
     }
 
     override fun onPause() {
+        pulse.removeCallbacks(watch)
         errands.pause()
         super.onPause()
     }
@@ -105,6 +115,19 @@ class Shell : Activity(), Host {
     }
 
     private fun refresh() = call { emptyList() }
+
+    /** Shows what changed without a tap, such as a lock that another phone told of; never under a finger that types. */
+    private val watch: Runnable = Runnable {
+        app.work {
+            val now = app.field().getOrNull()?.stirred() ?: return@work
+            runOnUiThread {
+                if (currentFocus is EditText || acting) return@runOnUiThread
+                if (stirred != null && stirred != now) refresh()
+                stirred = now
+            }
+        }
+        pulse.postDelayed(watch, PULSE_MS)
+    }
 
     private fun show(next: Screen) {
         val before = screen
@@ -184,6 +207,7 @@ class Shell : Activity(), Host {
     override fun onRequestPermissionsResult(code: Int, names: Array<String>, granted: IntArray) = errands.permitted()
 
     private companion object {
+        const val PULSE_MS = 2000L
         const val SCROLLED = "scrolled"
         const val SMALL = ".320.jpg"
     }

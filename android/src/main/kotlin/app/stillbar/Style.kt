@@ -50,10 +50,12 @@ class Style(val context: Context) {
         Ink.MUST -> 0xFF2A7FB8.toInt()
         Ink.BROWN -> 0xFF7A4A24.toInt()
         Ink.BLACK -> 0xFF101010.toInt()
-        Ink.GREY -> 0xFF8D9196.toInt()
+        Ink.GREY -> 0xFF8C9095.toInt()
         Ink.BLUE -> 0xFF2F74C9.toInt()
         Ink.GREEN -> 0xFF2E7D3C.toInt()
         Ink.YELLOW -> 0xFFF2C500.toInt()
+        Ink.DARK -> 0xFF000000.toInt()
+        Ink.LIGHT -> WHITE
     }
 
     fun text(said: String, size: Float = 18f, bold: Boolean = false, colour: Int = ink) = TextView(context).apply {

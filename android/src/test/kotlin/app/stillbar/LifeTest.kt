@@ -2,8 +2,10 @@ package app.stillbar
 
 import android.app.job.JobParameters
 import android.app.job.JobScheduler
+import android.os.Looper
 import app.stillbar.core.PlatformException
 import java.io.File
+import java.util.concurrent.TimeUnit
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -115,6 +117,21 @@ class LifeTest {
         assertFalse(larger.contentEquals(picture()))
         rig.tap("${drawing.id}:smaller")
         assertArrayEquals(whole, picture())
+    }
+
+    /** In front the shell asks every two seconds whether anything changed by itself; behind it does not. */
+    @Test
+    fun itLooksForWhatChangedByItself() {
+        val (rig, _) = planned()
+        val before = rig.text
+        shadowOf(Looper.getMainLooper()).idleFor(7, TimeUnit.SECONDS)
+        rig.idle()
+        assertEquals(before, rig.text)
+        rig.controller.pause()
+        shadowOf(Looper.getMainLooper()).runToEndOfTasks()
+        rig.controller.resume()
+        rig.idle()
+        assertEquals(before, rig.text)
     }
 
     @Test

@@ -1,0 +1,134 @@
+//! Two phones beside each other: what this one shows, and what it has scanned so far.
+
+use super::inner::Inner;
+use crate::job::Job;
+use crate::journal::Entry;
+use crate::screens::Route;
+use crate::screens::parts::{Errand, Notice, Tone};
+use crate::sync::near::{
+    Gathered, Has, Kind, Step, lacked, named, read_entries, read_has, short, show_entries, show_has,
+};
+
+/// How long a part is shown.
+pub const PART_MS: i64 = 2_000;
+
+/// What is shown and what was scanned. Not kept: a broken-off meeting begins again.
+#[derive(Debug, Clone, Default)]
+pub struct Near {
+    /// The parts that are shown, and since when.
+    pub shown: Option<(Vec<String>, i64)>,
+    /// Whether what is shown is entries.
+    pub entries: usize,
+    gathered: Gathered,
+}
+
+impl Near {
+    /// The part whose turn it is: its place, and how many there are.
+    pub fn part(&self, now: i64) -> Option<(usize, &str, usize)> {
+        let (parts, since) = self.shown.as_ref()?;
+        let turn = usize::try_from((now - since).max(0) / PART_MS).unwrap_or(0) % parts.len().max(1);
+        parts.get(turn).map(|text| (turn, text.as_str(), parts.len()))
+    }
+}
+
+impl Inner {
+    /// Jobs under way, and those with a lock on.
+    fn under_way(&mut self) -> Result<Vec<Job>, String> {
+        let rows = self.store.jobs().map_err(|e| e.to_string())?;
+        let locked: Vec<_> = self.locks.iter().map(|l| l.job).collect();
+        let ids: Vec<_> = rows.into_iter().filter(|r| !r.done || locked.contains(&r.id)).map(|r| r.id).collect();
+        ids.into_iter().map(|id| self.job(id).cloned()).collect()
+    }
+
+    /// Shows what this phone has.
+    pub(crate) fn show_has(&mut self) -> Result<(), String> {
+        let mut has = Has::default();
+        for job in self.under_way()? {
+            let heads = job.heard.heads().map(|(device, seq)| (short(&device.0), *seq));
+            has.0.insert(short(&job.id().0), heads.collect());
+        }
+        self.show(show_has(&has)?, 0);
+        Ok(())
+    }
+
+    fn show(&mut self, parts: Vec<String>, entries: usize) {
+        self.near.shown = Some((parts, self.platform.now_ms()));
+        self.near.entries = entries;
+    }
+
+    /// Shows what a phone that has `has` lacks.
+    fn show_lacked(&mut self, has: &Has) -> Result<usize, String> {
+        let shared = self.store.shared_entries().map_err(|e| e.to_string())?;
+        let mut out: Vec<Entry> = Vec::new();
+        for job in self.under_way()? {
+            let entries = self.store.entries_of(job.id()).map_err(|e| e.to_string())?;
+            let news = lacked(has.0.get(&short(&job.id().0)), &entries);
+            out.extend(named(&news, &shared).into_iter().chain(news).cloned());
+        }
+        out.sort_by_key(|e| (e.body.device, e.body.seq));
+        out.dedup_by_key(|e| e.id);
+        let count = out.len();
+        if count > 0 {
+            self.show(show_entries(&out)?, count);
+        }
+        Ok(count)
+    }
+
+    /// A part was scanned: goes on until the set is whole, and then answers it.
+    pub(super) fn near_read(&mut self, text: &str, scan: Vec<Errand>) -> Vec<Errand> {
+        self.turn += 1;
+        if self.route != Route::Near {
+            self.go(Route::Near);
+        }
+        let (tone, said, goes_on) = match self.near.gathered.take(text) {
+            None => (
+                Tone::Warn,
+                "That code could not be read whole. Hold the other phone still; it begins again.".into(),
+                true,
+            ),
+            Some(Step::Parts(here, of)) => {
+                (Tone::Plain, format!("{here} of {of} parts are here. Hold it until all are."), true)
+            }
+            Some(Step::Whole(kind, plain)) => {
+                let done = match kind {
+                    Kind::Has => read_has(&plain).ok_or_else(unreadable).and_then(|has| self.show_lacked(&has)).map(
+                        |n| match n {
+                            0 => "The other phone has all that this one has.".to_owned(),
+                            n => {
+                                format!("The other phone lacks {}. It scans the codes that are shown now.", entries(n))
+                            }
+                        },
+                    ),
+                    Kind::Entries => {
+                        read_entries(&plain).ok_or_else(unreadable).and_then(|all| self.take_in(all)).map(|taken| {
+                            let aside = if taken.aside == 0 { "" } else { " Some were kept aside: see Office." };
+                            match taken.new {
+                                0 => format!("Everything that was shown is here already.{aside}"),
+                                n => format!("Here now, and checked: {} of the other phone.{aside}", entries(n)),
+                            }
+                        })
+                    }
+                };
+                match done {
+                    Ok(said) => (Tone::Plain, said, false),
+                    Err(why) => (Tone::Forbid, why, false),
+                }
+            }
+        };
+        self.notice = Some(Notice { tone, text: said });
+        if goes_on {
+            return scan;
+        }
+        self.scanning = None;
+        vec![Errand::Buzz]
+    }
+}
+
+/// So many entries, in words.
+pub fn entries(count: usize) -> String {
+    if count == 1 { "1 entry".into() } else { format!("{count} entries") }
+}
+
+fn unreadable() -> String {
+    "What the codes said is no set of entries that hold. Nothing was taken in.".into()
+}

@@ -1,0 +1,161 @@
+//! `stillbar office`: the server that phones exchange with, and who may use it.
+
+use std::io::Write;
+use std::net::SocketAddr;
+use std::path::PathBuf;
+
+use clap::{Args, Subcommand, ValueEnum};
+use stillbar_office::people::{New, Role};
+use stillbar_office::start::{self, Config, PORT};
+
+/// `stillbar office`.
+#[derive(Args)]
+#[command(args_conflicts_with_subcommands = true, subcommand_negates_reqs = true)]
+pub struct OfficeArgs {
+    #[command(subcommand)]
+    what: Option<What>,
+    #[command(flatten)]
+    serve: ServeArgs,
+}
+
+#[derive(Subcommand)]
+enum What {
+    /// People who may sign in
+    Person {
+        #[command(subcommand)]
+        what: Person,
+    },
+}
+
+#[derive(Subcommand)]
+enum Person {
+    /// Add a person; the one-time password is printed once
+    Add {
+        /// What they sign in with
+        #[arg(long, value_name = "NAME")]
+        login: String,
+        /// What they are called
+        #[arg(long, value_name = "TEXT")]
+        name: String,
+        /// What they may do
+        #[arg(long, value_enum, default_value_t = RoleArg::Reader)]
+        role: RoleArg,
+        #[command(flatten)]
+        place: PlaceArgs,
+    },
+    /// Give somebody a new one-time password, printed once
+    Password {
+        /// What they sign in with
+        #[arg(long, value_name = "NAME")]
+        login: String,
+        #[command(flatten)]
+        place: PlaceArgs,
+    },
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum RoleArg {
+    /// Reads what is on their sites
+    Reader,
+    /// Plans jobs and prints labels
+    Planner,
+    /// Enrols and withdraws phones, releases what is aside
+    Lead,
+    /// Looks after people and sees all sites
+    Admin,
+}
+
+/// Where an office keeps its things.
+#[derive(Args)]
+struct PlaceArgs {
+    /// The data folder: the office's key, and without other places the database and the photos
+    #[arg(long, value_name = "DIR")]
+    data: PathBuf,
+    /// PostgreSQL instead of SQLite: postgres://USER@HOST/NAME
+    #[arg(long, value_name = "URL")]
+    database: Option<String>,
+    /// The office's key instead of DIR/office.key; processes over one database use the same
+    #[arg(long, value_name = "FILE")]
+    key: Option<PathBuf>,
+}
+
+#[derive(Args)]
+struct ServeArgs {
+    /// The data folder: the office's key, and without other places the database and the photos
+    #[arg(long, value_name = "DIR", required = true)]
+    data: Option<PathBuf>,
+    /// Where to answer; anything but this machine alone needs TLS or a proxy [default: 127.0.0.1:7463]
+    #[arg(long, value_name = "ADDRESS:PORT")]
+    listen: Option<SocketAddr>,
+    /// PostgreSQL instead of SQLite: postgres://USER@HOST/NAME
+    #[arg(long, value_name = "URL")]
+    database: Option<String>,
+    /// Where photos lie instead of in the data folder: file:///FOLDER, or s3://BUCKET in a build with S3
+    #[arg(long, value_name = "URL")]
+    objects: Option<String>,
+    /// The office's key instead of DIR/office.key; processes over one database use the same
+    #[arg(long, value_name = "FILE")]
+    key: Option<PathBuf>,
+    /// The address that phones and browsers use, if it is not the one that is answered on
+    #[arg(long, value_name = "URL")]
+    url: Option<String>,
+    /// What the office is called
+    #[arg(long, value_name = "TEXT", default_value = "Stillbar office")]
+    name: String,
+    /// The certificate chain, in PEM
+    #[arg(long, value_name = "FILE", requires = "tls_key")]
+    tls_cert: Option<PathBuf>,
+    /// Its private key, in PEM
+    #[arg(long, value_name = "FILE", requires = "tls_cert")]
+    tls_key: Option<PathBuf>,
+    /// A proxy in front speaks TLS and says in X-Forwarded-For who is calling
+    #[arg(long)]
+    behind_proxy: bool,
+}
+
+impl ServeArgs {
+    fn config(self) -> Result<Config, String> {
+        let data = self.data.ok_or("Name the data folder with --data.")?;
+        let usual = Config::of(data);
+        Ok(Config {
+            listen: self.listen.unwrap_or_else(|| SocketAddr::new(usual.listen.ip(), PORT)),
+            database: self.database,
+            objects: self.objects,
+            key: self.key,
+            url: self.url,
+            name: self.name,
+            tls: self.tls_cert.zip(self.tls_key),
+            behind_proxy: self.behind_proxy,
+            ..usual
+        })
+    }
+}
+
+impl PlaceArgs {
+    fn config(self) -> Config {
+        Config { database: self.database, key: self.key, ..Config::of(self.data) }
+    }
+}
+
+/// Does what was typed. The error is a sentence.
+pub fn run(args: OfficeArgs) -> Result<(), String> {
+    let (login, password) = match args.what {
+        None => return start::run(&args.serve.config()?),
+        Some(What::Person { what: Person::Add { login, name, role, place } }) => {
+            let role = match role {
+                RoleArg::Reader => Role::Reader,
+                RoleArg::Planner => Role::Planner,
+                RoleArg::Lead => Role::Lead,
+                RoleArg::Admin => Role::Admin,
+            };
+            let new = New { login: login.clone(), name, role, sites: Vec::new() };
+            (login, start::add_person(&place.config(), &new)?)
+        }
+        Some(What::Person { what: Person::Password { login, place } }) => {
+            let password = start::renew_password(&place.config(), &login)?;
+            (login, password)
+        }
+    };
+    let _ = writeln!(std::io::stdout(), "{login} signs in with the one-time password {password}");
+    Ok(())
+}

@@ -1,0 +1,90 @@
+//! What can go wrong, and what is said about it.
+
+use axum::Json;
+use axum::http::{HeaderValue, StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use serde::Serialize;
+
+/// Why something was not done.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Fault {
+    /// The caller asked for what cannot be had: told to them.
+    Refused {
+        /// The HTTP status.
+        status: u16,
+        /// A word for programs.
+        code: &'static str,
+        /// One sentence that says what to do.
+        say: String,
+    },
+    /// The database or the store of photos does not answer now. The caller comes again.
+    Busy(String),
+    /// The database asks for the same transaction once more: two of them met.
+    Again,
+    /// Something in here is broken: told on the terminal, not to the caller.
+    Broken(String),
+}
+
+/// What a program reads when its call was refused.
+#[derive(Serialize)]
+struct Said<'a> {
+    error: &'a str,
+    say: &'a str,
+}
+
+impl Fault {
+    /// A refusal that is told to the caller.
+    pub fn refused(status: StatusCode, code: &'static str, say: impl Into<String>) -> Fault {
+        Fault::Refused { status: status.as_u16(), code, say: say.into() }
+    }
+
+    /// What was sent cannot be understood.
+    pub fn unreadable(say: impl Into<String>) -> Fault {
+        Fault::refused(StatusCode::BAD_REQUEST, "unreadable", say)
+    }
+
+    /// There is no such thing here, or it is not the caller's to see: both look the same from outside.
+    pub fn nothing(say: impl Into<String>) -> Fault {
+        Fault::refused(StatusCode::NOT_FOUND, "not-found", say)
+    }
+
+    /// A fault of our own.
+    pub fn broken(what: &str) -> Fault {
+        Fault::Broken(what.to_owned())
+    }
+
+    /// Status, word and sentence for the caller. What is broken in here goes to the terminal, without anything that was sent.
+    pub fn told(&self) -> (StatusCode, &'static str, String) {
+        match self {
+            Fault::Refused { status, code, say } => {
+                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), code, say.clone())
+            }
+            Fault::Busy(_) | Fault::Again => {
+                if let Fault::Busy(what) = self {
+                    eprintln!("busy: {what}");
+                }
+                let say = "The office's database does not answer now. Nothing of this was kept: try again in a minute.";
+                (StatusCode::SERVICE_UNAVAILABLE, "busy", say.into())
+            }
+            Fault::Broken(what) => {
+                eprintln!("fault: {what}");
+                let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
+                (StatusCode::INTERNAL_SERVER_ERROR, "fault", say.into())
+            }
+        }
+    }
+}
+
+impl IntoResponse for Fault {
+    fn into_response(self) -> Response {
+        let (status, error, say) = self.told();
+        let mut answer = (status, Json(Said { error, say: &say })).into_response();
+        if status == StatusCode::UNAUTHORIZED {
+            answer.headers_mut().insert(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
+        }
+        if status == StatusCode::SERVICE_UNAVAILABLE || status == StatusCode::TOO_MANY_REQUESTS {
+            answer.headers_mut().insert(header::RETRY_AFTER, HeaderValue::from_static("60"));
+        }
+        answer
+    }
+}

@@ -1,0 +1,91 @@
+//! Erasing a person's name from the journal without breaking its chain.
+//!
+//! An entry's id is the hash of its body, and the next entry of the device names that id. So the body can go while id, number, device and
+//! signature stay: the chain is still whole, the sums still fit, and who has the body can still prove that it was this one. What is
+//! lost is that the office itself can show what the signature was over.
+
+use stillbar_core::journal::{EntryId, Fact};
+
+use super::entry;
+use crate::fault::Fault;
+use crate::office::Office;
+use crate::{audit, with};
+
+/// Names that are listed at most.
+const MOST: usize = 1_000;
+
+/// A person whom the journal names.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Named {
+    /// The entry that brought them.
+    pub id: EntryId,
+    /// Their name, as in that entry or its latest correction.
+    pub name: String,
+    /// When the entry came in, milliseconds since 1970-01-01T00:00Z.
+    pub came_ms: i64,
+    /// Names of sites whose phones got it.
+    pub sites: Vec<String>,
+}
+
+/// The people whom the journal names, by name. What is a correction stands under the entry that it corrects.
+pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
+    office.read(|tx| {
+        let mut found: Vec<Named> = Vec::new();
+        // Corrections come after what they correct, so the latest name wins.
+        for row in tx.rows("SELECT body, sig, came_ms FROM loose ORDER BY came_ms, device, seq", &[])? {
+            if row.bytes(0)?.is_empty() {
+                continue;
+            }
+            let entry = entry(&row)?;
+            let Fact::PersonNoted { name, corrects, .. } = &entry.body.fact else { continue };
+            let id = corrects.unwrap_or(entry.id);
+            match found.iter().position(|n| n.id == id) {
+                Some(known) => found[known].name.clone_from(name),
+                None if found.len() < MOST => {
+                    let sql = "SELECT site.name FROM shared JOIN site ON site.id = shared.site WHERE shared.id = $1 ORDER BY site.name";
+                    let rows = tx.rows(sql, with![entry.id])?;
+                    let sites = rows.iter().map(|row| row.text(0)).collect::<Result<_, _>>()?;
+                    found.push(Named { id, name: name.clone(), came_ms: row.int(2)?, sites });
+                }
+                None => {}
+            }
+        }
+        found.sort_by(|a, b| a.name.cmp(&b.name));
+        Ok(found)
+    })
+}
+
+/// Erases the bodies of the entry that brought a person and of its corrections, wherever the office keeps them. How many went.
+pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, Fault> {
+    let now = office.now();
+    office.change(|tx| {
+        let mut all = vec![id];
+        for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {
+            all.push(row.id(0)?);
+        }
+        let mut gone = 0;
+        for id in all {
+            let rows = tx.rows("SELECT body, sig FROM loose WHERE id = $1 FOR UPDATE", with![id])?;
+            let Some(row) = rows.first() else { continue };
+            if row.bytes(0)?.is_empty() {
+                continue;
+            }
+            // Only what names a person can go: everything else is evidence.
+            if !matches!(entry(row)?.body.fact, Fact::PersonNoted { .. }) {
+                continue;
+            }
+            tx.run("UPDATE loose SET body = $1 WHERE id = $2", with![Vec::new(), id])?;
+            for row in tx.rows("SELECT site FROM shared WHERE id = $1", with![id])? {
+                let site = row.id(0)?;
+                tx.run("UPDATE feed SET body = $1 WHERE site = $2 AND id = $3", with![Vec::new(), site, id])?;
+            }
+            gone += 1;
+        }
+        if gone == 0 {
+            return Err(Fault::nothing("There is no such person in the journal, or they are erased already."));
+        }
+        // Who they were is not written down here: that is the point.
+        audit::note(tx, now, who, "person erased from the journal", &id.to_string(), origin)?;
+        Ok(gone)
+    })
+}

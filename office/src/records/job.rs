@@ -1,0 +1,79 @@
+//! One job: what stands proved, its time line, its readings and photos, in the core's own words.
+
+use std::collections::BTreeMap;
+
+use stillbar_core::app::standing;
+use stillbar_core::job::Job;
+use stillbar_core::journal::{Entry, EntryId};
+use stillbar_core::screens::cx::{Look, Nothing};
+use stillbar_core::screens::parts::Standing;
+use stillbar_core::screens::said;
+use stillbar_core::supply::Cut;
+use stillbar_core::world::World;
+
+use super::{drawn, entries_of, world};
+use crate::fault::Fault;
+use crate::office::Office;
+use crate::with;
+
+/// A job as it is told to a person.
+pub struct Told {
+    /// The job, folded.
+    pub job: Job,
+    /// Its entries, in the journal's order.
+    pub entries: Vec<Entry>,
+    /// People, sites and instruments of its site.
+    pub world: World,
+    /// What stands proved.
+    pub standing: Standing,
+    /// What the site is called.
+    pub site_name: String,
+    /// Phones by name, for those that wrote of it.
+    pub phones: BTreeMap<[u8; 32], (String, i64)>,
+    /// Which photos of it are here, and in which sizes.
+    pub photos: BTreeMap<String, Vec<i64>>,
+}
+
+/// A job of a site.
+pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
+    let now = office.now();
+    office.read(|tx| {
+        let mut entries = entries_of(tx, site, id)?;
+        entries.sort_by_key(|e| (e.order(), e.id));
+        let job = Job::fold(&entries).ok_or_else(|| Fault::nothing("There is no such job here."))?;
+        let world = world(tx, site)?;
+        let site_name = tx.rows("SELECT name FROM site WHERE id = $1", with![site])?;
+        let site_name = site_name.first().map_or(Ok(String::new()), |row| row.text(0))?;
+        let mut phones = BTreeMap::new();
+        for entry in &entries {
+            let device = entry.body.device;
+            if phones.contains_key(&device.0) {
+                continue;
+            }
+            let rows = tx.rows("SELECT label, heard_ms FROM device WHERE id = $1", with![device])?;
+            if let Some(row) = rows.first() {
+                phones.insert(device.0, (super::board::named(&row.text(0)?, device), row.int(1)?));
+            }
+        }
+        let mut photos: BTreeMap<String, Vec<i64>> = BTreeMap::new();
+        for photo in &job.photos {
+            let Ok(hash) = photo.sha256.parse::<EntryId>() else { continue };
+            for row in tx.rows("SELECT size FROM photo WHERE sha256 = $1 ORDER BY size", with![hash])? {
+                photos.entry(photo.sha256.clone()).or_default().push(row.int(0)?);
+            }
+        }
+        // Locks of other jobs at shared points are left out: without them less is shown as cut, never more.
+        let cut = drawn(tx, site)?.map(|(network, states)| Cut::of(&job, network, &states, &[]));
+        let nothing = Nothing::default();
+        let look = Look { cut: cut.as_ref(), ..Look::from_office(&world, &nothing, now, &entries) };
+        let standing = standing(&job, &look);
+        Ok(Told { job, entries, world, standing, site_name, phones, photos })
+    })
+}
+
+/// The sentence of every entry of a job, as the phone's time line has it.
+pub fn sentences(told: &Told, now: i64) -> Vec<String> {
+    let nothing = Nothing::default();
+    let look = Look::from_office(&told.world, &nothing, now, &told.entries);
+    told.entries.iter().map(|e| said(&look, &told.job, &e.body.fact)).collect()
+}

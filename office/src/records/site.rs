@@ -1,0 +1,175 @@
+//! Sites, their jobs and tags, and the search over them.
+
+use std::collections::BTreeSet;
+
+use stillbar_core::journal::EntryId;
+
+use super::refresh;
+use crate::fault::Fault;
+use crate::office::Office;
+use crate::store::{Row, Tx};
+use crate::with;
+
+/// Rows of a list at most; a page says so when there are more.
+pub const MOST: usize = 500;
+
+/// A site.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SiteOf {
+    /// The entry that noted it.
+    pub id: EntryId,
+    /// What it is called.
+    pub name: String,
+    /// The site that it is the same place as; itself otherwise.
+    pub main: EntryId,
+    /// Whether a site lead took it in.
+    pub taken: bool,
+    /// Jobs that are not handed back.
+    pub open: u64,
+    /// Locks on, as last heard.
+    pub locks: u64,
+}
+
+/// A job in a list.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct JobOf {
+    /// Its site.
+    pub site: EntryId,
+    /// What the site is called.
+    pub site_name: String,
+    /// The job.
+    pub id: EntryId,
+    /// What it is.
+    pub title: String,
+    /// Where.
+    pub place: String,
+    /// The stage whose turn it is.
+    pub stage: String,
+    /// The step whose turn it is.
+    pub next: String,
+    /// What stands proved, in two or three words.
+    pub proof: String,
+    /// Whether it is handed back.
+    pub done: bool,
+    /// When it was opened, by the phone's clock; milliseconds since 1970-01-01T00:00Z.
+    pub opened_ms: i64,
+    /// When its last entry came in.
+    pub changed_ms: i64,
+}
+
+/// A tag at a point of isolation.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PointTagged {
+    /// The tag.
+    pub tag: String,
+    /// The job whose point it is.
+    pub job: EntryId,
+    /// The point.
+    pub label: String,
+    /// Where it is.
+    pub place: String,
+    /// Since when it hangs there, milliseconds since 1970-01-01T00:00Z.
+    pub since_ms: i64,
+    /// Minutes ahead of UTC at that time.
+    pub zone: i32,
+    /// Why it no longer hangs there.
+    pub gone: Option<String>,
+}
+
+fn ids(sites: &BTreeSet<EntryId>) -> Vec<[u8; 32]> {
+    sites.iter().map(|s| s.0).collect()
+}
+
+/// These sites, by name.
+pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, Fault> {
+    refresh(office, of)?;
+    office.read(|tx| {
+        let sql = "SELECT id, name, main, taken, \
+                   (SELECT count(*) FROM job WHERE job.site = site.id AND done = 0), \
+                   (SELECT count(*) FROM lock_on WHERE lock_on.site = site.id AND is_on = 1) \
+                   FROM site WHERE id IN (@) ORDER BY name, id";
+        let rows = tx.among(sql, &[], &ids(of))?;
+        rows.iter()
+            .map(|row| {
+                Ok(SiteOf {
+                    id: row.id(0)?,
+                    name: row.text(1)?,
+                    main: row.id(2)?,
+                    taken: row.yes(3)?,
+                    open: row.count(4)?,
+                    locks: row.count(5)?,
+                })
+            })
+            .collect()
+    })
+}
+
+const JOB: &str = "SELECT job.site, site.name, job.id, job.title, job.place, job.stage, job.next, job.proof, job.done, \
+                   job.opened_ms, job.changed_ms FROM job JOIN site ON site.id = job.site";
+
+fn job_of(row: &Row) -> Result<JobOf, Fault> {
+    Ok(JobOf {
+        site: row.id(0)?,
+        site_name: row.text(1)?,
+        id: row.id(2)?,
+        title: row.text(3)?,
+        place: row.text(4)?,
+        stage: row.text(5)?,
+        next: row.text(6)?,
+        proof: row.text(7)?,
+        done: row.yes(8)?,
+        opened_ms: row.int(9)?,
+        changed_ms: row.int(10)?,
+    })
+}
+
+/// The jobs of a site, open ones first, latest first.
+pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, Fault> {
+    refresh(office, &BTreeSet::from([site]))?;
+    office.read(|tx| {
+        let sql = format!(
+            "{JOB} WHERE job.site = $1 AND job.stage <> $2 ORDER BY job.done, job.opened_ms DESC, job.id LIMIT $3"
+        );
+        tx.rows(&sql, with![site, "", MOST])?.iter().map(job_of).collect()
+    })
+}
+
+/// The tags of a site.
+pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, Fault> {
+    let sql =
+        "SELECT tag, job, label, place, since_ms, zone, gone FROM tag WHERE site = $1 ORDER BY label, tag LIMIT $2";
+    let read = |row: &Row| {
+        Ok(PointTagged {
+            tag: row.text(0)?,
+            job: row.id(1)?,
+            label: row.text(2)?,
+            place: row.text(3)?,
+            since_ms: row.int(4)?,
+            zone: i32::try_from(row.int(5)?).unwrap_or(0),
+            gone: row.maybe_text(6)?,
+        })
+    };
+    tx.rows(sql, with![site, MOST])?.iter().map(read).collect()
+}
+
+/// Jobs of these sites whose title, place or site has `text` in it, or that have a tag or a lock of this name; at most fifty.
+pub fn search(office: &Office, of: &BTreeSet<EntryId>, text: &str) -> Result<Vec<JobOf>, Fault> {
+    refresh(office, of)?;
+    // What a person types is looked for as it is; `%` and `_` mean themselves.
+    let typed = text.trim().to_lowercase();
+    let escaped = typed.replace('\\', "\\\\").replace('%', "\\%").replace('_', "\\_");
+    let like = format!("%{escaped}%");
+    let tag = format!("%{}%", escaped.to_uppercase().replace([' ', '-'], ""));
+    office.read(|tx| {
+        let sql = format!(
+            "{JOB} WHERE job.stage <> $1 AND (lower(job.title) LIKE $2 ESCAPE '\\' OR lower(job.place) LIKE $2 ESCAPE '\\' \
+             OR lower(site.name) LIKE $2 ESCAPE '\\' \
+             OR EXISTS (SELECT 1 FROM tag WHERE tag.site = job.site AND tag.job = job.id \
+                        AND (tag.tag LIKE $3 ESCAPE '\\' OR lower(tag.label) LIKE $2 ESCAPE '\\')) \
+             OR EXISTS (SELECT 1 FROM lock_on WHERE lock_on.site = job.site AND lock_on.job = job.id \
+                        AND lower(lock_on.label) LIKE $2 ESCAPE '\\')) \
+             AND job.site IN (@) ORDER BY job.done, job.opened_ms DESC, job.id LIMIT 50"
+        );
+        tx.among(&sql, with!["", like.as_str(), tag.as_str()], &ids(of))?.iter().map(job_of).collect()
+    })
+}

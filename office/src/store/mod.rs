@@ -1,0 +1,94 @@
+//! The database: one interface, two backends.
+//!
+//! Calls block, and run on threads that may: the rules of the exchange are then plain code inside one transaction, written once
+//! and tested without a runtime, and SQLite needs no thread of its own. The SQL is written once as well, in what SQLite and
+//! PostgreSQL both speak: `$1` for a value, whole numbers of 64 bits, texts and bytes and nothing else, `FOR UPDATE` where a row is
+//! held to the end of the transaction (SQLite holds everything, so its backend leaves the words out).
+//!
+//! Promises: what [`Store::change`] did is on disk when it returns, or none of it is; a newer database is left as it is.
+//! Start at [`open`].
+
+mod postgres;
+mod sqlite;
+mod value;
+
+use std::path::Path;
+
+pub use postgres::Postgres;
+pub use sqlite::{DATABASE, Sqlite};
+pub use value::{Row, Value};
+
+use crate::fault::Fault;
+
+/// What is done inside a transaction. It may be called again if the database asks for that, so it keeps nothing of an
+/// earlier call.
+pub type Deed<'a> = &'a mut dyn FnMut(&mut dyn Tx) -> Result<(), Fault>;
+
+/// A database.
+pub trait Store: Send + Sync {
+    /// Changes: all of it or nothing; on disk when this returns.
+    fn change(&self, deed: Deed) -> Result<(), Fault>;
+    /// Reads: one moment of the database, seen whole.
+    fn read(&self, deed: Deed) -> Result<(), Fault>;
+    /// What it is, in a word.
+    fn name(&self) -> &'static str;
+}
+
+/// A transaction.
+pub trait Tx {
+    /// The rows that `sql` gives.
+    fn rows(&mut self, sql: &str, with: &[Value]) -> Result<Vec<Row>, Fault>;
+    /// The rows of `sql`, in which `IN (@)` stands for any of `ids`.
+    fn among(&mut self, sql: &str, with: &[Value], ids: &[[u8; 32]]) -> Result<Vec<Row>, Fault>;
+    /// Runs `sql`; how many rows it changed.
+    fn run(&mut self, sql: &str, with: &[Value]) -> Result<u64, Fault>;
+    /// Inserts `rows` into `columns` of `table`; `clash` is what follows, such as `ON CONFLICT DO NOTHING`.
+    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<Value>]) -> Result<(), Fault>;
+}
+
+/// Changes, and hands back what `deed` found out.
+pub fn change<T>(store: &dyn Store, mut deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+    let mut found = None;
+    store.change(&mut |tx| {
+        found = Some(deed(tx)?);
+        Ok(())
+    })?;
+    found.ok_or_else(|| Fault::broken("a transaction ended without an answer"))
+}
+
+/// Reads, and hands back what `deed` found out.
+pub fn read<T>(store: &dyn Store, mut deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+    let mut found = None;
+    store.read(&mut |tx| {
+        found = Some(deed(tx)?);
+        Ok(())
+    })?;
+    found.ok_or_else(|| Fault::broken("a transaction ended without an answer"))
+}
+
+/// Opens the database at `url`, or SQLite in the folder if none is given; brings it to this version's tables.
+pub fn open(folder: &Path, url: Option<&str>, handle: &tokio::runtime::Handle) -> Result<Box<dyn Store>, String> {
+    match url {
+        None => Ok(Box::new(Sqlite::open(&folder.join(DATABASE))?)),
+        Some(url) if url.starts_with("postgres://") || url.starts_with("postgresql://") => {
+            Ok(Box::new(Postgres::open(url, handle)?))
+        }
+        Some(_) => {
+            Err("--database takes postgres://USER@HOST/NAME. Leave it out for SQLite in the data folder.".into())
+        }
+    }
+}
+
+/// What is said of a database that a newer version wrote.
+fn newer(found: i64, known: usize) -> String {
+    format!(
+        "The office's database was written by a newer Stillbar (its version is {found}, this one knows {known}). Nothing was changed: \
+         update Stillbar and start it again."
+    )
+}
+
+/// Values for a statement, in the order of `$1`, `$2`, ...
+#[macro_export]
+macro_rules! with {
+    ($($value:expr),* $(,)?) => { &[$($crate::store::Value::from($value)),*] };
+}

@@ -1,0 +1,218 @@
+//! PostgreSQL: any number of processes over one database.
+//!
+//! Rows that decide something (a device's chain, a site's last number) are held `FOR UPDATE` to the end of the transaction. Two
+//! that meet in the opposite order are told apart by PostgreSQL itself, and the one that it ends is done again.
+
+use std::str::FromStr;
+use std::time::Duration;
+
+use sqlx::postgres::{PgArguments, PgConnectOptions, PgPool, PgPoolOptions, PgRow, Postgres as Pg};
+use sqlx::query::Query;
+use sqlx::{AssertSqlSafe, Column, Connection, Row as _, Transaction, TypeInfo, ValueRef};
+use tokio::runtime::Handle;
+
+use super::{Deed, Row, Store, Tx, Value, newer};
+use crate::fault::Fault;
+
+/// What each version adds to the one before.
+const SCHEMA: [&str; 1] = [include_str!("postgres-1.sql")];
+/// Connections of one process.
+const CONNECTIONS: u32 = 16;
+/// How long a caller waits for one of them.
+const PATIENCE: Duration = Duration::from_secs(10);
+/// How often a transaction is done again that PostgreSQL ended because it met another.
+const TRIES: usize = 8;
+/// Held while the tables are brought up, so that two processes that start together do not both do it. Any number does.
+const UPGRADE: i64 = 0x5354_424F;
+
+/// See the module.
+pub struct Postgres {
+    pool: PgPool,
+    handle: Handle,
+}
+
+impl Postgres {
+    /// Opens the database, and makes its tables if they are not there. A newer one is left as it is; the error is a sentence.
+    pub fn open(url: &str, handle: &Handle) -> Result<Postgres, String> {
+        // The address may hold a password, so it is not repeated.
+        let failed = |e: sqlx::Error| {
+            format!(
+                "PostgreSQL could not be opened: {e}. Nothing was changed: look at the address given with --database."
+            )
+        };
+        let options = PgConnectOptions::from_str(url).map_err(failed)?.application_name("stillbar-office");
+        let pool = PgPoolOptions::new().max_connections(CONNECTIONS).acquire_timeout(PATIENCE);
+        let pool = handle.block_on(pool.connect_with(options)).map_err(failed)?;
+        handle.block_on(upgrade(&pool)).map_err(failed)??;
+        Ok(Postgres { pool, handle: handle.clone() })
+    }
+
+    fn once(&self, deed: Deed, begin: &'static str) -> Result<(), Fault> {
+        let mut open =
+            Open { tx: self.handle.block_on(self.pool.begin_with(begin)).map_err(fault)?, handle: &self.handle };
+        match deed(&mut open) {
+            Ok(()) => self.handle.block_on(open.tx.commit()).map_err(fault),
+            Err(why) => {
+                // What cannot be rolled back any more is gone with its connection.
+                let _ = self.handle.block_on(open.tx.rollback());
+                Err(why)
+            }
+        }
+    }
+}
+
+async fn upgrade(pool: &PgPool) -> Result<Result<(), String>, sqlx::Error> {
+    let mut db = pool.acquire().await?;
+    sqlx::query("SELECT pg_advisory_lock($1)").bind(UPGRADE).execute(&mut *db).await?;
+    let done = steps(&mut db).await;
+    sqlx::query("SELECT pg_advisory_unlock($1)").bind(UPGRADE).execute(&mut *db).await?;
+    done
+}
+
+async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::Error> {
+    let there: Option<String> =
+        sqlx::query_scalar("SELECT to_regclass('office_version')::text").fetch_one(&mut *db).await?;
+    let found: i64 = match there {
+        Some(_) => sqlx::query_scalar("SELECT max(version) FROM office_version").fetch_one(&mut *db).await?,
+        None => 0,
+    };
+    if found > SCHEMA.len() as i64 {
+        return Ok(Err(newer(found, SCHEMA.len())));
+    }
+    for (at, step) in SCHEMA.iter().enumerate().skip(usize::try_from(found).unwrap_or(0)) {
+        let mut tx = db.begin().await?;
+        sqlx::raw_sql(*step).execute(&mut *tx).await?;
+        sqlx::query("INSERT INTO office_version VALUES ($1)").bind(at as i64 + 1).execute(&mut *tx).await?;
+        tx.commit().await?;
+    }
+    Ok(Ok(()))
+}
+
+impl Store for Postgres {
+    fn change(&self, deed: Deed) -> Result<(), Fault> {
+        for _ in 1..TRIES {
+            match self.once(deed, "BEGIN") {
+                Err(Fault::Again) => {}
+                done => return done,
+            }
+        }
+        self.once(deed, "BEGIN")
+    }
+
+    fn read(&self, deed: Deed) -> Result<(), Fault> {
+        self.once(deed, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")
+    }
+
+    fn name(&self) -> &'static str {
+        "PostgreSQL"
+    }
+}
+
+struct Open<'a> {
+    tx: Transaction<'static, Pg>,
+    handle: &'a Handle,
+}
+
+/// The statements are ours; what people type only ever is a value.
+fn query<'q>(sql: &str, with: &[Value]) -> Query<'q, Pg, PgArguments> {
+    let mut query = sqlx::query(AssertSqlSafe(sql.to_owned()));
+    for value in with {
+        query = match value {
+            Value::Int(n) => query.bind(*n),
+            Value::Text(text) => query.bind(text.clone()),
+            Value::Bytes(bytes) => query.bind(bytes.clone()),
+        };
+    }
+    query
+}
+
+impl Tx for Open<'_> {
+    fn rows(&mut self, sql: &str, with: &[Value]) -> Result<Vec<Row>, Fault> {
+        let found = self.handle.block_on(query(sql, with).fetch_all(&mut *self.tx)).map_err(fault)?;
+        found.iter().map(row).collect()
+    }
+
+    fn among(&mut self, sql: &str, with: &[Value], ids: &[[u8; 32]]) -> Result<Vec<Row>, Fault> {
+        let sql = sql.replace("IN (@)", &format!("= ANY(${})", with.len() + 1));
+        let ids: Vec<Vec<u8>> = ids.iter().map(|id| id.to_vec()).collect();
+        let found = self.handle.block_on(query(&sql, with).bind(ids).fetch_all(&mut *self.tx)).map_err(fault)?;
+        found.iter().map(row).collect()
+    }
+
+    fn run(&mut self, sql: &str, with: &[Value]) -> Result<u64, Fault> {
+        let done = self.handle.block_on(query(sql, with).execute(&mut *self.tx)).map_err(fault)?;
+        Ok(done.rows_affected())
+    }
+
+    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<Value>]) -> Result<(), Fault> {
+        let Some(first) = rows.first() else { return Ok(()) };
+        // One array a column: one statement and one way to the database and back, however many rows there are.
+        let kinds = first.iter().enumerate().map(|(at, value)| match value {
+            Value::Int(_) => format!("${}::bigint[]", at + 1),
+            Value::Text(_) => format!("${}::text[]", at + 1),
+            Value::Bytes(_) => format!("${}::bytea[]", at + 1),
+        });
+        let kinds: Vec<String> = kinds.collect();
+        let sql =
+            format!("INSERT INTO {table} ({}) SELECT * FROM UNNEST({}) {clash}", columns.join(", "), kinds.join(", "));
+        let mut query = sqlx::query(AssertSqlSafe(sql));
+        for (at, value) in first.iter().enumerate() {
+            let column = rows.iter().map(|row| &row[at]);
+            query = match value {
+                Value::Int(_) => query.bind(column.map(int).collect::<Vec<_>>()),
+                Value::Text(_) => query.bind(column.map(text).collect::<Vec<_>>()),
+                Value::Bytes(_) => query.bind(column.map(bytes).collect::<Vec<_>>()),
+            };
+        }
+        self.handle.block_on(query.execute(&mut *self.tx)).map_err(fault)?;
+        Ok(())
+    }
+}
+
+fn int(value: &Value) -> Option<i64> {
+    if let Value::Int(n) = value { *n } else { None }
+}
+
+fn text(value: &Value) -> Option<String> {
+    if let Value::Text(text) = value { text.clone() } else { None }
+}
+
+fn bytes(value: &Value) -> Option<Vec<u8>> {
+    if let Value::Bytes(bytes) = value { bytes.clone() } else { None }
+}
+
+fn row(row: &PgRow) -> Result<Row, Fault> {
+    let cell = |at: usize| -> Result<Value, Fault> {
+        if row.try_get_raw(at).map_err(fault)?.is_null() {
+            return Ok(Value::Bytes(None));
+        }
+        Ok(match row.column(at).type_info().name() {
+            "INT8" => Value::Int(Some(row.try_get(at).map_err(fault)?)),
+            "INT4" => Value::Int(Some(row.try_get::<i32, _>(at).map_err(fault)?.into())),
+            "BOOL" => Value::Int(Some(row.try_get::<bool, _>(at).map_err(fault)?.into())),
+            "TEXT" => Value::Text(Some(row.try_get(at).map_err(fault)?)),
+            "BYTEA" => Value::Bytes(Some(row.try_get(at).map_err(fault)?)),
+            other => return Err(Fault::Broken(format!("a column is {other}, which no table of ours has"))),
+        })
+    };
+    Ok(Row((0..row.columns().len()).map(cell).collect::<Result<_, _>>()?))
+}
+
+fn fault(error: sqlx::Error) -> Fault {
+    match &error {
+        sqlx::Error::Database(said) => match said.code().as_deref() {
+            // serialization_failure, deadlock_detected (PostgreSQL, appendix A).
+            Some("40001" | "40P01") => Fault::Again,
+            // Class 53: insufficient resources; 57P: the server is going down or starting; 25006: a read-only standby.
+            Some(code) if code.starts_with("53") || code.starts_with("57P") || code == "25006" => {
+                Fault::Busy(error.to_string())
+            }
+            _ => Fault::Broken(error.to_string()),
+        },
+        sqlx::Error::Io(_) | sqlx::Error::Tls(_) | sqlx::Error::PoolTimedOut | sqlx::Error::PoolClosed => {
+            Fault::Busy(error.to_string())
+        }
+        sqlx::Error::Protocol(_) | sqlx::Error::WorkerCrashed => Fault::Busy(error.to_string()),
+        _ => Fault::Broken(error.to_string()),
+    }
+}

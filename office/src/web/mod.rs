@@ -1,0 +1,13 @@
+//! All that is answered: one table of routes, who may call each, and what is on every answer.
+
+mod body;
+mod enrolling;
+mod guard;
+pub mod openapi;
+mod pages;
+mod phones;
+mod photos;
+pub mod routes;
+pub mod serve;
+
+pub use routes::{Route, Who, router, routes};

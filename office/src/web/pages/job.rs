@@ -1,0 +1,286 @@
+//! A job: what stands proved, its points and locks, photos, readings, and its time line.
+
+use axum::Extension;
+use axum::body::{Body, Bytes, HttpBody};
+use axum::extract::{Path, State};
+use axum::http::{HeaderMap, header};
+use axum::response::{IntoResponse, Response};
+use maud::{Markup, html};
+use serde_json::json;
+use stillbar_core::journal::EntryId;
+use stillbar_core::screens::parts::Tone;
+
+use super::site::on_site;
+use super::{Paged, ago, cell, moment, or_page, refusal, shown, table};
+use crate::exchange::WireEntry;
+use crate::fault::Fault;
+use crate::office::{Shared, call};
+use crate::people::Visitor;
+use crate::photos::{self, Name};
+use crate::records::{self, Told};
+use crate::with;
+
+pub async fn job(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path((site, job)): Path<(String, String)>,
+) -> Paged {
+    let failed = or_page(&visitor);
+    let site = on_site(&visitor, &site).map_err(&failed)?;
+    let job: EntryId = job.parse().map_err(|_| failed(Fault::nothing("There is no such job here.")))?;
+    let told = call(&office, move |office| records::job(office, site, job)).await.map_err(&failed)?;
+    let now = office.now();
+    let inside = html! {
+        (standing(&told))
+        p .asof { "As known here at " (moment(now, 0)) ". " (heard(&told, now)) }
+        (facts(&told, site))
+        (locks(&told))
+        (readings(&told))
+        (pictures(&told))
+        (time_line(&told, now))
+    };
+    Ok(shown(&visitor, &told.job.title, "/sites", inside))
+}
+
+fn standing(told: &Told) -> Markup {
+    let tone = match told.standing.tone {
+        Tone::Warn => "warn",
+        Tone::Forbid => "forbid",
+        Tone::Must => "must",
+        Tone::Plain | Tone::Quiet => "plain",
+    };
+    html! {
+        section .standing.(tone) aria-labelledby="word" {
+            p .word #word { (told.standing.word) ", as last heard" }
+            p { (told.standing.text) }
+            @if !told.standing.deviations.is_empty() { ul { @for d in &told.standing.deviations { li { (d) } } } }
+        }
+    }
+}
+
+fn heard(told: &Told, now: i64) -> Markup {
+    let phones: Vec<String> = told.phones.values().map(|(name, ms)| format!("{name} {}", ago(*ms, now))).collect();
+    html! { "Last heard: " (phones.join("; ")) "." }
+}
+
+fn facts(told: &Told, site: EntryId) -> Markup {
+    let job = &told.job;
+    let people = job.present().map(|w| told.world.name(w.person)).collect::<Vec<_>>().join(", ");
+    let charge = job.in_charge().map(|p| told.world.name(p)).unwrap_or_default();
+    html! {
+        dl .facts {
+            div { dt { "Site" } dd { a href={ "/sites/" (site) } { (told.site_name) } } }
+            div { dt { "Place" } dd { (job.place) } }
+            div { dt { "Equipment" } dd { (job.equipment) } }
+            div { dt { "Scope" } dd { (job.scope) } }
+            div { dt { "Conductors" } dd { (job.system.word()) ", " (job.earthing.word()) } }
+            @if !people.is_empty() { div { dt { "On the job" } dd { (people) } } }
+            @if !charge.is_empty() { div { dt { "Answers for the isolation" } dd { (charge) } } }
+        }
+    }
+}
+
+fn locks(told: &Told) -> Markup {
+    let job = &told.job;
+    let rows: Vec<Vec<Markup>> = job
+        .points
+        .iter()
+        .map(|p| {
+            let state = match (&p.opened, &p.closed) {
+                (Some(stamp), _) => html! { "open since " (moment(stamp.wall, stamp.zone)) },
+                (None, Some(stamp)) => html! { "closed since " (moment(stamp.wall, stamp.zone)) },
+                (None, None) => cell("not opened yet"),
+            };
+            let on = job.locks_at(p.stamp.id);
+            let locks = html! {
+                @if on.is_empty() { "no lock is known here; no clearance" }
+                @else { ul { @for l in on { li { (l.label) ", " (told.world.name(l.owner)) } } } }
+            };
+            vec![html! { strong { (p.label) } br; (p.at) }, state, locks, cell(p.poles.join(", "))]
+        })
+        .collect();
+    html! {
+        h2 { "Points of isolation" }
+        @if rows.is_empty() { p { "No point is recorded yet." } }
+        @else { (table("Points and locks, as last heard", &["Point", "State", "Locks on it", "Opens"], &rows)) }
+    }
+}
+
+fn readings(told: &Told) -> Markup {
+    let Some(run) = told.job.run() else { return html! {} };
+    let rows: Vec<Vec<Markup>> = run
+        .readings
+        .iter()
+        .map(|t| vec![html! { (t.first) " – " (t.then) }, cell(t.reading.word()), moment(t.stamp.wall, t.stamp.zone)])
+        .collect();
+    html! {
+        h2 { "Readings of the latest dead test" }
+        p { "Indicator: " (told.world.instrument(run.indicator)) }
+        @if !rows.is_empty() { (table("Readings", &["Pair", "Reading", "When"], &rows)) }
+    }
+}
+
+fn pictures(told: &Told) -> Markup {
+    if told.job.photos.is_empty() {
+        return html! {};
+    }
+    html! {
+        h2 { "Photos" }
+        ul .photos {
+            @for photo in &told.job.photos {
+                @let of = told.job.point(photo.of).map_or("the job", |p| p.label.as_str());
+                @let here = told.photos.get(&photo.sha256);
+                li {
+                    @let has = |size| here.is_some_and(|sizes| sizes.contains(&size));
+                    @if has(320) || has(0) {
+                        @let small = if has(320) { ".320.jpg" } else { "" };
+                        @let large = if has(0) { "" } else if has(1600) { ".1600.jpg" } else { small };
+                        a href={ "/pictures/" (photo.sha256) (large) } {
+                            img src={ "/pictures/" (photo.sha256) (small) } alt={ "Photo of " (of) } loading="lazy";
+                        }
+                    } @else { p .missing { "The photo is still on the phone." } }
+                    p { (of) ", " (moment(photo.stamp.wall, photo.stamp.zone)) }
+                    @for doubt in &photo.doubts { p .hint { (doubt) } }
+                }
+            }
+        }
+    }
+}
+
+fn time_line(told: &Told, now: i64) -> Markup {
+    let said = records::sentences(told, now);
+    html! {
+        h2 { "Time line" }
+        p .hint { "Latest first. Nothing here can be edited: a correction is a new entry." }
+        ol .line {
+            @for (entry, sentence) in told.entries.iter().zip(&said).rev() {
+                @let gone = told.job.withdrawn.iter().find(|(_, id, _)| *id == entry.id);
+                li id={ "e-" (entry.id.short()) } {
+                    p { strong { (sentence) } }
+                    p .hint {
+                        (moment(entry.body.wall, entry.body.zone))
+                        @if let Some(by) = entry.body.by { ", " (told.world.name(by)) }
+                        @if let Some((phone, _)) = told.phones.get(&entry.body.device.0) { ", " (phone) }
+                        ", entry " (entry.body.seq)
+                    }
+                    @if entry.body.clock.0.saturating_sub(entry.body.wall) > 60_000 {
+                        p .hint { "The phone's clock was behind: its time is in doubt, its place in the order is not." }
+                    }
+                    @if let Some((_, _, why)) = gone { p { "Withdrawn: " (why) } }
+                }
+            }
+        }
+    }
+}
+
+/// A photo for a page.
+pub async fn picture(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path(name): Path<String>,
+    headers: HeaderMap,
+) -> Response {
+    let none = || Fault::nothing("There is no such photo here for you.");
+    let Some(name) = Name::read(&name) else { return refusal(Some(&visitor), &none()) };
+    let sites = visitor.sites.clone();
+    let found = call(&office, move |office| {
+        office.read(|tx| {
+            let rows = tx.rows("SELECT site FROM photo_named WHERE sha256 = $1", with![name.sha256])?;
+            let seen = rows.iter().any(|row| row.id(0).is_ok_and(|site| sites.contains(&site)));
+            if seen { photos::length(tx, name) } else { Ok(None) }
+        })
+    });
+    let given = match found.await {
+        Ok(Some(length)) => crate::web::photos::give(&office, name, length, &headers).await,
+        Ok(None) => Err(none()),
+        Err(fault) => Err(fault),
+    };
+    given.unwrap_or_else(|fault| refusal(Some(&visitor), &fault))
+}
+
+/// Entries that one read of an export takes.
+const AT_ONCE: usize = 500;
+
+/// All entries of a site as JSON, with what is signed, so that anybody can verify them; sent as it is read.
+pub async fn export_json(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path(site): Path<String>,
+) -> Paged {
+    let site = on_site(&visitor, &site).map_err(or_page(&visitor))?;
+    let (send, receive) = tokio::sync::mpsc::channel::<Bytes>(4);
+    tokio::spawn(async move {
+        let head = format!("{{\"site\":\"{site}\",\"entries\":[");
+        if send.send(head.into()).await.is_err() {
+            return;
+        }
+        let mut from = 0i64;
+        loop {
+            let rows = call(&office, move |office| {
+                office.read(|tx| {
+                    let sql = "SELECT number, id, device, seq, body, sig FROM feed WHERE site = $1 AND number > $2 ORDER BY number LIMIT $3";
+                    tx.rows(sql, with![site, from, AT_ONCE])
+                })
+            });
+            // A break leaves JSON without its end, which no reader takes for the whole.
+            let Ok(rows) = rows.await else { return };
+            let mut text = String::new();
+            for row in &rows {
+                let Ok((number, said)) = exported(row) else { return };
+                text.push_str(if from == 0 { "" } else { "," });
+                text.push('\n');
+                text.push_str(&said);
+                from = number;
+            }
+            if send.send(text.into()).await.is_err() {
+                return;
+            }
+            if rows.len() < AT_ONCE {
+                break;
+            }
+        }
+        let _ = send.send("]}\n".into()).await;
+    });
+    let headers = [
+        (header::CONTENT_TYPE, "application/json".to_owned()),
+        (header::CONTENT_DISPOSITION, format!("attachment; filename=\"site-{}.json\"", site.short())),
+    ];
+    Ok((headers, Body::new(Coming(receive))).into_response())
+}
+
+fn exported(row: &crate::store::Row) -> Result<(i64, String), Fault> {
+    let body = row.bytes(4)?;
+    let mut said = json!({"number": row.int(0)?, "id": row.id(1)?, "device": row.device(2)?, "seq": row.int(3)?});
+    if body.is_empty() {
+        said["erased"] = true.into();
+    } else {
+        let wire = WireEntry::of(&body, &row.signature(5)?);
+        said["body"] = wire.body.into();
+        said["sig"] = wire.sig.into();
+        let entry = records::entry(&row_of(row)?)?;
+        said["by"] = entry.body.by.map(|id| id.to_string()).into();
+        said["wall-ms"] = entry.body.wall.into();
+        said["fact"] = serde_json::to_value(&entry.body.fact).map_err(|e| Fault::broken(&e.to_string()))?;
+    }
+    Ok((row.int(0)?, said.to_string()))
+}
+
+/// Body and signature of a row, in the order in which entries are read.
+fn row_of(row: &crate::store::Row) -> Result<crate::store::Row, Fault> {
+    Ok(crate::store::Row(vec![row.bytes(4)?.into(), row.bytes(5)?.into()]))
+}
+
+/// A body whose pieces come from a channel.
+struct Coming(tokio::sync::mpsc::Receiver<Bytes>);
+
+impl HttpBody for Coming {
+    type Data = Bytes;
+    type Error = std::convert::Infallible;
+
+    fn poll_frame(
+        mut self: std::pin::Pin<&mut Self>,
+        cx: &mut std::task::Context<'_>,
+    ) -> std::task::Poll<Option<Result<http_body::Frame<Bytes>, Self::Error>>> {
+        self.0.poll_recv(cx).map(|piece| piece.map(|bytes| Ok(http_body::Frame::data(bytes))))
+    }
+}

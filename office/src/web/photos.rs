@@ -1,0 +1,310 @@
+//! Photos from and to phones: tus 1.0.0 with the extensions creation, checksum and termination.
+
+use axum::Extension;
+use axum::body::Body;
+use axum::extract::{Path, State};
+use axum::http::StatusCode;
+use axum::http::header::{self, HeaderMap, HeaderName, HeaderValue};
+use axum::response::{IntoResponse, Response};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use http_body_util::BodyExt;
+use sha2::{Digest, Sha256};
+use stillbar_core::evidence;
+
+use super::guard::Phone;
+use crate::fault::Fault;
+use crate::office::{Shared, call};
+use crate::photos::{self, Begun, MOST_ORIGINAL, Name, Upload};
+
+/// Bytes that are kept at once; a process that is killed loses at most these.
+const PIECE: usize = 256 * 1024;
+/// Bytes of one call whose checksum is verified before any of it is kept.
+const MOST_CHECKED: usize = 4 * 1024 * 1024;
+
+const RESUMABLE: HeaderName = HeaderName::from_static("tus-resumable");
+const OFFSET: HeaderName = HeaderName::from_static("upload-offset");
+const LENGTH: HeaderName = HeaderName::from_static("upload-length");
+const VERSION: HeaderValue = HeaderValue::from_static("1.0.0");
+
+fn number(headers: &HeaderMap, name: &HeaderName) -> Result<i64, Fault> {
+    let text = headers.get(name).and_then(|v| v.to_str().ok()).unwrap_or_default();
+    let digits = !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+    text.parse()
+        .ok()
+        .filter(|_| digits)
+        .ok_or_else(|| Fault::unreadable(format!("`{name}` is a whole number of bytes.")))
+}
+
+fn tus(headers: &HeaderMap) -> Result<(), Fault> {
+    if headers.get(&RESUMABLE) == Some(&VERSION) {
+        return Ok(());
+    }
+    Err(Fault::refused(
+        StatusCode::PRECONDITION_FAILED,
+        "tus-version",
+        "This speaks tus 1.0.0: send `Tus-Resumable: 1.0.0`.",
+    ))
+}
+
+/// Every answer of an upload says the version.
+fn said(mut answer: Response) -> Response {
+    answer.headers_mut().insert(RESUMABLE, VERSION);
+    answer
+}
+
+fn told(done: Result<Response, Fault>) -> Response {
+    said(done.unwrap_or_else(IntoResponse::into_response))
+}
+
+fn offset(upload: &Upload) -> [(HeaderName, String); 2] {
+    [(OFFSET, upload.here.to_string()), (LENGTH, upload.length.to_string())]
+}
+
+/// `OPTIONS /photos`.
+pub async fn options() -> Response {
+    let headers = [
+        ("tus-version", "1.0.0".to_owned()),
+        ("tus-extension", "creation,checksum,termination".to_owned()),
+        ("tus-checksum-algorithm", "sha256".to_owned()),
+        ("tus-max-size", MOST_ORIGINAL.to_string()),
+    ];
+    said((StatusCode::NO_CONTENT, headers.map(|(n, v)| (HeaderName::from_static(n), v))).into_response())
+}
+
+/// `POST /photos`.
+pub async fn begin(State(office): State<Shared>, Extension(phone): Extension<Phone>, headers: HeaderMap) -> Response {
+    let done = async {
+        tus(&headers)?;
+        let length = number(&headers, &LENGTH)?;
+        let name = metadata(&headers).ok_or_else(|| {
+            Fault::unreadable(
+                "`Upload-Metadata` names the photo: `sha256` with its hash and `size` with 320, 1600 or original, each in base64.",
+            )
+        })?;
+        photos::sweep(&office).await?;
+        let begun = call(&office, move |office| photos::begin(office, phone.device, name, length)).await?;
+        Ok(match begun {
+            Begun::Here(length) => (StatusCode::OK, [(OFFSET, length.to_string())]).into_response(),
+            Begun::Upload(upload) => {
+                let place = (header::LOCATION, format!("/photos/up/{}", upload.id));
+                (StatusCode::CREATED, [place], offset(&upload)).into_response()
+            }
+        })
+    };
+    told(done.await)
+}
+
+/// The photo that an upload says it is.
+fn metadata(headers: &HeaderMap) -> Option<Name> {
+    let said = headers.get("upload-metadata")?.to_str().ok()?;
+    let value = |key: &str| {
+        let pair =
+            said.split(',').map(|p| p.trim().split_once(' ').unwrap_or((p.trim(), ""))).find(|(k, _)| *k == key)?;
+        String::from_utf8(STANDARD.decode(pair.1.trim()).ok()?).ok()
+    };
+    Name::of(&value("sha256")?, &value("size")?)
+}
+
+/// `HEAD /photos/up/{id}`.
+pub async fn head(
+    State(office): State<Shared>,
+    Extension(phone): Extension<Phone>,
+    Path(id): Path<String>,
+    headers: HeaderMap,
+) -> Response {
+    let done = async {
+        tus(&headers)?;
+        let upload = find(&office, &phone, id).await?;
+        // Broken off between the last byte and its end: ended now, so that nobody waits for more.
+        if upload.here == upload.length {
+            photos::finish(&office, &upload).await?;
+        }
+        Ok((StatusCode::OK, offset(&upload)).into_response())
+    };
+    told(done.await)
+}
+
+async fn find(office: &Shared, phone: &Phone, id: String) -> Result<Upload, Fault> {
+    let device = phone.device;
+    call(office, move |office| office.read(|tx| photos::upload(tx, device, &id))).await
+}
+
+/// `PATCH /photos/up/{id}`.
+pub async fn add(
+    State(office): State<Shared>,
+    Extension(phone): Extension<Phone>,
+    Path(id): Path<String>,
+    headers: HeaderMap,
+    body: Body,
+) -> Response {
+    let done = async {
+        tus(&headers)?;
+        let kind = headers.get(header::CONTENT_TYPE).map(HeaderValue::as_bytes);
+        if kind != Some(b"application/offset+octet-stream") {
+            let say = "An upload goes on with application/offset+octet-stream.";
+            return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-octets", say));
+        }
+        let from = number(&headers, &OFFSET)?;
+        let mut upload = find(&office, &phone, id.clone()).await?;
+        if from != upload.here {
+            let say = format!("The upload is at byte {}: go on from there.", upload.here);
+            let refused = Fault::refused(StatusCode::CONFLICT, "wrong-offset", say).into_response();
+            return Ok((offset(&upload), refused).into_response());
+        }
+        let kept = match headers.get("upload-checksum") {
+            Some(sum) => checked(&office, &mut upload, sum, body).await,
+            None => streamed(&office, &mut upload, body).await,
+        };
+        match kept {
+            Ok(()) => {}
+            // A call that broke off may still be keeping its last bytes: where the upload is now is told here as well.
+            Err(fault @ Fault::Refused { code: "wrong-offset", .. }) => {
+                let now = find(&office, &phone, id).await?;
+                return Ok((offset(&now), fault.into_response()).into_response());
+            }
+            Err(fault) => return Err(fault),
+        }
+        if upload.here == upload.length {
+            photos::finish(&office, &upload).await?;
+        }
+        Ok((StatusCode::NO_CONTENT, offset(&upload)).into_response())
+    };
+    told(done.await)
+}
+
+fn too_long() -> Fault {
+    Fault::refused(
+        StatusCode::PAYLOAD_TOO_LARGE,
+        "too-large",
+        "This goes beyond the end of the upload. Ask where it is.",
+    )
+}
+
+/// Keeps piece after piece as they come; what came before a break stays.
+async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Result<(), Fault> {
+    let mut piece: Vec<u8> = Vec::with_capacity(PIECE);
+    loop {
+        let frame = body.frame().await;
+        let (more, broken) = match frame {
+            None => (None, false),
+            Some(Err(_)) => (None, true),
+            Some(Ok(frame)) => (frame.into_data().ok(), false),
+        };
+        let ended = more.is_none();
+        if let Some(bytes) = more {
+            let room = upload.length - upload.here;
+            if i64::try_from(piece.len() + bytes.len()).is_ok_and(|all| all > room) {
+                return Err(too_long());
+            }
+            piece.extend_from_slice(&bytes);
+        }
+        if piece.len() >= PIECE || (ended && !piece.is_empty()) {
+            upload.here = photos::add(office, upload, upload.here, std::mem::take(&mut piece)).await?;
+        }
+        if broken {
+            let say = "What was sent broke off on the way. Ask where the upload is, and go on from there.";
+            return Err(Fault::refused(StatusCode::BAD_REQUEST, "broke-off", say));
+        }
+        if ended {
+            return Ok(());
+        }
+    }
+}
+
+/// Keeps all of the body if its checksum is right, and nothing of it otherwise.
+async fn checked(office: &Shared, upload: &mut Upload, sum: &HeaderValue, body: Body) -> Result<(), Fault> {
+    let said = sum.to_str().ok().and_then(|s| s.split_once(' ')).filter(|(name, _)| *name == "sha256");
+    let said = said.and_then(|(_, hash)| STANDARD.decode(hash.trim()).ok());
+    let said = said.ok_or_else(|| Fault::unreadable("`Upload-Checksum` is `sha256` and a hash in base64."))?;
+    let room = usize::try_from(upload.length - upload.here).unwrap_or(0).min(MOST_CHECKED);
+    let bytes = super::body::whole(&HeaderMap::new(), body, room).await?;
+    if Sha256::digest(&bytes).as_slice() != said {
+        let status = StatusCode::from_u16(460).unwrap_or(StatusCode::CONFLICT);
+        return Err(Fault::refused(status, "checksum", "The checksum is not that of the bytes. Send them again."));
+    }
+    if !bytes.is_empty() {
+        upload.here = photos::add(office, upload, upload.here, bytes).await?;
+    }
+    Ok(())
+}
+
+/// `DELETE /photos/up/{id}`.
+pub async fn give_up(
+    State(office): State<Shared>,
+    Extension(phone): Extension<Phone>,
+    Path(id): Path<String>,
+    headers: HeaderMap,
+) -> Response {
+    let done = async {
+        tus(&headers)?;
+        let upload = find(&office, &phone, id).await?;
+        photos::drop_upload(&office, &upload.id).await?;
+        Ok(StatusCode::NO_CONTENT.into_response())
+    };
+    told(done.await)
+}
+
+/// `GET /photos/{name}`.
+pub async fn fetch(
+    State(office): State<Shared>,
+    Extension(phone): Extension<Phone>,
+    Path(name): Path<String>,
+    headers: HeaderMap,
+) -> Result<Response, Fault> {
+    let none = || Fault::nothing("There is no such photo here for this phone.");
+    let name = Name::read(&name).ok_or_else(none)?;
+    let length = call(&office, move |office| {
+        office.read(|tx| {
+            Ok(if photos::named(tx, phone.device, name.sha256, false)? { photos::length(tx, name)? } else { None })
+        })
+    });
+    let length = length.await?.ok_or_else(none)?;
+    give(&office, name, length, &headers).await
+}
+
+/// The bytes of a photo, or the part of them that is asked for.
+pub async fn give(office: &Shared, name: Name, length: i64, headers: &HeaderMap) -> Result<Response, Fault> {
+    let none = || Fault::nothing("This photo's bytes are not here.");
+    let _turn = office.photos.acquire().await.map_err(|_| Fault::Busy("the office is ending".into()))?;
+    let length = u64::try_from(length).map_err(|_| none())?;
+    let caching = (header::CACHE_CONTROL, "private, max-age=3600, immutable".to_owned());
+    let takes = (header::ACCEPT_RANGES, "bytes".to_owned());
+    let asked = headers.get(header::RANGE).and_then(|v| v.to_str().ok()).and_then(|r| range(r, length));
+    let key = photos::key(name);
+    match asked {
+        Some(Err(())) => {
+            let all = [(header::CONTENT_RANGE, format!("bytes */{length}"))];
+            let say = "The photo ends before that.";
+            Ok((all, Fault::refused(StatusCode::RANGE_NOT_SATISFIABLE, "range", say).into_response()).into_response())
+        }
+        Some(Ok((from, to))) => {
+            let bytes = office.blobs.range(&key, Some(from..to + 1)).await?.ok_or_else(none)?;
+            let part = (header::CONTENT_RANGE, format!("bytes {from}-{to}/{length}"));
+            let kind = (header::CONTENT_TYPE, "application/octet-stream".to_owned());
+            Ok((StatusCode::PARTIAL_CONTENT, [part, kind, caching, takes], bytes).into_response())
+        }
+        None => {
+            let bytes = office.blobs.get(&key).await?.ok_or_else(none)?;
+            let kind = evidence::media(&bytes).unwrap_or("application/octet-stream");
+            Ok(([(header::CONTENT_TYPE, kind.to_owned()), caching, takes], bytes).into_response())
+        }
+    }
+}
+
+/// One range of bytes (RFC 9110, 14.1.2), both ends counted in; an error where it lies behind the end, `None` for all the rest.
+fn range(text: &str, length: u64) -> Option<Result<(u64, u64), ()>> {
+    let (from, to) = text.strip_prefix("bytes=")?.split_once('-')?;
+    let last = length.checked_sub(1)?;
+    Some(match (from.trim(), to.trim()) {
+        ("", tail) => match tail.parse::<u64>().ok()? {
+            0 => Err(()),
+            tail => Ok((length.saturating_sub(tail), last)),
+        },
+        (from, to) => {
+            let from = from.parse::<u64>().ok()?;
+            let to = if to.is_empty() { last } else { to.parse::<u64>().ok()?.min(last) };
+            if from > last || from > to { Err(()) } else { Ok((from, to)) }
+        }
+    })
+}
