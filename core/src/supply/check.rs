@@ -3,7 +3,9 @@
 //! A path stops at a link that is locked open and made for it, and nowhere else. One flood from the zone answers; it takes time that grows
 //! with the network alone. Each further flood looks for paths that would be left if the points of those found before were locked too.
 
-use super::model::{LinkKind, NodeKind};
+use std::collections::HashSet;
+
+use super::model::LinkKind;
 use super::network::{Network, SupplyError};
 use super::say;
 
@@ -11,8 +13,8 @@ use super::say;
 pub const MAX_PATHS: usize = 100;
 /// The most parts that are named as not shown; there may be more.
 pub const MAX_DOUBTS: usize = 100;
-/// How many floods look for further paths.
-const ROUNDS: usize = 8;
+/// How many parts the floods that look for further paths may go through in all: in a large network there are few of them.
+const FURTHER: usize = 1_000_000;
 
 /// What has to be said beside every answer.
 pub const OTHER_SOURCES: &str =
@@ -90,17 +92,19 @@ pub fn check<Z: AsRef<str>, L: AsRef<str>>(network: &Network, zone: &[Z], locked
     let mut stops = locks.stops.clone();
     // Sources with a path on which nothing can be locked: there is no use in a second one.
     let mut bare = vec![false; network.nodes().len()];
-    for _ in 0..ROUNDS {
+    let mut left = FURTHER;
+    loop {
         let mut found = Vec::new();
         for &source in flood.sources.iter().take(MAX_PATHS - paths.len()) {
             let way = flood.way(source);
-            if std::mem::replace(&mut bare[source], !way.iter().any(|s| network.links()[s.0].cuts())) {
+            if std::mem::replace(&mut bare[source], !way.iter().any(|s| network.cuts(s.0))) {
                 continue;
             }
             paths.push(path(network, source, &way, &locks));
-            found.extend(way.iter().map(|s| s.0).filter(|link| network.links()[*link].cuts()));
+            found.extend(way.iter().map(|s| s.0).filter(|link| network.cuts(*link)));
         }
-        if found.is_empty() || paths.len() >= MAX_PATHS {
+        left = left.saturating_sub(network.nodes().len() + network.links().len());
+        if found.is_empty() || paths.len() >= MAX_PATHS || left == 0 {
             break;
         }
         for link in found {
@@ -141,17 +145,21 @@ impl Locks {
                 locks.doubts.push(Doubt { id: link.id.clone(), why });
             }
         }
-        for id in missing.into_iter().map(|i| locked[i].as_ref()) {
+        let mut told = HashSet::new();
+        for id in missing.into_iter().map(|i| locked[i].as_ref()).filter(|id| told.insert(*id)) {
             locks.doubts.push(Doubt { id: id.to_owned(), why: say::no_such_lock(network, id) });
         }
         locks
     }
 }
 
+/// No link: a node of the zone itself, or one that was not reached.
+const NONE: u32 = u32::MAX;
+
 /// What is reached from the zone when some links stop.
 pub(super) struct Flood {
-    /// The step by which each node was reached, seen from the zone: link and the node before. The zone's own nodes have none.
-    from: Vec<Option<(u32, u32)>>,
+    /// The step by which each node was reached, seen from the zone: link and the node before, or [`NONE`].
+    from: Vec<[u32; 2]>,
     /// The nodes in the order in which they were reached.
     pub order: Vec<usize>,
     /// The sources among them.
@@ -162,8 +170,12 @@ pub(super) struct Flood {
 impl Flood {
     pub fn of(network: &Network, zone: &[usize], stops: &[bool]) -> Flood {
         let count = network.nodes().len();
-        let mut flood =
-            Flood { from: vec![None; count], order: zone.to_vec(), sources: Vec::new(), reached: vec![false; count] };
+        let mut flood = Flood {
+            from: vec![[NONE; 2]; count],
+            order: zone.to_vec(),
+            sources: Vec::new(),
+            reached: vec![false; count],
+        };
         for node in zone {
             flood.reached[*node] = true;
         }
@@ -171,13 +183,13 @@ impl Flood {
         while next < flood.order.len() {
             let node = flood.order[next];
             next += 1;
-            if network.nodes()[node].kind == NodeKind::Source {
+            if network.is_source(node) {
                 flood.sources.push(node);
             }
             for step in network.around(node) {
                 let to = step.to as usize;
                 if !stops[step.link as usize] && !std::mem::replace(&mut flood.reached[to], true) {
-                    flood.from[to] = Some((step.link, node as u32));
+                    flood.from[to] = [step.link, node as u32];
                     flood.order.push(to);
                 }
             }
@@ -189,7 +201,8 @@ impl Flood {
     pub fn way(&self, node: usize) -> Vec<(usize, usize)> {
         let mut way = Vec::new();
         let mut at = node;
-        while let Some((link, to)) = self.from[at] {
+        while self.from[at][0] != NONE {
+            let [link, to] = self.from[at];
             at = to as usize;
             way.push((link as usize, at));
         }
@@ -199,16 +212,16 @@ impl Flood {
     /// The parts among those reached of which nobody knows enough, each once.
     fn doubts(&self, network: &Network) -> Vec<Doubt> {
         let mut doubts = Vec::new();
-        let mut seen = vec![false; if self.order.is_empty() { 0 } else { network.links().len() }];
+        let mut seen = HashSet::new();
         for &node in &self.order {
-            let part = &network.nodes()[node];
-            if let Some(why) = say::node_unknown(network, node) {
-                doubts.push(Doubt { id: part.id.clone(), why });
+            if network.is_unknown(node) {
+                let why = say::node_unknown(network, node);
+                doubts.push(Doubt { id: network.nodes()[node].id.clone(), why });
             }
-            for step in network.around(node) {
-                let link = &network.links()[step.link as usize];
-                // Nothing is known of it, so nothing stops at it either: both its ends are reached.
-                if link.kind == LinkKind::Unknown && !std::mem::replace(&mut seen[step.link as usize], true) {
+            // Nothing is known of such a link, so nothing stops at it either: both its ends are reached.
+            for step in network.around(node).iter().filter(|step| network.is_unknown_link(step.link as usize)) {
+                if seen.insert(step.link) {
+                    let link = &network.links()[step.link as usize];
                     doubts.push(Doubt { id: link.id.clone(), why: say::link_unknown(link) });
                 }
             }

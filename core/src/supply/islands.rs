@@ -1,8 +1,6 @@
 //! The network as cuts see it: what no lock can part is one island, and the points that take a lock lead from island to island.
 
-use super::model::{LinkKind, NodeKind};
 use super::network::Network;
-use super::say;
 
 /// The island of the work zone.
 pub(super) const ZONE: u32 = 0;
@@ -30,18 +28,17 @@ pub(super) struct Bare {
 }
 
 /// Whether a node can make the zone live by itself: a source does; where `doubt` counts, so does whatever nobody knows enough of.
-pub(super) fn feeds(network: &Network, node: usize, doubt: bool) -> bool {
-    network.nodes()[node].kind == NodeKind::Source
-        || doubt
-            && (say::node_unknown(network, node).is_some()
-                || network.around(node).iter().any(|s| network.links()[s.link as usize].kind == LinkKind::Unknown))
+fn feeds(network: &Network, node: usize, doubt: bool) -> bool {
+    let unknown = || {
+        network.is_unknown(node) || network.around(node).iter().any(|step| network.is_unknown_link(step.link as usize))
+    };
+    network.is_source(node) || doubt && unknown()
 }
 
 impl Islands {
     /// Parts a network around the nodes of `zone`. Linear in its size.
     pub fn of(network: &Network, zone: &[usize], doubt: bool) -> Result<Islands, Bare> {
         let count = network.nodes().len();
-        let cuts: Vec<bool> = network.links().iter().map(|l| l.cuts()).collect();
         let mut islands = Islands { of: vec![BEYOND; count], count: 2, points: Vec::new() };
         let mut from: Vec<Option<(u32, u32)>> = vec![None; count];
         // The seeds of islands that are still to be filled; the zone is the first.
@@ -64,7 +61,7 @@ impl Islands {
                 }
                 for step in network.around(node) {
                     let to = step.to as usize;
-                    if cuts[step.link as usize] {
+                    if network.cuts(step.link as usize) {
                         seeds.push(to);
                     } else if islands.of[to] == BEYOND {
                         islands.of[to] = number;
@@ -90,9 +87,9 @@ impl Islands {
             island = vec![seeds[seed]];
             number = islands.count as u32;
         }
-        for (link, &cut) in cuts.iter().enumerate() {
+        for link in 0..network.links().len() {
             let [a, b] = network.ends(link).map(|end| islands.of[end]);
-            if cut && a != b && a != BEYOND && b != BEYOND {
+            if network.cuts(link) && a != b && a != BEYOND && b != BEYOND {
                 islands.points.push((a, b, link as u32));
             }
         }

@@ -8,6 +8,7 @@
 //! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`]. A site's network as its journal tells it is
 //! [`Drawn`], a job beside it [`Cut`].
 
+mod besides;
 mod check;
 mod cut;
 pub mod draw;
@@ -24,6 +25,7 @@ mod say;
 mod supplied;
 mod touched;
 
+pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};

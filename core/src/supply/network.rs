@@ -1,8 +1,8 @@
 //! A network with its ends joined up: what every question is asked of.
 
+use std::collections::{HashMap, HashSet};
 use std::fmt;
-
-use hashbrown::{HashMap, HashSet};
+use std::hash::{DefaultHasher, Hasher};
 
 use super::model::{
     Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, SourceSort,
@@ -25,6 +25,20 @@ pub struct Network {
     first: Vec<u32>,
     /// The links at each node and what is at their other end, node after node.
     around: Vec<Step>,
+    /// What a flood has to know of each node and link, and a short hash of each id: close together, because a large network is gone
+    /// through from end to end.
+    node_marks: Vec<Mark>,
+    link_marks: Vec<Mark>,
+}
+
+/// What is asked of a part most often.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Mark {
+    hash: u32,
+    /// A node that is a source; a link on which a lock cuts.
+    strong: bool,
+    /// Nobody knows enough of it.
+    unknown: bool,
 }
 
 /// One step from a node: over which link, and to which node.
@@ -104,7 +118,15 @@ impl Network {
             }
         }
         let (first, around) = around(nodes.len(), &ends);
-        Ok(Network { nodes, links, described, ends, first, around })
+        let node_marks = nodes.iter().map(|n| Mark {
+            hash: hash(&n.id),
+            strong: n.kind == NodeKind::Source,
+            unknown: n.kind == NodeKind::Unknown || !n.untraced.is_empty(),
+        });
+        let link_marks =
+            links.iter().map(|l| Mark { hash: hash(&l.id), strong: l.cuts(), unknown: l.kind == LinkKind::Unknown });
+        let (node_marks, link_marks) = (node_marks.collect(), link_marks.collect());
+        Ok(Network { nodes, links, described, ends, first, around, node_marks, link_marks })
     }
 
     /// All nodes, those that are only named by links last.
@@ -147,34 +169,47 @@ impl Network {
         &self.around[self.first[node] as usize..self.first[node + 1] as usize]
     }
 
+    /// Whether a node is a source.
+    pub(super) fn is_source(&self, node: usize) -> bool {
+        self.node_marks[node].strong
+    }
+
+    /// Whether nobody knows enough of a node: of an unknown kind, or with something untraced.
+    pub(super) fn is_unknown(&self, node: usize) -> bool {
+        self.node_marks[node].unknown
+    }
+
+    /// Whether a lock on a link cuts.
+    pub(super) fn cuts(&self, link: usize) -> bool {
+        self.link_marks[link].strong
+    }
+
+    /// Whether a link is of an unknown kind.
+    pub(super) fn is_unknown_link(&self, link: usize) -> bool {
+        self.link_marks[link].unknown
+    }
+
     /// The numbers of the nodes of a work zone. A link in the list, such as a cable to be worked on, stands for both its ends.
     pub(super) fn zone<S: AsRef<str>>(&self, zone: &[S]) -> Result<Vec<usize>, SupplyError> {
-        let wanted: HashMap<&str, usize> = zone.iter().enumerate().map(|(i, id)| (id.as_ref(), i)).collect();
-        let mut found = vec![Vec::new(); zone.len()];
-        for (i, link) in self.links.iter().enumerate() {
-            if let Some(&at) = wanted.get(link.id.as_str()) {
-                found[at] = self.ends(i).to_vec();
-            }
-        }
-        // A node goes before a link of the same name.
-        for (i, node) in self.nodes.iter().enumerate() {
-            if let Some(&at) = wanted.get(node.id.as_str()) {
-                found[at] = vec![i];
-            }
-        }
         if zone.is_empty() {
-            return Err(SupplyError::new(
-                Where::Whole,
-                "no work zone was named; name the board or part to be worked on.",
-            ));
+            let say = "no work zone was named; name the board or part to be worked on.";
+            return Err(SupplyError::new(Where::Whole, say));
         }
-        for (id, at) in wanted {
-            if found[at].is_empty() {
-                let say = format!("{} is not in it; name a node or a link as the network does.", quoted(id));
-                return Err(SupplyError::new(Where::Whole, say));
+        let links = find(zone, &self.link_marks, |link| &self.links[link].id);
+        let nodes = find(zone, &self.node_marks, |node| &self.nodes[node].id);
+        let mut all: Vec<usize> = Vec::new();
+        for (id, found) in zone.iter().zip(nodes.into_iter().zip(links)) {
+            match found {
+                // A node goes before a link of the same name.
+                (Some(node), _) => all.push(node),
+                (None, Some(link)) => all.extend(self.ends(link)),
+                (None, None) => {
+                    let say =
+                        format!("{} is not in it; name a node or a link as the network does.", quoted(id.as_ref()));
+                    return Err(SupplyError::new(Where::Whole, say));
+                }
             }
         }
-        let mut all: Vec<usize> = found.into_iter().flatten().collect();
         all.sort_unstable();
         all.dedup();
         Ok(all)
@@ -182,12 +217,36 @@ impl Network {
 
     /// The numbers of the links with these ids, and the places in `ids` of those that no link has.
     pub(super) fn find_links<S: AsRef<str>>(&self, ids: &[S]) -> (Vec<usize>, Vec<usize>) {
-        let mut open: HashMap<&str, usize> = ids.iter().enumerate().map(|(i, id)| (id.as_ref(), i)).collect();
-        let found = (0..self.links.len()).filter(|i| open.remove(self.links[*i].id.as_str()).is_some()).collect();
-        let mut missing: Vec<usize> = open.into_values().collect();
-        missing.sort_unstable();
+        let links = find(ids, &self.link_marks, |link| &self.links[link].id);
+        let missing = (0..ids.len()).filter(|i| links[*i].is_none()).collect();
+        let mut found: Vec<usize> = links.into_iter().flatten().collect();
+        found.sort_unstable();
+        found.dedup();
         (found, missing)
     }
+}
+
+/// The number of the part that has each of these ids.
+fn find<'n, S: AsRef<str>>(ids: &[S], marks: &[Mark], id: impl Fn(usize) -> &'n String) -> Vec<Option<usize>> {
+    let mut wanted: Vec<(u32, usize)> = ids.iter().enumerate().map(|(i, id)| (hash(id.as_ref()), i)).collect();
+    wanted.sort_unstable();
+    let mut found = vec![None; ids.len()];
+    for (part, mark) in marks.iter().enumerate() {
+        let from = wanted.partition_point(|(hash, _)| *hash < mark.hash);
+        for (_, i) in wanted[from..].iter().take_while(|(hash, _)| *hash == mark.hash) {
+            if id(part) == ids[*i].as_ref() {
+                found[*i] = Some(part);
+            }
+        }
+    }
+    found
+}
+
+/// Tells most ids apart at once; those that it does not are compared.
+fn hash(id: &str) -> u32 {
+    let mut hasher = DefaultHasher::new();
+    hasher.write(id.as_bytes());
+    hasher.finish() as u32
 }
 
 /// The ends of each link as numbers; and the ids that links name and no node has, which come after the nodes.
@@ -303,9 +362,11 @@ fn id_fault(id: &str) -> Result<(), String> {
 
 /// Empty, or 1 to `most` characters that can be seen.
 fn text_fault(text: &str, most: usize) -> Result<(), String> {
-    // Most texts are short ASCII: no need to count characters one by one.
-    let trimmed = text.trim().len() == text.len();
-    if !text.is_empty() && (!trimmed || text.chars().any(char::is_control)) {
+    // Most texts are short ASCII without a space: no need to look at characters one by one.
+    if text.len() <= most && text.bytes().all(|byte| byte.is_ascii_graphic()) {
+        return Ok(());
+    }
+    if text.trim().len() != text.len() || text.chars().any(char::is_control) {
         return Err("a text needs characters that can be seen, and no white space before or after it.".into());
     }
     if text.len() > most && text.chars().count() > most {

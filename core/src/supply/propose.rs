@@ -8,7 +8,7 @@ use super::say;
 use super::supplied::{States, Supplied};
 
 /// How many steps over links the search between the two ends may take: about half a second.
-const WORK: u64 = 60_000_000;
+const WORK: u64 = 30_000_000;
 /// The most proposals that are told.
 const MAX_PROPOSALS: usize = 50;
 

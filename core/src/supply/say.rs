@@ -48,18 +48,17 @@ pub(super) fn no_such_lock(network: &Network, id: &str) -> String {
     }
 }
 
-/// Why nobody knows enough of a node that can be reached; `None` if enough is known.
-pub(super) fn node_unknown(network: &Network, at: usize) -> Option<String> {
+/// Why nobody knows enough of a node that can be reached, and of which that is so.
+pub(super) fn node_unknown(network: &Network, at: usize) -> String {
     let part = &network.nodes()[at];
     let name = node(part);
-    if part.kind == NodeKind::Unknown {
-        return Some(if network.is_described(at) {
-            format!("Nobody knows what {name} is: it may be a source.")
-        } else {
+    match (part.kind, network.is_described(at)) {
+        (NodeKind::Unknown, true) => format!("Nobody knows what {name} is: it may be a source."),
+        (NodeKind::Unknown, false) => {
             format!("{name} is named by a link, and nobody described it: it may be a source.")
-        });
+        }
+        _ => format!("At {name} something was not traced: {}.", part.untraced),
     }
-    (!part.untraced.is_empty()).then(|| format!("At {name} something was not traced: {}.", part.untraced))
 }
 
 /// Why nobody knows enough of a link of an unknown kind.

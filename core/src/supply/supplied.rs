@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::model::{NodeKind, Position};
+use super::model::Position;
 use super::network::{Network, SupplyError, Where, quoted};
 
 /// Where links stand now, by their ids; those that are not in it stand as they normally do.
@@ -31,8 +31,8 @@ impl<'a> Supplied<'a> {
         let nodes = self.network.nodes();
         let mut on = vec![false; nodes.len()];
         let mut open: Vec<usize> = Vec::new();
-        for (i, node) in nodes.iter().enumerate() {
-            if node.kind == NodeKind::Source && node.sort.holds_supply() && !off(i) {
+        for i in (0..nodes.len()).filter(|i| self.network.is_source(*i)) {
+            if nodes[i].sort.holds_supply() && !off(i) {
                 on[i] = true;
                 open.push(i);
             }

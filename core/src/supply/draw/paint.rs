@@ -162,15 +162,22 @@ impl Paint<'_> {
         let ((x, y), (w, h)) = (item.at, item.own);
         let bottom = y + h;
         let lines = name_lines(part);
-        let middle = x + w / 2.0;
         let notes = notes(self.scene, node);
+        let (left, right) = self.bar(i);
+        let mut middle = x + w / 2.0;
+        if part.kind == NodeKind::Source {
+            // Above its symbol, as far as there is room.
+            let small = notes.iter().map(|(note, _)| width(note, SMALL));
+            let half = lines.iter().map(|line| width(line, NAME)).chain(small).fold(0.0, f32::max) / 2.0;
+            let (low, high) = (item.block.0 + half, item.block.0 + item.block.1 - half);
+            middle = if low < high { stem(item, left, right).clamp(low, high) } else { middle };
+        }
         for (n, text) in lines.iter().enumerate() {
             let y = y + 19.0 + 17.0 * n as f32;
             self.over.push(Shape::Text { x: middle, y, size: NAME, text: text.clone(), ink: Ink::Ink });
         }
         let under = y + 17.0 + 17.0 * lines.len() as f32;
         self.notes(&notes, middle, under, None);
-        let (left, right) = self.bar(i);
         if part.kind == NodeKind::Source {
             let stem = stem(item, left, right);
             let r = 15.0;

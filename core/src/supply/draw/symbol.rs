@@ -93,13 +93,13 @@ pub fn link(scene: &Scene, link: usize, along: Along, shapes: &mut Vec<Shape>) {
     }
 }
 
-/// A padlock, ten wide and fourteen high; `x`, `y` is the left end of its lower edge.
+/// A padlock, ten wide and high; `x`, `y` is the left end of its lower edge.
 pub fn padlock(x: f32, y: f32, shapes: &mut Vec<Shape>) {
     let ink = Ink::Ink;
-    shapes.push(Shape::Box { x, y: y - 8.0, w: 10.0, h: 8.0, thick: 1.0, filled: true, ink });
-    let side = |dx: f32| Shape::Line { x1: x + dx, y1: y - 8.0, x2: x + dx, y2: y - 12.0, thick: 2.0, ink };
-    shapes.extend([side(2.0), side(8.0)]);
-    shapes.push(Shape::Line { x1: x + 2.0, y1: y - 12.0, x2: x + 8.0, y2: y - 12.0, thick: 2.0, ink });
+    shapes.push(Shape::Box { x, y: y - 6.0, w: 10.0, h: 6.0, thick: 1.0, filled: true, ink });
+    let side = |dx: f32| Shape::Line { x1: x + dx, y1: y - 6.0, x2: x + dx, y2: y - 9.0, thick: 1.5, ink };
+    shapes.extend([side(2.5), side(7.5)]);
+    shapes.push(Shape::Line { x1: x + 2.5, y1: y - 9.0, x2: x + 7.5, y2: y - 9.0, thick: 1.5, ink });
 }
 
 /// The symbol of a source: a circle with its letter.

@@ -339,7 +339,7 @@ pub fn notes(scene: &Scene, node: usize) -> Vec<(String, bool)> {
     if scene.path_nodes.contains(&node) && scene.network.nodes()[node].kind == NodeKind::Source {
         notes.push(("reaches the zone".to_owned(), true));
     }
-    if say::node_unknown(scene.network, node).is_some() {
+    if scene.network.is_unknown(node) {
         notes.push(("not traced".to_owned(), true));
     }
     if scene.more[node] > 0 {

@@ -3,10 +3,9 @@
 use super::Scene;
 use super::tree::notes;
 use crate::supply::model::{LinkKind, NodeKind, SourceSort};
-use crate::supply::say;
 
-/// The most characters; the rest is counted.
-const MOST: usize = 8000;
+/// The most characters; the rest is counted. Enough for all that is drawn unless every text is as long as it may be.
+const MOST: usize = 30_000;
 
 /// Names every part that is drawn, with what is shown of it.
 pub fn words(scene: &Scene) -> String {
@@ -32,7 +31,7 @@ pub fn words(scene: &Scene) -> String {
         }
     }
     if left > 0 {
-        all += &format!(" {} more are drawn and not named here.", say::count(left, "part"));
+        all += &format!(" {left} more parts are drawn and not named here.");
     }
     all
 }

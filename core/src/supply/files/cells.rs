@@ -1,13 +1,13 @@
 //! One row of a file, cell by cell, whichever format it comes from.
 
 use super::super::model::{Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_TELL, Node, NodeKind};
-use super::{LINK_FIELDS, NODE_FIELDS, Remarks, link_kind, node_kind, position, source_sort};
+use super::{Remarks, link_kind, node_kind, position, source_sort};
 use crate::json::quoted;
 
 /// What a cell holds, as its format reads it. An error is a sentence.
 pub trait Cell {
     /// A text.
-    fn text(&self) -> Result<String, String>;
+    fn text(&self) -> Result<&str, String>;
     /// True or false.
     fn flag(&self) -> Result<bool, String>;
     /// A list of texts.
@@ -19,55 +19,61 @@ pub trait Cell {
 /// A fault in a field, or in the row as a whole where that is empty.
 pub type Fault = (&'static str, String);
 
-/// Puts one cell into a node. `field` is one of [`NODE_FIELDS`].
-pub fn into_node(node: &mut Node, field: &str, cell: &impl Cell, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
-    let Some(field) = NODE_FIELDS.into_iter().find(|known| *known == field) else {
-        return Err(unknown(field, &NODE_FIELDS));
-    };
+/// Puts one cell into a node. `field` is one of [`super::NODE_FIELDS`]; `at` says where the node is.
+pub fn into_node(
+    node: &mut Node,
+    field: &'static str,
+    cell: &impl Cell,
+    remarks: &mut Remarks,
+    at: &dyn Fn() -> String,
+) -> Result<(), Fault> {
     let mut put = || -> Result<(), String> {
         match field {
-            "id" => node.id = cell.text()?,
+            "id" => node.id = cell.text()?.to_owned(),
             "kind" => {
                 let word = cell.text()?;
-                node.kind = node_kind(&word).unwrap_or_else(|| {
-                    remarks.add(&format!("{at}.kind"), &word, &NodeKind::ALL.map(NodeKind::name));
+                node.kind = node_kind(word).unwrap_or_else(|| {
+                    remarks.add(&format!("{}.kind", at()), word, &NodeKind::ALL.map(NodeKind::name));
                     NodeKind::Unknown
                 });
             }
-            "sort" => node.sort = source_sort(&cell.text()?)?,
-            "label" => node.label = cell.text()?,
-            "place" => node.place = cell.text()?,
-            "stops" => node.stops = cell.text()?,
+            "sort" => node.sort = source_sort(cell.text()?)?,
+            "label" => node.label = cell.text()?.to_owned(),
+            "place" => node.place = cell.text()?.to_owned(),
+            "stops" => node.stops = cell.text()?.to_owned(),
             "tell" => node.tell = cell.list(MAX_TELL)?,
             "circuit" => node.circuit = Some(cell.flag()?),
-            _ => node.untraced = cell.text()?,
+            _ => node.untraced = cell.text()?.to_owned(),
         }
         Ok(())
     };
     put().map_err(|say| (field, say))
 }
 
-/// Puts one cell into a link. `field` is one of [`LINK_FIELDS`].
-pub fn into_link(link: &mut Link, field: &str, cell: &impl Cell, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
-    let Some(field) = LINK_FIELDS.into_iter().find(|known| *known == field) else {
-        return Err(unknown(field, &LINK_FIELDS));
-    };
+/// Puts one cell into a link. `field` is one of [`super::LINK_FIELDS`]; `at` says where the link is.
+pub fn into_link(
+    link: &mut Link,
+    field: &'static str,
+    cell: &impl Cell,
+    remarks: &mut Remarks,
+    at: &dyn Fn() -> String,
+) -> Result<(), Fault> {
     let mut put = || -> Result<(), String> {
         match field {
-            "id" => link.id = cell.text()?,
-            "from" => link.from = cell.text()?,
-            "to" => link.to = cell.text()?,
+            "id" => link.id = cell.text()?.to_owned(),
+            "from" => link.from = cell.text()?.to_owned(),
+            "to" => link.to = cell.text()?.to_owned(),
             "kind" => {
                 let word = cell.text()?;
-                link.kind = link_kind(&word).unwrap_or_else(|| {
-                    remarks.add(&format!("{at}.kind"), &word, &LinkKind::ALL.map(LinkKind::name));
+                link.kind = link_kind(word).unwrap_or_else(|| {
+                    remarks.add(&format!("{}.kind", at()), word, &LinkKind::ALL.map(LinkKind::name));
                     LinkKind::Unknown
                 });
             }
-            "label" => link.label = cell.text()?,
-            "place" => link.place = cell.text()?,
+            "label" => link.label = cell.text()?.to_owned(),
+            "place" => link.place = cell.text()?.to_owned(),
             "lockable" => link.lockable = cell.flag()?,
-            "normally" => link.normally = position(&cell.text()?)?,
+            "normally" => link.normally = position(cell.text()?)?,
             "poles" => link.poles = Some(conductors(cell)?),
             _ => link.conductors = Some(conductors(cell)?),
         }

@@ -59,8 +59,8 @@ fn lines_for(say: &str, lines: &[u64]) -> String {
 struct Text<'a>(&'a str);
 
 impl Cell for Text<'_> {
-    fn text(&self) -> Result<String, String> {
-        Ok(self.0.to_owned())
+    fn text(&self) -> Result<&str, String> {
+        Ok(self.0)
     }
 
     fn flag(&self) -> Result<bool, String> {
@@ -85,12 +85,12 @@ impl Cell for Text<'_> {
     }
 }
 
-type Put<'p, P> = dyn FnMut(&mut P, &str, &Text, &str) -> Result<(), Fault> + 'p;
+type Put<'p, P> = dyn FnMut(&mut P, &'static str, &Text, &dyn Fn() -> String) -> Result<(), Fault> + 'p;
 
 fn rows<P: Default>(
     text: &str,
     known: &[&'static str],
-    mut put: impl FnMut(&mut P, &str, &Text, &str) -> Result<(), Fault>,
+    mut put: impl FnMut(&mut P, &'static str, &Text, &dyn Fn() -> String) -> Result<(), Fault>,
     needs: impl Fn(&dyn Fn(&str) -> bool) -> Result<(), Fault>,
 ) -> Result<Vec<(u64, P)>, FileError> {
     if text.len() > MAX_BYTES {
@@ -114,10 +114,12 @@ fn rows<P: Default>(
     let fault = |line: u64, (field, say): Fault| {
         FileError::new(if field.is_empty() { format!("line {line}") } else { format!("line {line}, {field}") }, say)
     };
+    let mut fields: Vec<&'static str> = Vec::with_capacity(header.len());
     for (i, name) in header.iter().enumerate() {
-        if !known.contains(&name) {
+        let Some(field) = known.iter().find(|field| **field == name) else {
             return Err(fault(1, unknown(name, known)));
-        }
+        };
+        fields.push(field);
         if header.iter().take(i).any(|other| other == name) {
             return Err(fault(
                 1,
@@ -151,8 +153,8 @@ fn rows<P: Default>(
             ));
         }
         let mut part = P::default();
-        for (name, cell) in header.iter().zip(record.iter()).filter(|(_, cell)| !cell.is_empty()) {
-            put(&mut part, name, &Text(cell), &format!("line {line}")).map_err(|f| fault(line, f))?;
+        for (field, cell) in fields.iter().zip(record.iter()).filter(|(_, cell)| !cell.is_empty()) {
+            put(&mut part, field, &Text(cell), &|| format!("line {line}")).map_err(|f| fault(line, f))?;
         }
         let filled =
             |field: &str| header.iter().zip(record.iter()).any(|(name, cell)| name == field && !cell.is_empty());

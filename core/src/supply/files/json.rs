@@ -6,12 +6,13 @@ use std::fmt;
 use std::marker::PhantomData;
 
 use serde::Serialize;
-use serde::de::{DeserializeSeed, Deserializer, Error, IgnoredAny, MapAccess, SeqAccess, Visitor};
+use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 
-use super::cells::{Cell, Fault, into_link, into_node, link_needs, node_needs, unknown};
-use super::{FileError, Read, Remarks};
+use super::cells::{Fault, into_link, into_node, link_needs, node_needs, unknown};
+use super::value::{AnyValue, Value};
+use super::{FileError, LINK_FIELDS, NODE_FIELDS, Read, Remarks};
 use crate::json::{TWICE, fault, quoted};
-use crate::supply::model::{Link, MAX_CONDUCTORS, Node};
+use crate::supply::model::{Link, Node};
 use crate::supply::network::{MAX_PARTS, Network};
 
 /// The network as JSON, one part a line.
@@ -48,126 +49,6 @@ struct State {
     remarks: Remarks,
     /// The place and the sentence of the first fault.
     fault: Option<(String, String)>,
-}
-
-/// One value of a part.
-enum Value<'a> {
-    Null,
-    Flag(bool),
-    Number(f64),
-    Text(Cow<'a, str>),
-    List(Vec<Value<'a>>),
-    Object,
-}
-
-impl Value<'_> {
-    fn wants(&self, what: &str) -> String {
-        let kind = match self {
-            Value::Null => "null",
-            Value::Flag(_) => "true or false",
-            Value::Number(_) => "a number",
-            Value::Text(_) => "a text",
-            Value::List(_) => "a list",
-            Value::Object => "an object in braces",
-        };
-        format!("{what} belongs here, not {kind}.")
-    }
-}
-
-impl Cell for Value<'_> {
-    fn text(&self) -> Result<String, String> {
-        match self {
-            Value::Text(text) if text.is_empty() => {
-                Err("a text needs at least one character; leave it out if it is not known.".into())
-            }
-            Value::Text(text) => Ok(text.as_ref().to_owned()),
-            _ => Err(self.wants("A text in quotation marks")),
-        }
-    }
-
-    fn flag(&self) -> Result<bool, String> {
-        match self {
-            Value::Flag(flag) => Ok(*flag),
-            _ => Err(self.wants("true or false")),
-        }
-    }
-
-    fn list(&self, most: usize) -> Result<Vec<String>, String> {
-        let Value::List(list) = self else { return Err(self.wants("A list in square brackets")) };
-        if list.len() > most {
-            return Err(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()));
-        }
-        list.iter().map(Cell::text).collect()
-    }
-
-    fn count(&self) -> Option<f64> {
-        match self {
-            Value::Number(number) => Some(*number),
-            _ => None,
-        }
-    }
-}
-
-struct AnyValue<'a>(PhantomData<&'a ()>);
-
-impl<'de> DeserializeSeed<'de> for AnyValue<'de> {
-    type Value = Value<'de>;
-
-    fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<Value<'de>, D::Error> {
-        from.deserialize_any(self)
-    }
-}
-
-impl<'de> Visitor<'de> for AnyValue<'de> {
-    type Value = Value<'de>;
-
-    fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("a value")
-    }
-
-    fn visit_unit<E>(self) -> Result<Value<'de>, E> {
-        Ok(Value::Null)
-    }
-
-    fn visit_bool<E>(self, flag: bool) -> Result<Value<'de>, E> {
-        Ok(Value::Flag(flag))
-    }
-
-    fn visit_i64<E>(self, number: i64) -> Result<Value<'de>, E> {
-        Ok(Value::Number(number as f64))
-    }
-
-    fn visit_u64<E>(self, number: u64) -> Result<Value<'de>, E> {
-        Ok(Value::Number(number as f64))
-    }
-
-    fn visit_f64<E>(self, number: f64) -> Result<Value<'de>, E> {
-        Ok(Value::Number(number))
-    }
-
-    fn visit_str<E>(self, text: &str) -> Result<Value<'de>, E> {
-        Ok(Value::Text(Cow::Owned(text.to_owned())))
-    }
-
-    fn visit_borrowed_str<E>(self, text: &'de str) -> Result<Value<'de>, E> {
-        Ok(Value::Text(Cow::Borrowed(text)))
-    }
-
-    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value<'de>, A::Error> {
-        let mut list = Vec::new();
-        while let Some(item) = items.next_element_seed(AnyValue(PhantomData))? {
-            // Lists inside lists are in no format: what is in them does not matter.
-            if list.len() <= MAX_CONDUCTORS {
-                list.push(item);
-            }
-        }
-        Ok(Value::List(list))
-    }
-
-    fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Value<'de>, A::Error> {
-        while entries.next_entry::<IgnoredAny, IgnoredAny>()?.is_some() {}
-        Ok(Value::Object)
-    }
 }
 
 /// The whole file.
@@ -223,12 +104,28 @@ impl<'de> Visitor<'de> for File<'_> {
 
 /// What `nodes` and `links` hold.
 trait Part: Default {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault>;
+    /// Fewer than 32.
+    const FIELDS: &'static [&'static str];
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault>;
     fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault>;
 }
 
 impl Part for Node {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
+    const FIELDS: &'static [&'static str] = &NODE_FIELDS;
+
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault> {
         into_node(self, field, value, remarks, at)
     }
 
@@ -238,7 +135,15 @@ impl Part for Node {
 }
 
 impl Part for Link {
-    fn put(&mut self, field: &str, value: &Value, remarks: &mut Remarks, at: &str) -> Result<(), Fault> {
+    const FIELDS: &'static [&'static str] = &LINK_FIELDS;
+
+    fn put(
+        &mut self,
+        field: &'static str,
+        value: &Value,
+        remarks: &mut Remarks,
+        at: &dyn Fn() -> String,
+    ) -> Result<(), Fault> {
         into_link(self, field, value, remarks, at)
     }
 
@@ -329,26 +234,28 @@ impl<'de, P: Part> Visitor<'de> for One<'_, '_, P> {
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<P, A::Error> {
         let mut part = P::default();
-        let mut seen: Vec<Cow<str>> = Vec::with_capacity(8);
+        // A bit for each field that was there.
+        let mut seen = 0u32;
         let place = || format!("{}[{}]", self.list.name, self.index);
         let fail = |(field, say): Fault| -> A::Error {
             let place = if field.is_empty() { place() } else { format!("{}.{field}", place()) };
             self.list.fail(place, say)
         };
-        while let Some(key) = entries.next_key::<Key>()? {
-            let Key(key) = key;
-            if seen.contains(&key) {
+        while let Some(Key(key)) = entries.next_key::<Key>()? {
+            let Some(at) = P::FIELDS.iter().position(|field| *field == key) else {
+                return Err(fail(unknown(&key, P::FIELDS)));
+            };
+            if seen >> at & 1 == 1 {
                 return Err(A::Error::custom(format!("{TWICE}{}", quoted(&key))));
             }
+            seen |= 1 << at;
             let value = entries.next_value_seed(AnyValue(PhantomData))?;
-            // The place costs time to write, and only kinds that are not known need it.
-            let at = if key == "kind" { place() } else { String::new() };
             // A fault is noted in the same state, so its borrow has to be over.
-            let put = part.put(&key, &value, &mut self.list.state.borrow_mut().remarks, &at);
+            let put = part.put(P::FIELDS[at], &value, &mut self.list.state.borrow_mut().remarks, &place);
             put.map_err(fail)?;
-            seen.push(key);
         }
-        P::needs(|field| seen.iter().any(|key| key == field)).map_err(fail)?;
+        let there = |field: &str| P::FIELDS.iter().position(|f| *f == field).is_some_and(|at| seen >> at & 1 == 1);
+        P::needs(there).map_err(fail)?;
         Ok(part)
     }
 }

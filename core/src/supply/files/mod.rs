@@ -6,6 +6,7 @@ mod cells;
 mod csv;
 mod json;
 mod pandapower;
+mod value;
 
 use super::model::{Link, LinkKind, Node, NodeKind, SourceSort};
 use super::network::{Network, SupplyError, Where};

@@ -1,5 +1,6 @@
 //! The supply network: checked against searches that are written another way, and against the issue's own words.
 
+mod besides;
 mod brute;
 mod check;
 mod draw;

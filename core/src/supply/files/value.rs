@@ -1,0 +1,131 @@
+//! One value of our JSON, without a copy of its texts where none is needed.
+
+use std::borrow::Cow;
+use std::fmt;
+use std::marker::PhantomData;
+
+use serde::de::{DeserializeSeed, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
+
+use super::cells::Cell;
+use crate::supply::model::MAX_CONDUCTORS;
+
+/// One value of a part.
+pub enum Value<'a> {
+    Null,
+    Flag(bool),
+    Number(f64),
+    Text(Cow<'a, str>),
+    List(Vec<Value<'a>>),
+    Object,
+}
+
+impl Value<'_> {
+    fn wants(&self, what: &str) -> String {
+        let kind = match self {
+            Value::Null => "null",
+            Value::Flag(_) => "true or false",
+            Value::Number(_) => "a number",
+            Value::Text(_) => "a text",
+            Value::List(_) => "a list",
+            Value::Object => "an object in braces",
+        };
+        format!("{what} belongs here, not {kind}.")
+    }
+}
+
+impl Cell for Value<'_> {
+    fn text(&self) -> Result<&str, String> {
+        match self {
+            Value::Text(text) if text.is_empty() => {
+                Err("a text needs at least one character; leave it out if it is not known.".into())
+            }
+            Value::Text(text) => Ok(text),
+            _ => Err(self.wants("A text in quotation marks")),
+        }
+    }
+
+    fn flag(&self) -> Result<bool, String> {
+        match self {
+            Value::Flag(flag) => Ok(*flag),
+            _ => Err(self.wants("true or false")),
+        }
+    }
+
+    fn list(&self, most: usize) -> Result<Vec<String>, String> {
+        let Value::List(list) = self else { return Err(self.wants("A list in square brackets")) };
+        if list.len() > most {
+            return Err(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()));
+        }
+        list.iter().map(|item| item.text().map(str::to_owned)).collect()
+    }
+
+    fn count(&self) -> Option<f64> {
+        match self {
+            Value::Number(number) => Some(*number),
+            _ => None,
+        }
+    }
+}
+
+/// Reads any value.
+pub struct AnyValue<'a>(pub PhantomData<&'a ()>);
+
+impl<'de> DeserializeSeed<'de> for AnyValue<'de> {
+    type Value = Value<'de>;
+
+    fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<Value<'de>, D::Error> {
+        from.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for AnyValue<'de> {
+    type Value = Value<'de>;
+
+    fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        f.write_str("a value")
+    }
+
+    fn visit_unit<E>(self) -> Result<Value<'de>, E> {
+        Ok(Value::Null)
+    }
+
+    fn visit_bool<E>(self, flag: bool) -> Result<Value<'de>, E> {
+        Ok(Value::Flag(flag))
+    }
+
+    fn visit_i64<E>(self, number: i64) -> Result<Value<'de>, E> {
+        Ok(Value::Number(number as f64))
+    }
+
+    fn visit_u64<E>(self, number: u64) -> Result<Value<'de>, E> {
+        Ok(Value::Number(number as f64))
+    }
+
+    fn visit_f64<E>(self, number: f64) -> Result<Value<'de>, E> {
+        Ok(Value::Number(number))
+    }
+
+    fn visit_str<E>(self, text: &str) -> Result<Value<'de>, E> {
+        Ok(Value::Text(Cow::Owned(text.to_owned())))
+    }
+
+    fn visit_borrowed_str<E>(self, text: &'de str) -> Result<Value<'de>, E> {
+        Ok(Value::Text(Cow::Borrowed(text)))
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Value<'de>, A::Error> {
+        let mut list = Vec::new();
+        while let Some(item) = items.next_element_seed(AnyValue(PhantomData))? {
+            // Lists inside lists are in no format: what is in them does not matter.
+            if list.len() <= MAX_CONDUCTORS {
+                list.push(item);
+            }
+        }
+        Ok(Value::List(list))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Value<'de>, A::Error> {
+        while entries.next_entry::<IgnoredAny, IgnoredAny>()?.is_some() {}
+        Ok(Value::Object)
+    }
+}
