@@ -40,6 +40,9 @@ SHOTS: dict[str, list[str]] = {
     "time-line": ["Change the contactor of extractor fan 2", "Time line"],
     "handed-back": ["Replace the outgoing breaker of washer 4"],
     "pass-over": ["Add a way for the new dryer", "Next: Shed the circuits", "Pass this over, with a reason"],
+    "office": ["Office"],
+    "near": ["Locks on now", "Pass locks to a phone beside you"],
+    "near-code": ["Locks on now", "Pass locks to a phone beside you", "Show what this phone has"],
     "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
 }
 
@@ -104,6 +107,31 @@ def tags(browser, folder: Path) -> None:
         desk.kill()
 
 
+def network(browser, folder: Path) -> None:
+    """A site's supply network: drawn, held against a job before and after its points are locked."""
+    desk = Desk(folder, "desk").start()
+    phone = Phone(browser, "network", scale=1)
+
+    def picture(_line: str) -> None:
+        name = phone.title()
+        if name.startswith(("Supply", "A source", "A switch")):
+            # The latest of each: the network when all of it is drawn.
+            shot(phone.page, "network-" + re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-"))
+
+    try:
+        phone.open(desk.url)
+        play(phone, "people", "forgotten", "network", photo=PHOTO, between=picture)
+        play(phone, "add-instruments", "circuits", "isolate", photo=PHOTO)
+        phone.tap("The job")
+        phone.tap("Supply network")
+        shot(phone.page, "network-cut")
+        phone.page.get_by_role("button", name="Larger").tap()
+        shot(phone.page, "network-larger")
+    finally:
+        phone.close()
+        desk.kill()
+
+
 def sheets(folder: Path) -> None:
     """The upper left corner of a sheet of tags and of one of signs, as they are printed."""
     for name, words in {"sheet-of-tags": ["--sheet", "a4-3x8"], "sheet-of-signs": ["--signs"]}.items():
@@ -139,6 +167,7 @@ def main(names: list[str]) -> None:
             if not names:
                 walk(browser, Path(folder) / "walk")
                 tags(browser, Path(folder) / "tags")
+                network(browser, Path(folder) / "network")
                 sheets(Path(folder))
         finally:
             browser.close()

@@ -28,7 +28,7 @@ def test_a_lock_on_the_phone_is_on_the_offices_board(browser: Browser, tmp_path:
         page.get_by_label("New password").fill("four words in a row")
         page.get_by_label("The new one again").fill("four words in a row")
         page.get_by_role("button", name="Keep the new password").click()
-        expect(page.get_by_text("ML 3").first).to_be_visible()
+        expect(page.get_by_text("ML 3").first).to_be_visible(timeout=30_000)
 
         phone.open(desk.url)
         for button in ("Change the contactor of extractor fan 2", "Locks and keys"):
@@ -40,7 +40,7 @@ def test_a_lock_on_the_phone_is_on_the_offices_board(browser: Browser, tmp_path:
         phone.choose("Where its key is", "With the owner")
         phone.tap("Keep this lock")
         # The board renews itself.
-        expect(page.get_by_text("ML 99").first).to_be_visible()
+        expect(page.get_by_text("ML 99").first).to_be_visible(timeout=30_000)
         assert not page.evaluate(CHECKS)
 
         phone.tap("The job")

@@ -225,7 +225,7 @@ NO_NETWORK = [
     ("{", "line 1, column 1: this is not JSON"),
     ('{"nodes":[}', "line 1, column 11: this is not JSON"),
     ('{"nodes":[],"links":[]} []', "line 1, column 25: this is not JSON"),
-    ('{"nodes":[],\n"nodes":[],"links":[]}', 'line 2, column 8: the field "nodes" is there twice'),
+    ('{"nodes":[],\n"nodes":[],"links":[]}', 'line 2, column 7: the field "nodes" is there twice'),
     ('{"nodes":[{"id":"B3","id":"B4","kind":"board"}],"links":[]}', 'line 1, column 25: the field "id" is there twice'),
     (b'{"nodes":"\xff\xfe"}', "byte 11 is not UTF-8"),
     ("[]", 'An object in braces belongs here, with "nodes" and "links".'),

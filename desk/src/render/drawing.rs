@@ -19,8 +19,8 @@ pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
             }
             @if drawn.width > WIDE {
                 div .zoom {
-                    button type="button" data-zoom="-1" { "Smaller" }
-                    button type="button" data-zoom="1" { "Larger" }
+                    button .button.quiet type="button" data-zoom="-1" { "Smaller" }
+                    button .button.quiet type="button" data-zoom="1" { "Larger" }
                 }
             }
         }

@@ -343,7 +343,9 @@ impl<'de, P: Part> Visitor<'de> for One<'_, '_, P> {
             let value = entries.next_value_seed(AnyValue(PhantomData))?;
             // The place costs time to write, and only kinds that are not known need it.
             let at = if key == "kind" { place() } else { String::new() };
-            part.put(&key, &value, &mut self.list.state.borrow_mut().remarks, &at).map_err(fail)?;
+            // A fault is noted in the same state, so its borrow has to be over.
+            let put = part.put(&key, &value, &mut self.list.state.borrow_mut().remarks, &at);
+            put.map_err(fail)?;
             seen.push(key);
         }
         P::needs(|field| seen.iter().any(|key| key == field)).map_err(fail)?;
