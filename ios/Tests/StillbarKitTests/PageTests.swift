@@ -85,7 +85,8 @@ import Testing
         let (form, drafts) = form(screen(first))
         guard case .field(let field) = Page(screen(first)).parts[1].kind else { throw Failed("no field") }
         form.type("Ida", in: field)
-        form.add(screen(first, .choice(id: "c", choice: Choice(field: "c", label: "Which", options: [PageTests.none], chosen: ["none"], many: false))))
+        let choice = Choice(field: "c", label: "Which", options: [PageTests.none], chosen: ["none"], many: false)
+        form.add(screen(first, .choice(id: "c", choice: choice)))
         #expect(form.filled == [Filled(field: "a", value: "Ida"), Filled(field: "c", value: "none")] && drafts.sent == ["a=Ida"])
     }
 
