@@ -128,7 +128,7 @@ struct FieldView: View {
     let form: StillbarKit.Form
 
     var body: some View {
-        TextField("", text: Binding { form.text(field.field) } set: { form.type($0, in: field) }, axis: field.keyboard == .long ? .vertical : .horizontal)
+        TextField("", text: typed, axis: field.keyboard == .long ? .vertical : .horizontal)
             .keyboardType(keyboard)
             .padding(12)
             .frame(minHeight: target)
@@ -136,6 +136,8 @@ struct FieldView: View {
             .accessibilityLabel(field.label)
             .accessibilityHint(field.hint)
     }
+
+    private var typed: Binding<String> { Binding { form.text(field.field) } set: { form.type($0, in: field) } }
 
     private var keyboard: UIKeyboardType {
         switch field.keyboard {

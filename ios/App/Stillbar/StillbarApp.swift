@@ -20,7 +20,10 @@ import SwiftUI
             default: break
             }
         }
-        .backgroundTask(.appRefresh(StillbarApp.tending)) { await tend() }
+        .backgroundTask(.appRefresh(StillbarApp.tending)) {
+            await ask()
+            await shell.tend()
+        }
     }
 
     private func leave() {
@@ -33,11 +36,7 @@ import SwiftUI
         }
     }
 
-    private func tend() async {
-        if await shell.tend() { ask() }
-    }
-
-    /// When it is a good time is for the system to say. If it takes no request now, the next time in the background makes another.
+    /// For the next time; when that is, is for the system to say. If it takes no request now, the next time in the background makes one.
     private func ask() {
         try? BGTaskScheduler.shared.submit(BGAppRefreshTaskRequest(identifier: StillbarApp.tending))
     }

@@ -22,24 +22,32 @@ import StillbarCore
     private static let mark = "typed:"
     /// Most points of a signature.
     private static let points = 4000
+    /// Most letters of a name.
+    private static let name = 120
 
     init(_ screen: Screen, draft: @escaping (_ field: String, _ value: String) -> Void) {
         self.draft = draft
+        add(screen)
+    }
+
+    /// Takes in the fields of a screen that are new here; what was given in the others stays.
+    func add(_ screen: Screen) {
+        let known = Set(values.map(\.field))
         for block in screen.blocks {
             switch block {
-            case .entry(_, let entry):
+            case .entry(_, let entry) where !known.contains(entry.field):
                 begin(entry.field, entry.value)
                 typed[entry.field] = entry.value
-            case .choice(_, let choice):
+            case .choice(_, let choice) where !known.contains(choice.field):
                 begin(choice.field, choice.chosen.joined(separator: "\n"))
                 picked[choice.field] = choice.chosen
             case .pad(_, let pad):
-                for row in pad.rows {
+                for row in pad.rows where !known.contains(row.field) {
                     begin(row.field, row.chosen)
                     let answer = pad.options.contains { $0.value == row.chosen }
                     if answer { picked[row.field] = [row.chosen] } else { typed[row.field] = row.chosen }
                 }
-            case .mark(_, let field, _, let value):
+            case .mark(_, let field, _, let value) where !known.contains(field):
                 begin(field, value)
                 if value.hasPrefix(Form.mark) { typed[field] = String(value.dropFirst(Form.mark.count)) } else { drawn[field] = value }
             default: break
@@ -74,9 +82,8 @@ import StillbarCore
             return
         }
         let before = picked[tiles.field] ?? []
-        let on = tiles.many ? before.contains(tile.value) == false : true
-        let kept = tiles.many ? before.filter { $0 != tile.value } : []
-        let after = Set(on ? kept + [tile.value] : kept)
+        let others = before.filter { $0 != tile.value }
+        let after = !tiles.many ? [tile.value] : others.count == before.count ? others + [tile.value] : others
         // In the order of the answers, however they were tapped.
         picked[tiles.field] = tiles.options.map(\.value).filter(after.contains)
         keep(tiles.field)
@@ -102,7 +109,7 @@ import StillbarCore
     }
 
     public func sign(_ name: String, in field: String) {
-        typed[field] = name
+        typed[field] = String(name.prefix(Form.name))
         keepMark(field)
     }
 

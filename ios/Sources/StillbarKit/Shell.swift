@@ -23,8 +23,8 @@ import StillbarCore
     /// Whether the app is in the background.
     @ObservationIgnored private(set) var away = true
     @ObservationIgnored private var acting = false
-    /// How often something had changed by itself when it was asked last.
-    @ObservationIgnored private var stirred: UInt64?
+    /// How often something had changed by itself before what is shown.
+    @ObservationIgnored private var stirred: UInt64 = 0
 
     /// The copies that are shown are so wide or high.
     nonisolated private static let small = ".320.jpg"
@@ -81,18 +81,17 @@ import StillbarCore
         let (known, before) = (stirred, form.changes)
         let answer = try? await core.call { field in
             let now = field.stirred()
-            return (now, now == known || known == nil ? nil : field.screen())
+            return now == known ? nil : (field.screen(), now)
         }
-        guard let (now, next) = answer else { return }
         // Never over what is being typed or done meanwhile: then the next time.
-        guard !away, !acting, panel == nil, self.form === form, form.changes == before else { return }
+        guard let (next, now) = answer ?? nil, !away, !acting, panel == nil, self.form === form, form.changes == before else { return }
         stirred = now
-        if let next { show(next) }
+        show(next)
     }
 
     /// The system woke the app, or it is a quiet moment: lets the core do what can wait, until nothing is left or the task is cancelled.
     /// True if there is more to do.
-    public func tend() async -> Bool {
+    @discardableResult public func tend() async -> Bool {
         // What cannot be opened now is tried another time.
         guard (try? await core.resume()) != nil else { return true }
         goodTime()
@@ -119,8 +118,9 @@ import StillbarCore
     /// Calls the core, shows its screen, and runs the errands that came back.
     func call(_ deed: @escaping @Sendable (Field) -> [Errand]) async {
         do {
-            let (wanted, next) = try await core.call { field in (deed(field), field.screen()) }
+            let (wanted, now, next) = try await core.call { field in (deed(field), field.stirred(), field.screen()) }
             acting = false
+            stirred = now
             show(next)
             await run(wanted)
         } catch {
@@ -135,7 +135,7 @@ import StillbarCore
         trouble = nil
         screen = next
         page = Page(next)
-        if same, form != nil { return }
+        if same, let form { return form.add(next) }
         form = Form(next) { [core] field, value in core.tell { $0.edit(field: field, value: value) } }
     }
 }

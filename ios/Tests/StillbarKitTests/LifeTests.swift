@@ -155,6 +155,11 @@ import Testing
         /// What the person does while the core is asked.
         nonisolated(unsafe) static var meanwhile: @Sendable @MainActor () -> Void = {}
 
+        /// Whether the link was free at each good time that the core was told of.
+        nonisolated(unsafe) static var links: [Bool] = []
+
+        override func goodTime(freeLink: Bool) { Stirring.links.append(freeLink) }
+
         override func stirred() -> UInt64 {
             DispatchQueue.main.sync { MainActor.assumeIsolated { Stirring.meanwhile() } }
             return Stirring.count
@@ -166,9 +171,12 @@ import Testing
         let journal = rig.journal
         await rig.shell.leave()
         let device = rig.device
-        let shell = Shell(core: Core { Stirring(unsafeFromHandle: try Field.open(folder: journal.path, platform: device).uniffiCloneHandle()) }, phone: rig.phone)
+        let core = Core { Stirring(unsafeFromHandle: try Field.open(folder: journal.path, platform: device).uniffiCloneHandle()) }
+        let shell = Shell(core: core, phone: rig.phone)
+        rig.phone.hasFreeLink = true
         await shell.come()
         await shell.watch()
+        #expect(Stirring.links == [true])
         // Something happens that no tap here has done.
         let elsewhere = { @Sendable (field: Field) -> Void in _ = field.act(turn: nil, action: "go /", input: []) }
         await shell.watch()
@@ -191,7 +199,8 @@ import Testing
     @Test func aQuietMomentBeforeTheFirstLook() async throws {
         let rig = try await planned()
         await rig.shell.leave()
-        let woken = Shell(core: Core { [journal = rig.journal, device = rig.device] in try Field.open(folder: journal.path, platform: device) }, phone: TestPhone())
+        let core = Core { [journal = rig.journal, device = rig.device] in try Field.open(folder: journal.path, platform: device) }
+        let woken = Shell(core: core, phone: TestPhone())
         #expect(await woken.tend() == false)
         await woken.come()
         #expect(woken.screen.map(asText) == rig.text)

@@ -79,6 +79,17 @@ import Testing
         #expect(value == "typed:Ida Holm")
     }
 
+    /// The same screen, with a field more than before.
+    @Test func whatWasGivenStaysWhenAFieldComes() throws {
+        let first = Block.entry(id: "a", entry: Entry(field: "a", label: "Name", hint: "", value: "", kind: .text, limit: 9))
+        let (form, drafts) = form(screen(first))
+        guard case .field(let field) = Page(screen(first)).parts[1].kind else { throw Failed("no field") }
+        form.type("Ida", in: field)
+        let choice = Choice(field: "c", label: "Which", options: [PageTests.none], chosen: ["none"], many: false)
+        form.add(screen(first, .choice(id: "c", choice: choice)))
+        #expect(form.filled == [Filled(field: "a", value: "Ida"), Filled(field: "c", value: "none")] && drafts.sent == ["a=Ida"])
+    }
+
     /// The limits of the core are in Unicode scalars.
     @Test func aFieldTakesNoMoreThanItsLimit() throws {
         let entry = Entry(field: "e", label: "Name", hint: "", value: "", kind: .text, limit: 4)

@@ -24,7 +24,8 @@ struct ProjectTests {
     /// Readable in the background from the first unlock after a start, and not before.
     @Test func howFilesAreProtected() throws {
         let rights = try list("Stillbar.entitlements")
-        #expect(rights as? [String: String] == ["com.apple.developer.default-data-protection": "NSFileProtectionCompleteUntilFirstUserAuthentication"])
+        let name = "com.apple.developer.default-data-protection"
+        #expect(rights as? [String: String] == [name: "NSFileProtectionCompleteUntilFirstUserAuthentication"])
         #expect(try list("Stillbar/PrivacyInfo.xcprivacy")["NSPrivacyTracking"] as? Bool == false)
     }
 
