@@ -25,3 +25,4 @@ pub mod world;
 
 pub use app::{Field, OpenError, Platform, PlatformError};
 pub use screens::parts::{self, Errand, Filled, Outcome, Screen};
+pub use screens::svg;

@@ -16,7 +16,6 @@ pub mod render;
 pub mod server;
 pub mod start;
 pub mod supply;
-pub mod svg;
 pub mod tag_read;
 pub mod tags;
 pub mod told;

@@ -8,7 +8,7 @@ use serde::Serialize;
 use stillbar_core::supply::files::{self, FileError, MAX_BYTES, Read};
 use stillbar_core::supply::{self, Check, Network, OTHER_SOURCES, Position, Proposals, Shown, States};
 
-use crate::{file, svg};
+use crate::file;
 
 /// What can be asked of a network.
 #[derive(Subcommand)]
@@ -374,7 +374,7 @@ fn draw(args: &DrawArgs) -> Result<String, String> {
     let states: Vec<(String, Position)> = states.into_iter().collect();
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
     let (drawing, label) = supply::draw(&read.network, &shown);
-    write(&args.output, &svg::file(&drawing, &label))?;
+    write(&args.output, &stillbar_core::svg::file(&drawing, &label))?;
     let mut out = format!("{} is written. {label}\n", args.output.display());
     remarks(&mut out, &read.remarks);
     Ok(out)

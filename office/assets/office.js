@@ -1,4 +1,4 @@
-// Renews the board by itself. Without it the page is whole, and as old as it says.
+// Renews the board by itself, and reads chosen files into their fields. Without it the pages are whole, and as old as they say.
 "use strict";
 
 const EVERY_MS = 15000;
@@ -32,3 +32,11 @@ async function renew() {
 }
 
 if (board) setTimeout(renew, EVERY_MS);
+
+// A file goes into its field, where it can be looked at before it is sent.
+for (const chosen of document.querySelectorAll("input[data-into]")) {
+  chosen.hidden = false;
+  chosen.addEventListener("change", async () => {
+    if (chosen.files[0]) document.getElementById(chosen.dataset.into).value = await chosen.files[0].text();
+  });
+}

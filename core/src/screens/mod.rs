@@ -18,6 +18,7 @@ mod plan;
 mod prove;
 mod restore;
 mod supply;
+pub mod svg;
 mod tags;
 mod text;
 mod time_line;

@@ -99,6 +99,15 @@ impl Drawn {
         })
     }
 
+    /// What has to be noted so that every part of `network` stands here as it does there. A part that is here and not there stays:
+    /// that a file leaves something out does not say that it is gone.
+    pub fn lacks(&self, network: &Network) -> Vec<Fact> {
+        let nodes = network.nodes().iter().filter(|node| !self.nodes.iter().any(|n| n.part == **node));
+        let links = network.links().iter().filter(|link| !self.links.iter().any(|l| l.part == **link));
+        let nodes = nodes.map(|node| Fact::NodeNoted { node: node.clone() });
+        nodes.chain(links.map(|link| Fact::LinkNoted { link: link.clone() })).collect()
+    }
+
     fn try_join(&self) -> Result<Network, SupplyError> {
         let nodes = self.nodes.iter().map(|n| n.part.clone()).collect();
         Network::new(nodes, self.links.iter().map(|l| l.part.clone()).collect())

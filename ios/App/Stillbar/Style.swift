@@ -2,7 +2,7 @@ import StillbarKit
 import SwiftUI
 
 /// For gloves: nothing that can be tapped is lower.
-let target = 56.0
+let target: CGFloat = 56
 
 extension Color {
     /// On light or dark paper, as the phone is set.

@@ -63,7 +63,8 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
             }
         }
         // Locks of other jobs at shared points are left out: without them less is shown as cut, never more.
-        let cut = drawn(tx, site)?.map(|(network, states)| Cut::of(&job, network, &states, &[]));
+        let mut drawn = drawn(tx, site)?;
+        let cut = (!drawn.is_empty()).then(|| Cut::of(&job, drawn.network(), drawn.states(), &[]));
         let nothing = Nothing::default();
         let look = Look { cut: cut.as_ref(), ..Look::from_office(&world, &nothing, now, &entries) };
         let standing = standing(&job, &look);

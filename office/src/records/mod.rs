@@ -7,6 +7,7 @@
 mod board;
 mod erase;
 mod job;
+mod network;
 mod plan;
 mod site;
 
@@ -14,17 +15,17 @@ pub(crate) use board::named;
 pub use board::{Board, Held, LockOn, board};
 pub use erase::{Named, erase, names};
 pub use job::{Told, job, sentences};
+pub use network::{Supply, supply, take_network};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};
 pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
 
 use std::collections::BTreeSet;
-use std::sync::Arc;
 
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::Off;
 use stillbar_core::store::proof_word;
-use stillbar_core::supply::{Drawn, Network, States};
+use stillbar_core::supply::Drawn;
 use stillbar_core::world::World;
 
 use crate::fault::Fault;
@@ -96,11 +97,11 @@ pub(crate) fn world(tx: &mut dyn Tx, site: EntryId) -> Result<World, Fault> {
     Ok(world)
 }
 
-/// A site's supply network, and where its links were last seen; `None` if nothing is drawn.
-pub(crate) fn drawn(tx: &mut dyn Tx, site: EntryId) -> Result<Option<(Arc<Network>, States)>, Fault> {
+/// A site's supply network, and where its links were last seen.
+pub(crate) fn drawn(tx: &mut dyn Tx, site: EntryId) -> Result<Drawn, Fault> {
     let mut drawn = Drawn::default();
     shared(tx, site)?.iter().filter(|e| e.body.site == Some(site)).for_each(|e| drawn.extend(e));
-    Ok((!drawn.is_empty()).then(|| (drawn.network(), drawn.states().clone())))
+    Ok(drawn)
 }
 
 fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), Fault> {

@@ -52,7 +52,7 @@ pub struct NewPoint {
 }
 
 /// The office's chain while it grows.
-struct Chain {
+pub(super) struct Chain {
     seq: u64,
     prev: EntryId,
     clock: Clock,
@@ -69,7 +69,17 @@ fn chain(office: &Office, tx: &mut dyn Tx) -> Result<Chain, Fault> {
     Ok(Chain { seq, prev, clock: Clock::resume(last.unwrap_or_default()) })
 }
 
-fn write(
+/// The chain, after all that the site's feed holds: nothing written here seems older than what it is written upon.
+pub(super) fn chain_on(office: &Office, tx: &mut dyn Tx, site: EntryId) -> Result<Chain, Fault> {
+    let mut chain = chain(office, tx)?;
+    let rows = tx.rows("SELECT ms, count FROM site WHERE id = $1 FOR UPDATE", with![site])?;
+    let row = rows.first().ok_or_else(|| Fault::nothing("There is no such site here."))?;
+    chain.clock.receive(Hlc(row.int(0)?, u32::try_from(row.int(1)?).unwrap_or(u32::MAX)), office.now());
+    Ok(chain)
+}
+
+/// The next entry of the office's own.
+pub(super) fn write(
     office: &Office,
     chain: &mut Chain,
     site: Option<EntryId>,
@@ -99,7 +109,7 @@ fn write(
 }
 
 /// Puts what the office wrote into its chain and the feeds.
-fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[Entry]) -> Result<(), Fault> {
+pub(super) fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[Entry]) -> Result<(), Fault> {
     let now = office.now();
     let all: Vec<&Entry> = entries.iter().collect();
     let begun = entries.iter().filter(|e| matches!(e.body.fact, Fact::SiteNoted { .. })).map(|e| e.id);
@@ -123,7 +133,7 @@ fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[Entry]) -> R
 }
 
 /// The person of the journal who is this person of the office; noted now if they are not there yet.
-fn noted(
+pub(super) fn noted(
     office: &Office,
     tx: &mut dyn Tx,
     chain: &mut Chain,
@@ -180,11 +190,7 @@ pub fn plan_job(office: &Office, person: &Person, site: EntryId, new: &NewJob, o
         }
     }
     office.change(|tx| {
-        let mut chain = chain(office, tx)?;
-        // After all that the feed holds, so that nothing planned here seems older than what it is planned upon.
-        let rows = tx.rows("SELECT ms, count FROM site WHERE id = $1 FOR UPDATE", with![site])?;
-        let row = rows.first().ok_or_else(|| Fault::nothing("There is no such site here."))?;
-        chain.clock.receive(Hlc(row.int(0)?, u32::try_from(row.int(1)?).unwrap_or(u32::MAX)), office.now());
+        let mut chain = chain_on(office, tx, site)?;
         let mut entries = Vec::new();
         let by = noted(office, tx, &mut chain, person, &mut entries)?;
         let fact = Fact::JobOpened {

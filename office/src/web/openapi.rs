@@ -137,12 +137,21 @@ fn about(method: &str, path: &str) -> Option<About> {
         ("GET", "/board/rows") => page("The part of the board that renews itself"),
         ("GET", "/board.csv") => file("Locks on now, as CSV", "text/csv"),
         ("GET", "/sites") => page("Sites"),
-        ("GET", "/sites/{site}") => page("A site: jobs and tags"),
+        ("GET", "/sites/{site}") => page("A site: jobs, network and tags"),
         ("GET", "/sites/{site}/jobs.csv") => file("The jobs of a site, as CSV", "text/csv"),
         ("GET", "/sites/{site}/export.json") => About {
             done: vec![("200", Some((JSON, json!({"type": "object"})))), ("303", None)],
             ..page("All entries of a site, with what is signed")
         },
+        ("GET", "/sites/{site}/network") => page("The supply network of a site: drawing and parts"),
+        ("GET", "/sites/{site}/network/{file}") => file(
+            "The network as a file: drawing.svg, network.json, or the pair nodes.csv and links.csv; docs/formats.md",
+            "*/*",
+        ),
+        ("POST", "/sites/{site}/network") => posted(
+            "Notes the parts of a network file that are not known here, or known otherwise",
+            &[("json", false), ("nodes", false), ("links", false)],
+        ),
         ("GET", "/sites/{site}/jobs/{job}") => page("A job: what stands proved, locks, readings, photos, time line"),
         ("GET", "/pictures/{name}") => file("A photo for a page", "*/*"),
         ("GET", "/search") => About { asks: vec![("query", "q", false, text())], ..page("Search") },

@@ -87,6 +87,8 @@ pub fn routes() -> Vec<Route> {
         route("GET", "/sites/{site}", reader, get(pages::site)),
         route("GET", "/sites/{site}/jobs.csv", reader, get(pages::jobs_csv)),
         route("GET", "/sites/{site}/export.json", reader, get(pages::export_json)),
+        route("GET", "/sites/{site}/network", reader, get(pages::network)),
+        route("GET", "/sites/{site}/network/{file}", reader, get(pages::network_file)),
         route("GET", "/sites/{site}/jobs/{job}", reader, get(pages::job)),
         route("GET", "/pictures/{name}", reader, get(pages::picture)),
         route("GET", "/search", reader, get(pages::search)),
@@ -95,6 +97,12 @@ pub fn routes() -> Vec<Route> {
         route("POST", "/sites", planner, post(pages::add_site)),
         route("GET", "/sites/{site}/plan", planner, get(pages::plan_form)),
         route("POST", "/sites/{site}/plan", planner, post(pages::plan)),
+        route(
+            "POST",
+            "/sites/{site}/network",
+            planner,
+            post(pages::take_network).layer(DefaultBodyLimit::max(MOST_NETWORK)),
+        ),
         route("GET", "/labels", planner, get(pages::labels)),
         route("POST", "/labels", planner, post(pages::print_labels)),
         route("POST", "/sites/{site}", lead, post(pages::change_site)),
@@ -120,6 +128,9 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
 
 /// Bytes of a form at most. What phones send is bounded where it is read, with a sentence of its own.
 const MOST_FORM: usize = 256 * 1024;
+
+/// Bytes of the form with a network at most: the most parts that a site's network takes, with long texts, as a form writes them.
+const MOST_NETWORK: usize = 8 * 1024 * 1024;
 
 /// All that the office answers.
 pub fn router(office: Shared) -> Router {

@@ -69,6 +69,8 @@ reader GET /sites
 reader GET /sites/{site}
 reader GET /sites/{site}/jobs.csv
 reader GET /sites/{site}/export.json
+reader GET /sites/{site}/network
+reader GET /sites/{site}/network/{file}
 reader GET /sites/{site}/jobs/{job}
 reader GET /pictures/{name}
 reader GET /search
@@ -77,6 +79,7 @@ reader POST /password
 planner POST /sites
 planner GET /sites/{site}/plan
 planner POST /sites/{site}/plan
+planner POST /sites/{site}/network
 planner GET /labels
 planner POST /labels
 lead POST /sites/{site}
@@ -127,6 +130,7 @@ fn every_route_lets_in_whom_it_is_for_and_nobody_else() {
         let filled = path
             .replace("{site}", &site.to_string())
             .replace("{device}", &phone.id().to_string())
+            .replace("{file}", "network.json")
             .replace("{name}", &"ab".repeat(32))
             .replace("{job}", &"cd".repeat(32))
             .replace("{id}", "none");

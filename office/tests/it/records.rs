@@ -248,3 +248,52 @@ fn the_description_tells_every_route_and_no_other() {
         assert!(described["components"]["schemas"].get(&name).is_some(), "{name}");
     }
 }
+
+/// A network that was drawn elsewhere: brought in once, it is on the pages and on the phones; brought in again, nothing is noted.
+#[test]
+fn a_network_brought_in_at_the_office_reaches_the_phones_of_its_site() {
+    const NODES: &str = "id,kind,stops\ngrid,source,\nB1,board,\nC1,load,lighting & <doors>\n";
+    const LINKS: &str = "id,from,to,kind,lockable\nQ1,grid,B1,switch,yes\nQ2,B1,C1,switch,no\n";
+    let form = |fields: &[(&str, &str)]| {
+        let escaped = |text: &str| text.bytes().map(|b| format!("%{b:02X}")).collect::<String>();
+        fields.iter().map(|(name, text)| format!("{name}={}", escaped(text))).collect::<Vec<_>>().join("&")
+    };
+    each(|rig| {
+        let mut phone = rig.phone(1, &[]);
+        phone.person("Mara Lind");
+        let site = phone.site("Hill Laundry");
+        phone.push_all(rig);
+        let planner = Seat::new(rig, Role::Planner, &[site]);
+        let at = format!("/sites/{site}/network");
+        assert!(planner.get(rig, &at).is(200).text().contains("Nothing is drawn"));
+        planner.get(rig, &format!("{at}/network.json")).is(404);
+        // One sentence, with the line; nothing is noted.
+        let bad = form(&[("nodes", NODES), ("links", &LINKS.replace("switch,no", "switch,perhaps"))]);
+        let said = planner.post(rig, &at, &bad).is(400).text();
+        assert!(said.contains("In the links: line 3"), "{said}");
+        let both = form(&[("nodes", NODES), ("json", "{}")]);
+        assert!(planner.post(rig, &at, &both).is(400).text().contains("not both"));
+        let before = phone.pull(rig, 500).len();
+        planner.post(rig, &at, &form(&[("nodes", NODES), ("links", LINKS)])).is(303);
+        let shown = planner.get(rig, &at).is(200).text();
+        for word in ["Q2", "grid", "lighting &amp; &lt;doors&gt;", "takes no lock", "takes a lock"] {
+            assert!(shown.contains(word), "{word} is missing: {shown}");
+        }
+        let drawn = planner.get(rig, &format!("{at}/drawing.svg")).is(200).text();
+        assert!(drawn.starts_with("<svg ") && drawn.contains("&lt;doors&gt;") && !drawn.contains("<doors>"), "{drawn}");
+        assert!(planner.get(rig, &format!("/sites/{site}")).is(200).text().contains("drawing.svg"));
+        let json = planner.get(rig, &format!("{at}/network.json")).is(200).text();
+        let read = stillbar_core::supply::files::from_json(&json).expect("it reads");
+        assert_eq!((read.network.nodes().len(), read.network.links().len()), (3, 2));
+        assert_eq!(phone.pull(rig, 500).len() - before, 6, "five parts, and who brought them in");
+        planner.post(rig, &at, &form(&[("json", &json)])).is(303);
+        assert_eq!(phone.pull(rig, 500).len() - before, 6, "nothing was new");
+        // What the phone noted since stays; what is otherwise in the file takes its place.
+        let changed = json.replace("lighting", "heating");
+        planner.post(rig, &at, &form(&[("json", &changed)])).is(303);
+        assert_eq!(phone.pull(rig, 500).len() - before, 7);
+        assert!(planner.get(rig, &at).is(200).text().contains("heating"));
+        let reader = Seat::new(rig, Role::Reader, &[site]);
+        assert!(!reader.get(rig, &at).is(200).text().contains("Bring in a file"));
+    });
+}

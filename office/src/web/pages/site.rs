@@ -11,6 +11,7 @@ use stillbar_core::journal::EntryId;
 use stillbar_core::words;
 
 use super::form::{Posted, csrf};
+use super::network::drawing;
 use super::{Paged, ago, cell, csv, file, moment, or_page, refusal, shown, table};
 use crate::fault::Fault;
 use crate::office::{Shared, call};
@@ -105,9 +106,10 @@ pub async fn site(
         let jobs = records::jobs(office, id)?;
         let all = records::sites(office, &of)?;
         let tags = office.read(|tx| records::tags(tx, id))?;
-        Ok((jobs, all, tags))
+        let supply = records::supply(office, id)?;
+        Ok((jobs, all, tags, supply))
     });
-    let (jobs, all, tags) = found.await.map_err(or_page(&visitor))?;
+    let (jobs, all, tags, supply) = found.await.map_err(or_page(&visitor))?;
     let Some(this) = all.iter().find(|s| s.id == id) else {
         return Err(refusal(Some(&visitor), &Fault::nothing("There is no such site here for you.")));
     };
@@ -128,6 +130,11 @@ pub async fn site(
         @if jobs.is_empty() { p { "No job of this site is here yet." } }
         @else { (jobs_table("Jobs, as last heard", &jobs, false, now)) }
         p { a href={ "/sites/" (id) "/jobs.csv" } { "Jobs as CSV" } " · " a href={ "/sites/" (id) "/export.json" } { "The site's entries as JSON" } }
+        h2 { "Supply network" }
+        @match &supply {
+            Some(supply) => { (drawing(id, supply)) p { a .button href={ "/sites/" (id) "/network" } { "Its parts, and files" } } }
+            None => p { "Nothing is drawn yet. " a href={ "/sites/" (id) "/network" } { "Supply network of this site" } },
+        }
         h2 { "Tags at points of isolation" }
         @if tags.is_empty() { p { "No tag is known here." } }
         @else { (table("Tags, as last heard", &["Point", "Where", "Tag", "Hangs"], &tag_rows)) }
