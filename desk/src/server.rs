@@ -270,7 +270,16 @@ async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>
     if hex.len() != 64 || !hex.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
         return Err(none());
     }
-    let bytes = call(move || desk.brain.photo(sha256)).await?.ok_or_else(none)?;
+    let on_page = sha256.ends_with(SMALL);
+    let Some(bytes) = call(move || desk.brain.photo(sha256)).await? else {
+        // Others' pictures come after their entries: until then a page has something in the place.
+        let missing = [(header::CONTENT_TYPE, "image/svg+xml"), (header::CACHE_CONTROL, "no-store")];
+        return if on_page {
+            Ok((missing, include_str!("../assets/missing.svg")).into_response())
+        } else {
+            Err(none())
+        };
+    };
     // By its own first bytes; the browser gets no other kind of file from here.
     let kind = media(&bytes).ok_or_else(none)?;
     // The address is the hash of the bytes, so what is under it never changes.

@@ -73,7 +73,7 @@ pub fn qr_text(office: &Office, code: &str) -> String {
     format!("stillbar-enrol:1:{}:{code}", office.reached.url)
 }
 
-/// Enrols a phone. A phone whose answer was lost may ask again with the same code; its token is then a new one.
+/// Enrols a phone. A phone whose answer was lost may ask again with the same code, until it used its token; it then gets a new one.
 pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Fault> {
     let refused = || {
         let say = "This code is not valid any more, or never was. Ask the office for a new one, and scan that.";

@@ -55,7 +55,7 @@ class Phone:
         self._errors: list[str] = []
         self._unreachable_expected = False
         self._open_requests: set = set()
-        self.page.on("console", lambda m: self._error(m.text) if m.type == "error" else None)
+        self.page.on("console", lambda m: self._error(f"{m.text} {m.location.get('url', '')}") if m.type == "error" else None)
         self.page.on("pageerror", lambda e: self._error(str(e)))
         # Lambdas, because Playwright puts a mark on a handler, which a built-in method does not take.
         self.page.on("request", lambda r: self._open_requests.add(r))
@@ -95,9 +95,16 @@ class Phone:
             inside.get_by_role("checkbox", name=option, exact=True)
         )
         tile = self._one(f"answer to {group!r}", option, tile)
-        # A thumb meets the tile; the radio button inside it may be one pixel wide.
-        element = tile.evaluate_handle("e => e.labels?.[0] ?? e").as_element()
-        element.tap()
+        while True:
+            # A thumb meets the tile; the radio button inside it may be one pixel wide.
+            element = tile.evaluate_handle("e => e.labels?.[0] ?? e").as_element()
+            try:
+                element.tap()
+                break
+            except Error as error:
+                # What came in from others drew the screen anew in between; any other error, or one that stays, is told.
+                if "not attached" not in error.message or element.evaluate("e => e.isConnected"):
+                    raise
         self._settle()
         self.check()
 

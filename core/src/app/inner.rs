@@ -280,7 +280,8 @@ impl Inner {
     }
 
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
-        if turn.is_some_and(|turn| turn != self.turn) {
+        // A place is named whole and going there keeps nothing: such a tap means the same on any screen.
+        if turn.is_some_and(|turn| turn != self.turn) && !action.starts_with("go ") {
             let text = "The screen had moved on before that tap. Nothing was done: look again.".into();
             self.notice = Some(Notice { tone: Tone::Warn, text });
             self.turn += 1;
@@ -294,7 +295,6 @@ impl Inner {
                 Ok(route) => self.go(route),
                 Err(()) => self.refuse("This place does not exist any more.".into()),
             },
-            "up" => self.go(self.route.up().unwrap_or(Route::Home)),
             "photo" => return self.want_photo(arg),
             "scan" => return self.want_scan(arg),
             "share" => return self.share(),
@@ -465,7 +465,7 @@ impl Inner {
                 _ => "Back",
             }
             .into(),
-            action: "up".into(),
+            action: format!("go {up}"),
             tone: Tone::Quiet,
         });
         Screen {

@@ -166,6 +166,8 @@ pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: 
         )?;
     }
     tx.run("UPDATE device SET heard_ms = $1 WHERE id = $2 AND heard_ms < $1", with![now, caller])?;
+    // It has its token: whoever sends its enrolment once more is not it.
+    tx.run("UPDATE code SET expires_ms = 0 WHERE used_by = $1 AND expires_ms > 0", with![caller])?;
     Ok(Pushed { answers, last: chain.last })
 }
 
