@@ -37,6 +37,9 @@ if (board) setTimeout(renew, EVERY_MS);
 for (const chosen of document.querySelectorAll("input[data-into]")) {
   chosen.hidden = false;
   chosen.addEventListener("change", async () => {
-    if (chosen.files[0]) document.getElementById(chosen.dataset.into).value = await chosen.files[0].text();
+    if (!chosen.files[0]) return;
+    document.getElementById(chosen.dataset.into).value = await chosen.files[0].text();
+    // The same file, mended, can then be chosen again.
+    chosen.value = "";
   });
 }

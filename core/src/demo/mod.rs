@@ -19,6 +19,8 @@ const WORK: &str = include_str!("../../journeys/work.journey");
 const RESTORE: &str = include_str!("../../journeys/restore.journey");
 const INDICATION: &str = include_str!("../../journeys/indication.journey");
 
+const NETWORK: &str = include_str!("network.journey");
+
 /// The picture that the demo's photos show: drawn for it, a lock and a label.
 pub const PHOTO: &[u8] = include_bytes!("lock.png");
 
@@ -124,6 +126,7 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Q9", "Q14"),
     ];
     tell("planned job", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS], &dryer)?;
+    tell("network", &[NETWORK], &[])?;
     home();
     Ok(())
 }
