@@ -20,6 +20,14 @@ pub struct OfficeArgs {
 
 #[derive(Subcommand)]
 enum What {
+    /// Have what is new stamped by a time-stamp authority (RFC 3161) now
+    Stamp {
+        /// The authority, such as http://stamps.example/tsa
+        #[arg(long, value_name = "URL")]
+        authority: String,
+        #[command(flatten)]
+        place: PlaceArgs,
+    },
     /// People who may sign in
     Person {
         #[command(subcommand)]
@@ -111,6 +119,9 @@ struct ServeArgs {
     /// A proxy in front speaks TLS and says in X-Forwarded-For who is calling
     #[arg(long)]
     behind_proxy: bool,
+    /// Have what is new stamped once a day by this time-stamp authority (RFC 3161)
+    #[arg(long, value_name = "URL")]
+    authority: Option<String>,
 }
 
 impl ServeArgs {
@@ -126,6 +137,7 @@ impl ServeArgs {
             name: self.name,
             tls: self.tls_cert.zip(self.tls_key),
             behind_proxy: self.behind_proxy,
+            authority: self.authority,
             ..usual
         })
     }
@@ -141,6 +153,11 @@ impl PlaceArgs {
 pub fn run(args: OfficeArgs) -> Result<(), String> {
     let (login, password) = match args.what {
         None => return start::run(&args.serve.config()?),
+        Some(What::Stamp { authority, place }) => {
+            let said = start::stamp_now(&place.config(), &authority)?;
+            let _ = writeln!(std::io::stdout(), "{said}");
+            return Ok(());
+        }
         Some(What::Person { what: Person::Add { login, name, role, place } }) => {
             let role = match role {
                 RoleArg::Reader => Role::Reader,

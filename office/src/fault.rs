@@ -53,6 +53,15 @@ impl Fault {
         Fault::Broken(what.to_owned())
     }
 
+    /// What went wrong, whole, for whoever runs the office.
+    pub fn detail(&self) -> String {
+        match self {
+            Fault::Refused { say, .. } => say.clone(),
+            Fault::Busy(what) | Fault::Broken(what) => what.clone(),
+            Fault::Again => "the database asks for the same once more".into(),
+        }
+    }
+
     /// Status, word and sentence for the caller. What is broken in here goes to the terminal, without anything that was sent.
     pub fn told(&self) -> (StatusCode, &'static str, String) {
         match self {

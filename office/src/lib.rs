@@ -15,6 +15,7 @@ pub mod people;
 pub mod photos;
 pub mod rate;
 pub mod records;
+pub mod stamp;
 pub mod start;
 pub mod store;
 pub mod web;

@@ -101,11 +101,16 @@ impl Office {
         (self.lent.now)()
     }
 
-    /// A secret of `N` random bytes, as text.
-    pub fn secret<const N: usize>(&self) -> Result<String, Fault> {
+    /// `N` random bytes.
+    pub fn random<const N: usize>(&self) -> Result<[u8; N], Fault> {
         let mut bytes = [0; N];
         (self.lent.random)(&mut bytes)?;
-        Ok(URL_SAFE_NO_PAD.encode(bytes))
+        Ok(bytes)
+    }
+
+    /// A secret of `N` random bytes, as text.
+    pub fn secret<const N: usize>(&self) -> Result<String, Fault> {
+        Ok(URL_SAFE_NO_PAD.encode(self.random::<N>()?))
     }
 
     /// Changes the database, in one transaction.

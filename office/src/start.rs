@@ -11,8 +11,8 @@ use crate::key::{KEY, office_key};
 use crate::office::{Lent, Office, Reached};
 use crate::people::{self, New};
 use crate::photos::Blobs;
-use crate::store;
 use crate::web::{router, serve};
+use crate::{stamp, store};
 
 /// The port that is tried if none is named; it has no meaning elsewhere.
 pub const PORT: u16 = 7463;
@@ -38,6 +38,8 @@ pub struct Config {
     pub tls: Option<(PathBuf, PathBuf)>,
     /// A proxy in front speaks TLS and says who is calling.
     pub behind_proxy: bool,
+    /// An authority of RFC 3161 that stamps the day's heads.
+    pub authority: Option<String>,
 }
 
 impl Config {
@@ -53,6 +55,7 @@ impl Config {
             name: "Stillbar office".into(),
             tls: None,
             behind_proxy: false,
+            authority: None,
         }
     }
 
@@ -99,6 +102,32 @@ pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office
     };
     let (folder, name) = (config.data.clone(), config.name.clone());
     Ok(Office::new(store, blobs, key, folder, name, config.reached(at), lent))
+}
+
+/// How often it is looked whether the stamp of the day is due, or one that did not come is asked for again.
+const STAMPING: std::time::Duration = std::time::Duration::from_secs(15 * 60);
+
+/// Has the day's heads stamped, for as long as the office runs.
+async fn stamping(office: crate::office::Shared, authority: String) {
+    let mut turns = tokio::time::interval(STAMPING);
+    loop {
+        turns.tick().await;
+        let authority = authority.clone();
+        if let Err(why) = crate::office::call(&office, move |office| stamp::take(office, &authority)).await {
+            // Tried again at the next turn; whoever looks after the office sees why on the terminal.
+            let _ = writeln!(std::io::stderr(), "No time stamp yet. {}", why.detail());
+        }
+    }
+}
+
+/// Has the day's heads stamped now. What was done, in a sentence.
+pub fn stamp_now(config: &Config, authority: &str) -> Result<String, String> {
+    let runtime = runtime()?;
+    let office = open(config, config.listen, &runtime)?;
+    match stamp::take(&office, authority).map_err(|e| e.detail())? {
+        Some(day) => Ok(format!("The time stamp of {day} is kept.")),
+        None => Ok("There is nothing new to stamp today.".into()),
+    }
 }
 
 /// Adds a person from the terminal; their one-time password.
@@ -194,6 +223,9 @@ pub fn run(config: &Config) -> Result<(), String> {
         // Shown once, on the terminal of whoever starts it; kept nowhere in the clear.
         let mut out = std::io::stdout().lock();
         let _ = writeln!(out, "Sign in as admin with the one-time password {password}").and_then(|()| out.flush());
+    }
+    if let Some(authority) = config.authority.clone() {
+        runtime.spawn(stamping(office.clone(), authority));
     }
     let done = runtime.block_on(async {
         let listener = tokio::net::TcpListener::from_std(listener)?;

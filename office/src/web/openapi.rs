@@ -153,6 +153,10 @@ fn about(method: &str, path: &str) -> Option<About> {
             &[("json", false), ("nodes", false), ("links", false)],
         ),
         ("GET", "/sites/{site}/jobs/{job}") => page("A job: what stands proved, locks, readings, photos, time line"),
+        ("GET", "/sites/{site}/jobs/{job}/stamps.json") => About {
+            done: vec![("200", Some((JSON, json!({"type": "array", "items": {"type": "object"}})))), ("303", None)],
+            ..page("The time stamps of a job, as `stillbar verify` takes them")
+        },
         ("GET", "/pictures/{name}") => file("A photo for a page", "*/*"),
         ("GET", "/search") => About { asks: vec![("query", "q", false, text())], ..page("Search") },
         ("GET", "/password") => page("The form for a new password"),

@@ -72,6 +72,7 @@ reader GET /sites/{site}/export.json
 reader GET /sites/{site}/network
 reader GET /sites/{site}/network/{file}
 reader GET /sites/{site}/jobs/{job}
+reader GET /sites/{site}/jobs/{job}/stamps.json
 reader GET /pictures/{name}
 reader GET /search
 reader GET /password

@@ -11,13 +11,14 @@ use stillbar_core::journal::EntryId;
 use stillbar_core::screens::parts::Tone;
 
 use super::site::on_site;
-use super::{Paged, ago, cell, moment, or_page, refusal, shown, table};
+use super::{Paged, ago, cell, file, moment, or_page, refusal, shown, table};
 use crate::exchange::WireEntry;
 use crate::fault::Fault;
-use crate::office::{Shared, call};
+use crate::office::{Office, Shared, call};
 use crate::people::Visitor;
 use crate::photos::{self, Name};
 use crate::records::{self, Told};
+use crate::stamp::{self, Proof, Stamped};
 use crate::with;
 
 pub async fn job(
@@ -28,7 +29,8 @@ pub async fn job(
     let failed = or_page(&visitor);
     let site = on_site(&visitor, &site).map_err(&failed)?;
     let job: EntryId = job.parse().map_err(|_| failed(Fault::nothing("There is no such job here.")))?;
-    let told = call(&office, move |office| records::job(office, site, job)).await.map_err(&failed)?;
+    let asked = move |office: &Office| Ok((records::job(office, site, job)?, stamp::proofs(office, site, job)?));
+    let (told, proofs) = call(&office, asked).await.map_err(&failed)?;
     let now = office.now();
     let inside = html! {
         (standing(&told))
@@ -38,8 +40,40 @@ pub async fn job(
         (readings(&told))
         (pictures(&told))
         (time_line(&told, now))
+        (stamped(&proofs, site, job))
     };
     Ok(shown(&visitor, &told.job.title, "/sites", inside))
+}
+
+/// When an authority outside saw what is here.
+fn stamped(proofs: &[(Proof, Stamped)], site: EntryId, job: EntryId) -> Markup {
+    html! {
+        h2 { "Time stamps" }
+        @if proofs.is_empty() { p { "No authority has stamped this job yet. Until then only the devices' own clocks say when." } }
+        @else {
+            ul {
+                @for (proof, said) in proofs {
+                    li { (moment(said.at_ms, 0)) ": " (proof.covers.len()) " entries were there, by " (said.by) "." }
+                }
+            }
+            p { a href={ "/sites/" (site) "/jobs/" (job) "/stamps.json" } { "The time stamps as JSON" } }
+        }
+    }
+}
+
+pub async fn stamps(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path((site, job)): Path<(String, String)>,
+) -> Paged {
+    let failed = or_page(&visitor);
+    let site = on_site(&visitor, &site).map_err(&failed)?;
+    let job: EntryId = job.parse().map_err(|_| failed(Fault::nothing("There is no such job here.")))?;
+    let found = call(&office, move |office| stamp::proofs(office, site, job)).await.map_err(&failed)?;
+    let proofs: Vec<&Proof> = found.iter().map(|(proof, _)| proof).collect();
+    let bytes =
+        serde_json::to_vec(&proofs).map_err(|_| failed(Fault::broken("time stamps that do not become JSON")))?;
+    Ok(file("stamps.json", "application/json", bytes))
 }
 
 fn standing(told: &Told) -> Markup {

@@ -1,0 +1,183 @@
+//! Time stamps: once a day an authority outside signs that what the office holds of its jobs was there at that moment.
+//!
+//! A chain proves order and that nothing was changed since somebody else saw its end; an authority is such a somebody. For each job that got
+//! entries since its last stamp a *head* is made: the hash over the ids of all its entries. The heads of the day are the leaves of a Merkle tree
+//! (RFC 9162), and the authority stamps its root (RFC 3161), so it learns nothing of any job, and a job's proof tells nothing of others.
+//!
+//! Promises: what cannot be stamped now is stamped later, with the same root; no stamp is believed before its signature, its root and its
+//! number were checked. Start at [`take`] and [`Proof::holds`].
+
+pub mod merkle;
+pub mod token;
+
+use std::collections::BTreeSet;
+use std::io::Read;
+use std::time::Duration;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use stillbar_core::journal::EntryId;
+use stillbar_core::words;
+
+use crate::fault::Fault;
+use crate::office::Office;
+use crate::{hex, with};
+pub use token::{Stamped, check};
+
+/// Jobs under one root at most; of more, the rest has its turn the next time.
+const MOST_JOBS: usize = 10_000;
+/// Proofs of one job that are given out at most, the latest first.
+const MOST_PROOFS: usize = 14;
+/// What stands for a token until it came.
+const NOT_YET: [u8; 0] = [];
+/// How long an authority may take.
+const PATIENCE: Duration = Duration::from_secs(30);
+/// Bytes of an id.
+const ID: usize = 32;
+
+/// What shows that entries of a job were there when an authority stamped the root.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Proof {
+    /// Ids of the entries, in their order as numbers, in hex.
+    pub covers: Vec<String>,
+    /// Which leaf the job's head is, from 0.
+    pub index: u64,
+    /// How many leaves there are.
+    pub size: u64,
+    /// The path of RFC 9162 section 2.1.3, in hex, from the leaf's side outwards.
+    pub path: Vec<String>,
+    /// The root, in hex.
+    pub root: String,
+    /// The time-stamp token of RFC 3161, base64.
+    pub token: String,
+}
+
+impl Proof {
+    /// What the proof shows of a job; `entries` are the ids that whoever checks it has. The error says what does not hold.
+    pub fn holds(&self, job: EntryId, entries: &BTreeSet<EntryId>, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
+        let read = |text: &String| {
+            text.parse::<EntryId>().map(|id| id.0).map_err(|_| "A hash in the proof has not 64 hex digits.".to_owned())
+        };
+        let covers = self.covers.iter().map(read).collect::<Result<Vec<_>, _>>()?;
+        if !covers.is_sorted() {
+            return Err("The entries of the proof are not in order.".into());
+        }
+        if let Some(missing) = covers.iter().find(|id| !entries.contains(&EntryId(**id))) {
+            return Err(format!("The proof covers entry {:.8}, which is not here.", hex(missing)));
+        }
+        let path = self.path.iter().map(read).collect::<Result<Vec<_>, _>>()?;
+        let root = merkle::root_by(&head(job, &covers.concat()), self.index, self.size, &path);
+        if root != Some(read(&self.root)?) {
+            return Err("The entries do not lead to the root that was stamped.".into());
+        }
+        let token = STANDARD.decode(&self.token).map_err(|_| "The token is not base64.".to_owned())?;
+        check(&token, &read(&self.root)?, authorities)
+    }
+}
+
+/// A leaf: the job, and the hash over the ids of its entries in their order as numbers.
+fn head(job: EntryId, covers: &[u8]) -> [u8; 64] {
+    let mut leaf = [0; 64];
+    leaf[..ID].copy_from_slice(&job.0);
+    leaf[ID..].copy_from_slice(&Sha256::digest(covers));
+    leaf
+}
+
+/// Takes the stamp of the day if there is anything new; the day it is kept under, or `None` if there was nothing to do.
+pub fn take(office: &Office, authority: &str) -> Result<Option<String>, Fault> {
+    let now = office.now();
+    let day = words::exact(now, 0).chars().take(10).collect::<String>();
+    let Some(root) = begin(office, &day, now)? else { return Ok(None) };
+    let nonce = office.random::<8>()?;
+    let token = ask(authority, &root, &nonce).map_err(|why| Fault::Busy(format!("no time stamp came: {why}")))?;
+    office.change(|tx| {
+        tx.run(
+            "UPDATE stamp SET token = $1 WHERE day = $2 AND root = $3 AND token = $4",
+            with![token.clone(), day.as_str(), root.to_vec(), NOT_YET.to_vec()],
+        )
+    })?;
+    Ok(Some(day))
+}
+
+/// The root to be stamped: the one of an earlier try, or of what is new since the last stamp.
+fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, Fault> {
+    office.change(|tx| {
+        // Two processes begin no two stamps: the row is there once.
+        let rows = tx.rows("SELECT root, token FROM stamp WHERE day = $1 FOR UPDATE", with![day])?;
+        if let Some(row) = rows.first() {
+            return Ok(row.bytes(1)?.is_empty().then_some(row.id(0)?.0));
+        }
+        let sql = "SELECT site, id, have FROM job WHERE have > COALESCE((SELECT max(stamped.have) FROM stamped \
+                   WHERE stamped.site = job.site AND stamped.job = job.id), 0) ORDER BY site, id LIMIT $1";
+        let mut leaves = Vec::new();
+        let mut rows = Vec::new();
+        for (at, row) in tx.rows(sql, with![MOST_JOBS])?.into_iter().enumerate() {
+            let (site, job, have) = (row.id(0)?, row.id(1)?, row.int(2)?);
+            let mut covers = Vec::new();
+            for entry in tx.rows("SELECT id FROM feed WHERE site = $1 AND job = $2 ORDER BY id", with![site, job])? {
+                covers.extend(entry.id(0)?.0);
+            }
+            leaves.push(head(job, &covers));
+            let position = i64::try_from(at).unwrap_or(i64::MAX);
+            rows.push(vec![day.into(), position.into(), site.into(), job.into(), have.into(), covers.into()]);
+        }
+        if leaves.is_empty() {
+            return Ok(None);
+        }
+        let root = merkle::root(&leaves);
+        tx.run(
+            "INSERT INTO stamp (day, made_ms, root, size, token) VALUES ($1, $2, $3, $4, $5)",
+            with![day, now, root.to_vec(), leaves.len(), NOT_YET.to_vec()],
+        )?;
+        tx.insert("stamped", &["day", "position", "site", "job", "have", "covers"], "", &rows)?;
+        Ok(Some(root))
+    })
+}
+
+/// Asks an authority over HTTP (RFC 3161 section 3.4).
+fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, String> {
+    let agent: ureq::Agent = ureq::Agent::config_builder().timeout_global(Some(PATIENCE)).build().into();
+    let sent =
+        agent.post(authority).header("content-type", "application/timestamp-query").send(&token::query(root, nonce)?);
+    let mut answer = sent.map_err(|e| format!("{authority} did not answer: {e}"))?;
+    let mut bytes = Vec::new();
+    let read = answer.body_mut().as_reader().take(token::MOST_BYTES as u64 + 1).read_to_end(&mut bytes);
+    read.map_err(|e| format!("{authority} broke off: {e}"))?;
+    if bytes.len() > token::MOST_BYTES {
+        return Err(format!("{authority} sent more than {} bytes", token::MOST_BYTES));
+    }
+    token::answer(&bytes, root, nonce)
+}
+
+/// The proofs of a job, the latest first, each with what its stamp says.
+pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<(Proof, Stamped)>, Fault> {
+    office.read(|tx| {
+        let sql = "SELECT stamp.day, stamp.root, stamp.size, stamp.token, stamped.position, stamped.covers FROM stamped \
+                   JOIN stamp ON stamp.day = stamped.day WHERE stamped.site = $1 AND stamped.job = $2 AND stamp.token <> $3 \
+                   ORDER BY stamp.day DESC LIMIT $4";
+        let mut found = Vec::new();
+        for row in tx.rows(sql, with![site, job, NOT_YET.to_vec(), MOST_PROOFS])? {
+            let (day, root, token) = (row.text(0)?, row.id(1)?.0, row.bytes(3)?);
+            let mut leaves = Vec::new();
+            for leaf in tx.rows("SELECT job, covers FROM stamped WHERE day = $1 ORDER BY position", with![day.as_str()])? {
+                leaves.push(head(leaf.id(0)?, &leaf.bytes(1)?));
+            }
+            let index = row.count(4)?;
+            let path = merkle::path(&leaves, usize::try_from(index).unwrap_or(usize::MAX));
+            let stamped = check(&token, &root, &[]).map_err(|why| Fault::broken(&format!("a kept time stamp: {why}")))?;
+            let proof = Proof {
+                covers: row.bytes(5)?.chunks(ID).map(hex).collect(),
+                index,
+                size: row.count(2)?,
+                path: path.iter().map(|h| hex(h)).collect(),
+                root: hex(&root),
+                token: STANDARD.encode(token),
+            };
+            found.push((proof, stamped));
+        }
+        Ok(found)
+    })
+}
