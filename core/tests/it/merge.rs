@@ -273,12 +273,13 @@ fn opened_while_closed() {
             seq,
             clock: Hlc(clock, 0),
             prev: EntryId::NONE,
+            after: None,
             job: Some(job.id),
             seen,
             fact,
             ..added.body.clone()
         };
-        Entry::seal(body, &keys[who]).unwrap()
+        Entry::seal(body, &keys[who], &|_| Vec::new()).unwrap()
     };
     let open = || Fact::PointOpened { point: added.id, off_load: true, seen: "Lamp out".into() };
     let at = added.body.clock.0 + 1000;

@@ -70,13 +70,14 @@ impl Phone {
             wall: self.wall,
             zone: 60,
             prev,
+            after: None,
             site,
             job,
             by: self.by,
             seen: Vec::new(),
             fact,
         };
-        let entry = Entry::seal(body, &self.key).expect("it can be written");
+        let entry = Entry::seal(body, &self.key, &|count| vec![7; count as usize]).expect("it can be written");
         self.chain.push(entry);
         self.chain[self.chain.len() - 1].id
     }
