@@ -10,7 +10,7 @@ pub(crate) mod near;
 mod networks;
 pub(crate) mod office;
 mod others;
-mod photos;
+pub(crate) mod photos;
 mod scan;
 pub(crate) mod shoot;
 mod standing;

@@ -155,6 +155,7 @@ impl Phone {
             note: String::new(),
             tags: Vec::new(),
             doubts: Vec::new(),
+            copies: Vec::new(),
         };
         self.write(Some(site), Some(job), fact);
         sha256
