@@ -188,12 +188,16 @@ pub struct Point {
     pub cuts: Option<String>,
     /// When it was added.
     pub added: When,
-    /// When it was opened, and not closed since.
+    /// Whether it stood open at the last entry, as far as is known.
+    pub open: bool,
+    /// When it was opened last.
     pub opened: Option<When>,
-    /// When it was closed.
+    /// When it was closed last.
     pub closed: Option<When>,
-    /// When the caution sign was hung, and not taken down since.
+    /// When the caution sign was hung last.
     pub sign: Option<When>,
+    /// When it was taken down last.
+    pub sign_down: Option<When>,
     /// Tags that hang or hung at it.
     pub tags: Vec<String>,
     /// Its locks, on and off.

@@ -121,6 +121,12 @@ impl Teller<'_> {
         stamp.map(|stamp| self.when(stamp))
     }
 
+    /// The last entry of this kind that was not withdrawn.
+    fn latest(&self, of: impl Fn(&Fact) -> bool) -> Option<When> {
+        let found = self.own.iter().rev().find(|e| of(&e.body.fact) && self.withdrawn(e.id).is_none());
+        found.map(|entry| self.when(&entry.stamp()))
+    }
+
     pub(super) fn withdrawn(&self, id: EntryId) -> Option<String> {
         self.job.withdrawn.iter().find(|(_, entry, _)| *entry == id).map(|(_, _, why)| why.clone())
     }
@@ -220,9 +226,11 @@ impl Teller<'_> {
             poles: p.poles.clone(),
             cuts: p.cuts.map(|id| source(id).map_or("a source".into(), |f| f.what.clone())),
             added: self.when(&p.stamp),
-            opened: self.maybe(p.opened.as_ref()),
-            closed: self.maybe(p.closed.as_ref()),
-            sign: self.maybe(p.sign.as_ref()),
+            open: p.opened.is_some(),
+            opened: self.latest(|fact| matches!(fact, Fact::PointOpened { point, .. } if *point == p.stamp.id)),
+            closed: self.latest(|fact| matches!(fact, Fact::PointClosed { point } if *point == p.stamp.id)),
+            sign: self.latest(|fact| matches!(fact, Fact::SignPosted { point } if *point == p.stamp.id)),
+            sign_down: self.latest(|fact| matches!(fact, Fact::SignRemoved { point } if *point == p.stamp.id)),
             tags: p.tags.iter().map(tag).collect(),
             locks: self.locks(On::Point(p.stamp.id)),
         }

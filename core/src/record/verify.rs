@@ -3,7 +3,7 @@
 //! Nothing of the file is believed: the report is worked out again from the entries alone and compared with what the file claims; the
 //! pages of a PDF are made again from it and compared byte for byte.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -261,8 +261,8 @@ impl Found {
         ];
         if !self.photos.is_empty() {
             all.push(format!(
-                "{} pictures are, byte for byte, the copies that a device signed for when the photo was kept.",
-                self.photos.len()
+                "What is shown of {} is, byte for byte, the copy that a device signed for when the photo was kept.",
+                counted(self.photos.len(), "photo")
             ));
         }
         all.push(format!("The device {:.8} put this together at {}.", self.file.seal.device, self.file.made));
@@ -300,11 +300,12 @@ impl Found {
         if withheld > 0 {
             all.push(format!("Names in {withheld} entries: they are withheld, and who has them can still show them."));
         }
-        let total = self.report.as_ref().map_or(0, |r| r.photos.len());
-        if total > 0 {
+        let named: BTreeSet<&String> = self.report.iter().flat_map(|r| &r.photos).map(|p| &p.sha256).collect();
+        if !named.is_empty() {
             all.push(format!(
-                "What the originals of {total} photos show: they are named by their hash and are not in this file{}.",
-                match total - self.photos.len().min(total) {
+                "What the originals of {} show: they are named by their hash and are not in this file{}.",
+                counted(named.len(), "photo"),
+                match named.iter().filter(|sha256| !self.photos.contains_key(**sha256)).count() {
                     0 => String::new(),
                     n => format!("; of {n} no picture is here at all"),
                 }
@@ -312,6 +313,10 @@ impl Found {
         }
         all
     }
+}
+
+fn counted(count: usize, what: &str) -> String {
+    if count == 1 { format!("one {what}") } else { format!("{count} {what}s") }
 }
 
 fn devices(count: usize) -> String {
@@ -361,7 +366,7 @@ fn read(json: &[u8]) -> Result<File, Unreadable> {
 fn differs(theirs: &Value, ours: &Value, place: String) -> Option<(String, String, String)> {
     match (theirs, ours) {
         (Value::Object(a), Value::Object(b)) => {
-            let keys: std::collections::BTreeSet<&String> = a.keys().chain(b.keys()).collect();
+            let keys: BTreeSet<&String> = a.keys().chain(b.keys()).collect();
             let of = |map: &serde_json::Map<String, Value>, key: &String| map.get(key).cloned().unwrap_or_default();
             keys.into_iter().find_map(|key| {
                 if a.contains_key(key) != b.contains_key(key) {

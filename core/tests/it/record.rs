@@ -7,9 +7,9 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use ciborium::Value as Cbor;
 use serde_json::Value;
-use stillbar_core::Field;
 use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact, cbor};
 use stillbar_core::record::{Gathered, Made, gather, make, of_folder, reread, verify};
+use stillbar_core::{Errand, Field};
 use tempfile::TempDir;
 
 use crate::desk::*;
@@ -151,7 +151,7 @@ fn no_mutant_passes() {
         assert!(!passes(bytes), "{what}");
         count += 1;
     };
-    for (file, name, many) in [(&json, "JSON", 550), (&pdf, "PDF", 200)] {
+    for (file, name, many) in [(&json, "JSON", 350), (&pdf, "PDF", 150)] {
         for _ in 0..many {
             let (at, bit) = (chance.below(file.len()), chance.below(8));
             let mut bytes = file.clone();
@@ -194,7 +194,7 @@ fn no_mutant_passes() {
             Value::Number(n) => (n.as_u64().unwrap() + 1).into(),
             _ => "else".into(),
         };
-        if chance.below(4) == 0 {
+        if chance.below(7) == 0 {
             dies(&spelled(&file), claim);
         }
     }
@@ -385,4 +385,34 @@ fn a_job_is_found_by_title_or_digits() {
     let why = of("Something else").unwrap_err();
     assert!(why.contains(&id[..8]) && why.contains(TITLE), "{why}");
     assert!(of_folder(&job.folder.path().join("nowhere"), &*job.device, TITLE, false).is_err());
+}
+
+/// From the job's screen: the file that the shell is given is whole, and the few that stay do not pile up.
+#[test]
+fn the_app_hands_the_record_on() {
+    let job = job(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE, include_str!("../../journeys/record.journey")]);
+    let mut names = BTreeSet::new();
+    for withheld in ["", " withheld"] {
+        let errands = job.field.act(None, format!("share-record{withheld}"), vec![]);
+        let [Errand::ShareFile { title, name, media_type, path }] = &errands[..] else { panic!("{errands:?}") };
+        assert_eq!((title.as_str(), media_type.as_str()), (TITLE, "application/pdf"));
+        let bytes = std::fs::read(path).unwrap();
+        assert_eq!(job.field.shared(name).as_ref(), Some(&bytes));
+        assert!(passes(&bytes));
+        names.insert(name.clone());
+    }
+    assert_eq!(names.len(), 2);
+    // Nothing else comes out that way.
+    for name in ["", ".", "..", "../journal.db", "../device.key", "nothing.pdf", "/etc/hostname"] {
+        assert_eq!(job.field.shared(name), None, "{name}");
+    }
+    let shared = job.folder.path().join("shared");
+    for n in 0..9 {
+        std::fs::write(shared.join(format!("old-{n}.pdf")), b"").unwrap();
+    }
+    job.field.act(None, "share-record".into(), vec![]);
+    assert_eq!(std::fs::read_dir(&shared).unwrap().count(), 4);
+    // While the app is aside its files are still lent.
+    job.field.suspend();
+    assert!(names.iter().any(|name| job.field.shared(name).is_some()));
 }

@@ -2,20 +2,19 @@
 //! and the tree of tags that says what they are.
 
 use super::text::{Face3, Fonts};
-use crate::tag::Symbol;
 
 /// A4, and what stays free at its edges, in millimetres.
 pub(super) const PAGE: (f32, f32) = (210.0, 297.0);
-const LEFT: f32 = 19.0;
-const TOP: f32 = 18.0;
-const BOTTOM: f32 = 277.0;
+pub(super) const LEFT: f32 = 19.0;
+pub(super) const TOP: f32 = 18.0;
+pub(super) const BOTTOM: f32 = 277.0;
 /// How wide the text is.
 pub(super) const ROOM: f32 = PAGE.0 - 2.0 * LEFT;
 
 /// Sizes of letters, in millimetres.
 pub(super) const BODY: f32 = 3.1;
-const SMALL: f32 = 2.7;
-const LEADING: f32 = 1.4;
+pub(super) const SMALL: f32 = 2.7;
+pub(super) const LEADING: f32 = 1.4;
 
 /// Red, green, blue.
 pub(super) type Colour = [u8; 3];
@@ -96,8 +95,8 @@ pub(super) struct Flow {
     pub leaves: usize,
     /// Sections: what they are called, and where they begin.
     pub marks: Vec<(String, usize, f32)>,
+    pub(super) y: f32,
     open: Vec<usize>,
-    y: f32,
 }
 
 impl Flow {
@@ -140,7 +139,7 @@ impl Flow {
         self.open.pop();
     }
 
-    fn leaf(&mut self) -> usize {
+    pub fn leaf(&mut self) -> usize {
         let leaf = self.leaves;
         self.leaves += 1;
         if let Some(parent) = self.open.last() {
@@ -169,7 +168,7 @@ impl Flow {
         }
     }
 
-    fn words(&mut self, at: Place, size: f32, face: Face3, colour: Colour, text: &str) {
+    pub fn words(&mut self, at: Place, size: f32, face: Face3, colour: Colour, text: &str) {
         if text.trim().is_empty() {
             return;
         }
@@ -177,14 +176,14 @@ impl Flow {
         self.paint(Op::Text { at, size, face, colour, text: text.to_owned(), leaf });
     }
 
-    /// A section, from its heading to the next.
-    pub fn section(&mut self, title: &str) {
+    /// A section, from its heading to the next. `high`: what has to fit under the heading on the same page, in millimetres.
+    pub fn section(&mut self, title: &str, high: f32) {
         while self.open.len() > 1 {
             self.close();
         }
         self.open(Kind::Section);
         self.gap(5.0);
-        self.need(24.0);
+        self.need(12.0 + high);
         self.marks.push((title.to_owned(), self.pages.len() - 1, self.y));
         self.heading(2, title, 4.6);
         self.gap(1.2);
@@ -359,92 +358,5 @@ impl Flow {
         self.y += 0.7;
         self.paint(Op::Rect { at: (LEFT, self.y), size: (ROOM, 0.4), colour: BLACK });
         self.y += 0.7;
-    }
-
-    /// Pictures two in a row, each over its caption. `pictures`: JPEG, its size in pixels, what it shows, the caption.
-    pub fn pictures(&mut self, pictures: &[(Vec<u8>, (u32, u32), String, Vec<String>)]) {
-        const BETWEEN: f32 = 6.0;
-        let wide = (ROOM - BETWEEN) / 2.0;
-        for pair in pictures.chunks(2) {
-            let fitted = |(across, down): (u32, u32)| {
-                let scale = (wide / across.max(1) as f32).min(78.0 / down.max(1) as f32);
-                (across as f32 * scale, down as f32 * scale)
-            };
-            let high = pair.iter().map(|p| fitted(p.1).1).fold(0.0, f32::max);
-            let captions: Vec<Vec<String>> = pair
-                .iter()
-                .map(|p| p.3.iter().flat_map(|line| self.fonts.wrap(Face3::Plain, SMALL, wide, line)).collect())
-                .collect();
-            let lines = captions.iter().map(Vec::len).max().unwrap_or(0);
-            let step = SMALL * LEADING;
-            self.need(high + lines as f32 * step + 4.0);
-            let top = self.y + 1.0;
-            for (i, ((jpeg, size, shows, _), caption)) in pair.iter().zip(captions).enumerate() {
-                let x = LEFT + i as f32 * (wide + BETWEEN);
-                let shows = self.clean(shows);
-                self.open(Kind::Figure(shows));
-                let leaf = self.leaf();
-                self.paint(Op::Picture { at: (x, top), size: fitted(*size), jpeg: jpeg.clone(), leaf });
-                self.close();
-                self.open(Kind::Paragraph);
-                for (k, line) in caption.iter().enumerate() {
-                    let y = top + high + (k + 1) as f32 * step;
-                    self.words((x, y), SMALL, Face3::Plain, BLACK, line);
-                }
-                self.close();
-            }
-            self.y = (top + high + lines as f32 * step + 3.0).min(BOTTOM);
-        }
-    }
-
-    /// A symbol at the top right, with lines in monospaced letters under it.
-    pub fn symbol(&mut self, symbol: &Symbol, says: &str, under: &[String]) {
-        const SIDE: f32 = 32.0;
-        let (left, top) = (LEFT + ROOM - SIDE, TOP);
-        let module = SIDE / symbol.width.max(1) as f32;
-        let mut rects = Vec::new();
-        for y in 0..symbol.width {
-            let mut x = 0;
-            while x < symbol.width {
-                let from = x;
-                while symbol.is_dark(x, y) {
-                    x += 1;
-                }
-                if x > from {
-                    let at = (left + from as f32 * module, top + y as f32 * module);
-                    rects.push((at, ((x - from) as f32 * module, module)));
-                }
-                x += 1;
-            }
-        }
-        self.open(Kind::Figure(says.to_owned()));
-        let leaf = self.leaf();
-        self.paint(Op::Figure { rects, strokes: Vec::new(), leaf });
-        self.close();
-        self.open(Kind::Paragraph);
-        for (k, line) in under.iter().enumerate() {
-            let size = SIDE / (self.fonts.width(Face3::Mono, line).max(1.0));
-            let y = top + SIDE + 3.2 + k as f32 * 3.0;
-            self.words((left, y), size.min(2.6), Face3::Mono, BLACK, line);
-        }
-        self.close();
-    }
-
-    /// A signature as it was drawn, 1000 by 400 units, on a line.
-    pub fn strokes(&mut self, strokes: &[Vec<Place>], says: &str) {
-        const WIDE: f32 = 60.0;
-        self.need(WIDE * 0.4 + 3.0);
-        let scale = WIDE / 1000.0;
-        let (left, top) = (LEFT, self.y + 1.0);
-        let place = |(x, y): &Place| (left + x * scale, top + y * scale);
-        let strokes = strokes.iter().map(|line| line.iter().map(place).collect()).collect();
-        let says = self.clean(says);
-        self.open(Kind::Figure(says));
-        let leaf = self.leaf();
-        self.paint(Op::Figure { rects: Vec::new(), strokes, leaf });
-        self.close();
-        self.y = top + WIDE * 0.4;
-        self.paint(Op::Rect { at: (left, self.y), size: (WIDE, 0.2), colour: GREY });
-        self.gap(2.0);
     }
 }

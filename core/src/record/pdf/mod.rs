@@ -2,10 +2,12 @@
 //!
 //! The same record gives the same bytes, so that pages can be made again and compared.
 
+mod figures;
 mod flow;
 mod ink;
 mod inside;
 mod pages;
+mod summary;
 mod text;
 
 use std::collections::BTreeMap;

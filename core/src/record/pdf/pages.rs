@@ -4,22 +4,18 @@ use std::collections::BTreeMap;
 
 use krilla::image::Image;
 
-use super::flow::{BLACK, BODY, Colour, Flow, GREY, Place, RED, ROOM, YELLOW};
+use super::flow::{BLACK, BODY, Flow, GREY, Place, ROOM, YELLOW};
+use super::summary;
 use super::text::Face3;
 use crate::record::file::File;
 use crate::record::report::{Lock, Photo, Report, When};
-use crate::tag::Symbol;
 
-/// What the symbol on page one begins with; the head follows.
-pub(super) const HEAD: &str = "stillbar-head:1:";
-/// Room beside the symbol.
-const BESIDE: f32 = ROOM - 40.0;
 /// Most points of a drawn signature; a shell draws fewer.
 const MOST_POINTS: usize = 5_000;
 
 /// Lays everything out. `photos`: JPEG copies by the SHA-256 of their originals.
 pub(super) fn lay_out(flow: &mut Flow, file: &File, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
-    summary(flow, file, report);
+    summary::summary(flow, file, report);
     points(flow, report, photos);
     looked(flow, report);
     proofs(flow, report);
@@ -32,130 +28,29 @@ pub(super) fn lay_out(flow: &mut Flow, file: &File, report: &Report, photos: &BT
     flow.feet(&format!("{title} · head {}… · tells what was recorded, not how anything is now", &report.head[..16]));
 }
 
-fn summary(flow: &mut Flow, file: &File, report: &Report) {
-    let hex: Vec<String> = report.head.as_bytes().chunks(16).map(|c| String::from_utf8_lossy(c).into_owned()).collect();
-    let symbol = Symbol::of_text(&format!("{HEAD}{}", report.head));
-    flow.symbol(&symbol, &format!("QR symbol with the head of this record: {}", report.head), &hex);
-    flow.styled("Record of isolation, proof and hand-back", 3.4, Face3::Plain, GREY, BESIDE);
-    flow.title(&report.title, BESIDE);
-    flow.gap(3.0);
-    let place = match &report.site {
-        Some(site) => format!("{}, {site}", report.place),
-        None => report.place.clone(),
-    };
-    let limit = match report.dead_limit_volts.as_str() {
-        "0" => "no indication counts as dead".to_owned(),
-        volts => format!("at most {volts} V counts as dead"),
-    };
-    let permit = report.permit.as_ref().map_or("not recorded".to_owned(), |p| match (&p.reference, &p.why_none) {
-        (Some(reference), _) => reference.clone(),
-        (None, Some(why)) => format!("none: {why}"),
-        (None, None) => "none".into(),
-    });
-    let people: Vec<String> = report
-        .people
-        .iter()
-        .map(|p| {
-            let trained = if p.qualification.is_empty() { String::new() } else { format!(" ({})", p.qualification) };
-            let left = p.left.as_ref().map_or(String::new(), |left| format!(", until {}", shown(left)));
-            format!("{}{trained}: {}{left}", p.name, p.duty)
-        })
-        .collect();
-    flow.facts(
-        &[
-            ("Where", place),
-            ("Isolated", report.equipment.clone()),
-            ("Worked on", report.scope.clone()),
-            ("Supply", format!("{}; {}, {} V; {limit}", report.system, report.earthing, report.nominal_volts)),
-            ("Who", if people.is_empty() { "nobody named".into() } else { people.join("; ") }),
-            ("When", format!("{} to {}", shown(&report.opened), shown(&report.last))),
-            ("Permit", permit),
-        ],
-        BESIDE,
-    );
-    flow.gap(4.0);
-    // Never green: no page claims a safe condition.
-    let colour: Colour = match report.state.word.as_str() {
-        "Proved dead" | "Handed back" => BLACK,
-        word if word.starts_with("Stop") => RED,
-        _ => YELLOW,
-    };
-    let as_of = format!("As of the last entry, {}. Whatever came later is not on these pages.", shown(&report.last));
-    flow.boxed(colour, &report.state.word, &[report.state.text.clone(), as_of]);
-    flow.heading(2, "Deviations", 4.0);
-    if report.deviations.is_empty() {
-        flow.para("None recorded.");
-    }
-    for deviation in &report.deviations {
-        flow.para(deviation);
-    }
-    flow.gap(2.0);
-    flow.heading(2, "In figures", 4.0);
-    let indications = report.readings.iter().filter(|r| r.indicates && r.kind != "supply back").count();
-    let on = report.points.iter().flat_map(|p| &p.locks).filter(|l| l.off.is_none()).count();
-    flow.facts(
-        &[
-            ("Points", format!("{}, with {} locks, of which {on} are on", report.points.len(), locks(report))),
-            (
-                "Readings",
-                format!("{} in {} runs, {indications} with an indication", report.readings.len(), report.runs.len()),
-            ),
-            ("Photos", report.photos.len().to_string()),
-            ("Entries", format!("{}, written by {} devices", report.time_line.len(), report.devices.len())),
-            ("Times", format!("local time of the devices, {}", offsets(report))),
-        ],
-        ROOM,
-    );
-    flow.gap(2.0);
-    flow.heading(2, "How to check this record", 4.0);
-    flow.para(
-        "The signed journal of the job is embedded in this file. The command \"stillbar verify\" works every statement on these pages out \
-         of it again; the format is open, so that other programs can do the same. The symbol above holds the head: 64 digits that name this \
-         state of the journal. Paper alone proves nothing: compare its head with that of the file.",
-    );
-    flow.small(&format!(
-        "Put together at {} by device {} with {}.",
-        shown_at(&file.made),
-        file.seal.device,
-        file.program
-    ));
-}
-
-fn locks(report: &Report) -> usize {
-    report.points.iter().map(|p| p.locks.len()).sum()
-}
-
-/// The offsets from UTC that occur.
-fn offsets(report: &Report) -> String {
-    let mut all: Vec<&str> = report.time_line.iter().filter_map(|l| l.when.at.get(19..)).collect();
-    all.sort_unstable();
-    all.dedup();
-    format!("UTC{}", all.join(", UTC"))
-}
-
 /// "2026-11-02 08:40:00"; the offset is on page one.
-fn shown_at(at: &str) -> String {
+pub(super) fn shown_at(at: &str) -> String {
     at.get(..19).map_or_else(|| at.to_owned(), |at| at.replacen('T', " ", 1))
 }
 
-fn shown(when: &When) -> String {
+pub(super) fn shown(when: &When) -> String {
     shown_at(&when.at)
 }
 
-fn by(when: &When) -> String {
+pub(super) fn by(when: &When) -> String {
     match &when.by {
         Some(by) => format!("{}, {by}", shown(when)),
         None => shown(when),
     }
 }
 
-fn maybe(when: Option<&When>, otherwise: &str) -> String {
+pub(super) fn maybe(when: Option<&When>, otherwise: &str) -> String {
     when.map_or_else(|| otherwise.to_owned(), by)
 }
 
 fn points(flow: &mut Flow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
     flow.new_page();
-    flow.section("Points of isolation");
+    flow.section("Points of isolation", 40.0);
     if report.points.is_empty() {
         flow.para("No point of isolation was recorded. Treat as live.");
     }
@@ -163,22 +58,26 @@ fn points(flow: &mut Flow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) 
     for point in &report.points {
         flow.need(40.0);
         flow.heading(3, &point.label, 3.8);
+        let sign = match (&point.sign, &point.sign_down) {
+            (Some(up), Some(down)) => format!("hung {}; taken down {}", by(up), by(down)),
+            (Some(up), None) => format!("hung {}", by(up)),
+            (None, _) => "none recorded".into(),
+        };
         let supply = point.cuts.as_ref().map_or("the normal supply".to_owned(), Clone::clone);
         flow.facts(
             &[
                 ("At", point.at.clone()),
                 ("Device", format!("{}; opens {}", point.kind, point.poles.join(", "))),
                 ("Cuts off", supply),
-                (
-                    "Opened",
-                    maybe(point.opened.as_ref(), if point.closed.is_some() { "closed again" } else { "not recorded" }),
-                ),
-                ("Closed", point.closed.as_ref().map(by).unwrap_or_default()),
-                ("Caution sign", maybe(point.sign.as_ref(), "not hanging at the last entry")),
+                ("Opened", maybe(point.opened.as_ref(), "not recorded")),
+                ("Closed", maybe(point.closed.as_ref(), "not recorded")),
+                ("At the last entry", if point.open { "open" } else { "not open, or not known" }.into()),
+                ("Caution sign", sign),
                 ("Tags", point.tags.join("; ")),
             ],
             ROOM,
         );
+        flow.gap(1.5);
         lock_table(flow, &point.locks);
         let of_point: Vec<&Photo> = report.photos.iter().filter(|p| p.of == point.added.entry).collect();
         shown_photos.extend(of_point.iter().map(|p| p.sha256.as_str()));
@@ -220,7 +119,7 @@ fn lock_table(flow: &mut Flow, locks: &[Lock]) {
 fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) {
     let mut ready = Vec::new();
     for photo in of {
-        let mut caption = vec![by(&photo.when)];
+        let mut caption = vec![format!("{}, {}", photo.shows, by(&photo.when))];
         caption.extend(photo.tags.iter().map(|tag| format!("Tag {tag} was read in it.")));
         caption.extend(photo.doubts.iter().cloned());
         if !photo.note.is_empty() {
@@ -242,7 +141,7 @@ fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) 
 }
 
 fn looked(flow: &mut Flow, report: &Report) {
-    flow.section("What was looked for, and who was told");
+    flow.section("What was looked for, and who was told", 20.0);
     let all: Vec<Vec<String>> = report
         .sources
         .iter()
@@ -291,7 +190,7 @@ fn looked(flow: &mut Flow, report: &Report) {
 }
 
 fn proofs(flow: &mut Flow, report: &Report) {
-    flow.section("Instruments and proofs");
+    flow.section("Instruments and proofs", 20.0);
     let rows: Vec<Vec<String>> = report
         .instruments
         .iter()
@@ -309,7 +208,7 @@ fn proofs(flow: &mut Flow, report: &Report) {
         flow.need(34.0);
         flow.heading(3, &format!("Run {}", run.number), 3.8);
         let with = |says: &Option<String>, when: &Option<When>, otherwise: &str| match (says, when) {
-            (Some(says), Some(when)) => format!("{says} ({})", by(when)),
+            (Some(says), Some(when)) => format!("{} ({})", says.trim_end_matches('.'), by(when)),
             _ => otherwise.to_owned(),
         };
         flow.facts(
@@ -328,7 +227,7 @@ fn proofs(flow: &mut Flow, report: &Report) {
 }
 
 fn readings(flow: &mut Flow, report: &Report) {
-    flow.section("Readings, in the order in which they were taken");
+    flow.section("Readings, in the order in which they were taken", 24.0);
     if report.readings.is_empty() {
         flow.para("None was taken. Treat as live.");
         return;
@@ -357,13 +256,13 @@ fn work(flow: &mut Flow, report: &Report) {
     if report.work.is_empty() {
         return;
     }
-    flow.section("Work");
+    flow.section("Work", 16.0);
     let rows: Vec<Vec<String>> = report.work.iter().map(|w| vec![w.says.clone(), by(&w.when)]).collect();
     flow.table(&[("What", 122.0), ("When", 50.0)], &rows);
 }
 
 fn hand_overs(flow: &mut Flow, report: &Report) {
-    flow.section("Hand-over and signatures");
+    flow.section("Hand-over and signatures", 46.0);
     if report.hand_overs.is_empty() {
         flow.para("Nothing was handed over or handed back.");
     }
@@ -403,7 +302,7 @@ fn strokes(mark: &str) -> Vec<Vec<Place>> {
 }
 
 fn cautions(flow: &mut Flow, file: &File, report: &Report) {
-    flow.section("Cautions");
+    flow.section("Cautions", 20.0);
     for caution in &report.cautions {
         flow.boxed(YELLOW, "", std::slice::from_ref(caution));
     }
@@ -422,7 +321,7 @@ fn cautions(flow: &mut Flow, file: &File, report: &Report) {
 }
 
 fn time_line(flow: &mut Flow, report: &Report) {
-    flow.section("Time line");
+    flow.section("Time line", 24.0);
     let rows: Vec<Vec<String>> = report
         .time_line
         .iter()
