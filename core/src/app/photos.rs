@@ -68,10 +68,14 @@ pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     copy.or_else(|| original(folder, sha256))
 }
 
-/// The copy of a photo that is best for a record: the first of `copies`, the hashes that a signed entry names, that is here as it was kept.
-pub fn signed_copy(folder: &Path, sha256: &str, copies: &[String]) -> Option<Vec<u8>> {
+/// The copy of a photo that is best for a record, of at most `room` bytes where there is a choice: the first that is here as it was kept, of
+/// those whose hashes a signed entry names in `copies`.
+pub fn signed_copy(folder: &Path, sha256: &str, copies: &[String], room: usize) -> Option<Vec<u8>> {
     let here = |suffix: &&str| fs::read(folder.join(format!("{sha256}{suffix}"))).ok();
-    [PRINT, THUMBNAIL].iter().filter_map(here).find(|bytes| copies.contains(&evidence::sha256(bytes)))
+    let mut signed: Vec<Vec<u8>> = [PRINT, THUMBNAIL].iter().filter_map(here).collect();
+    signed.retain(|bytes| copies.contains(&evidence::sha256(bytes)));
+    let fits = signed.iter().position(|bytes| bytes.len() <= room);
+    if signed.is_empty() { None } else { Some(signed.swap_remove(fits.unwrap_or(signed.len() - 1))) }
 }
 
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
