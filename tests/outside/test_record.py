@@ -79,7 +79,7 @@ def test_both_verifiers_refuse_every_mutant(files, tmp_path):
 
     chance = random.Random(5)
     pdf, whole = files["pdf"].read_bytes(), files["json"].read_bytes()
-    journal = check_record.streams(pdf, b"/EmbeddedFile")[0]
+    journal = next(check_record.streams(pdf, b"/EmbeddedFile"))
     picture = base64.b64decode(json.loads(whole)["photos"][0]["jpeg"])
     of = [(journal, pdf.index(journal), 30), (picture, pdf.index(picture), 10)]
     inside = [(whole, 0, len(whole), 60), *((pdf, at, at + len(part), many) for part, at, many in of)]
