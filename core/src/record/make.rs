@@ -45,6 +45,9 @@ pub struct Gathered {
     pub photos: BTreeMap<String, Vec<u8>>,
 }
 
+/// Gives the copy of a photo, JPEG: by the original's SHA-256, and the hashes of the copies that a signed entry names.
+pub type Copies<'a> = &'a dyn Fn(&str, &[String]) -> Option<Vec<u8>>;
+
 /// A record that was made.
 pub struct Made {
     file: File,
@@ -54,13 +57,7 @@ pub struct Made {
 
 /// Chooses what belongs into the record of `job`: of `own`, the job's entries, everything; of `shared`, the entries of no job, those that
 /// are named, what corrects a person among them, the beginnings of the devices, and the site's supply network where the job rests on it.
-/// `copy` gives the copy of a photo: the original's SHA-256, and the hashes of copies that a signed entry names.
-pub fn gather(
-    job: EntryId,
-    own: &[Entry],
-    shared: &[Entry],
-    copy: &dyn Fn(&str, &[String]) -> Option<Vec<u8>>,
-) -> Gathered {
+pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], copy: Copies) -> Gathered {
     let site = own.iter().find_map(|e| e.body.site);
     let on_network = own.iter().any(|e| matches!(e.body.fact, Fact::ZoneNoted { .. }));
     let devices: BTreeSet<_> = own.iter().map(|e| e.body.device).collect();

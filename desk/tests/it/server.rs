@@ -68,12 +68,12 @@ impl Brain for Notes {
 /// What was made to be shared is a download, and never a page of the desk's.
 #[test]
 fn a_shared_file_is_a_download() {
-    let got = ask("GET", "/shared/a.pdf", &[], Body::empty());
+    let got = get("/shared/a.pdf");
     assert_eq!((got.status, got.text.as_str()), (StatusCode::OK, "<html>whatever is in it</html>"));
     assert_eq!(got.headers["content-type"], "application/octet-stream");
     assert_eq!(got.headers["content-disposition"], "attachment");
-    assert_eq!(ask("GET", "/shared/b.pdf", &[], Body::empty()).status, StatusCode::NOT_FOUND);
-    assert_eq!(ask("GET", "/shared/..%2Fjournal.db", &[], Body::empty()).status, StatusCode::NOT_FOUND);
+    assert_eq!(get("/shared/b.pdf").status, StatusCode::NOT_FOUND);
+    assert_eq!(get("/shared/..%2Fjournal.db").status, StatusCode::NOT_FOUND);
 }
 
 struct Answer {

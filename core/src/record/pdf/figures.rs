@@ -4,9 +4,19 @@ use super::flow::{BLACK, BOTTOM, Flow, GREY, Kind, LEADING, LEFT, Op, Place, ROO
 use super::text::Face3;
 use crate::tag::Symbol;
 
+/// A photo as it stands on a page.
+pub(super) struct Shown {
+    pub jpeg: Vec<u8>,
+    /// Pixels across and down.
+    pub size: (u32, u32),
+    /// For whoever cannot see it.
+    pub says: String,
+    pub caption: Vec<String>,
+}
+
 impl Flow {
-    /// Pictures two in a row, each over its caption. `pictures`: JPEG, its size in pixels, what it shows, the caption.
-    pub fn pictures(&mut self, pictures: &[(Vec<u8>, (u32, u32), String, Vec<String>)]) {
+    /// Pictures two in a row, each over its caption.
+    pub fn pictures(&mut self, pictures: &[Shown]) {
         const BETWEEN: f32 = 6.0;
         let wide = (ROOM - BETWEEN) / 2.0;
         for pair in pictures.chunks(2) {
@@ -14,21 +24,21 @@ impl Flow {
                 let scale = (wide / across.max(1) as f32).min(78.0 / down.max(1) as f32);
                 (across as f32 * scale, down as f32 * scale)
             };
-            let high = pair.iter().map(|p| fitted(p.1).1).fold(0.0, f32::max);
+            let high = pair.iter().map(|p| fitted(p.size).1).fold(0.0, f32::max);
             let captions: Vec<Vec<String>> = pair
                 .iter()
-                .map(|p| p.3.iter().flat_map(|line| self.fonts.wrap(Face3::Plain, SMALL, wide, line)).collect())
+                .map(|p| p.caption.iter().flat_map(|line| self.fonts.wrap(Face3::Plain, SMALL, wide, line)).collect())
                 .collect();
             let lines = captions.iter().map(Vec::len).max().unwrap_or(0);
             let step = SMALL * LEADING;
             self.need(high + lines as f32 * step + 4.0);
             let top = self.y + 1.0;
-            for (i, ((jpeg, size, shows, _), caption)) in pair.iter().zip(captions).enumerate() {
+            for (i, (shown, caption)) in pair.iter().zip(captions).enumerate() {
                 let x = LEFT + i as f32 * (wide + BETWEEN);
-                let shows = self.clean(shows);
-                self.open(Kind::Figure(shows));
+                let says = self.clean(&shown.says);
+                self.open(Kind::Figure(says));
                 let leaf = self.leaf();
-                self.paint(Op::Picture { at: (x, top), size: fitted(*size), jpeg: jpeg.clone(), leaf });
+                self.paint(Op::Picture { at: (x, top), size: fitted(shown.size), jpeg: shown.jpeg.clone(), leaf });
                 self.close();
                 self.open(Kind::Paragraph);
                 for (k, line) in caption.iter().enumerate() {

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use krilla::image::Image;
 
+use super::figures::Shown;
 use super::flow::{BLACK, BODY, Flow, GREY, Place, ROOM, YELLOW};
 use super::summary;
 use super::text::Face3;
@@ -130,7 +131,8 @@ fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) 
         let size = picture.and_then(|jpeg| Image::from_jpeg(jpeg.clone().into(), false).ok()).map(|image| image.size());
         match (picture, size) {
             (Some(jpeg), Some(size)) => {
-                ready.push((jpeg.clone(), size, format!("Photo of {}, {}", photo.shows, by(&photo.when)), caption));
+                let says = format!("Photo of {}, {}", photo.shows, by(&photo.when));
+                ready.push(Shown { jpeg: jpeg.clone(), size, says, caption });
             }
             _ => {
                 flow.para(&format!("Photo of {}, not on this device: {}", photo.shows, caption.join(" ")));
