@@ -144,6 +144,22 @@ def sheets(folder: Path) -> None:
         print(SCREENS / f"{name}.png")
 
 
+def records(folder: Path, data: Path) -> None:
+    """Pages of a finished job's record and of one that met an indication, as they print."""
+    for name, job, pages in [
+        ("record", "Replace the outgoing breaker of washer 4", (1, 2, 4)),
+        ("record-stop", "Move the socket circuit of bay 3", (1,)),
+    ]:
+        pdf = folder / f"{name}.pdf"
+        made = command("record", job, "-o", pdf, "--data", data)
+        assert made.code == 0, made.err
+        for page in pages:
+            picture = SCREENS / f"{name}-{page}"
+            only = ("-f", str(page), "-l", str(page))
+            subprocess.run(["pdftoppm", "-png", "-r", "72", "-singlefile", *only, pdf, picture], check=True, timeout=60)
+            print(f"{picture}.png")
+
+
 def main(names: list[str]) -> None:
     """Takes the pictures called `names`, or all."""
     unknown = set(names) - set(SHOTS)
@@ -169,6 +185,7 @@ def main(names: list[str]) -> None:
                 tags(browser, Path(folder) / "tags")
                 network(browser, Path(folder) / "network")
                 sheets(Path(folder))
+                records(Path(folder), Path(folder) / "data")
         finally:
             browser.close()
             desk.kill()

@@ -15,6 +15,7 @@ pub mod journey;
 mod json;
 pub mod point;
 pub mod prove;
+pub mod record;
 pub mod screens;
 pub mod store;
 pub mod supply;

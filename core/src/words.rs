@@ -23,6 +23,16 @@ pub fn exact(wall: i64, zone: i32) -> String {
     civil(wall, zone).map_or_else(|| "unreadable".into(), |at| at.strftime("%Y-%m-%d %H:%M:%S").to_string())
 }
 
+/// "2026-11-25T10:42:07+01:00" (RFC 3339).
+pub fn rfc3339(wall: i64, zone: i32) -> String {
+    let sign = if zone < 0 { '-' } else { '+' };
+    let (hours, minutes) = (zone.unsigned_abs() / 60, zone.unsigned_abs() % 60);
+    civil(wall, zone).map_or_else(
+        || "unreadable".into(),
+        |at| format!("{}{sign}{hours:02}:{minutes:02}", at.strftime("%Y-%m-%dT%H:%M:%S")),
+    )
+}
+
 fn civil(wall: i64, zone: i32) -> Option<jiff::civil::DateTime> {
     let offset = Offset::from_seconds(zone.checked_mul(60)?).ok()?;
     Some(offset.to_datetime(Timestamp::from_millisecond(wall).ok()?))

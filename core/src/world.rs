@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::journal::fact::InstrumentKind;
-use crate::journal::{Entry, EntryId, Fact};
+use crate::journal::{Entry, EntryId, Fact, WITHHELD};
 
 /// People, sites and instruments by the entry that brought them.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -57,9 +57,10 @@ impl World {
         }
     }
 
-    /// A person's name.
+    /// A person's name; by the entry that brought them where the name is not known here or withheld.
     pub fn name(&self, person: EntryId) -> String {
-        self.people.get(&person).map_or_else(|| format!("person {}", person.short()), |p| p.name.clone())
+        let named = self.people.get(&person).filter(|p| p.name != WITHHELD);
+        named.map_or_else(|| format!("person {}", person.short()), |p| p.name.clone())
     }
 
     /// A person's telephone; empty if none is kept.

@@ -117,16 +117,19 @@ function settle(answer) {
     if (errand.errand === "ring") location.href = `tel:${errand.number.replace(/[^\d+*#]/g, "")}`;
     if (errand.errand === "buzz") navigator.vibrate?.(120);
     if (errand.errand === "share") share(errand);
+    if (errand.errand === "share-file") saveAs(`/shared/${errand.name}`, errand.name);
     if (errand.errand === "scan-tag") scan(errand.token, errand.hint);
     if (errand.errand === "take-photo") choose((file) => alone(async () => settle(await deliver(errand.token, file))));
   }
 }
 
+const saveAs = (href, download) => Object.assign(document.createElement("a"), { href, download }).click();
+
 // What the browser sends messages with; where it has nothing, a file of text.
 function share({ title, text }) {
   const save = () => {
     const file = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
-    Object.assign(document.createElement("a"), { href: file, download: `${title}.txt` }).click();
+    saveAs(file, `${title}.txt`);
     setTimeout(() => URL.revokeObjectURL(file), 60_000);
   };
   if (navigator.share) navigator.share({ title, text }).catch((error) => error.name === "AbortError" || save());

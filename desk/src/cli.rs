@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::PlanOf;
-use crate::{calls, office, photo, start, supply, tag_read, tags};
+use crate::{calls, office, photo, record, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -28,6 +28,9 @@ Examples:
   stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
   stillbar tag read photo.jpg               which tags are in a photo
   stillbar photo check lock.jpg             how good a photo is as evidence, before it is kept
+  stillbar record 3f2a91c0 -o dryer.pdf --data ~/isolations
+                                            what was done in a job, with all that proves it
+  stillbar verify dryer.pdf                 whether a record holds
   stillbar rescue --data ~/isolations       when `desk` says that the database is damaged
 
 Exit codes:
@@ -116,6 +119,32 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     Supply {
         #[command(subcommand)]
         what: supply::Supply,
+    },
+    /// Write the record of a job: PDF with the signed journal in it, JSON, or CSV of readings and time line
+    ///
+    /// The record is made from the journal alone, with no office and no network, and while the desk is running. What is shared
+    /// has no location and no telephone number. Nothing is written where the record would not verify.
+    #[command(after_help = "\
+Examples:
+  stillbar record \"Replace the outgoing breaker of washer 4\" -o washer.pdf
+  stillbar record 3f2a91c0 -o washer.json --data ~/isolations
+  stillbar record 3f2a91c0 -o readings.csv --data ~/isolations
+  stillbar record 3f2a91c0 -o to-share.pdf --data ~/isolations --withhold-names
+  stillbar record old.pdf -o new.pdf        the pages anew, from the journal in an old record")]
+    Record(record::RecordArgs),
+    /// Check a record: chain, signatures, photos, and that it says only what follows from its entries
+    ///
+    /// Says in plain words what is shown and what is not. Needs no journal, no office and no network. The exit code is 0 if the
+    /// record holds, 1 if it does not, 2 if the file cannot be read as a record. docs/formats.md says how to check one with
+    /// other tools.
+    #[command(after_help = "Examples:\n  stillbar verify washer.pdf\n  stillbar verify - --json < washer.json")]
+    Verify {
+        /// A record, PDF or JSON, or - to pipe it in
+        #[arg(value_name = "FILE")]
+        file: PathBuf,
+        /// Print JSON for a program instead of text for a person
+        #[arg(long)]
+        json: bool,
     },
     /// Save what can be read from a damaged database
     ///
@@ -264,6 +293,19 @@ pub fn run() -> ExitCode {
             photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))
         }
         Command::Supply { what } => supply::run(&what).map(say).map_err(|say| (2, say)),
+        Command::Record(a) => record::make(&a).map(say),
+        Command::Verify { file, json } => match record::verify(&file, json) {
+            (0, text) => {
+                say(text);
+                Ok(())
+            }
+            // What was found out is the answer, also where the answer is no.
+            (code, text) if json || code == 1 => {
+                say(text);
+                return ExitCode::from(code);
+            }
+            failed => Err(failed),
+        },
         Command::Rescue { data, json } => {
             start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
         }

@@ -12,6 +12,7 @@ pub mod guard;
 pub mod office;
 pub mod photo;
 pub mod platform;
+pub mod record;
 pub mod render;
 pub mod server;
 pub mod start;

@@ -51,6 +51,10 @@ pub trait Brain: Send + Sync + 'static {
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand>;
     /// See [`Field::photo`].
     fn photo(&self, sha256: String) -> Option<Vec<u8>>;
+    /// See [`Field::shared`].
+    fn shared(&self, _name: &str) -> Option<Vec<u8>> {
+        None
+    }
     /// See [`Field::stirred`].
     fn stirred(&self) -> u64 {
         0
@@ -72,6 +76,9 @@ impl Brain for Field {
     }
     fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         Field::photo(self, sha256)
+    }
+    fn shared(&self, name: &str) -> Option<Vec<u8>> {
+        Field::shared(self, name)
     }
     fn stirred(&self) -> u64 {
         Field::stirred(self)
@@ -102,6 +109,7 @@ pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
         .route("/stirred", get(stirred::<B>))
         .route("/screen", get(again::<B>))
         .route("/photo/{sha256}", get(photo::<B>))
+        .route("/shared/{name}", get(shared::<B>))
         .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
         .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
         .route("/camera.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/camera.js"))))
@@ -284,6 +292,15 @@ async fn photo<B: Brain>(State(desk): State<Desk<B>>, Path(sha256): Path<String>
     let kind = media(&bytes).ok_or_else(none)?;
     // The address is the hash of the bytes, so what is under it never changes.
     let headers = [(header::CONTENT_TYPE, kind), (header::CACHE_CONTROL, "private, max-age=3600, immutable")];
+    Ok((headers, bytes).into_response())
+}
+
+/// A file that was made to be shared: always a download, whatever is in it.
+async fn shared<B: Brain>(State(desk): State<Desk<B>>, Path(name): Path<String>) -> Result<Response, Say> {
+    let bytes = call(move || desk.brain.shared(&name)).await?;
+    let bytes =
+        bytes.ok_or_else(|| Say::new(StatusCode::NOT_FOUND, "This file is not here any more. Make it again."))?;
+    let headers = [(header::CONTENT_TYPE, "application/octet-stream"), (header::CONTENT_DISPOSITION, "attachment")];
     Ok((headers, bytes).into_response())
 }
 

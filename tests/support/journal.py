@@ -1,6 +1,7 @@
 """Reads and verifies a journal with nothing of the app: sqlite3, hashlib, cbor2, and OpenSSL's Ed25519."""
 
 import hashlib
+import io
 import shutil
 import sqlite3
 from contextlib import closing
@@ -13,6 +14,26 @@ from support import cbor
 from support.folder import database
 
 BODY_KEYS = {"device", "seq", "clock", "wall", "zone", "prev", "site", "job", "by", "fact"}
+# Where a device says what it had of others, and which entry of the job it wrote before.
+ALSO = {"seen", "after"}
+
+
+def split(stored: bytes) -> tuple[bytes, bytes]:
+    """The signed body, and what opens its commitments (docs/formats.md)."""
+    reader = io.BytesIO(stored)
+    cbor2.CBORDecoder(reader).decode()
+    return stored[: reader.tell()], stored[reader.tell() :]
+
+
+def reveal(body: dict, openings: bytes) -> int:
+    """Puts texts in the place of commitments; how many there were."""
+    opened = cbor2.loads(openings) if openings else {}
+    (fields,) = body["fact"].values()
+    for name, (salt, text) in opened.items():
+        assert len(salt) == 16 and fields[name] == hashlib.sha256(salt + text.encode()).digest(), f"{name} is not what was signed"
+        fields[name] = text
+    assert not openings or (opened and cbor.encode(opened) == openings)
+    return len(opened)
 
 
 def read(folder: Path, scratch: Path) -> list[sqlite3.Row]:
@@ -31,14 +52,16 @@ def verify(rows: list[sqlite3.Row], rescued: bool = False) -> list[dict]:
     bodies = []
     last: dict[bytes, tuple[int, bytes, list[int]]] = {}
     for row in rows:
-        body = cbor2.loads(row["body"])
+        signed, openings = split(row["body"])
+        body = cbor2.loads(signed)
         at = f"entry {row['seq']} of device {row['device'].hex()[:8]}"
-        assert set(body) == BODY_KEYS, f"{at} has the keys {sorted(body)}"
+        assert BODY_KEYS <= set(body) <= BODY_KEYS | ALSO, f"{at} has the keys {sorted(body)}"
         assert (body["device"], body["seq"]) == (row["device"], row["seq"]), f"{at}: the columns differ from the body"
-        assert row["id"] == hashlib.sha256(row["body"]).digest(), f"{at}: the id is not the SHA-256 of the body"
+        assert row["id"] == hashlib.sha256(signed).digest(), f"{at}: the id is not the SHA-256 of the body"
         # RFC 8032; raises InvalidSignature.
-        Ed25519PublicKey.from_public_bytes(row["device"]).verify(row["sig"], row["body"])
-        assert cbor.encode(body) == row["body"], f"{at} is not deterministic CBOR"
+        Ed25519PublicKey.from_public_bytes(row["device"]).verify(row["sig"], signed)
+        assert cbor.encode(body) == signed, f"{at} is not deterministic CBOR"
+        reveal(body, openings)
 
         seq, prev, clock = last.get(row["device"], (0, bytes(32), [-1, 0]))
         if row["seq"] == seq + 1 or not rescued:

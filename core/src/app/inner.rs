@@ -238,13 +238,14 @@ impl Inner {
             wall,
             zone: self.platform.offset_minutes(wall),
             prev: self.head.id,
+            after: job.and_then(|id| self.jobs.get(&id)).and_then(|j| j.heard.last_of(self.key.device())),
             site,
             job,
             by: self.acting,
             seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
-        let entry = Entry::seal(body, &self.key).map_err(|e| e.to_string())?;
+        let entry = Entry::seal(body, &self.key, &|count| self.platform.random(count)).map_err(|e| e.to_string())?;
         self.wrote = clock.last().0;
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };

@@ -10,7 +10,8 @@ pub(crate) mod near;
 mod networks;
 pub(crate) mod office;
 mod others;
-mod photos;
+pub(crate) mod photos;
+mod records;
 mod scan;
 pub(crate) mod shoot;
 mod standing;
@@ -140,6 +141,11 @@ impl Field {
 }
 
 impl Field {
+    /// The bytes of a file that was made to be shared, by the name in [`Errand::ShareFile`]. The latest few are kept.
+    pub fn shared(&self, name: &str) -> Option<Vec<u8>> {
+        self.lock().shared(name)
+    }
+
     /// Takes in entries that other devices wrote; those of one device in the order of their numbers, all of them or none.
     pub fn take_in(&self, entries: Vec<Entry>) -> Result<TakenIn, String> {
         self.lock().open()?.take_in(entries)

@@ -37,7 +37,8 @@ impl Inner {
                 from_the_future: entry.body.wall.max(entry.body.clock.0) > wall.saturating_add(FUTURE_MS),
             };
             match take(met) {
-                Taken::Known | Taken::Refused(_) => {}
+                Taken::Known => self.store.keep_opened(&entry).map_err(said)?,
+                Taken::Refused(_) => {}
                 Taken::Aside(why) => {
                     self.store.keep_aside(&entry, why).map_err(said)?;
                     done.aside += 1;

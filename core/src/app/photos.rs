@@ -1,4 +1,4 @@
-//! Photos on disk: the original, named by its SHA-256, and two copies to show and share, all written whole before the
+//! Photos on disk: the original, named by its SHA-256, and copies to show, share and print, all written whole before the
 //! entry that names it.
 //!
 //! The original is sealed: its name is what a signed entry says of it, nobody may write to it, and it is only given out while
@@ -14,6 +14,9 @@ use crate::tag::TagId;
 /// A copy is named by its original's SHA-256, and this.
 const THUMBNAIL: &str = ".320.jpg";
 const WORKING: &str = ".1600.jpg";
+const PRINT: &str = ".960.jpg";
+
+const COPIES: [&str; 3] = [THUMBNAIL, PRINT, WORKING];
 
 /// A photo that is now on disk.
 pub struct Kept {
@@ -27,15 +30,18 @@ pub struct Kept {
     pub tags: Vec<TagId>,
     /// What is poor about the picture.
     pub doubts: Vec<Warning>,
+    /// SHA-256 of the copies for records and for lists, hex.
+    pub copies: Vec<String>,
 }
 
 /// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
 pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
     let photo = evidence::check(bytes).map_err(|e| e.to_string())?;
     let tags = photo.codes().tags;
-    let Checked { sha256, media, thumbnail, working, warnings, .. } = photo;
+    let Checked { sha256, media, thumbnail, working, print, warnings, .. } = photo;
+    let copies = [&print, &thumbnail].map(|copy| evidence::sha256(copy)).to_vec();
     // The original first: should the power go, the copies can be made again from it.
-    for (suffix, content) in [("", bytes), (WORKING, &working), (THUMBNAIL, &thumbnail)] {
+    for (suffix, content) in [("", bytes), (WORKING, &working), (PRINT, &print), (THUMBNAIL, &thumbnail)] {
         let path = folder.join(format!("{sha256}{suffix}"));
         let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
         if !there {
@@ -47,19 +53,29 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
             seal(&path);
         }
     }
-    Ok(Kept { sha256, length: bytes.len() as u64, media, tags, doubts: warnings })
+    Ok(Kept { sha256, length: bytes.len() as u64, media, tags, doubts: warnings, copies })
 }
 
 /// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg` or `.1600.jpg` behind it for a copy.
 /// Photos from before there were copies give the original. None if it is not there, or is not what was kept.
 pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
-    let sha256 = name.strip_suffix(THUMBNAIL).or_else(|| name.strip_suffix(WORKING)).unwrap_or(name);
+    let sha256 = COPIES.iter().find_map(|suffix| name.strip_suffix(suffix)).unwrap_or(name);
     let hex = sha256.len() == 64 && sha256.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
     if !hex {
         return None;
     }
     let copy = if name == sha256 { None } else { fs::read(folder.join(name)).ok() };
     copy.or_else(|| original(folder, sha256))
+}
+
+/// The copy of a photo that is best for a record, of at most `room` bytes where there is a choice: the first that is here as it was kept, of
+/// those whose hashes a signed entry names in `copies`.
+pub fn signed_copy(folder: &Path, sha256: &str, copies: &[String], room: usize) -> Option<Vec<u8>> {
+    let here = |suffix: &&str| fs::read(folder.join(format!("{sha256}{suffix}"))).ok();
+    let mut signed: Vec<Vec<u8>> = [PRINT, THUMBNAIL].iter().filter_map(here).collect();
+    signed.retain(|bytes| copies.contains(&evidence::sha256(bytes)));
+    let fits = signed.iter().position(|bytes| bytes.len() <= room);
+    if signed.is_empty() { None } else { Some(signed.swap_remove(fits.unwrap_or(signed.len() - 1))) }
 }
 
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
@@ -75,7 +91,7 @@ pub fn mend(folder: &Path, most: usize) -> bool {
     let Ok(files) = fs::read_dir(folder) else { return false };
     let names = files.filter_map(|f| f.ok()?.file_name().into_string().ok());
     let lacks = |name: &String| {
-        name.len() == 64 && [THUMBNAIL, WORKING].iter().any(|suffix| !folder.join(format!("{name}{suffix}")).exists())
+        name.len() == 64 && COPIES.iter().any(|suffix| !folder.join(format!("{name}{suffix}")).exists())
     };
     let mut made = 0;
     for name in names.filter(lacks) {

@@ -122,6 +122,6 @@ fn sentences(photo: &Kept) -> Vec<String> {
 
 fn fact(photo: Kept, of: EntryId, note: String) -> Fact {
     let doubts = sentences(&photo);
-    let Kept { sha256, length, media, tags, .. } = photo;
-    Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts }
+    let Kept { sha256, length, media, tags, copies, .. } = photo;
+    Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts, copies }
 }

@@ -10,7 +10,7 @@ use std::sync::Arc;
 
 use super::inner::{Inner, draft_fits};
 use super::office::Exchange;
-use super::{OpenError, Platform, photos, scan, shoot};
+use super::{OpenError, Platform, photos, records, scan, shoot};
 use crate::journal::EntryId;
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
@@ -103,6 +103,14 @@ impl Stand {
             // Photos are plain files: reading one holds nothing open.
             Stand::Suspended(aside) => photos::load(&aside.folder.join("photos"), name),
         }
+    }
+
+    pub(super) fn shared(&self, name: &str) -> Option<Vec<u8>> {
+        let folder = match self {
+            Stand::Open(inner) => &inner.store.folder,
+            Stand::Suspended(aside) => &aside.folder,
+        };
+        records::shared(folder, name)
     }
 
     /// Closes the journal.

@@ -16,7 +16,7 @@ use std::panic::{self, AssertUnwindSafe};
 
 use sha2::{Digest, Sha256};
 
-pub use copies::{THUMBNAIL_SIDE, WORKING_SIDE};
+pub use copies::{PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
 pub use measure::{Exposure, MEASURED_SIDE};
 pub use warn::{BLURRED_BELOW, Warning, tag_warnings};
 
@@ -51,6 +51,8 @@ pub struct Checked {
     pub thumbnail: Vec<u8>,
     /// JPEG, upright, long side at most [`WORKING_SIDE`], no metadata.
     pub working: Vec<u8>,
+    /// JPEG, upright, long side at most [`PRINT_SIDE`], no metadata.
+    pub print: Vec<u8>,
     /// Brightness, one byte a pixel, upright, at most [`MAX_LUMA_PIXELS`].
     pub luma: Vec<u8>,
     /// Pixels across of `luma`.
@@ -142,6 +144,7 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
     let luma = orient::upright(measure::at_most(luma, MAX_LUMA_PIXELS).ok_or_else(damaged)?, orientation);
 
     let working = orient::upright(small, orientation);
+    let print = copies::shrunk(&working, PRINT_SIDE).ok_or_else(damaged)?;
     let thumbnail = copies::shrunk(&working, THUMBNAIL_SIDE).ok_or_else(damaged)?;
     let (sharpness, exposure) = measure::measure(&luma);
     let (width, height) = if orientation > 4 { (height, width) } else { (width, height) };
@@ -156,6 +159,7 @@ fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
         sha256: sha256(bytes),
         thumbnail: copies::jpeg(&thumbnail).ok_or_else(damaged)?,
         working: copies::jpeg(&working).ok_or_else(damaged)?,
+        print: copies::jpeg(&print).ok_or_else(damaged)?,
         luma,
         luma_width,
         luma_height,

@@ -6,12 +6,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::journal::{DeviceId, Entry, Seen, Stamp};
+use crate::journal::{DeviceId, Entry, EntryId, Seen, Stamp};
 
 /// What each device has written in a job, and what it said that it had of the others'.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Heard {
     heads: BTreeMap<DeviceId, u64>,
+    last: BTreeMap<DeviceId, EntryId>,
     said: BTreeMap<DeviceId, BTreeMap<DeviceId, u64>>,
 }
 
@@ -20,6 +21,7 @@ impl Heard {
     pub fn note(&mut self, entry: &Entry) {
         let body = &entry.body;
         self.heads.insert(body.device, body.seq);
+        self.last.insert(body.device, entry.id);
         for Seen(device, seq) in &body.seen {
             let said = self.said.entry(body.device).or_default().entry(*device).or_default();
             *said = (*said).max(*seq);
@@ -29,6 +31,11 @@ impl Heard {
     /// The last entry of each device.
     pub fn heads(&self) -> impl Iterator<Item = (&DeviceId, &u64)> {
         self.heads.iter()
+    }
+
+    /// The last entry of a device.
+    pub fn last_of(&self, device: DeviceId) -> Option<EntryId> {
+        self.last.get(&device).copied()
     }
 
     /// What `device` has to say with its next entry: what it has of others and has not said yet.

@@ -209,6 +209,12 @@ pub struct Photo {
     pub stamp: Stamp,
     /// SHA-256 of the file, hex.
     pub sha256: String,
+    /// Bytes of the file.
+    pub length: u64,
+    /// Its media type.
+    pub media: String,
+    /// SHA-256 of its copies, hex.
+    pub copies: Vec<String>,
     /// The entry of the thing that it shows.
     pub of: EntryId,
     /// A note.

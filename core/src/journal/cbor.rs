@@ -26,10 +26,19 @@ pub enum CborError {
 
 /// Writes `content` in the one deterministic encoding.
 pub fn encode<T: Serialize>(content: &T) -> Result<Vec<u8>, CborError> {
-    let value = Value::serialized(content).map_err(|e| CborError::Unwritable(e.to_string()))?;
     let mut out = Vec::with_capacity(256);
-    write(&canonical(value)?, &mut out)?;
+    write(&canonical(value(content)?)?, &mut out)?;
     Ok(out)
+}
+
+/// `content` as CBOR's own kinds of values.
+pub(super) fn value<T: Serialize>(content: &T) -> Result<Value, CborError> {
+    Value::serialized(content).map_err(|e| CborError::Unwritable(e.to_string()))
+}
+
+/// Reads one item from the front of `bytes`, in whatever spelling it has.
+pub(super) fn item(bytes: &mut &[u8]) -> Result<Value, CborError> {
+    ciborium::de::from_reader_with_recursion_limit(bytes, DEPTH).map_err(|e| CborError::Unreadable(e.to_string()))
 }
 
 /// Reads what [`encode`] wrote, and refuses every other spelling of it.

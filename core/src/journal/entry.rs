@@ -1,4 +1,4 @@
-//! One entry: a body in deterministic CBOR, its hash, its signature.
+//! One entry: a body in deterministic CBOR, its hash, its signature, and behind the body what opens its commitments.
 
 use std::collections::BTreeSet;
 
@@ -6,9 +6,9 @@ use ciborium::Value;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
-use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, cbor};
+use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, cbor, personal};
 
-/// Most bytes of a body. The largest fact is a drawn signature of 8 KiB.
+/// Most bytes of a body with its openings. The largest fact is a drawn signature of 8 KiB.
 pub const MAX_ENTRY_BYTES: usize = 32 * 1024;
 
 /// What an entry says, before it is signed.
@@ -27,6 +27,10 @@ pub struct Body {
     pub zone: i32,
     /// The id of the device's entry before this, or 32 zero bytes.
     pub prev: EntryId,
+    /// The device's entry before this in the same job: nothing can be taken out of what a device wrote in a job, even where the entries
+    /// between belong to other jobs and are not shown.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub after: Option<EntryId>,
     /// The site, if it belongs to one.
     pub site: Option<EntryId>,
     /// The job, if it belongs to one. The entry that opens a job *is* the job.
@@ -47,13 +51,15 @@ pub struct Seen(pub DeviceId, pub u64);
 /// A signed entry.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Entry {
-    /// SHA-256 of `bytes`.
+    /// SHA-256 of [`Entry::signed`].
     pub id: EntryId,
-    /// What it says.
+    /// What it says; [`WITHHELD`](super::WITHHELD) stands for a text that was taken out.
     pub body: Body,
-    /// The body in deterministic CBOR: what is hashed and signed.
+    /// The body in deterministic CBOR, and behind it what opens its commitments, if anything does: what is kept and passed on.
     pub bytes: Vec<u8>,
-    /// Ed25519 over `bytes`.
+    /// How many of `bytes` are the body.
+    length: usize,
+    /// Ed25519 over [`Entry::signed`].
     pub signature: [u8; 64],
 }
 
@@ -85,6 +91,12 @@ pub enum EntryError {
     /// Not the deterministic encoding of a body.
     #[error(transparent)]
     Cbor(#[from] cbor::CborError),
+    /// Behind the body stands a text that is not the one that was committed to.
+    #[error("the {0} is not the one that was signed")]
+    Opening(String),
+    /// The platform did not give the random bytes that were asked for.
+    #[error("the system gave no random bytes, so names cannot be kept apart from the signature")]
+    Salt,
     /// The signature is not the device's.
     #[error("the signature is not that of the device that the entry names")]
     Signature,
@@ -97,20 +109,25 @@ impl Stamp {
 }
 
 impl Entry {
-    /// Signs `body`.
-    pub fn seal(body: Body, key: &DeviceKey) -> Result<Entry, EntryError> {
-        let bytes = cbor::encode(&body)?;
+    /// Signs `body`. `random` gives that many bytes from the system's cryptographic source.
+    pub fn seal(body: Body, key: &DeviceKey, random: &dyn Fn(u32) -> Vec<u8>) -> Result<Entry, EntryError> {
+        let mut value = cbor::value(&body)?;
+        let openings = personal::commit(&mut value, random)?;
+        let mut bytes = cbor::encode(&value)?;
+        let length = bytes.len();
+        let signature = key.sign(&bytes);
+        let id = hash(&bytes);
+        bytes.extend(openings);
         if bytes.len() > MAX_ENTRY_BYTES {
             return Err(EntryError::TooLong(bytes.len()));
         }
-        let signature = key.sign(&bytes);
-        Ok(Entry { id: hash(&bytes), body, bytes, signature })
+        Ok(Entry { id, body, bytes, length, signature })
     }
 
-    /// Reads an entry from outside: checks length, encoding and signature.
+    /// Reads an entry from outside: checks length, encoding, openings and signature.
     pub fn open(bytes: Vec<u8>, signature: [u8; 64]) -> Result<Entry, EntryError> {
         let entry = Entry::trusted(bytes, signature)?;
-        if entry.body.device.signed(&entry.bytes, &entry.signature) { Ok(entry) } else { Err(EntryError::Signature) }
+        if entry.body.device.signed(entry.signed(), &entry.signature) { Ok(entry) } else { Err(EntryError::Signature) }
     }
 
     /// Reads an entry from this device's own database, where the signature was checked when it came in.
@@ -118,8 +135,41 @@ impl Entry {
         if bytes.len() > MAX_ENTRY_BYTES {
             return Err(EntryError::TooLong(bytes.len()));
         }
-        let body: Body = cbor::decode(&bytes)?;
-        Ok(Entry { id: hash(&bytes), body, bytes, signature })
+        // Most entries commit to nothing, and are read in one go.
+        let (body, length) = match cbor::decode(&bytes) {
+            Ok(body) => (body, bytes.len()),
+            Err(_) => opened(&bytes)?,
+        };
+        Ok(Entry { id: hash(&bytes[..length]), body, bytes, length, signature })
+    }
+
+    /// The body in deterministic CBOR: what is hashed and signed.
+    pub fn signed(&self) -> &[u8] {
+        &self.bytes[..self.length]
+    }
+
+    /// Whether something that was committed to can be taken out of it.
+    pub fn opens(&self) -> bool {
+        self.length < self.bytes.len()
+    }
+
+    /// The same entry without what names or marks a person: the same id, and its signature holds.
+    pub fn withheld(&self) -> Result<Entry, EntryError> {
+        self.keeping(&|_| false)
+    }
+
+    /// The same entry with those openings only that `keep` is true for, by the names of their fields.
+    pub fn keeping(&self, keep: &dyn Fn(&str) -> bool) -> Result<Entry, EntryError> {
+        let mut bytes = self.signed().to_vec();
+        if self.opens() {
+            bytes.extend(personal::keeping(&self.bytes[self.length..], keep)?);
+        }
+        Entry::trusted(bytes, self.signature)
+    }
+
+    /// Whether it says in the clear what names or marks a person.
+    pub fn names(&self) -> bool {
+        cbor::value(&self.body).is_ok_and(|mut body| personal::shown(&mut body))
     }
 
     /// When and by whom.
@@ -152,6 +202,26 @@ impl Entry {
             _ => self.body.job,
         }
     }
+}
+
+/// Reads a body that commits to something, and what opens it. The body, and how many bytes are its own.
+fn opened(bytes: &[u8]) -> Result<(Body, usize), EntryError> {
+    let mut rest = bytes;
+    let mut value = cbor::item(&mut rest)?;
+    let length = bytes.len() - rest.len();
+    let openings = if rest.is_empty() { None } else { Some(cbor::item(&mut rest)?) };
+    let canonical = openings.as_ref().map_or(Ok(Vec::new()), cbor::encode)?;
+    if !rest.is_empty() || canonical != bytes[length..] {
+        return Err(cbor::CborError::NotCanonical.into());
+    }
+    let committed = personal::reveal(&mut value, openings)?;
+    let body: Body = cbor::decode(&cbor::encode(&value)?)?;
+    // As it stood, and in no other spelling.
+    committed.put_back(&mut value);
+    if cbor::encode(&value)? != bytes[..length] {
+        return Err(cbor::CborError::NotCanonical.into());
+    }
+    Ok((body, length))
 }
 
 fn ids_in(value: &Value, found: &mut BTreeSet<EntryId>) {

@@ -128,7 +128,8 @@ pub enum Fact {
     /// A caution sign hangs at a point.
     SignPosted { point: EntryId },
     /// A photo was kept.
-    /// `tags` are those that were read in it; `doubts` what was said about it; `note` why it was kept all the same.
+    /// `tags` are those that were read in it; `doubts` what was said about it; `note` why it was kept all the same; `copies` the SHA-256
+    /// of its copies for records and for lists, which hold nothing but the picture.
     PhotoTaken {
         sha256: String,
         length: u64,
@@ -139,6 +140,8 @@ pub enum Fact {
         tags: Vec<TagId>,
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
         doubts: Vec<String>,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        copies: Vec<String>,
     },
 
     // ---- locks and keys

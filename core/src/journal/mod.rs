@@ -7,6 +7,7 @@
 mod entry;
 mod id;
 mod key;
+mod personal;
 
 pub mod cbor;
 pub mod clock;
@@ -17,3 +18,4 @@ pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Seen, Stamp};
 pub use fact::Fact;
 pub use id::{DeviceId, EntryId};
 pub use key::DeviceKey;
+pub use personal::WITHHELD;

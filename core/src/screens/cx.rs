@@ -224,6 +224,14 @@ impl Act<'_> {
         Ok(())
     }
 
+    /// Makes the record of a job, and has it handed on.
+    pub fn share_record(&mut self, job: EntryId, withhold: bool) -> Result<(), String> {
+        let errand = self.app.share_record(job, withhold)?;
+        self.errands.push(errand);
+        self.say = Some("The record is made. It verifies as it is; what comes later is not in it.".into());
+        Ok(())
+    }
+
     /// What was given for `field`, trimmed; empty if nothing was.
     pub fn given(&self, field: &str) -> String {
         self.input.iter().find(|f| f.field == field).map(|f| f.value.trim().to_owned()).unwrap_or_default()

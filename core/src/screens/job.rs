@@ -39,6 +39,8 @@ pub fn view(look: &Look, job: &Job) -> Page {
     }
     let lines = vec!["Everything that was recorded, and corrections.".into()];
     page.row("Time line", lines, go(Route::TimeLine(job.id())));
+    let lines = vec!["A PDF that anyone can check, to hand on.".into()];
+    page.row("Record of this job", lines, go(Route::Record(job.id())));
     next(&mut page, look, job);
     page
 }

@@ -16,6 +16,7 @@ mod near;
 mod office;
 mod plan;
 mod prove;
+mod record;
 mod restore;
 mod supply;
 pub mod svg;
@@ -60,6 +61,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Change(_), Some(job)) => work::change(look, job),
         (Route::Shift(_), Some(job)) => work::shift(look, job),
         (Route::TimeLine(_), Some(job)) => job::time_line(look, job),
+        (Route::Record(_), Some(job)) => record::view(look, job),
         (Route::Deviate(_, step), Some(job)) => job::deviate(look, job, *step),
         _ => Page::new("This job is not on this device"),
     }
@@ -78,6 +80,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
         Route::Part(site, entry) => supply::part::act(act, *site, Some(*entry), verb),
         Route::Cut(job) => supply::cut::act(act, *job, verb, arg),
         Route::Job(job) | Route::TimeLine(job) => job::act(act, *job, None, verb, arg),
+        Route::Record(job) => record::act(act, *job, verb, arg),
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),
         Route::Locks(job) => locks::act(act, *job, None, verb, arg),

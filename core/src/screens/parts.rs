@@ -364,6 +364,9 @@ pub enum Errand {
     Ring { number: String },
     /// Offer this text to whatever the device sends messages with. No answer is expected.
     Share { title: String, text: String },
+    /// Offer the file at `path`, which is whole and is not written to again, to whatever the device sends files with. It is called `name`.
+    /// No answer is expected.
+    ShareFile { title: String, name: String, media_type: String, path: String },
     /// Let the hand feel that something is wrong, or was found: eyes may be on the switch. No answer is expected.
     Buzz,
 }

@@ -354,6 +354,7 @@ fn hand_back(look: &Look, job: &Job, page: &mut Page) {
             page.fact("Note", note);
         }
         page.fact("Signature", if mark.is_empty() { "none" } else { "drawn, kept with this entry" });
+        page.toned("Record of this job", go(Route::Record(job.id())), Tone::Plain);
         page.main("Steps of this job", go(Route::Job(job.id())));
         return;
     }

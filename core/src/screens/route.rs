@@ -52,6 +52,8 @@ pub enum Route {
     Shift(EntryId),
     /// Everything that happened.
     TimeLine(EntryId),
+    /// The record of a job.
+    Record(EntryId),
     /// Pass over what a step asks for.
     Deviate(EntryId, Step),
 }
@@ -67,7 +69,7 @@ impl Route {
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
             Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
-            Route::Shift(job) | Route::TimeLine(job) => Some(Route::Job(job)),
+            Route::Shift(job) | Route::TimeLine(job) | Route::Record(job) => Some(Route::Job(job)),
             Route::Lock(job, _) => Some(Route::Locks(job)),
             Route::Deviate(job, step) => Some(Route::Step(job, step)),
         }
@@ -86,7 +88,7 @@ impl Route {
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
-            Route::Cut(job) => Some(job),
+            Route::Cut(job) | Route::Record(job) => Some(job),
         }
     }
 
@@ -123,6 +125,7 @@ impl fmt::Display for Route {
             Route::Change(job) => write!(f, "/job/{job}/change"),
             Route::Shift(job) => write!(f, "/job/{job}/shift"),
             Route::TimeLine(job) => write!(f, "/job/{job}/time-line"),
+            Route::Record(job) => write!(f, "/job/{job}/record"),
             Route::Deviate(job, step) => write!(f, "/job/{job}/deviate/{}", step.name()),
         }
     }
@@ -155,6 +158,7 @@ impl FromStr for Route {
             ["job", job, "change"] => Route::Change(id(job)?),
             ["job", job, "shift"] => Route::Shift(id(job)?),
             ["job", job, "time-line"] => Route::TimeLine(id(job)?),
+            ["job", job, "record"] => Route::Record(id(job)?),
             ["job", job, "deviate", step] => Route::Deviate(id(job)?, Step::named(step).ok_or(())?),
             _ => return Err(()),
         })

@@ -72,12 +72,21 @@ impl Store {
         note_site(&self.db, site, device, seq, id)
     }
 
+    /// Keeps what opens an entry that is here without it: the same entry came from somebody who withholds less.
+    pub fn keep_opened(&self, entry: &Entry) -> Result<(), StoreError> {
+        if entry.opens() {
+            let sql = "UPDATE entry SET body = ?2 WHERE id = ?1 AND length(body) < length(?2)";
+            self.db.prepare_cached(sql)?.execute(params![entry.id.0, entry.bytes])?;
+        }
+        Ok(())
+    }
+
     /// Keeps an entry that is not believed, beside the journal.
     pub fn keep_aside(&self, entry: &Entry, why: &str) -> Result<(), StoreError> {
         let count: u64 = self.db.query_row("SELECT count(*) FROM aside", [], |row| row.get(0))?;
         if count < MOST_ASIDE {
             let sql = "INSERT OR IGNORE INTO aside VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
-            let Entry { id, body, bytes, signature } = entry;
+            let Entry { id, body, bytes, signature, .. } = entry;
             self.db.prepare_cached(sql)?.execute(params![id.0, body.device.0, body.seq, why, bytes, signature])?;
         }
         Ok(())

@@ -35,8 +35,8 @@ pub struct Store {
     db: Connection,
     /// The folder.
     pub folder: PathBuf,
-    /// Held for as long as the store is open: a second process is turned away.
-    _lock: File,
+    /// Held for as long as the store is open: a second process is turned away. None for one that only looks.
+    _lock: Option<File>,
 }
 
 /// The end of a device's chain: the last number and id, or 0 and [`EntryId::NONE`].

@@ -81,7 +81,28 @@ impl Store {
         let failed = |e: rusqlite::Error| open_error(folder, &e);
         let db = Connection::open(&path).map_err(failed)?;
         prepare(&db).map_err(failed)?;
-        Ok(Store { db, folder: folder.to_owned(), _lock: lock })
+        Ok(Store { db, folder: folder.to_owned(), _lock: Some(lock) })
+    }
+
+    /// Looks into a folder that another process may have open: nothing can be written through this, and what is read is whole.
+    pub fn look(folder: &Path) -> Result<Store, OpenError> {
+        let path = folder.join(DATABASE);
+        if !fs::metadata(&path).is_ok_and(|m| m.len() > 0) {
+            let what = format!("There is no journal in {}. Name the data folder with --data.", folder.display());
+            return Err(OpenError::Other { what });
+        }
+        look_first(folder, &path)?;
+        let failed = |e: rusqlite::Error| open_error(folder, &e);
+        // Beside a writer SQLite wants to note that somebody reads; in a folder that cannot be written nobody writes.
+        let flags = [OpenFlags::SQLITE_OPEN_READ_WRITE, OpenFlags::SQLITE_OPEN_READ_ONLY];
+        let open = |flags| {
+            let db = Connection::open_with_flags(&path, flags)?;
+            db.busy_timeout(Duration::from_secs(5))?;
+            db.pragma_update(None, "query_only", "ON")?;
+            db.query_row("SELECT count(*) FROM entry", [], |row| row.get::<_, i64>(0)).map(|_| db)
+        };
+        let db = open(flags[0]).or_else(|_| open(flags[1])).map_err(failed)?;
+        Ok(Store { db, folder: folder.to_owned(), _lock: None })
     }
 
     /// Lets the database grow no further than `pages`, to see what a full disk does.

@@ -34,8 +34,9 @@ const FRESH: &str = "new";
 /// Its presence says that the new database is finished.
 const READY: &str = "ready";
 
-/// Every body begins so: a map of ten pairs, or of eleven where it says what was seen of others, and the key `by`, which sorts first.
-const BODY_BEGINS: [[u8; 4]; 2] = [[0xaa, 0x62, b'b', b'y'], [0xab, 0x62, b'b', b'y']];
+/// Every body begins so: a map of ten pairs, or of more where it says what was seen of others and what it comes after, and the key `by`,
+/// which sorts first.
+const BODY_BEGINS: [[u8; 4]; 3] = [[0xaa, 0x62, b'b', b'y'], [0xab, 0x62, b'b', b'y'], [0xac, 0x62, b'b', b'y']];
 
 /// Moves the database in `folder` aside and makes a new one from every entry that still proves itself.
 ///
@@ -131,22 +132,25 @@ fn one_a_number(mut entries: Vec<Entry>) -> Vec<Entry> {
     entries
 }
 
-/// Reads entries out of raw bytes: a body, and right behind it the 64 bytes of its signature.
+/// Reads entries out of raw bytes: a body, what opens it if there is such, and right behind that the 64 bytes of the signature.
 fn carve(bytes: &[u8], found: &mut BTreeMap<EntryId, Entry>) {
     let begins = |w: &[u8]| BODY_BEGINS.iter().any(|b| w == b);
     let starts = bytes.windows(4).enumerate().filter(|(_, w)| begins(w)).map(|(at, _)| at);
     for at in starts {
         let window = &bytes[at..bytes.len().min(at + MAX_ENTRY_BYTES)];
         let mut rest = window;
-        if ciborium::de::from_reader_with_recursion_limit::<ciborium::Value, _>(&mut rest, 24).is_err() {
-            continue;
-        }
-        let length = window.len() - rest.len();
-        let Some(signature) = bytes.get(at + length..at + length + 64).and_then(|s| s.try_into().ok()) else {
-            continue;
-        };
-        if let Ok(entry) = Entry::open(window[..length].to_vec(), signature) {
-            found.insert(entry.id, entry);
+        for _item in ["body", "openings"] {
+            if ciborium::de::from_reader_with_recursion_limit::<ciborium::Value, _>(&mut rest, 24).is_err() {
+                break;
+            }
+            let length = window.len() - rest.len();
+            let Some(signature) = bytes.get(at + length..at + length + 64).and_then(|s| s.try_into().ok()) else {
+                break;
+            };
+            if let Ok(entry) = Entry::open(window[..length].to_vec(), signature) {
+                found.insert(entry.id, entry);
+                break;
+            }
         }
     }
 }

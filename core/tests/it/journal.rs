@@ -1,7 +1,10 @@
 //! The journal against outside references.
 
+use std::collections::BTreeMap;
+
 use ciborium::Value;
-use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, cbor};
+use sha2::{Digest, Sha256};
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, WITHHELD, cbor};
 
 fn hex(text: &str) -> Vec<u8> {
     (0..text.len()).step_by(2).map(|i| u8::from_str_radix(&text[i..i + 2], 16).unwrap()).collect()
@@ -103,13 +106,14 @@ fn entry(label: &str) -> Entry {
         wall: 5,
         zone: 0,
         prev: EntryId::NONE,
+        after: None,
         site: None,
         job: None,
         by: None,
         seen: Vec::new(),
         fact,
     };
-    Entry::seal(body, &key).unwrap()
+    Entry::seal(body, &key, &salt).unwrap()
 }
 
 #[test]
@@ -133,7 +137,100 @@ fn an_entry_is_bounded() {
     let long = entry("short").body;
     let fact = Fact::DeviceBegan { label: "x".repeat(40_000) };
     let key = DeviceKey::from_secret(&[7; 32]).unwrap();
-    assert!(Entry::seal(Body { fact, ..long }, &key).unwrap_err().to_string().contains("at most"));
+    assert!(Entry::seal(Body { fact, ..long }, &key, &salt).unwrap_err().to_string().contains("at most"));
     assert!(Entry::open(vec![0; 40_000], [0; 64]).is_err());
     assert!("zz".parse::<DeviceId>().is_err());
+}
+
+fn salt(count: u32) -> Vec<u8> {
+    (0..count).map(|n| n as u8 ^ 0x5a).collect()
+}
+
+fn person(name: &str) -> Entry {
+    let key = DeviceKey::from_secret(&[7; 32]).unwrap();
+    let (qualification, telephone) = ("Electrician".into(), "555 0100".into());
+    let fact = Fact::PersonNoted { name: name.into(), qualification, telephone, corrects: None };
+    Entry::seal(Body { fact, ..entry("x").body }, &key, &salt).unwrap()
+}
+
+fn name_of(entry: &Entry) -> &str {
+    let Fact::PersonNoted { name, .. } = &entry.body.fact else { panic!("a person") };
+    name
+}
+
+/// The signed part holds SHA-256(salt || text) and not the text; what opens it can be taken away and nothing else.
+#[test]
+fn a_name_can_be_withheld_and_the_entry_holds() {
+    let whole = person("Mara Lind");
+    assert_eq!(Entry::open(whole.bytes.clone(), whole.signature).unwrap(), whole);
+    assert_eq!(name_of(&whole), "Mara Lind");
+    let hidden = |bytes: &[u8]| !bytes.windows(4).any(|w| w == b"Mara" || w == b"Elec" || w == b"555 ");
+    assert!(hidden(whole.signed()) && !hidden(&whole.bytes));
+    // FIPS 180-4 over salt and text, in the place of the text.
+    let commitment = Sha256::digest([&salt(16), "Mara Lind".as_bytes()].concat());
+    assert!(whole.signed().windows(32).any(|w| w == commitment.as_slice()));
+
+    let without = whole.withheld().unwrap();
+    assert_eq!((without.id, without.signature, name_of(&without)), (whole.id, whole.signature, WITHHELD));
+    assert_eq!(Entry::open(without.bytes.clone(), without.signature).unwrap(), without);
+    assert!(without.bytes == whole.signed() && whole.opens() && !without.opens());
+    assert!(without.refers().is_empty(), "a commitment names no entry: {:?}", without.refers());
+
+    // Another name's opening behind this body; the openings twice; an opening of nothing; an empty one.
+    let other = person("Tomas Brandt");
+    let opening = |e: &Entry| e.bytes[e.signed().len()..].to_vec();
+    for (tail, what) in [
+        (opening(&other), "another name"),
+        ([opening(&whole), opening(&whole)].concat(), "twice"),
+        (vec![0xa0], "no opening in it"),
+        (vec![0xf6], "no map"),
+        ([&opening(&whole)[..], &[0]].concat(), "more behind it"),
+    ] {
+        assert!(Entry::open([whole.signed(), &tail].concat(), whole.signature).is_err(), "{what}");
+    }
+    let plain = entry("field");
+    assert!(Entry::open([plain.signed(), &opening(&whole)].concat(), plain.signature).is_err());
+}
+
+/// One opening of three may stay: a name without its telephone.
+#[test]
+fn openings_go_one_by_one() {
+    let whole = person("Mara Lind");
+    let mut openings: BTreeMap<String, Value> = ciborium::from_reader(&whole.bytes[whole.signed().len()..]).unwrap();
+    openings.remove("telephone");
+    let less = [whole.signed(), &cbor::encode(&openings).unwrap()].concat();
+    let entry = Entry::open(less, whole.signature).unwrap();
+    assert_eq!((entry.id, name_of(&entry)), (whole.id, "Mara Lind"));
+    assert!(matches!(&entry.body.fact, Fact::PersonNoted { telephone, .. } if telephone == WITHHELD));
+}
+
+/// Body, openings and signature: wherever a bit turns, it is found.
+#[test]
+fn any_flipped_bit_is_found_behind_the_body_too() {
+    let good = person("Mara Lind");
+    for i in 0..good.bytes.len() * 8 {
+        let mut bytes = good.bytes.clone();
+        bytes[i / 8] ^= 1 << (i % 8);
+        assert!(Entry::open(bytes, good.signature).is_err(), "bit {i}");
+    }
+    let cut = |n: usize| Entry::open(good.bytes[..n].to_vec(), good.signature);
+    let whole: Vec<usize> = (0..good.bytes.len()).filter(|n| cut(*n).is_ok()).collect();
+    assert_eq!(whole, [good.signed().len()], "no other beginning of an entry is an entry");
+}
+
+/// A name that is written plainly, as before there were commitments, still reads.
+#[test]
+fn an_entry_of_an_earlier_version_holds() {
+    let key = DeviceKey::from_secret(&[7; 32]).unwrap();
+    let whole = person("Mara Lind");
+    let plain = cbor::encode(&whole.body).unwrap();
+    let entry = Entry::open(plain.clone(), key.sign(&plain)).unwrap();
+    assert_eq!((name_of(&entry), entry.opens()), ("Mara Lind", false));
+}
+
+#[test]
+fn nothing_is_sealed_without_chance() {
+    let key = DeviceKey::from_secret(&[7; 32]).unwrap();
+    let none = Entry::seal(person("Mara Lind").body, &key, &|_| Vec::new());
+    assert!(none.unwrap_err().to_string().contains("no random bytes"));
 }

@@ -15,6 +15,7 @@ mod networks;
 mod order;
 mod pictures;
 mod read;
+mod record;
 mod replay;
 mod supply;
 mod tag;

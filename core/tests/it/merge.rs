@@ -8,6 +8,7 @@ use proptest::prelude::*;
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Body, DeviceKey, Entry, EntryId, Fact, Hlc, Seen};
 use stillbar_core::parts::{Block, Ink, Shape};
+use stillbar_core::record;
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
 use stillbar_core::sync::cases::{CASES, as_markdown};
@@ -256,6 +257,35 @@ fn handed_back_while_locked() {
     assert!(!is_on(&one.tables(), "TB 1"));
 }
 
+/// Two phones that know the same make the same record, but for who made it; what one lacks is told, and no record is made.
+#[test]
+fn two_phones_make_the_same_record() {
+    let (mut one, mut other) = two(&JOB);
+    other.play(&fit("Q4 feeder switch", "TB 1"));
+    let title = "Replace the outgoing breaker of washer 4";
+    let of = |phone: &Phone| record::of_folder(phone.folder.path(), &*phone.device, title, false);
+    let early = of(&one).unwrap().report().clone();
+    meet(&mut one, &mut other);
+    let (mine, theirs) = (of(&one).unwrap(), of(&other).unwrap());
+    assert_eq!(mine.report(), theirs.report());
+    assert_eq!(mine.report().devices.len(), 2);
+    assert_ne!(early.head, mine.report().head);
+    for made in [&mine, &theirs] {
+        assert!(record::verify(&made.json().unwrap()).unwrap().holds);
+    }
+    // What the one wrote knowing of the other cannot be shown without the other's entries.
+    let all = one.field().entries().unwrap();
+    let job = all.iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap().id;
+    let (own, shared): (Vec<Entry>, Vec<Entry>) = all.into_iter().partition(|e| e.job() == Some(job));
+    let knowing = own.iter().filter(|e| !e.body.seen.is_empty()).count();
+    assert!(knowing > 0, "somebody says what they knew");
+    let writer = own.iter().find(|e| !e.body.seen.is_empty()).unwrap().body.device;
+    let alone: Vec<Entry> = own.into_iter().filter(|e| e.body.device == writer || e.id == job).collect();
+    let key = DeviceKey::from_secret(&[5; 32]).unwrap();
+    let made = record::make(record::gather(job, &alone, &shared, &|_, _| None), "", false, &key);
+    assert!(made.err().unwrap().to_string().contains("missing"));
+}
+
 /// No screen leads there, so the entries are written by hand: both devices know the point; the one opens and closes it, the other opens it.
 #[test]
 fn opened_while_closed() {
@@ -273,12 +303,13 @@ fn opened_while_closed() {
             seq,
             clock: Hlc(clock, 0),
             prev: EntryId::NONE,
+            after: None,
             job: Some(job.id),
             seen,
             fact,
             ..added.body.clone()
         };
-        Entry::seal(body, &keys[who]).unwrap()
+        Entry::seal(body, &keys[who], &|_| Vec::new()).unwrap()
     };
     let open = || Fact::PointOpened { point: added.id, off_load: true, seen: "Lamp out".into() };
     let at = added.body.clock.0 + 1000;

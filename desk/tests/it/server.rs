@@ -51,6 +51,9 @@ impl Brain for Notes {
         });
         vec![]
     }
+    fn shared(&self, name: &str) -> Option<Vec<u8>> {
+        (name == "a.pdf").then(|| b"<html>whatever is in it</html>".to_vec())
+    }
     fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         match &sha256[..2] {
             "aa" => Some(b"\xFF\xD8\xFF\xE0 jpeg".to_vec()),
@@ -60,6 +63,17 @@ impl Brain for Notes {
             _ => None,
         }
     }
+}
+
+/// What was made to be shared is a download, and never a page of the desk's.
+#[test]
+fn a_shared_file_is_a_download() {
+    let got = get("/shared/a.pdf");
+    assert_eq!((got.status, got.text.as_str()), (StatusCode::OK, "<html>whatever is in it</html>"));
+    assert_eq!(got.headers["content-type"], "application/octet-stream");
+    assert_eq!(got.headers["content-disposition"], "attachment");
+    assert_eq!(get("/shared/b.pdf").status, StatusCode::NOT_FOUND);
+    assert_eq!(get("/shared/..%2Fjournal.db").status, StatusCode::NOT_FOUND);
 }
 
 struct Answer {

@@ -20,10 +20,14 @@ final class ThisPhone: Phone {
         UIApplication.shared.open(url)
     }
 
-    func share(title: String, text: String) {
+    func share(title: String, text: String) { present([Message(title: title, text: text)]) }
+
+    func share(title: String, file: URL) { present([file]) }
+
+    private func present(_ items: [Any]) {
         let scenes = UIApplication.shared.connectedScenes.compactMap { $0 as? UIWindowScene }
         guard let root = scenes.first?.keyWindow?.rootViewController else { return }
-        let sheet = UIActivityViewController(activityItems: [Message(title: title, text: text)], applicationActivities: nil)
+        let sheet = UIActivityViewController(activityItems: items, applicationActivities: nil)
         // On a tablet it needs a place to point at.
         sheet.popoverPresentationController?.sourceView = root.view
         sheet.popoverPresentationController?.sourceRect = CGRect(x: root.view.bounds.midX, y: root.view.bounds.maxY, width: 0, height: 0)

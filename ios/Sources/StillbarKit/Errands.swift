@@ -27,6 +27,7 @@ extension Shell {
             switch errand {
             case .ring(let number): phone.ring(number)
             case .share(let title, let text): phone.share(title: title, text: text)
+            case .shareFile(let title, _, _, let path): phone.share(title: title, file: URL(fileURLWithPath: path))
             case .buzz: phone.buzz()
             case .takePhoto, .scanTag:
                 if errand != pending { closePanel() }
@@ -102,7 +103,7 @@ extension Errand {
     fileprivate var token: String? {
         switch self {
         case .takePhoto(let token, _), .scanTag(let token, _): token
-        case .ring, .share, .buzz: nil
+        case .ring, .share, .shareFile, .buzz: nil
         }
     }
 }

@@ -4,6 +4,8 @@ import Foundation
 @MainActor public protocol Phone: AnyObject {
     func ring(_ number: String)
     func share(title: String, text: String)
+    /// A file that is whole and is not written to again.
+    func share(title: String, file: URL)
     func buzz()
     /// Whether the link there is now costs nothing.
     var hasFreeLink: Bool { get }

@@ -39,6 +39,14 @@ import Testing
         #expect(rig.phone.shared.first?.text.contains("lock ML 7") == true)
     }
 
+    @Test func theRecordIsHandedOnAsAFile() async throws {
+        let (rig, player) = try await isolated()
+        try await player.play("tap The job\ntap Record of this job\ntap Share the record\nsee The record is made")
+        let file = try #require(rig.phone.files.first?.file)
+        #expect(file.lastPathComponent.hasSuffix(".pdf"))
+        #expect(try Data(contentsOf: file).starts(with: Data("%PDF-".utf8)))
+    }
+
     @Test func aScanGoesOnUntilThereIsATag() async throws {
         let (rig, player) = try await isolated()
         try await player.play("tap The job\ntap All jobs")

@@ -120,12 +120,15 @@ final class TestDevice: Platform, @unchecked Sendable {
     private(set) var asked = 0
     private(set) var rung: [String] = []
     private(set) var shared: [(title: String, text: String)] = []
+    private(set) var files: [(title: String, file: URL)] = []
     private(set) var buzzes = 0
     private(set) var cameras: [TestCamera] = []
 
     func ring(_ number: String) { rung.append(number) }
 
     func share(title: String, text: String) { shared.append((title, text)) }
+
+    func share(title: String, file: URL) { files.append((title, file)) }
 
     func buzz() { buzzes += 1 }
 

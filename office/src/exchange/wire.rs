@@ -28,7 +28,8 @@ impl WireEntry {
         let body = STANDARD.decode(&self.body).unwrap_or_default();
         let id = EntryId(Sha256::digest(&body).into());
         let sig: Option<[u8; 64]> = STANDARD.decode(&self.sig).ok().and_then(|s| s.try_into().ok());
-        Offered { id, entry: sig.and_then(|sig| Entry::open(body, sig).ok()) }
+        let entry = sig.and_then(|sig| Entry::open(body, sig).ok());
+        Offered { id: entry.as_ref().map_or(id, |entry| entry.id), entry }
     }
 }
 

@@ -1,10 +1,10 @@
 //! Erasing a person's name from the journal without breaking its chain.
 //!
-//! An entry's id is the hash of its body, and the next entry of the device names that id. So the body can go while id, number, device and
-//! signature stay: the chain is still whole, the sums still fit, and who has the body can still prove that it was this one. What is
-//! lost is that the office itself can show what the signature was over.
+//! An entry commits to a person's name, and what opens that stands behind its body. So the opening goes and the body stays: id, signature
+//! and chain still hold, and who has the opening can still prove that it was this name. An entry of an earlier version has the name in
+//! its body; there the body goes, and id, number, device and signature stay, so that the chain is whole and the sums still fit.
 
-use stillbar_core::journal::{EntryId, Fact};
+use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 
 use super::entry;
 use crate::fault::Fault;
@@ -38,6 +38,9 @@ pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
             }
             let entry = entry(&row)?;
             let Fact::PersonNoted { name, corrects, .. } = &entry.body.fact else { continue };
+            if name == WITHHELD {
+                continue;
+            }
             let id = corrects.unwrap_or(entry.id);
             match found.iter().position(|n| n.id == id) {
                 Some(known) => found[known].name.clone_from(name),
@@ -55,7 +58,7 @@ pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
     })
 }
 
-/// Erases the bodies of the entry that brought a person and of its corrections, wherever the office keeps them. How many went.
+/// Erases the names in the entry that brought a person and of its corrections, wherever the office keeps them. How many went.
 pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, Fault> {
     let now = office.now();
     office.change(|tx| {
@@ -71,13 +74,17 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
                 continue;
             }
             // Only what names a person can go: everything else is evidence.
-            if !matches!(entry(row)?.body.fact, Fact::PersonNoted { .. }) {
-                continue;
-            }
-            tx.run("UPDATE loose SET body = $1 WHERE id = $2", with![Vec::new(), id])?;
+            let whole = entry(row)?;
+            let Fact::PersonNoted { name, .. } = &whole.body.fact else { continue };
+            let left = match (whole.opens(), name.as_str()) {
+                (true, _) => whole.withheld().map_err(|e| Fault::broken(&e.to_string()))?.bytes,
+                (false, WITHHELD) => continue,
+                (false, _) => Vec::new(),
+            };
+            tx.run("UPDATE loose SET body = $1 WHERE id = $2", with![left.clone(), id])?;
             for row in tx.rows("SELECT site FROM shared WHERE id = $1", with![id])? {
                 let site = row.id(0)?;
-                tx.run("UPDATE feed SET body = $1 WHERE site = $2 AND id = $3", with![Vec::new(), site, id])?;
+                tx.run("UPDATE feed SET body = $1 WHERE site = $2 AND id = $3", with![left.clone(), site, id])?;
             }
             gone += 1;
         }

@@ -56,6 +56,8 @@ pub(super) struct Chain {
     seq: u64,
     prev: EntryId,
     clock: Clock,
+    /// The last entry of the job that is planned.
+    after: Option<EntryId>,
 }
 
 fn chain(office: &Office, tx: &mut dyn Tx) -> Result<Chain, Fault> {
@@ -66,7 +68,7 @@ fn chain(office: &Office, tx: &mut dyn Tx) -> Result<Chain, Fault> {
     let last = tx.rows("SELECT value FROM office WHERE name = $1", with!["clock"])?;
     let last = last.first().map_or(Ok(String::new()), |row| row.text(0))?;
     let last = last.split_once(' ').and_then(|(ms, count)| Some(Hlc(ms.parse().ok()?, count.parse().ok()?)));
-    Ok(Chain { seq, prev, clock: Clock::resume(last.unwrap_or_default()) })
+    Ok(Chain { seq, prev, clock: Clock::resume(last.unwrap_or_default()), after: None })
 }
 
 /// The chain, after all that the site's feed holds: nothing written here seems older than what it is written upon.
@@ -96,6 +98,7 @@ pub(super) fn write(
         wall,
         zone: 0,
         prev: chain.prev,
+        after: chain.after.filter(|_| job.is_some()),
         site,
         job,
         by,
@@ -103,8 +106,14 @@ pub(super) fn write(
         fact,
     };
     let too_long = |e| Fault::refused(StatusCode::BAD_REQUEST, "too-long", format!("This does not fit an entry: {e}."));
-    let entry = Entry::seal(body, &office.key).map_err(too_long)?;
+    // No bytes where there is no chance: then nothing is sealed.
+    let random = |count: u32| {
+        let mut bytes = vec![0; count as usize];
+        (office.lent.random)(&mut bytes).map_or(Vec::new(), |()| bytes)
+    };
+    let entry = Entry::seal(body, &office.key, &random).map_err(too_long)?;
     chain.prev = entry.id;
+    chain.after = entry.job().map(|_| entry.id);
     Ok(entry)
 }
 

@@ -70,13 +70,14 @@ impl Phone {
             wall: self.wall,
             zone: 60,
             prev,
+            after: None,
             site,
             job,
             by: self.by,
             seen: Vec::new(),
             fact,
         };
-        let entry = Entry::seal(body, &self.key).expect("it can be written");
+        let entry = Entry::seal(body, &self.key, &|count| vec![7; count as usize]).expect("it can be written");
         self.chain.push(entry);
         self.chain[self.chain.len() - 1].id
     }
@@ -154,6 +155,7 @@ impl Phone {
             note: String::new(),
             tags: Vec::new(),
             doubts: Vec::new(),
+            copies: Vec::new(),
         };
         self.write(Some(site), Some(job), fact);
         sha256

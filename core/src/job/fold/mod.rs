@@ -230,9 +230,10 @@ impl Job {
                 self.instruments.retain(|c| c.instrument != *instrument);
                 self.instruments.push(Checked { stamp, instrument: *instrument, faults, note: note.clone() });
             }
-            Fact::PhotoTaken { sha256, of, note, tags, doubts, .. } => {
-                let (sha256, note, tags, doubts) = (sha256.clone(), note.clone(), tags.clone(), doubts.clone());
-                self.photos.push(Photo { stamp, sha256, of: *of, note, tags, doubts });
+            Fact::PhotoTaken { sha256, length, media, of, note, tags, doubts, copies } => {
+                let (sha256, media, copies) = (sha256.clone(), media.clone(), copies.clone());
+                let (note, tags, doubts) = (note.clone(), tags.clone(), doubts.clone());
+                self.photos.push(Photo { stamp, sha256, length: *length, media, copies, of: *of, note, tags, doubts });
             }
             Fact::Deviated { step, why } => {
                 self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });

@@ -28,6 +28,7 @@ class Errands(private val shell: Shell, private val app: StillbarApp) {
             is Errand.Share -> start(
                 Intent.createChooser(Intent(Intent.ACTION_SEND).setType("text/plain").putExtra(Intent.EXTRA_SUBJECT, errand.title).putExtra(Intent.EXTRA_TEXT, errand.text), errand.title),
             )
+            is Errand.ShareFile -> start(Shared.chooser(shell, errand))
             is Errand.Buzz -> shell.window.decorView.performHapticFeedback(HapticFeedbackConstants.LONG_PRESS)
             is Errand.TakePhoto, is Errand.ScanTag -> Unit
         }

@@ -3,16 +3,20 @@ package app.stillbar
 import android.Manifest
 import android.app.Application
 import android.content.Intent
+import android.net.Uri
+import android.provider.OpenableColumns
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNotNull
 import org.junit.Assert.assertNull
+import org.junit.Assert.assertThrows
 import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.Shadows.shadowOf
 import org.robolectric.annotation.Config
 import org.robolectric.annotation.GraphicsMode
+import java.io.FileNotFoundException
 
 /** What only the phone can do: the camera, ringing, sharing, the light. */
 @RunWith(ShellRunner::class)
@@ -42,6 +46,27 @@ class CameraTest {
         val sent = shadowOf(rig.shell).nextStartedActivity.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java)!!
         assertEquals(Intent.ACTION_SEND, sent.action)
         assertTrue("lock ML 7" in sent.getStringExtra(Intent.EXTRA_TEXT)!!)
+    }
+
+    @Test
+    fun theRecordIsLentToWhomThePersonChose() {
+        val (rig, player) = isolated()
+        player.play("tap The job\ntap Record of this job\ntap Share the record\nsee The record is made")
+        val sent = shadowOf(rig.shell).nextStartedActivity.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java)!!
+        assertEquals(Intent.ACTION_SEND to "application/pdf", sent.action to sent.type)
+        assertTrue(sent.flags and Intent.FLAG_GRANT_READ_URI_PERMISSION != 0)
+        val uri = sent.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java)!!
+        val lent = rig.shell.contentResolver.openInputStream(uri)!!.use { it.readBytes() }
+        assertEquals("%PDF-", lent.decodeToString(0, 5))
+        rig.shell.contentResolver.query(uri, null, null, null, null)!!.use {
+            it.moveToFirst()
+            assertEquals(lent.size.toLong(), it.getLong(it.getColumnIndexOrThrow(OpenableColumns.SIZE)))
+        }
+        // Nothing else of the app, by whatever name.
+        for (name in listOf("../device.key", "..", "journal.db", ".")) {
+            val other = uri.buildUpon().path("/").appendPath(name).build()
+            assertThrows(name, FileNotFoundException::class.java) { rig.shell.contentResolver.openInputStream(other) }
+        }
     }
 
     @Test

@@ -1,0 +1,54 @@
+//! Records on their way to others: written into the data folder, for the shell to hand on.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
+
+use super::inner::Inner;
+use crate::journal::EntryId;
+use crate::record::of_store;
+use crate::screens::parts::Errand;
+use crate::store::write_whole;
+
+/// Where they lie in the data folder.
+const FOLDER: &str = "shared";
+/// How many stay: whoever they were handed to may still be reading.
+const KEPT: usize = 4;
+
+impl Inner {
+    /// Makes the record of a job as PDF, and has the shell hand it on.
+    pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, String> {
+        let made = of_store(&self.store, job, &self.key, self.now(), withhold)?;
+        let pdf = made.pdf().map_err(|e| e.to_string())?;
+        let folder = self.store.folder.join(FOLDER);
+        let name =
+            format!("record-{}-{:.8}{}.pdf", job.short(), made.report().head, if withhold { "-no-names" } else { "" });
+        let failed = |e: std::io::Error| {
+            format!("The record could not be written to disk ({e}). Free some space and try again.")
+        };
+        fs::create_dir_all(&folder).map_err(failed)?;
+        write_whole(&folder.join(&name), &pdf).map_err(failed)?;
+        clear(&folder, &name);
+        let path = folder.join(&name).to_string_lossy().into_owned();
+        Ok(Errand::ShareFile { title: made.report().title.clone(), name, media_type: "application/pdf".into(), path })
+    }
+}
+
+/// A file that was made to be shared, by its name alone.
+pub(crate) fn shared(folder: &Path, name: &str) -> Option<Vec<u8>> {
+    let plain = name.bytes().all(|b| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'.')) && !name.starts_with('.');
+    if plain { fs::read(folder.join(FOLDER).join(name)).ok() } else { None }
+}
+
+/// Takes the oldest away. What cannot be taken away stays, and is tried again the next time.
+fn clear(folder: &Path, newest: &str) {
+    let Ok(files) = fs::read_dir(folder) else { return };
+    let mut all: Vec<(SystemTime, PathBuf)> = files
+        .filter_map(|f| f.ok().filter(|f| f.file_name() != newest))
+        .filter_map(|f| Some((f.metadata().and_then(|m| m.modified()).ok()?, f.path())))
+        .collect();
+    all.sort();
+    for (_, path) in all.iter().rev().skip(KEPT - 1) {
+        let _ = fs::remove_file(path);
+    }
+}

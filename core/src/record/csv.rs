@@ -1,0 +1,56 @@
+//! Readings and time line as one CSV file (RFC 4180): a row a line of either, the kind first.
+
+use super::report::{Report, When};
+
+/// The columns.
+const HEAD: [&str; 14] = [
+    "table",
+    "number",
+    "at",
+    "by",
+    "entry",
+    "run",
+    "kind",
+    "first",
+    "then",
+    "reading",
+    "indicates",
+    "device",
+    "says",
+    "withdrawn",
+];
+
+/// Readings and time line. Line ends are CRLF, the first line names the columns, and a cell that a spreadsheet would take for a formula has an
+/// apostrophe before it.
+pub fn csv(report: &Report) -> Result<String, String> {
+    let mut out = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(Vec::new());
+    out.write_record(HEAD).map_err(|e| e.to_string())?;
+    for r in &report.readings {
+        let run = r.run.map(|n| n.to_string()).unwrap_or_default();
+        let indicates = if r.indicates { "yes" } else { "no" };
+        row(
+            &mut out,
+            "reading",
+            r.number,
+            &r.when,
+            [&run, &r.kind, &r.first, &r.then, &r.reading, indicates, "", "", r.withdrawn.as_deref().unwrap_or("")],
+        )?;
+    }
+    for line in &report.time_line {
+        let (device, withdrawn) = (line.device.to_string(), line.withdrawn.as_deref().unwrap_or(""));
+        row(&mut out, "time line", line.number, &line.when, ["", "", "", "", "", "", &device, &line.says, withdrawn])?;
+    }
+    String::from_utf8(out.into_inner().map_err(|e| e.to_string())?).map_err(|e| e.to_string())
+}
+
+fn row(out: &mut csv::Writer<Vec<u8>>, table: &str, number: usize, when: &When, rest: [&str; 9]) -> Result<(), String> {
+    let number = number.to_string();
+    let first = [table, &number, &when.at, when.by.as_deref().unwrap_or(""), &when.entry];
+    let cells = first.into_iter().chain(rest).map(harmless);
+    out.write_record(cells).map_err(|e| e.to_string())
+}
+
+/// What people typed goes to spreadsheets, and must stay text there.
+fn harmless(cell: &str) -> String {
+    if cell.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{cell}") } else { cell.to_owned() }
+}

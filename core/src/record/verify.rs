@@ -1,0 +1,394 @@
+//! Whether a record holds: chain, signatures, photos, and that everything it claims follows from its entries.
+//!
+//! Nothing of the file is believed: the report is worked out again from the entries alone and compared with what the file claims; the
+//! pages of a PDF are made again from it and compared byte for byte.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use serde::Serialize;
+use serde_json::Value;
+
+use super::file::{FORMAT, File, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, VERSION};
+use super::links::{self, Linked, called};
+use super::make::Made;
+use super::report::Report;
+use super::{pdf, tell};
+use crate::evidence;
+use crate::journal::{Entry, EntryId, WITHHELD};
+
+/// Most failures that are told.
+const MOST: usize = 20;
+
+/// What was found out about a record.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Verdict {
+    /// Whether everything holds.
+    pub holds: bool,
+    /// `pdf` or `json`.
+    pub kind: &'static str,
+    /// What the job is called, if it could be told.
+    pub title: String,
+    /// The head: compare it with the one on paper.
+    pub head: String,
+    /// What is shown, in sentences.
+    pub proved: Vec<String>,
+    /// What is not shown, in sentences.
+    pub not_proved: Vec<String>,
+    /// What does not hold; the first is the one to look at.
+    pub failures: Vec<Failure>,
+}
+
+/// Something that does not hold.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Failure {
+    /// Which entry, claim, photo or page.
+    pub what: String,
+    /// Why, in a sentence.
+    pub why: String,
+}
+
+/// Why a file cannot be read as a record; a sentence that says what to do.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{0}")]
+pub struct Unreadable(String);
+
+/// Checks a record, PDF or JSON. Reads nothing but these bytes, and needs no network.
+pub fn verify(bytes: &[u8]) -> Result<Verdict, Unreadable> {
+    let mut found = Found::of(bytes)?;
+    if found.kind == "pdf" && found.failures.is_empty() {
+        found.pages(bytes);
+    }
+    Ok(found.verdict())
+}
+
+/// See [`super::reread`]: what is on pages made by another version does not matter here, as they are made anew.
+pub(super) fn read_whole(bytes: &[u8]) -> Result<Made, String> {
+    let found = Found::of(bytes).map_err(|e| e.to_string())?;
+    match (found.failures.first(), found.report) {
+        (None, Some(report)) => Ok(Made::of(found.file, report, found.photos)),
+        (Some(failure), _) => Err(format!("The record does not hold: {}: {}", failure.what, failure.why)),
+        (None, None) => Err("The record tells of no job.".into()),
+    }
+}
+
+struct Found {
+    kind: &'static str,
+    file: File,
+    entries: Vec<Entry>,
+    linked: Linked,
+    report: Option<Report>,
+    /// By the SHA-256 of the original.
+    photos: BTreeMap<String, Vec<u8>>,
+    failures: Vec<Failure>,
+}
+
+impl Found {
+    fn of(bytes: &[u8]) -> Result<Found, Unreadable> {
+        let cannot = |why: &str| Unreadable(why.to_owned());
+        if bytes.len() > MAX_FILE_BYTES {
+            return Err(Unreadable(format!("A record has at most {} MB; this file has more.", MAX_FILE_BYTES >> 20)));
+        }
+        let (kind, json, pictures) = if bytes.starts_with(b"%PDF-") {
+            let inside = pdf::inside(bytes);
+            let json = inside.journal.ok_or_else(|| {
+                cannot("There is no journal in this PDF: it is not a record, or it was printed or saved anew. Ask for the file itself.")
+            })?;
+            ("pdf", json, inside.pictures)
+        } else {
+            ("json", bytes.to_vec(), Vec::new())
+        };
+        let file = read(&json)?;
+        let mut found = Found {
+            kind,
+            file,
+            entries: Vec::new(),
+            linked: Linked::default(),
+            report: None,
+            photos: BTreeMap::new(),
+            failures: Vec::new(),
+        };
+        if found.file.written().ok().as_deref() != Some(&json[..]) {
+            found.fails(
+                "the file",
+                "it is not spelled as records are: it was changed or written anew since it was made.",
+            );
+        }
+        found.read_entries();
+        if found.failures.is_empty() {
+            found.work_out();
+            found.look_at_photos(pictures);
+            if !found.file.seal_holds() {
+                found.fails("the seal", "it is not that of the device that is named as having made this record.");
+            }
+        }
+        Ok(found)
+    }
+
+    fn fails(&mut self, what: &str, why: impl Into<String>) {
+        if self.failures.len() < MOST {
+            self.failures.push(Failure { what: what.to_owned(), why: why.into() });
+        }
+    }
+
+    fn read_entries(&mut self) {
+        let wire = std::mem::take(&mut self.file.entries);
+        for (i, entry) in wire.iter().enumerate() {
+            let what = format!("entry {} of the file", i + 1);
+            let parts = (STANDARD.decode(&entry.body), STANDARD.decode(&entry.sig));
+            let (Ok(body), Some(sig)) = (parts.0, parts.1.ok().and_then(|sig| <[u8; 64]>::try_from(sig).ok())) else {
+                self.fails(&what, "its bytes cannot be read.");
+                continue;
+            };
+            match Entry::open(body.clone(), sig) {
+                Ok(entry) => self.entries.push(entry),
+                Err(e) => {
+                    let what = Entry::trusted(body, sig).map_or(what, |entry| called(&entry));
+                    self.fails(&what, format!("{e}."));
+                }
+            }
+        }
+        self.file.entries = wire;
+    }
+
+    fn work_out(&mut self) {
+        let Ok(job) = self.file.job.parse::<EntryId>() else {
+            return self.fails("the job", "its name is no id.");
+        };
+        self.linked = links::check(job, &self.entries);
+        for (what, why) in std::mem::take(&mut self.linked.broken) {
+            self.fails(&what, why);
+        }
+        let Some(report) = tell::report(job, &self.entries) else {
+            return self.fails("the job", "no entry here opens it.");
+        };
+        let ours = serde_json::to_value(&report).unwrap_or_default();
+        if let Some((place, theirs, ours)) = differs(&self.file.claims, &ours, String::new()) {
+            self.fails(
+                &format!("the claim{place}"),
+                format!("it says {theirs}; what follows from the entries is {ours}."),
+            );
+        }
+        self.report = Some(report);
+    }
+
+    fn look_at_photos(&mut self, pictures: Vec<Vec<u8>>) {
+        let Some(report) = &self.report else { return };
+        let signed: BTreeMap<&str, &Vec<String>> =
+            report.photos.iter().map(|p| (p.sha256.as_str(), &p.copies)).collect();
+        let on_pages: BTreeMap<String, Vec<u8>> =
+            pictures.into_iter().map(|bytes| (evidence::sha256(&bytes), bytes)).collect();
+        let (mut photos, mut wrong) = (BTreeMap::new(), Vec::new());
+        for picture in &self.file.photos {
+            let what = format!("photo {:.8}", picture.sha256);
+            if !signed.get(picture.sha256.as_str()).is_some_and(|copies| copies.contains(&picture.copy)) {
+                wrong.push((what, "no signed entry names the copy that is shown of it."));
+                continue;
+            }
+            let bytes = match &picture.jpeg {
+                // What cannot be read is no picture, and not a picture that is left out.
+                Some(jpeg) => Some(STANDARD.decode(jpeg).unwrap_or_default()),
+                None => on_pages.get(&picture.copy).cloned(),
+            };
+            match bytes {
+                None if self.kind == "json" => {}
+                Some(bytes) if evidence::sha256(&bytes) == picture.copy => {
+                    photos.insert(picture.sha256.clone(), bytes);
+                }
+                _ => wrong.push((what, "the picture that is shown is not the copy that was signed.")),
+            }
+        }
+        self.photos = photos;
+        wrong.into_iter().for_each(|(what, why)| self.fails(&what, why));
+    }
+
+    /// Makes the pages again and compares.
+    fn pages(&mut self, bytes: &[u8]) {
+        let Some(report) = &self.report else { return };
+        match pdf::write(&self.file, report, &self.photos) {
+            Ok(again) if again == bytes => {}
+            _ => {
+                let own = concat!("stillbar ", env!("CARGO_PKG_VERSION"));
+                let why = if self.file.program == own {
+                    "they are not what this version makes of the journal in the file: the file was changed or saved anew. The journal itself \
+                     holds; make the pages anew from it with: stillbar record FILE -o NEW.pdf"
+                        .to_owned()
+                } else {
+                    format!(
+                        "they were made by {}, and this is {own}: it cannot be shown that they say what the journal says. The journal itself \
+                         holds; make the pages anew from it with: stillbar record FILE -o NEW.pdf",
+                        self.file.program
+                    )
+                };
+                self.fails("the pages", why);
+            }
+        }
+    }
+
+    fn verdict(self) -> Verdict {
+        let holds = self.failures.is_empty();
+        Verdict {
+            holds,
+            kind: self.kind,
+            title: self.report.as_ref().map(|r| r.title.clone()).unwrap_or_default(),
+            head: self.report.as_ref().map(|r| r.head.clone()).unwrap_or_default(),
+            proved: if holds { self.proved() } else { Vec::new() },
+            not_proved: self.not_proved(),
+            failures: self.failures,
+        }
+    }
+
+    fn proved(&self) -> Vec<String> {
+        let Some(report) = &self.report else { return Vec::new() };
+        let mut all = vec![
+            format!(
+                "{} entries, {} of them of this job, each signed by the device that it names (Ed25519), and none changed since.",
+                self.entries.len(),
+                report.time_line.len()
+            ),
+            format!(
+                "The job's entries of {} follow one another: none was taken out, put in or put elsewhere between the first and the last of each.",
+                devices(report.devices.len())
+            ),
+            format!(
+                "Everything in this {} follows from these entries: it was worked out again and is the same.",
+                match self.kind {
+                    "pdf" => "PDF, page by page,",
+                    _ => "file",
+                }
+            ),
+        ];
+        if !self.photos.is_empty() {
+            all.push(format!(
+                "What is shown of {} is, byte for byte, the copy that a device signed for when the photo was kept.",
+                counted(self.photos.len(), "photo")
+            ));
+        }
+        all.push(format!("The device {:.8} put this together at {}.", self.file.seal.device, self.file.made));
+        all
+    }
+
+    fn not_proved(&self) -> Vec<String> {
+        let mut all = vec![
+            "That anything is dead now: treat as live until you have proved it yourself.".to_owned(),
+            "That a reading, a photo or a sentence tells the truth, or that the person named had the device in hand."
+                .into(),
+            "That nothing was recorded after the last entry, on these devices or on others.".into(),
+        ];
+        all.push(match self.file.anchors.len() {
+            0 => "When it was: times are those of the devices' clocks, and nobody outside has stamped this record."
+                .into(),
+            n => format!("When it was: {n} time stamps are with it, which this check does not look at."),
+        });
+        if self.linked.unlinked > 0 {
+            all.push(format!(
+                "That nothing is missing before {} entries, which do not say what they come after.",
+                self.linked.unlinked
+            ));
+        }
+        if self.linked.between > 0 {
+            all.push(format!(
+                "What the {} entries of other work say that these devices wrote in between: they are not part of this record.",
+                self.linked.between
+            ));
+        }
+        if self.linked.absent > 0 {
+            all.push(format!("{} entries that are named and are not here.", self.linked.absent));
+        }
+        let withheld = self.entries.iter().filter(|e| hides_name(e)).count();
+        if withheld > 0 {
+            all.push(format!("Names in {withheld} entries: they are withheld, and who has them can still show them."));
+        }
+        let named: BTreeSet<&String> = self.report.iter().flat_map(|r| &r.photos).map(|p| &p.sha256).collect();
+        if !named.is_empty() {
+            all.push(format!(
+                "What the originals of {} show: they are named by their hash and are not in this file{}.",
+                counted(named.len(), "photo"),
+                match named.iter().filter(|sha256| !self.photos.contains_key(**sha256)).count() {
+                    0 => String::new(),
+                    n => format!("; of {n} no picture is here at all"),
+                }
+            ));
+        }
+        all
+    }
+}
+
+fn counted(count: usize, what: &str) -> String {
+    if count == 1 { format!("one {what}") } else { format!("{count} {what}s") }
+}
+
+fn devices(count: usize) -> String {
+    if count == 1 { "one device".into() } else { format!("each of {count} devices") }
+}
+
+/// Whether a name, and not only a telephone number, is taken out.
+fn hides_name(entry: &Entry) -> bool {
+    use crate::journal::Fact;
+    match &entry.body.fact {
+        Fact::PersonNoted { name: text, .. }
+        | Fact::Told { who: text, .. }
+        | Fact::HandedBack { to: text, .. }
+        | Fact::KeyTaken { mark: text, .. }
+        | Fact::ShiftTaken { mark: text, .. }
+        | Fact::LockForced { mark: text, .. } => text == WITHHELD,
+        _ => false,
+    }
+}
+
+fn read(json: &[u8]) -> Result<File, Unreadable> {
+    let cannot = |why: String| Unreadable(why);
+    let value: Value = serde_json::from_slice(json).map_err(|e| {
+        let (place, say) = crate::json::fault(&e);
+        cannot(format!("This is no record: {place}: {say}"))
+    })?;
+    if value.get("format").and_then(Value::as_str) != Some(FORMAT) {
+        return Err(cannot("This is no record of Stillbar, or its beginning is damaged.".into()));
+    }
+    match value.get("version").and_then(Value::as_u64) {
+        Some(version) if version == u64::from(VERSION) => {}
+        Some(newer) => {
+            return Err(cannot(format!(
+                "This record has version {newer} of the format; this Stillbar reads {VERSION}. Update it."
+            )));
+        }
+        None => return Err(cannot("This record does not say which version of the format it has.".into())),
+    }
+    let file: File = serde_json::from_value(value).map_err(|e| cannot(format!("This record is damaged ({e}).")))?;
+    if file.entries.len() > MAX_ENTRIES || file.photos.len() > MAX_PHOTOS {
+        return Err(cannot(format!("A record holds at most {MAX_ENTRIES} entries and {MAX_PHOTOS} photos.")));
+    }
+    Ok(file)
+}
+
+/// The first place where two values differ, and both of them there.
+fn differs(theirs: &Value, ours: &Value, place: String) -> Option<(String, String, String)> {
+    match (theirs, ours) {
+        (Value::Object(a), Value::Object(b)) => {
+            let keys: BTreeSet<&String> = a.keys().chain(b.keys()).collect();
+            let of = |map: &serde_json::Map<String, Value>, key: &String| map.get(key).cloned().unwrap_or_default();
+            keys.into_iter().find_map(|key| {
+                if a.contains_key(key) != b.contains_key(key) {
+                    return Some((format!("{place}.{key}"), told(&of(a, key)), told(&of(b, key))));
+                }
+                differs(&of(a, key), &of(b, key), format!("{place}.{key}"))
+            })
+        }
+        (Value::Array(a), Value::Array(b)) if a.len() == b.len() => {
+            a.iter().zip(b).enumerate().find_map(|(i, (a, b))| differs(a, b, format!("{place}[{i}]")))
+        }
+        (Value::Array(a), Value::Array(b)) => {
+            Some((place, format!("{} things", a.len()), format!("{} things", b.len())))
+        }
+        (a, b) if a == b => None,
+        (a, b) => Some((place, told(a), told(b))),
+    }
+}
+
+fn told(value: &Value) -> String {
+    match value {
+        Value::String(text) => crate::json::quoted(text),
+        other => crate::json::quoted(&other.to_string()),
+    }
+}

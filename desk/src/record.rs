@@ -1,0 +1,121 @@
+//! `stillbar record` and `stillbar verify`.
+
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+
+use clap::Args;
+use stillbar_core::record::{self, MAX_FILE_BYTES, Made, Verdict};
+use stillbar_core::store::write_whole;
+
+use crate::platform::System;
+use crate::{file, folder};
+
+/// What `stillbar record` is given.
+#[derive(Args)]
+pub struct RecordArgs {
+    /// The job: its title, the first digits of its id, or a record whose pages are to be made anew
+    #[arg(value_name = "JOB")]
+    job: String,
+    /// The file to write; its ending says what: .pdf, .json or .csv
+    #[arg(short, value_name = "FILE")]
+    out: PathBuf,
+    /// The data folder [default: that of the demo]
+    #[arg(long, value_name = "DIR")]
+    data: Option<PathBuf>,
+    /// Leave out names and signatures; what is left still verifies
+    #[arg(long)]
+    withhold_names: bool,
+    /// Replace the file if it is there
+    #[arg(long)]
+    force: bool,
+}
+
+#[derive(Clone, Copy)]
+enum Kind {
+    Pdf,
+    Json,
+    Csv,
+}
+
+/// Writes the record. An error is a sentence, with the exit code.
+pub fn make(args: &RecordArgs) -> Result<String, (u8, String)> {
+    let wrong = |why: String| (2, why);
+    let out = &args.out;
+    let kind = match out.extension().and_then(|e| e.to_str()).map(str::to_lowercase).as_deref() {
+        Some("pdf") => Kind::Pdf,
+        Some("json") => Kind::Json,
+        Some("csv") => Kind::Csv,
+        _ => return Err(wrong(format!("{}: the name has to end in .pdf, .json or .csv.", out.display()))),
+    };
+    if out.exists() && !args.force {
+        return Err(wrong(format!("{} is there already. Give another name, or --force to replace it.", out.display())));
+    }
+    let made = made(args)?;
+    let bytes = match kind {
+        Kind::Pdf => made.pdf(),
+        Kind::Json => made.json(),
+        Kind::Csv => made.csv().map(String::into_bytes),
+    };
+    let bytes = bytes.map_err(|e| (1, e.to_string()))?;
+    write_whole(out, &bytes)
+        .map_err(|e| (1, format!("{} could not be written: {}.", out.display(), folder::plain(&e))))?;
+    let report = made.report();
+    let check = match kind {
+        Kind::Csv => "A CSV cannot be verified: keep the PDF or the JSON beside it.".to_owned(),
+        _ => format!("Anyone can check it: stillbar verify {}", out.display()),
+    };
+    Ok(format!("{}: {}. Head {}.\n{check}", out.display(), report.title, report.head))
+}
+
+fn made(args: &RecordArgs) -> Result<Made, (u8, String)> {
+    let path = Path::new(&args.job);
+    if args.data.is_none() && path.is_file() {
+        if args.withhold_names {
+            let why = "Names are withheld where the journal is: name the job and its folder, not a record of it.";
+            return Err((2, why.to_owned()));
+        }
+        return record::reread(&read(path)?).map_err(|why| (1, why));
+    }
+    let data = args.data.clone().map_or_else(folder::demo_home, Ok).map_err(|why| (1, why))?;
+    let platform = System::new(&data).map_err(|why| (1, why))?;
+    record::of_folder(&data, &platform, &args.job, args.withhold_names).map_err(|why| (1, why))
+}
+
+fn read(path: &Path) -> Result<Vec<u8>, (u8, String)> {
+    file::read(path, MAX_FILE_BYTES, &file::name(path), "a record, PDF or JSON").map_err(|why| (2, why))
+}
+
+/// What is found, and the exit code: 0 it holds, 1 it does not, 2 it cannot be read.
+pub fn verify(path: &Path, json: bool) -> (u8, String) {
+    let found =
+        read(path).and_then(|bytes| record::verify(&bytes).map_err(|why| (2, format!("{}: {why}", file::name(path)))));
+    match found {
+        Ok(verdict) => {
+            let text = if json { serde_json::to_string(&verdict).unwrap_or_default() } else { told(&verdict) };
+            (u8::from(!verdict.holds), text)
+        }
+        Err((code, why)) if json => (code, serde_json::json!({"holds": false, "unreadable": why}).to_string()),
+        Err(said) => said,
+    }
+}
+
+fn told(verdict: &Verdict) -> String {
+    let mut out = String::new();
+    let mut line = |text: &str| {
+        let _ = writeln!(out, "{text}");
+    };
+    if !verdict.title.is_empty() {
+        line(&format!("{}\nHead {}", verdict.title, verdict.head));
+    }
+    line(if verdict.holds { "\nThe record holds." } else { "\nThe record does NOT hold." });
+    for failure in &verdict.failures {
+        line(&format!("  {}: {}", failure.what, failure.why));
+    }
+    if !verdict.proved.is_empty() {
+        line("\nShown:");
+        verdict.proved.iter().for_each(|p| line(&format!("  {p}")));
+    }
+    line("\nNot shown:");
+    verdict.not_proved.iter().for_each(|p| line(&format!("  {p}")));
+    out
+}
