@@ -142,6 +142,9 @@ Examples:
         /// A record, PDF or JSON, or - to pipe it in
         #[arg(value_name = "FILE")]
         file: PathBuf,
+        /// Certificates in PEM of time-stamp authorities that you trust
+        #[arg(long, value_name = "FILE")]
+        authority: Option<PathBuf>,
         /// Print JSON for a program instead of text for a person
         #[arg(long)]
         json: bool,
@@ -294,7 +297,7 @@ pub fn run() -> ExitCode {
         }
         Command::Supply { what } => supply::run(&what).map(say).map_err(|say| (2, say)),
         Command::Record(a) => record::make(&a).map(say),
-        Command::Verify { file, json } => match record::verify(&file, json) {
+        Command::Verify { file, authority, json } => match record::verify(&file, authority.as_deref(), json) {
             (0, text) => {
                 say(text);
                 Ok(())

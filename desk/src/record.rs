@@ -4,8 +4,9 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use clap::Args;
-use stillbar_core::record::{self, MAX_FILE_BYTES, Made, Verdict};
+use stillbar_core::record::{self, MAX_FILE_BYTES, Made, Verdict, Witness};
 use stillbar_core::store::write_whole;
+use stillbar_office::stamp::{self, Proof};
 
 use crate::platform::System;
 use crate::{file, folder};
@@ -22,6 +23,9 @@ pub struct RecordArgs {
     /// The data folder [default: that of the demo]
     #[arg(long, value_name = "DIR")]
     data: Option<PathBuf>,
+    /// Time stamps of the office that go into the record: the JSON of a job's page there
+    #[arg(long, value_name = "FILE")]
+    stamps: Option<PathBuf>,
     /// Leave out names and signatures; what is left still verifies
     #[arg(long)]
     withhold_names: bool,
@@ -50,7 +54,10 @@ pub fn make(args: &RecordArgs) -> Result<String, (u8, String)> {
     if out.exists() && !args.force {
         return Err(wrong(format!("{} is there already. Give another name, or --force to replace it.", out.display())));
     }
-    let made = made(args)?;
+    let mut made = made(args)?;
+    if let Some(path) = &args.stamps {
+        made = made.anchored(stamps(path).map_err(wrong)?);
+    }
     let bytes = match kind {
         Kind::Pdf => made.pdf(),
         Kind::Json => made.json(),
@@ -81,14 +88,37 @@ fn made(args: &RecordArgs) -> Result<Made, (u8, String)> {
     record::of_folder(&data, &platform, &args.job, args.withhold_names).map_err(|why| (1, why))
 }
 
+/// Bytes of a file of time stamps at most: the latest fourteen of a job of some thousand entries.
+const MOST_STAMPS: usize = 16 << 20;
+
+fn stamps(path: &Path) -> Result<Vec<serde_json::Value>, String> {
+    let name = file::name(path);
+    let bytes = file::read(path, MOST_STAMPS, &name, "the time stamps of a job, as JSON")?;
+    // Only looked through for its form: `verify` says what they show.
+    let proofs: Vec<Proof> =
+        serde_json::from_slice(&bytes).map_err(|e| format!("{name}: these are no time stamps ({e})."))?;
+    proofs.into_iter().map(|p| serde_json::to_value(p).map_err(|e| e.to_string())).collect()
+}
+
 fn read(path: &Path) -> Result<Vec<u8>, (u8, String)> {
     file::read(path, MAX_FILE_BYTES, &file::name(path), "a record, PDF or JSON").map_err(|why| (2, why))
 }
 
+/// The certificates in a file.
+fn trusted(path: Option<&Path>) -> Result<Vec<Vec<u8>>, (u8, String)> {
+    let Some(path) = path else { return Ok(Vec::new()) };
+    let name = file::name(path);
+    let pem = file::read(path, 1 << 20, &name, "certificates in PEM").map_err(|why| (2, why))?;
+    stamp::authorities(&pem).map_err(|why| (2, format!("{name}: {why}")))
+}
+
 /// What is found, and the exit code: 0 it holds, 1 it does not, 2 it cannot be read.
-pub fn verify(path: &Path, json: bool) -> (u8, String) {
-    let found =
-        read(path).and_then(|bytes| record::verify(&bytes).map_err(|why| (2, format!("{}: {why}", file::name(path)))));
+pub fn verify(path: &Path, authority: Option<&Path>, json: bool) -> (u8, String) {
+    let found = trusted(authority).and_then(|authorities| {
+        let witness: Witness = &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities);
+        let named = |why| (2, format!("{}: {why}", file::name(path)));
+        read(path).and_then(|bytes| record::verify_with(&bytes, Some(witness)).map_err(named))
+    });
     match found {
         Ok(verdict) => {
             let text = if json { serde_json::to_string(&verdict).unwrap_or_default() } else { told(&verdict) };

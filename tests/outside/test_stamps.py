@@ -32,9 +32,6 @@ keyUsage = critical,keyCertSign
 basicConstraints = CA:FALSE
 keyUsage = critical,digitalSignature
 extendedKeyUsage = critical,timeStamping
-[server]
-basicConstraints = CA:FALSE
-extendedKeyUsage = critical,serverAuth
 """
 
 KEYS = {
@@ -54,7 +51,7 @@ def openssl(*words: str | Path, given: bytes = b"") -> bytes:
 class Authority:
     """A time-stamp authority over HTTP. `answer` may change what it says."""
 
-    def __init__(self, folder: Path, key: str = "rsa", use: str = "stamper", more: str = ""):
+    def __init__(self, folder: Path, key: str = "rsa", more: str = ""):
         folder.mkdir()
         self.folder = folder
         (folder / "serial").write_text("01\n")
@@ -65,7 +62,7 @@ class Authority:
         made[1] = folder / "req.cnf"
         openssl("req", *made, *KEYS["rsa"], "-subj", "/CN=Test Root", "-extensions", "ca", "-keyout", folder / "ca.key", "-out", folder / "ca.pem")
         openssl(
-            "req", *made, *KEYS[key], "-subj", "/O=Test/CN=Test Stamper", "-extensions", use, "-keyout", folder / "tsa.key",
+            "req", *made, *KEYS[key], "-subj", "/O=Test/CN=Test Stamper", "-extensions", "stamper", "-keyout", folder / "tsa.key",
             "-CA", folder / "ca.pem", "-CAkey", folder / "ca.key", "-out", folder / "tsa.pem",
         )  # fmt: skip
         self.queries: list[bytes] = []
@@ -244,3 +241,71 @@ def test_an_office_takes_a_stamp_by_itself(tmp_path: Path):
     finally:
         office.kill()
         authority.close()
+
+
+def test_a_record_shows_when_its_entries_were_there(tmp_path: Path):
+    """The office's record carries its stamps; `stillbar verify` believes them only with a certificate that leads to them, and finds what was changed."""
+    authority = Authority(tmp_path / "authority", "p256")
+    stranger = Authority(tmp_path / "stranger")
+    office, admin, _, made = works(tmp_path / "office", jobs=3)
+    try:
+        (site, job), *_ = made
+        assert stamp(office, authority).code == 0
+        page = f"/sites/{site.hex()}/jobs/{job.hex()}"
+        for kind in ("pdf", "json"):
+            record = tmp_path / f"record.{kind}"
+            record.write_bytes(admin.fetch(f"{page}/record/{kind}"))
+            for ca, word in [(authority, "Shown:"), (stranger, "Not shown:"), (None, "Not shown:")]:
+                more = ["--authority", ca.folder / "ca.pem"] if ca else []
+                done = command("verify", record, *more)
+                assert done.code == 0, done
+                shown, not_shown = done.out.split("Not shown:")
+                assert ("Test Stamper" in shown) == (word == "Shown:"), done.out
+                assert "Test Stamper" in shown + not_shown
+        file = json.loads((tmp_path / "record.json").read_text())
+
+        def verdict(**changed) -> dict:
+            mutant = tmp_path / "mutant.json"
+            proof = file["anchors"][0] | changed
+            mutant.write_text(json.dumps(file | {"anchors": [proof]}, sort_keys=True, separators=(",", ":"), ensure_ascii=False))
+            done = command("verify", mutant, "--json", "--authority", authority.folder / "ca.pem")
+            said = json.loads(done.out)
+            assert done.code == (0 if said["holds"] else 1)
+            return said
+
+        proof = file["anchors"][0]
+        assert verdict()["holds"], "the file is spelled as records are"
+        token = bytearray(base64.b64decode(proof["token"]))
+        token[-5] ^= 1
+        for changed in (
+            {"covers": proof["covers"][1:]},
+            {"covers": proof["covers"][::-1]},
+            {"covers": sorted([*proof["covers"], "00" * 32])},
+            {"index": proof["index"] ^ 1},
+            {"size": proof["size"] + 4},
+            {"path": proof["path"][1:]},
+            {"path": proof["path"][::-1]},
+            {"root": "00" * 32},
+            {"token": base64.b64encode(token).decode()},
+            {"token": ""},
+            {"other": 1},
+        ):
+            said = verdict(**changed)
+            assert not said["holds"] and said["failures"][0]["what"] == "time stamp 1", (changed, said)
+
+        # What a phone made goes together with the office's stamps.
+        (tmp_path / "stamps.json").write_text(json.dumps(stamps(admin, site, job)))
+        bare = tmp_path / "bare.json"
+        bare.write_text(json.dumps(file | {"anchors": []}, sort_keys=True, separators=(",", ":"), ensure_ascii=False))
+        assert "nobody outside" in command("verify", bare).out
+        done = command("record", bare, "-o", tmp_path / "together.pdf", "--stamps", tmp_path / "stamps.json")
+        assert done.code == 0, done
+        together = command("verify", tmp_path / "together.pdf", "--authority", authority.folder / "ca.pem")
+        assert together.code == 0 and "whom you trust" in together.out, together
+        (tmp_path / "wrong.json").write_text("[{}]")
+        refused(command("record", bare, "-o", tmp_path / "never.pdf", "--stamps", tmp_path / "wrong.json"), 2, "no time stamps")
+        refused(command("verify", bare, "--authority", tmp_path / "wrong.json"), 2, "no certificate")
+    finally:
+        office.kill()
+        for one in (authority, stranger):
+            one.close()

@@ -132,9 +132,13 @@ class Admin:
 
     def get(self, path: str) -> str:
         """A page as text."""
+        return self.fetch(path).decode()
+
+    def fetch(self, path: str) -> bytes:
+        """A file."""
         status, _, body = call(self.office.url, "GET", path, {"cookie": self.cookie})
         assert status == 200, (status, body.decode())
-        return body.decode()
+        return body
 
     def post(self, path: str, fields: dict):
         """Sends a form of that page."""

@@ -24,7 +24,7 @@ pub const MAX_PHOTOS: usize = 1_000;
 #[derive(Debug, Clone, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct File {
-    /// Proofs by others of when the head was there; none is made here.
+    /// Proofs by others of when its entries were there; none is made on a device.
     pub anchors: Vec<Value>,
     /// The report.
     pub claims: Value,

@@ -137,6 +137,12 @@ impl Made {
         &self.report
     }
 
+    /// With proofs by others of when its entries were there; the seal is over everything else, so they may come later.
+    pub fn anchored(mut self, anchors: Vec<serde_json::Value>) -> Made {
+        self.file.anchors = anchors;
+        self
+    }
+
     /// As JSON, with its pictures in it.
     pub fn json(&self) -> Result<Vec<u8>, RecordError> {
         let mut file = self.file.clone();

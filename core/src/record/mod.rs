@@ -21,4 +21,4 @@ pub use folder::of_folder;
 pub(crate) use folder::of_store;
 pub use make::{Copies, Gathered, Made, RecordError, gather, make, reread};
 pub use report::Report;
-pub use verify::{Failure, Unreadable, Verdict, verify};
+pub use verify::{Anchor, Failure, Unreadable, Verdict, Witness, verify, verify_with};

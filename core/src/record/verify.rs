@@ -18,6 +18,9 @@ use super::{pdf, tell};
 use crate::evidence;
 use crate::journal::{Entry, EntryId, WITHHELD};
 
+/// Said where no anchor is.
+const UNSTAMPED: &str =
+    "When it was: times are those of the devices' clocks, and nobody outside has stamped this record.";
 /// Most failures that are told.
 const MOST: usize = 20;
 
@@ -54,11 +57,35 @@ pub struct Failure {
 #[error("{0}")]
 pub struct Unreadable(String);
 
-/// Checks a record, PDF or JSON. Reads nothing but these bytes, and needs no network.
+/// What a time stamp of somebody outside shows.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Anchor {
+    /// When, in words, with the zone.
+    pub at: String,
+    /// Who says so.
+    pub by: String,
+    /// How many entries were there.
+    pub covers: usize,
+    /// Whether who checks the record trusts whoever says so.
+    pub trusted: bool,
+}
+
+/// Looks at one anchor of a record: the job, the ids of the record's entries, the anchor as it stands in the file. The error is a sentence.
+pub type Witness<'a> = &'a dyn Fn(EntryId, &BTreeSet<EntryId>, &Value) -> Result<Anchor, String>;
+
+/// Checks a record, PDF or JSON, but not its anchors. Reads nothing but these bytes, and needs no network.
 pub fn verify(bytes: &[u8]) -> Result<Verdict, Unreadable> {
+    verify_with(bytes, None)
+}
+
+/// The same, and its anchors if there is somebody who can.
+pub fn verify_with(bytes: &[u8], witness: Option<Witness>) -> Result<Verdict, Unreadable> {
     let mut found = Found::of(bytes)?;
     if found.kind == "pdf" && found.failures.is_empty() {
         found.pages(bytes);
+    }
+    if let Some(witness) = witness {
+        found.look_at_anchors(witness);
     }
     Ok(found.verdict())
 }
@@ -81,6 +108,8 @@ struct Found {
     report: Option<Report>,
     /// By the SHA-256 of the original.
     photos: BTreeMap<String, Vec<u8>>,
+    /// What the anchors show, if somebody looked at them.
+    anchors: Option<Vec<Anchor>>,
     failures: Vec<Failure>,
 }
 
@@ -107,6 +136,7 @@ impl Found {
             linked: Linked::default(),
             report: None,
             photos: BTreeMap::new(),
+            anchors: None,
             failures: Vec::new(),
         };
         if found.file.written().ok().as_deref() != Some(&json[..]) {
@@ -203,6 +233,19 @@ impl Found {
         wrong.into_iter().for_each(|(what, why)| self.fails(&what, why));
     }
 
+    fn look_at_anchors(&mut self, witness: Witness) {
+        let Ok(job) = self.file.job.parse::<EntryId>() else { return };
+        let ids: BTreeSet<EntryId> = self.entries.iter().map(|e| e.id).collect();
+        let mut seen = Vec::new();
+        for (i, anchor) in std::mem::take(&mut self.file.anchors).iter().enumerate() {
+            match witness(job, &ids, anchor) {
+                Ok(anchor) => seen.push(anchor),
+                Err(why) => self.fails(&format!("time stamp {}", i + 1), why),
+            }
+        }
+        self.anchors = Some(seen);
+    }
+
     /// Makes the pages again and compares.
     fn pages(&mut self, bytes: &[u8]) {
         let Some(report) = &self.report else { return };
@@ -265,6 +308,12 @@ impl Found {
                 counted(self.photos.len(), "photo")
             ));
         }
+        for anchor in self.anchors.iter().flatten().filter(|a| a.trusted) {
+            all.push(format!(
+                "At {}, {} of these entries were there: so says {}, whom you trust.",
+                anchor.at, anchor.covers, anchor.by
+            ));
+        }
         all.push(format!("The device {:.8} put this together at {}.", self.file.seal.device, self.file.made));
         all
     }
@@ -276,11 +325,25 @@ impl Found {
                 .into(),
             "That nothing was recorded after the last entry, on these devices or on others.".into(),
         ];
-        all.push(match self.file.anchors.len() {
-            0 => "When it was: times are those of the devices' clocks, and nobody outside has stamped this record."
-                .into(),
-            n => format!("When it was: {n} time stamps are with it, which this check does not look at."),
-        });
+        match &self.anchors {
+            None if !self.file.anchors.is_empty() => all.push(format!(
+                "When it was: {} time stamps are with it, which this check does not look at.",
+                self.file.anchors.len()
+            )),
+            None => all.push(UNSTAMPED.into()),
+            Some(anchors) if anchors.is_empty() => all.push(UNSTAMPED.into()),
+            Some(anchors) => {
+                all.push(
+                    "When each entry was written: a time stamp says that it was there by then, and no more.".into(),
+                );
+                for anchor in anchors.iter().filter(|a| !a.trusted) {
+                    all.push(format!(
+                        "That {} of these entries were there at {}: {} says so, and no certificate that you trust leads there.",
+                        anchor.covers, anchor.at, anchor.by
+                    ));
+                }
+            }
+        }
         if self.linked.unlinked > 0 {
             all.push(format!(
                 "That nothing is missing before {} entries, which do not say what they come after.",

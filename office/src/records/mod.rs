@@ -9,6 +9,7 @@ mod erase;
 mod job;
 mod network;
 mod plan;
+mod record;
 mod site;
 
 pub(crate) use board::named;
@@ -17,6 +18,7 @@ pub use erase::{Named, erase, names};
 pub use job::{Told, job, sentences};
 pub use network::{Supply, supply, take_network};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};
+pub use record::record;
 pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
 
 use std::collections::BTreeSet;

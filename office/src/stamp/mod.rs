@@ -19,7 +19,10 @@ use base64::engine::general_purpose::STANDARD;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
+use stillbar_core::record::Anchor;
 use stillbar_core::words;
+use tokio_rustls::rustls::pki_types::CertificateDer;
+use tokio_rustls::rustls::pki_types::pem::PemObject;
 
 use crate::fault::Fault;
 use crate::office::Office;
@@ -59,22 +62,44 @@ impl Proof {
     /// What the proof shows of a job; `entries` are the ids that whoever checks it has. The error says what does not hold.
     pub fn holds(&self, job: EntryId, entries: &BTreeSet<EntryId>, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
         let read = |text: &String| {
-            text.parse::<EntryId>().map(|id| id.0).map_err(|_| "A hash in the proof has not 64 hex digits.".to_owned())
+            text.parse::<EntryId>().map(|id| id.0).map_err(|_| "a hash in it has not 64 hex digits.".to_owned())
         };
         let covers = self.covers.iter().map(read).collect::<Result<Vec<_>, _>>()?;
         if !covers.is_sorted() {
-            return Err("The entries of the proof are not in order.".into());
+            return Err("its entries are not in order.".into());
         }
         if let Some(missing) = covers.iter().find(|id| !entries.contains(&EntryId(**id))) {
-            return Err(format!("The proof covers entry {:.8}, which is not here.", hex(missing)));
+            return Err(format!("it covers entry {:.8}, which is not in this record.", hex(missing)));
         }
         let path = self.path.iter().map(read).collect::<Result<Vec<_>, _>>()?;
         let root = merkle::root_by(&head(job, &covers.concat()), self.index, self.size, &path);
         if root != Some(read(&self.root)?) {
-            return Err("The entries do not lead to the root that was stamped.".into());
+            return Err("these entries do not lead to the root that was stamped.".into());
         }
-        let token = STANDARD.decode(&self.token).map_err(|_| "The token is not base64.".to_owned())?;
+        let token = STANDARD.decode(&self.token).map_err(|_| "its token is not base64.".to_owned())?;
         check(&token, &read(&self.root)?, authorities)
+    }
+}
+
+/// Looks at an anchor of a record, as [`stillbar_core::record::verify()`] asks it to.
+pub fn witness(
+    job: EntryId,
+    entries: &BTreeSet<EntryId>,
+    anchor: &serde_json::Value,
+    authorities: &[Vec<u8>],
+) -> Result<Anchor, String> {
+    let proof: Proof = serde_json::from_value(anchor.clone()).map_err(|e| format!("it cannot be read ({e})."))?;
+    let said = proof.holds(job, entries, authorities)?;
+    let at = format!("{} UTC", words::exact(said.at_ms, 0));
+    Ok(Anchor { at, by: said.by, covers: proof.covers.len(), trusted: said.trusted })
+}
+
+/// Certificates in PEM, as [`check`] takes them.
+pub fn authorities(pem: &[u8]) -> Result<Vec<Vec<u8>>, String> {
+    let read: Result<Vec<_>, _> = CertificateDer::pem_slice_iter(pem).collect();
+    match read {
+        Ok(found) if !found.is_empty() => Ok(found.into_iter().map(|c| c.to_vec()).collect()),
+        _ => Err("It holds no certificate in PEM.".into()),
     }
 }
 

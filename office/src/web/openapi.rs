@@ -153,6 +153,9 @@ fn about(method: &str, path: &str) -> Option<About> {
             &[("json", false), ("nodes", false), ("links", false)],
         ),
         ("GET", "/sites/{site}/jobs/{job}") => page("A job: what stands proved, locks, readings, photos, time line"),
+        ("GET", "/sites/{site}/jobs/{job}/record/{kind}") => {
+            file("The record of a job, with its time stamps, that anyone can verify: pdf, json or csv", "*/*")
+        }
         ("GET", "/sites/{site}/jobs/{job}/stamps.json") => About {
             done: vec![("200", Some((JSON, json!({"type": "array", "items": {"type": "object"}})))), ("303", None)],
             ..page("The time stamps of a job, as `stillbar verify` takes them")

@@ -90,6 +90,7 @@ pub fn routes() -> Vec<Route> {
         route("GET", "/sites/{site}/network", reader, get(pages::network)),
         route("GET", "/sites/{site}/network/{file}", reader, get(pages::network_file)),
         route("GET", "/sites/{site}/jobs/{job}", reader, get(pages::job)),
+        route("GET", "/sites/{site}/jobs/{job}/record/{kind}", reader, get(pages::record)),
         route("GET", "/sites/{site}/jobs/{job}/stamps.json", reader, get(pages::stamps)),
         route("GET", "/pictures/{name}", reader, get(pages::picture)),
         route("GET", "/search", reader, get(pages::search)),

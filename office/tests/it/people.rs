@@ -72,6 +72,7 @@ reader GET /sites/{site}/export.json
 reader GET /sites/{site}/network
 reader GET /sites/{site}/network/{file}
 reader GET /sites/{site}/jobs/{job}
+reader GET /sites/{site}/jobs/{job}/record/{kind}
 reader GET /sites/{site}/jobs/{job}/stamps.json
 reader GET /pictures/{name}
 reader GET /search
@@ -131,6 +132,7 @@ fn every_route_lets_in_whom_it_is_for_and_nobody_else() {
         let filled = path
             .replace("{site}", &site.to_string())
             .replace("{device}", &phone.id().to_string())
+            .replace("{kind}", "pdf")
             .replace("{file}", "network.json")
             .replace("{name}", &"ab".repeat(32))
             .replace("{job}", &"cd".repeat(32))

@@ -36,6 +36,10 @@ pub async fn job(
         (standing(&told))
         p .asof { "As known here at " (moment(now, 0)) ". " (heard(&told, now)) }
         (facts(&told, site))
+        p {
+            "The record: "
+            @for (kind, word) in KINDS { a href={ "/sites/" (site) "/jobs/" (job) "/record/" (kind) } { (word) } " " }
+        }
         (locks(&told))
         (readings(&told))
         (pictures(&told))
@@ -59,6 +63,33 @@ fn stamped(proofs: &[(Proof, Stamped)], site: EntryId, job: EntryId) -> Markup {
             p { a href={ "/sites/" (site) "/jobs/" (job) "/stamps.json" } { "The time stamps as JSON" } }
         }
     }
+}
+
+/// The ways of a record, and what they are called.
+const KINDS: [(&str, &str); 3] = [("pdf", "as PDF"), ("json", "as JSON"), ("csv", "readings and time line as CSV")];
+
+pub async fn record(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path((site, job, kind)): Path<(String, String, String)>,
+) -> Paged {
+    let failed = or_page(&visitor);
+    let site = on_site(&visitor, &site).map_err(&failed)?;
+    let none = || Fault::nothing("There is no such record here.");
+    let job: EntryId = job.parse().map_err(|_| failed(none()))?;
+    let name = format!("record-{:.8}.{kind}", job.to_string());
+    let made = call(&office, move |office| {
+        let made = records::record(office, site, job)?;
+        let bytes = match kind.as_str() {
+            "pdf" => made.pdf().map(|bytes| (bytes, "application/pdf")),
+            "json" => made.json().map(|bytes| (bytes, "application/json")),
+            "csv" => made.csv().map(|text| (text.into_bytes(), "text/csv; charset=utf-8")),
+            _ => return Err(none()),
+        };
+        bytes.map_err(|e| Fault::broken(&e.to_string()))
+    });
+    let (bytes, kind) = made.await.map_err(&failed)?;
+    Ok(file(&name, kind, bytes))
 }
 
 pub async fn stamps(

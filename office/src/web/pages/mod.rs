@@ -17,7 +17,7 @@ mod site;
 
 pub use board::{board, board_csv, board_rows, home};
 pub use held::{held, look_at, release};
-pub use job::{export_json, job, picture, stamps};
+pub use job::{export_json, job, picture, record, stamps};
 pub use names::{erase, names};
 pub use network::{network, network_file, take_network};
 pub use people::{add_person, audit, change_person, password, people, set_password};
