@@ -21,6 +21,8 @@ use crate::journal::{Entry, EntryId, WITHHELD};
 /// Said where no anchor is.
 const UNSTAMPED: &str =
     "When it was: times are those of the devices' clocks, and nobody outside has stamped this record.";
+/// Most fields and list items of a file: twenty thousand entries with their claims have a million.
+const MOST_PARTS: usize = 4_000_000;
 /// Most failures that are told.
 const MOST: usize = 20;
 
@@ -402,6 +404,10 @@ fn hides_name(entry: &Entry) -> bool {
 
 fn read(json: &[u8]) -> Result<File, Unreadable> {
     let cannot = |why: String| Unreadable(why);
+    // Each part takes memory, however short it is written.
+    if json.iter().filter(|b| matches!(b, b',' | b':' | b'[' | b'{')).count() > MOST_PARTS {
+        return Err(cannot("This record has more parts than any record can have.".into()));
+    }
     let value: Value = serde_json::from_slice(json).map_err(|e| {
         let (place, say) = crate::json::fault(&e);
         cannot(format!("This is no record: {place}: {say}"))

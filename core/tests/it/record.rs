@@ -385,6 +385,8 @@ fn garbage_is_answered() {
     ] {
         assert!(verify(text.as_bytes()).unwrap_err().to_string().contains(says), "{text}");
     }
+    let wide = format!("{{\"format\":\"stillbar-record\",\"version\":1,\"claims\":[{}0]}}", "0,".repeat(4_000_001));
+    assert!(verify(wide.as_bytes()).unwrap_err().to_string().contains("more parts"));
     let deep = "[".repeat(100_000);
     assert!(verify(deep.as_bytes()).is_err());
 }
@@ -399,6 +401,20 @@ fn a_job_is_found_by_title_or_digits() {
     let why = of("Something else").unwrap_err();
     assert!(why.contains(&id[..8]) && why.contains(TITLE), "{why}");
     assert!(of_folder(&job.folder.path().join("nowhere"), &*job.device, TITLE, false).is_err());
+}
+
+/// Whatever people type comes on paper, if only as a mark; the journal inside has it as it was typed.
+#[test]
+fn every_alphabet_gets_a_page() {
+    let title = "Žluťoučký Ελληνικά Кабель עברית عربى हिन्दी 日本語 ﬁ ½ 👍🏽 e\u{301} \u{202e}x\u{200d} \u{e000}";
+    let plan = PLAN.replace(TITLE, title);
+    assert!(plan.contains(title));
+    let (folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE]);
+    let id = field.entries().unwrap().iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap().id;
+    let made = of_folder(folder.path(), &*device, &id.to_string(), false).unwrap();
+    assert_eq!(made.report().title, title);
+    let verdict = verify(&made.pdf().unwrap()).unwrap();
+    assert!(verdict.holds, "{:#?}", verdict.failures);
 }
 
 /// From the job's screen: the file that the shell is given is whole, and the few that stay do not pile up.
