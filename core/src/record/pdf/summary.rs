@@ -24,8 +24,8 @@ pub(super) fn summary(flow: &mut Flow, file: &File, report: &Report) {
         None => report.place.clone(),
     };
     let limit = match report.dead_limit_volts.as_str() {
-        "0" => "no indication counts as dead".to_owned(),
-        volts => format!("at most {volts} V counts as dead"),
+        "0" => "dead means no indication at all".to_owned(),
+        volts => format!("dead means no indication, or at most {volts} V"),
     };
     let permit = report.permit.as_ref().map_or("not recorded".to_owned(), |p| match (&p.reference, &p.why_none) {
         (Some(reference), _) => reference.clone(),
