@@ -11,5 +11,6 @@ mod photos;
 mod postgres;
 mod records;
 mod rig;
+mod simulation;
 mod store;
 mod sync;
