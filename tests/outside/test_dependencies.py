@@ -79,3 +79,11 @@ def test_no_crate_twice_without_a_reason(crates: list[dict]):
         twice[name].remove(version)
     assert not {name: found for name, found in twice.items() if len(found) > 1}
     assert all(entry["reason"] for entry in DENY["bans"]["skip"])
+
+
+def test_unsafe_is_forbidden():
+    """In our own Rust, the bindings included; `forbid` cannot be lifted further down (the rustc book, lint levels)."""
+    whole = tomllib.loads((ROOT / "Cargo.toml").read_text())["workspace"]
+    assert whole["lints"]["rust"]["unsafe_code"] == "forbid"
+    for member in whole["members"]:
+        assert tomllib.loads((ROOT / member / "Cargo.toml").read_text())["lints"]["workspace"] is True, member
