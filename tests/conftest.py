@@ -15,6 +15,11 @@ from support.desk import Desk
 from support.phone import Phone
 
 
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Options of our own; tests/run hands them on."""
+    parser.addoption("--sweep", action="store_true", help="faults at every single deed, where by default every few are tried")
+
+
 @pytest.fixture
 def desks():
     """Makes desks, `desks(folder, "demo")`, and ends each one with the test."""

@@ -4,6 +4,7 @@ use std::path::Path;
 use std::sync::Arc;
 
 use stillbar_core::prove::{self, Case, CaseError, MAX_BYTES, Order};
+use stillbar_core::store::plain;
 use stillbar_core::{demo, store};
 
 use crate::platform::{SECRET, System};
@@ -75,8 +76,9 @@ pub fn rescue(folder: &Path, json: bool) -> Result<String, String> {
     if key.exists() {
         std::fs::rename(&key, rescued.kept.join(SECRET)).map_err(|e| {
             format!(
-                "The journal is rescued, but {} could not be moved beside the damaged files ({e}). Move it there.",
-                key.display()
+                "The journal is rescued, but {} could not be moved beside the damaged files: {}. Move it there.",
+                key.display(),
+                plain(&e)
             )
         })?;
     }

@@ -4,6 +4,8 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
+pub use stillbar_core::store::plain;
+
 /// In a folder with this file there is nothing but the demo.
 const MARK: &str = "demo.txt";
 const BEGUN: &str = "The jobs in this folder are invented, and are still being written.\n";
@@ -20,17 +22,6 @@ pub enum Demo {
     Whole,
     /// Something else is in it.
     Other,
-}
-
-/// An error of the file system in words that a person can use, without the system's own numbers.
-pub fn plain(error: &io::Error) -> String {
-    match error.kind() {
-        io::ErrorKind::PermissionDenied => "you have no permission for it".into(),
-        io::ErrorKind::StorageFull => "the disk is full".into(),
-        io::ErrorKind::ReadOnlyFilesystem => "the disk cannot be written".into(),
-        io::ErrorKind::NotFound => "it is not there".into(),
-        kind => kind.to_string(),
-    }
 }
 
 /// Makes `folder` if it is not there, readable by its owner only.

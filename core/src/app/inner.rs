@@ -70,9 +70,11 @@ impl Inner {
     pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
-        let renew = store.local(NEW_KEY).map_err(other)?.is_some();
-        let fresh = last.0 == 0 || renew;
-        let key = device_key(&*platform, renew, fresh)?;
+        let renew = store.local(NEW_KEY).map_err(other)?;
+        let fresh = last.0 == 0 || renew.is_some();
+        // Should the power go before the new key has signed anything, it is known by its name.
+        let name = |name: &str| if renew.is_some() { store.keep_local(NEW_KEY, name).map_err(other) } else { Ok(()) };
+        let key = device_key(&*platform, renew.as_deref(), fresh, name)?;
         let head = store.head(key.device()).map_err(other)?;
         if !fresh && head.seq == 0 {
             return Err(wrong_key());

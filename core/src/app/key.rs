@@ -3,15 +3,21 @@
 use super::{OpenError, Platform, PlatformError};
 use crate::journal::DeviceKey;
 
-/// The device's key. `renew`: the key that is there may not go on, because the end of its chain is not known. `fresh`: a new one may
-/// be made.
-pub(super) fn device_key(platform: &dyn Platform, renew: bool, fresh: bool) -> Result<DeviceKey, OpenError> {
+/// The device's key. `renew`: the key that is there may not go on, because the end of its chain is not known, unless it is the one of
+/// this name, which was begun for this journal. `fresh`: a new one may be made; `name` then keeps its name before it is stored.
+pub(super) fn device_key(
+    platform: &dyn Platform,
+    renew: Option<&str>,
+    fresh: bool,
+    name: impl FnOnce(&str) -> Result<(), OpenError>,
+) -> Result<DeviceKey, OpenError> {
     let secret =
         |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
-    if let Some(found) = platform.load_secret().map_err(secret)?
-        && !renew
-    {
-        return DeviceKey::from_secret(&found).ok_or_else(wrong_key);
+    if let Some(found) = platform.load_secret().map_err(secret)? {
+        let found = DeviceKey::from_secret(&found).ok_or_else(wrong_key)?;
+        if renew.is_none_or(|begun| found.device().to_string() == begun) {
+            return Ok(found);
+        }
     }
     // A new key for an old journal would look like another device going on: nobody could tell whether entries are missing.
     if !fresh {
@@ -21,6 +27,7 @@ pub(super) fn device_key(platform: &dyn Platform, renew: bool, fresh: bool) -> R
     let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret {
         what: "The system gave no random bytes, so no device key could be made.".into(),
     })?;
+    name(&key.device().to_string())?;
     platform.store_secret(fresh).map_err(secret)?;
     Ok(key)
 }

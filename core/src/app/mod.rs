@@ -30,8 +30,8 @@ pub(crate) use suspend::Stand;
 use crate::journal::Entry;
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::Store;
-use crate::sync::Done;
 use crate::sync::worker::{self, Waker};
+use crate::sync::{Done, Link};
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
 #[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
@@ -173,6 +173,13 @@ impl Field {
         }
         let failures = self.lock().open().ok()?.exchange.failures;
         Some(worker::once(&self.stand, failures)?.map_err(|trouble| trouble.says()))
+    }
+
+    /// One exchange, on the caller's thread, over another link than HTTP, with the office that knows this device by `token`. What it came
+    /// to is noted as the thread notes it. The error is a sentence for the person.
+    pub fn exchange_over(&self, link: Arc<dyn Link>, token: &str) -> Result<Done, String> {
+        let _alone = worker::alone(&self.talking);
+        worker::over(&self.stand, &crate::sync::office::Office::over(link, token)).map_err(|trouble| trouble.says())
     }
 
     /// Wakes the thread that talks to the office, and starts it if there is an office now.

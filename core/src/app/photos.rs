@@ -8,7 +8,7 @@ use std::fs;
 use std::path::Path;
 
 use crate::evidence::{self, Checked, Warning};
-use crate::store::write_whole;
+use crate::store::{plain, write_whole};
 use crate::tag::TagId;
 
 /// A copy is named by its original's SHA-256, and this.
@@ -46,7 +46,7 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
         let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
         if !there {
             write_whole(&path, content).map_err(|e| {
-                format!("The photo could not be written to disk ({e}). Free some space and take it again.")
+                format!("The photo could not be written: {}. Free some space and take it again.", plain(&e))
             })?;
         }
         if suffix.is_empty() {
@@ -86,15 +86,20 @@ pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), String
     Ok(())
 }
 
-/// Makes the copies of up to `most` originals again that lack one, as after a disk that was full. True if more are left.
+/// Makes the copies of up to `most` originals again that lack one, as after a disk that was full, and takes away what a write that broke
+/// off has left. True if more are left.
 pub fn mend(folder: &Path, most: usize) -> bool {
     let Ok(files) = fs::read_dir(folder) else { return false };
-    let names = files.filter_map(|f| f.ok()?.file_name().into_string().ok());
+    let names: Vec<String> = files.filter_map(|f| f.ok()?.file_name().into_string().ok()).collect();
+    // Nothing is being written while this runs: the journal is held.
+    for half in names.iter().filter(|name| name.ends_with(".part")) {
+        let _ = fs::remove_file(folder.join(half));
+    }
     let lacks = |name: &String| {
         name.len() == 64 && COPIES.iter().any(|suffix| !folder.join(format!("{name}{suffix}")).exists())
     };
     let mut made = 0;
-    for name in names.filter(lacks) {
+    for name in names.into_iter().filter(lacks) {
         if made == most {
             return true;
         }

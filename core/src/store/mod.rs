@@ -25,7 +25,7 @@ pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow, TagRow, proof_word};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
-pub use whole::write_whole;
+pub use whole::{plain, write_whole};
 
 /// The note of when the office was last reached.
 const OFFICE_REACHED: &str = "office-reached";

@@ -9,6 +9,7 @@ use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavio
 
 use super::Store;
 use super::rescue::unfinished;
+use super::whole::{plain, sync_new_folder};
 use crate::app::OpenError;
 
 /// The database's file name in the data folder.
@@ -78,6 +79,9 @@ impl Store {
         } else if fs::metadata(folder.join(format!("{DATABASE}-wal"))).is_ok_and(|m| m.len() > 0) {
             return Err(damaged(folder, "its log is there and the database is not"));
         }
+        if !fs::metadata(&path).is_ok_and(|m| m.len() > 0) {
+            begin(folder, &path)?;
+        }
         let failed = |e: rusqlite::Error| open_error(folder, &e);
         let db = Connection::open(&path).map_err(failed)?;
         prepare(&db).map_err(failed)?;
@@ -110,6 +114,34 @@ impl Store {
     pub fn limit_pages(&self, pages: u32) {
         let _ = self.db.pragma_update(None, "max_page_count", pages);
     }
+}
+
+/// Makes the empty database under another name, and puts it in place when it is whole: one that was half made when the power went would
+/// have to be written to before it could be looked at.
+fn begin(folder: &Path, path: &Path) -> Result<(), OpenError> {
+    let new = folder.join(format!("{DATABASE}.new"));
+    let failed = |e: &std::io::Error| io_error(folder, e);
+    for end in ["", "-journal", "-wal", "-shm"] {
+        let left = folder.join(format!("{DATABASE}.new{end}"));
+        if left.exists() {
+            fs::remove_file(left).map_err(|e| failed(&e))?;
+        }
+    }
+    let made = Connection::open(&new).and_then(|db| prepare(&db).and_then(|()| settle(&db)));
+    made.map_err(|e| open_error(folder, &e))?;
+    fs::rename(&new, path).map_err(|e| failed(&e))?;
+    // The log of the new name is empty; left behind, it does no harm.
+    for end in ["-wal", "-shm"] {
+        let _ = fs::remove_file(folder.join(format!("{DATABASE}.new{end}")));
+    }
+    sync_new_folder(folder);
+    Ok(())
+}
+
+/// Moves everything from the log into the database, on disk: one file is then the whole of it. Closing does the same, and says nothing
+/// when it fails.
+pub(super) fn settle(db: &Connection) -> rusqlite::Result<()> {
+    db.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get::<_, i64>(0)).map(drop)
 }
 
 fn prepare(db: &Connection) -> rusqlite::Result<()> {
@@ -194,6 +226,14 @@ fn open_error(folder: &Path, error: &rusqlite::Error) -> OpenError {
         Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => damaged(folder, &error.to_string()),
         Some(ErrorCode::DiskFull) => full(folder),
         Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => read_only(folder),
+        // A full disk can also look so: SQLite's index of the log is a file that it makes longer before it writes.
+        Some(ErrorCode::SystemIoFailure) => OpenError::Other {
+            what: format!(
+                "The journal in {} could not be opened: the disk did not take it, or did not give it; it may be full or failing. Nothing \
+                 was changed: free some space and start again.",
+                folder.display()
+            ),
+        },
         _ => OpenError::Other { what: format!("The journal in {} could not be opened: {error}", folder.display()) },
     }
 }
@@ -203,7 +243,9 @@ pub(crate) fn io_error(folder: &Path, error: &std::io::Error) -> OpenError {
     match error.kind() {
         ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied => read_only(folder),
         ErrorKind::StorageFull | ErrorKind::QuotaExceeded => full(folder),
-        _ => OpenError::Other { what: format!("The data folder {} cannot be used: {error}", folder.display()) },
+        _ => {
+            OpenError::Other { what: format!("The data folder {} cannot be used: {}.", folder.display(), plain(error)) }
+        }
     }
 }
 

@@ -9,7 +9,8 @@ use std::path::{Path, PathBuf};
 
 use rusqlite::{Connection, OpenFlags};
 
-use super::open::{io_error, take_lock};
+use super::open::{StoreError, io_error, settle, take_lock};
+use super::whole::{sync_folder, write_whole};
 use super::{DATABASE, Store};
 use crate::app::OpenError;
 use crate::job::Job;
@@ -62,12 +63,12 @@ pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
             fs::rename(folder.join(&name), kept.join(&name)).map_err(|e| failed(&e))?;
         }
     }
+    // What is damaged has its new name on disk before anything takes its old one.
+    sync_folder(&kept).map_err(|e| failed(&e))?;
     fs::rename(kept.join(FRESH).join(DATABASE), folder.join(DATABASE)).map_err(|e| failed(&e))?;
     // Only an empty folder is left of the place where the new database was made; if it stays, it does no harm.
     let _ = fs::remove_dir_all(kept.join(FRESH));
-    if cfg!(unix) {
-        fs::File::open(folder).and_then(|f| f.sync_all()).map_err(|e| failed(&e))?;
-    }
+    sync_folder(folder).map_err(|e| failed(&e))?;
     drop(lock);
     let entries = Store::open(folder)?.all_entries().map_err(|e| OpenError::Other { what: e.to_string() })?;
     Ok(Rescued { entries: entries.len(), missing: gaps(&entries), kept })
@@ -97,7 +98,7 @@ fn begin(folder: &Path) -> Result<PathBuf, OpenError> {
         if folder.join(&name).exists() {
             let bytes = fs::read(folder.join(&name)).map_err(|e| failed(&e))?;
             carve(&bytes, &mut found);
-            fs::write(kept.join(&name), bytes).map_err(|e| failed(&e))?;
+            write_whole(&kept.join(&name), &bytes).map_err(|e| failed(&e))?;
         }
     }
     ask(&kept.join(DATABASE), &mut found);
@@ -115,10 +116,12 @@ fn begin(folder: &Path) -> Result<PathBuf, OpenError> {
     // The end of this device's chain may be among what is lost. Going on under the old key could give one number to two entries, so
     // the device begins a chain of its own.
     store.keep_local(NEW_KEY, "1").map_err(|e| other(e.to_string()))?;
-    // Closing moves the log into the database: one file is the whole of it.
+    settle(&store.db).map_err(|e| other(StoreError::from(e).to_string()))?;
     drop(store);
-    fs::File::open(fresh.join(DATABASE)).and_then(|f| f.sync_all()).map_err(|e| failed(&e))?;
-    fs::write(fresh.join(READY), b"").map_err(|e| failed(&e))?;
+    for made in [&kept, folder] {
+        sync_folder(made).map_err(|e| failed(&e))?;
+    }
+    write_whole(&fresh.join(READY), b"").map_err(|e| failed(&e))?;
     Ok(kept)
 }
 

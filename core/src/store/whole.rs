@@ -1,4 +1,4 @@
-//! Files that are there whole or not at all.
+//! Files that are there whole or not at all, and stay there when the power goes.
 
 use std::ffi::OsString;
 use std::fs::{self, File};
@@ -15,11 +15,37 @@ pub fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
         file.sync_all()?;
         fs::rename(&half, path)?;
         // The name is on disk only when the folder is.
-        let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
-        if cfg!(unix) { File::open(folder)?.sync_all() } else { Ok(()) }
+        sync_folder(path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new(".")))
     })();
     if written.is_err() {
         let _ = fs::remove_file(&half);
     }
     written
+}
+
+/// Has the names in `folder` on disk: a file's own `fsync` promises its content only (POSIX.1-2024, fsync).
+pub(super) fn sync_folder(folder: &Path) -> io::Result<()> {
+    if cfg!(unix) { File::open(folder)?.sync_all() } else { Ok(()) }
+}
+
+/// The same for a folder that was just made, and whatever was made to hold it. What may not be looked into was not made here.
+pub(super) fn sync_new_folder(folder: &Path) {
+    for holder in folder.ancestors().filter(|p| !p.as_os_str().is_empty()) {
+        let _ = sync_folder(holder);
+    }
+}
+
+/// An error of the file system in words that a person can use, without the system's own numbers.
+pub fn plain(error: &io::Error) -> String {
+    match error.kind() {
+        io::ErrorKind::PermissionDenied => "you have no permission for it".into(),
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => "the disk is full".into(),
+        io::ErrorKind::ReadOnlyFilesystem => "the disk cannot be written".into(),
+        io::ErrorKind::NotFound => "it is not there".into(),
+        kind => match kind.to_string() {
+            // What the library has no name for; EIO is one of these.
+            other if other.contains("uncategorized") => "the disk did not take it, or did not give it".into(),
+            named => named,
+        },
+    }
 }

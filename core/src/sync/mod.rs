@@ -12,4 +12,5 @@ mod run;
 pub mod wire;
 pub(crate) mod worker;
 
+pub use office::{Call, Heard, Link};
 pub use run::Done;

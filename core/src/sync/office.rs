@@ -1,28 +1,60 @@
-//! The office as the phone calls it: over HTTP with TLS, or in a test over anything.
+//! The office as the phone calls it: over HTTP with TLS, or in a test over anything that is a [`Link`].
 
 use std::io::Read;
+use std::sync::Arc;
 use std::time::Duration;
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
-use ureq::http::Response;
-use ureq::{Agent, Body, RequestBuilder};
+use ureq::Agent;
+use ureq::http::Request;
 
 use super::rules::{Size, Trouble};
 use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Page, Push, Pushed, Refusal};
 
 /// Most bytes of an answer that is read.
 const MOST_ANSWER: u64 = 16 * 1024 * 1024;
+/// Most bytes of a refusal that is read.
+const MOST_REFUSAL: u64 = 64 * 1024;
 /// A call that brings nothing for so long is over.
 const PATIENCE: Duration = Duration::from_secs(30);
+
+/// A call to the office.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Call {
+    /// The method of HTTP.
+    pub method: &'static str,
+    /// Path and query.
+    pub path: String,
+    /// Names in lower case, and values.
+    pub headers: Vec<(&'static str, String)>,
+    /// What is sent along; nothing for a method that has no body.
+    pub body: Vec<u8>,
+}
+
+/// What came back.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Heard {
+    /// The status of HTTP.
+    pub status: u16,
+    /// Names in lower case, and values.
+    pub headers: Vec<(String, String)>,
+    /// The body, no longer than is looked at.
+    pub body: Vec<u8>,
+}
+
+/// What carries calls to an office.
+pub trait Link: Send + Sync {
+    /// Carries one call. The error says why no answer came; whether the call arrived is not known then.
+    fn call(&self, call: &Call) -> Result<Heard, String>;
+}
 
 /// An office and the token for it.
 #[derive(Clone)]
 pub struct Office {
-    agent: Agent,
-    url: String,
+    link: Arc<dyn Link>,
     token: String,
 }
 
@@ -40,15 +72,12 @@ type Outcome<T> = Result<T, Trouble>;
 impl Office {
     /// The office at `url`, such as `https://office.example`. `token` is empty before the device has joined.
     pub fn new(url: &str, token: &str) -> Office {
-        let config = Agent::config_builder()
-            .http_status_as_error(false)
-            .timeout_connect(Some(Duration::from_secs(10)))
-            .timeout_send_request(Some(PATIENCE))
-            .timeout_recv_response(Some(PATIENCE))
-            .timeout_global(Some(4 * PATIENCE))
-            .max_redirects(0)
-            .build();
-        Office { agent: config.into(), url: url.trim_end_matches('/').to_owned(), token: token.to_owned() }
+        Office::over(Arc::new(Http::new(url)), token)
+    }
+
+    /// The office at the other end of `link`.
+    pub fn over(link: Arc<dyn Link>, token: &str) -> Office {
+        Office { link, token: token.to_owned() }
     }
 
     /// What it can do.
@@ -83,69 +112,109 @@ impl Office {
 
     /// A copy of a photo that somebody else took.
     pub fn photo(&self, name: &str) -> Outcome<Vec<u8>> {
-        let mut answer = self.with_token(self.agent.get(self.at(&format!("/photos/{name}")))).call().map_err(away)?;
-        refused(&mut answer)?;
-        bytes(&mut answer)
+        let answer = self.call("GET", &format!("/photos/{name}"), Vec::new(), Vec::new())?;
+        refused(&answer)?;
+        Ok(answer.body)
     }
 
     /// Begins to send a photo, or learns that it is there.
     pub fn begin(&self, sha256: &str, size: Size, length: u64) -> Outcome<Begun> {
         let named = format!("sha256 {},size {}", STANDARD.encode(sha256), STANDARD.encode(size.name()));
-        let request = self.tus(self.agent.post(self.at("/photos")));
-        let request = request.header("upload-length", length.to_string()).header("upload-metadata", named);
-        let mut answer = request.send_empty().map_err(away)?;
-        refused(&mut answer)?;
-        match answer.headers().get("location").and_then(|v| v.to_str().ok()) {
-            Some(place) => Ok(Begun::At(place.to_owned())),
-            None => Ok(Begun::Here),
-        }
+        let headers = vec![tus(), ("upload-length", length.to_string()), ("upload-metadata", named)];
+        let answer = self.call("POST", "/photos", headers, Vec::new())?;
+        refused(&answer)?;
+        Ok(header(&answer, "location").map_or(Begun::Here, |place| Begun::At(place.to_owned())))
     }
 
     /// How many bytes of an upload are there; `None` if it is not known any more.
     pub fn there(&self, place: &str) -> Outcome<Option<u64>> {
-        let mut answer = self.tus(self.agent.head(self.at(place))).call().map_err(away)?;
-        if matches!(answer.status().as_u16(), 404 | 410) {
+        let answer = self.call("HEAD", place, vec![tus()], Vec::new())?;
+        if matches!(answer.status, 404 | 410) {
             return Ok(None);
         }
-        refused(&mut answer)?;
+        refused(&answer)?;
         offset(&answer).map(Some)
     }
 
     /// Sends the next piece. Returns how many bytes are there after it.
     pub fn add(&self, place: &str, from: u64, piece: &[u8]) -> Outcome<u64> {
-        let request = self.tus(self.agent.patch(self.at(place)));
-        let request = request.header("upload-offset", from.to_string());
-        let request = request.header("content-type", "application/offset+octet-stream");
-        let mut answer = request.send(piece).map_err(away)?;
+        let kind = "application/offset+octet-stream".to_owned();
+        let headers = vec![tus(), ("upload-offset", from.to_string()), ("content-type", kind)];
+        let answer = self.call("PATCH", place, headers, piece.to_vec())?;
         // Somebody else, or an earlier try, has sent more: go on from there.
-        if answer.status().as_u16() == 409 {
+        if answer.status == 409 {
             return offset(&answer);
         }
-        refused(&mut answer)?;
+        refused(&answer)?;
         offset(&answer)
     }
 
-    fn at(&self, path: &str) -> String {
-        format!("{}{path}", self.url)
-    }
-
-    fn with_token<B>(&self, request: RequestBuilder<B>) -> RequestBuilder<B> {
-        if self.token.is_empty() { request } else { request.header("authorization", format!("Bearer {}", self.token)) }
-    }
-
-    fn tus<B>(&self, request: RequestBuilder<B>) -> RequestBuilder<B> {
-        self.with_token(request).header("tus-resumable", "1.0.0")
+    fn call(
+        &self,
+        method: &'static str,
+        path: &str,
+        mut headers: Vec<(&'static str, String)>,
+        body: Vec<u8>,
+    ) -> Outcome<Heard> {
+        if !self.token.is_empty() {
+            headers.push(("authorization", format!("Bearer {}", self.token)));
+        }
+        self.link.call(&Call { method, path: path.to_owned(), headers, body }).map_err(Trouble::Away)
     }
 
     fn get<T: DeserializeOwned>(&self, path: &str) -> Outcome<T> {
-        read(self.with_token(self.agent.get(self.at(path))).call().map_err(away)?)
+        read(&self.call("GET", path, Vec::new(), Vec::new())?)
     }
 
     fn post<T: DeserializeOwned>(&self, path: &str, what: &impl Serialize) -> Outcome<T> {
         let plain = serde_json::to_vec(what).map_err(|e| Trouble::Garbled(e.to_string()))?;
         let packed = pack(&plain).map_err(|e| Trouble::Garbled(e.to_string()))?;
-        let request = self.with_token(self.agent.post(self.at(path))).header("content-type", "application/json");
-        read(request.header("content-encoding", "gzip").send(&packed[..]).map_err(away)?)
+        let headers = vec![("content-type", "application/json".into()), ("content-encoding", "gzip".into())];
+        read(&self.call("POST", path, headers, packed)?)
+    }
+}
+
+/// HTTP, with TLS where the address says so.
+struct Http {
+    agent: Agent,
+    url: String,
+}
+
+impl Http {
+    fn new(url: &str) -> Http {
+        let config = Agent::config_builder()
+            .http_status_as_error(false)
+            .timeout_connect(Some(Duration::from_secs(10)))
+            .timeout_send_request(Some(PATIENCE))
+            .timeout_recv_response(Some(PATIENCE))
+            .timeout_global(Some(4 * PATIENCE))
+            .max_redirects(0)
+            .build();
+        Http { agent: config.into(), url: url.trim_end_matches('/').to_owned() }
+    }
+}
+
+impl Link for Http {
+    fn call(&self, call: &Call) -> Result<Heard, String> {
+        let mut request = Request::builder().method(call.method).uri(format!("{}{}", self.url, call.path));
+        for (name, value) in &call.headers {
+            request = request.header(*name, value);
+        }
+        let unsent = |e: ureq::http::Error| e.to_string();
+        let answer = match call.method {
+            "GET" | "HEAD" => self.agent.run(request.body(()).map_err(unsent)?),
+            _ => self.agent.run(request.body(&call.body[..]).map_err(unsent)?),
+        };
+        let mut answer = answer.map_err(|e| e.to_string())?;
+        let text = |v: &ureq::http::HeaderValue| v.to_str().ok().map(str::to_owned);
+        let headers = answer.headers().iter().filter_map(|(n, v)| Some((n.as_str().to_owned(), text(v)?))).collect();
+        let status = answer.status().as_u16();
+        let body = if (200..300).contains(&status) {
+            answer.body_mut().with_config().limit(MOST_ANSWER).read_to_vec().map_err(|e| e.to_string())?
+        } else {
+            answer.body_mut().with_config().limit(MOST_REFUSAL).read_to_vec().unwrap_or_default()
+        };
+        Ok(Heard { status, headers, body })
     }
 }
 
@@ -156,32 +225,32 @@ fn pack(plain: &[u8]) -> std::io::Result<Vec<u8>> {
     Ok(packed)
 }
 
-fn away(error: ureq::Error) -> Trouble {
-    Trouble::Away(error.to_string())
+/// The header that every call about an upload has (https://tus.io/protocols/resumable-upload, version 1.0.0).
+fn tus() -> (&'static str, String) {
+    ("tus-resumable", "1.0.0".into())
 }
 
-fn offset(answer: &Response<Body>) -> Outcome<u64> {
-    let said = answer.headers().get("upload-offset").and_then(|v| v.to_str().ok()).and_then(|v| v.parse().ok());
+fn header<'a>(answer: &'a Heard, name: &str) -> Option<&'a str> {
+    answer.headers.iter().find(|(n, _)| n == name).map(|(_, v)| v.as_str())
+}
+
+fn offset(answer: &Heard) -> Outcome<u64> {
+    let said = header(answer, "upload-offset").and_then(|v| v.parse().ok());
     said.ok_or_else(|| Trouble::Garbled("an upload without its offset".into()))
 }
 
-fn bytes(answer: &mut Response<Body>) -> Outcome<Vec<u8>> {
-    answer.body_mut().with_config().limit(MOST_ANSWER).read_to_vec().map_err(away)
-}
-
-fn read<T: DeserializeOwned>(mut answer: Response<Body>) -> Outcome<T> {
-    refused(&mut answer)?;
-    serde_json::from_slice(&bytes(&mut answer)?).map_err(|e| Trouble::Garbled(e.to_string()))
+fn read<T: DeserializeOwned>(answer: &Heard) -> Outcome<T> {
+    refused(answer)?;
+    serde_json::from_slice(&answer.body).map_err(|e| Trouble::Garbled(e.to_string()))
 }
 
 /// Any answer that is not a success, as the trouble that it is.
-fn refused(answer: &mut Response<Body>) -> Outcome<()> {
-    let status = answer.status().as_u16();
+fn refused(answer: &Heard) -> Outcome<()> {
+    let status = answer.status;
     if (200..300).contains(&status) {
         return Ok(());
     }
-    let body = answer.body_mut().with_config().limit(64 * 1024).read_to_vec().unwrap_or_default();
-    let said: Refusal = serde_json::from_slice(&body).unwrap_or_default();
+    let said: Refusal = serde_json::from_slice(&answer.body).unwrap_or_default();
     let say = if said.say.is_empty() { format!("status {status}") } else { said.say };
     Err(match status {
         401 => Trouble::Unknown(say),

@@ -72,6 +72,18 @@ pub(crate) fn turn(stand: &Mutex<Stand>) -> u64 {
     wait
 }
 
+/// One exchange with this office, noted like any other.
+pub(crate) fn over(stand: &Mutex<Stand>, office: &Office) -> Result<Done, Trouble> {
+    let failures = with(stand, |i| Ok(i.exchange.failures))?;
+    let done = exchange(stand, office, failures);
+    let wait = done.as_ref().map_or_else(|trouble| wait_ms(failures + 1, trouble.next()), |_| LONGEST_WAIT_MS);
+    with(stand, |inner| {
+        inner.note_exchange(done.clone(), failures, wait);
+        Ok(())
+    })?;
+    done
+}
+
 /// One exchange with the office, if this device belongs to one.
 pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, Trouble>> {
     let office = with(stand, |inner| {

@@ -190,11 +190,14 @@ fn missing_copies_are_made_again() {
     let small = photos.join(format!("{sha256}.320.jpg"));
     let before = std::fs::read(&small).unwrap();
     std::fs::remove_file(&small).unwrap();
+    let half = photos.join(format!("{sha256}.part"));
+    std::fs::write(&half, b"the beginning of it").unwrap();
     for no_photo in ["0".repeat(64), "1".repeat(64), "2".repeat(64)] {
         std::fs::write(photos.join(no_photo), b"not what its name says").unwrap();
     }
     assert!(!field.tend());
     assert_eq!(std::fs::read(&small).unwrap(), before);
+    assert!(!half.exists(), "what a write that broke off has left is taken away");
 }
 
 /// Bad news is felt, and a tag that was found; what is shared is words, and says so.

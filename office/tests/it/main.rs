@@ -12,5 +12,6 @@ mod postgres;
 mod records;
 mod rig;
 mod stamps;
+mod simulation;
 mod store;
 mod sync;

@@ -90,6 +90,11 @@ impl Rig {
 
     /// Over a folder and a database that may hold something already.
     pub fn over(folder: TempDir, url: Option<String>) -> Rig {
+        Rig::again(folder, url, 1)
+    }
+
+    /// The same with another beginning of its chance: no two lives of an office draw the same.
+    pub fn again(folder: TempDir, url: Option<String>, seed: u64) -> Rig {
         let runtime = tokio::runtime::Builder::new_multi_thread()
             .worker_threads(2)
             .max_blocking_threads(16)
@@ -97,7 +102,7 @@ impl Rig {
             .build()
             .expect("a runtime");
         let clock = Arc::new(AtomicI64::new(NOW));
-        let office = Arc::new(office(&folder, url.as_deref(), &runtime, &clock));
+        let office = Arc::new(office(&folder, url.as_deref(), &runtime, &clock, seed));
         let router = web::router(office.clone());
         Rig { office, router, runtime, clock, folder }
     }
@@ -139,11 +144,11 @@ impl Rig {
     }
 }
 
-fn office(folder: &TempDir, url: Option<&str>, runtime: &Runtime, clock: &Arc<AtomicI64>) -> Office {
+fn office(folder: &TempDir, url: Option<&str>, runtime: &Runtime, clock: &Arc<AtomicI64>, seed: u64) -> Office {
     let store = store::open(folder.path(), url, runtime.handle()).expect("the database opens");
     let key = office_key(&*store, &folder.path().join(KEY), NOW).expect("the key is made");
     let blobs = Blobs::folder(&folder.path().join("photos")).expect("the folder of photos");
-    let (clock, seed) = (Arc::clone(clock), AtomicU64::new(1));
+    let (clock, seed) = (Arc::clone(clock), AtomicU64::new(seed));
     let lent = Lent {
         now: Box::new(move || clock.load(Ordering::Relaxed)),
         // Not random, and never twice the same: a run can be told again.
