@@ -11,7 +11,7 @@ mod photos;
 mod postgres;
 mod records;
 mod rig;
-mod stamps;
 mod simulation;
+mod stamps;
 mod store;
 mod sync;
