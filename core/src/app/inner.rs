@@ -7,18 +7,15 @@ use super::key::{device_key, wrong_key};
 use super::near::{Near, PART_MS};
 use super::office::Exchange;
 use super::shoot::WAITING;
-use super::standing::standing;
 use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::gate::Gate;
-use crate::job::steps::Step;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::cx::{Act, ExchangeKnown, Look, TagKnown};
-use crate::screens::parts::{Button, Errand, Filled, Notice, Screen, Tone};
 use crate::screens::{self, Route};
-use crate::store::{Head, JobRow, LockRow, NEW_KEY, Store};
+use crate::screens::cx::Act;
+use crate::screens::parts::{Errand, Filled, Notice, Tone};
+use crate::store::{Head, LockRow, NEW_KEY, Store};
 use crate::supply::{Cut, Drawn, Held};
-use crate::words;
 use crate::world::World;
 
 /// Most characters of one draft; a drawn signature is the longest.
@@ -399,92 +396,6 @@ impl Inner {
     /// What stands in a field of this screen and is not kept yet.
     pub(super) fn draft(&self, field: &str) -> String {
         self.drafts.get(field).cloned().unwrap_or_default()
-    }
-
-    pub(super) fn screen(&mut self) -> Screen {
-        let (now, zone) = self.now();
-        let mut jobs: Vec<JobRow> = match self.route {
-            Route::Home => self.store.jobs().unwrap_or_default(),
-            _ => Vec::new(),
-        };
-        self.hold_against_networks(&mut jobs);
-        let job = self.route.job().and_then(|id| self.job(id).ok().cloned());
-        let cut = job.as_ref().and_then(|job| self.cut(job));
-        let drawn = self.route.site().and_then(|site| self.sites.get(&site).cloned()).unwrap_or_default();
-        let held = match (&job, self.route) {
-            (Some(job), Route::Step(_, Step::Close)) => self.held(job.site, Some(job.id())).unwrap_or_default(),
-            _ => Vec::new(),
-        };
-        let entries = match (&self.route, &job) {
-            (Route::TimeLine(id), Some(_)) => self.store.entries_of(*id).unwrap_or_default(),
-            _ => Vec::new(),
-        };
-        let tag = match self.route {
-            Route::Tag(tag) => self.known(tag),
-            _ => TagKnown::default(),
-        };
-        let exchange = match self.route {
-            Route::Home | Route::Office => self.exchange_known(),
-            _ => ExchangeKnown::default(),
-        };
-        let look = Look {
-            world: &self.world,
-            acting: self.acting,
-            drafts: &self.drafts,
-            now,
-            zone,
-            locks: &self.locks,
-            near: &self.near,
-            exchange: &exchange,
-            office: self.store.office_reached(),
-            tag: &tag,
-            cut: cut.as_ref(),
-            drawn: &drawn,
-            held: &held,
-            entries: &entries,
-        };
-        let page = screens::view(&self.route, &look, &jobs, job.as_ref());
-        let standing = job.as_ref().map(|job| standing(job, &look));
-        // By this device's own entries: that another's clock is ahead is not for this person to put right.
-        let behind = self.wrote.saturating_sub(now);
-        let notice = self.notice.clone().or_else(|| {
-            // A clock that was turned back by more than a minute: said on every screen until it is right again.
-            (behind > 60_000).then(|| Notice {
-                tone: Tone::Warn,
-                text: format!(
-                    "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
-                     their times are in doubt. Set the clock.",
-                    words::exact(now, zone),
-                    words::exact(self.wrote, zone)
-                ),
-            })
-        });
-        let up = self.route.up().map(|up| Button {
-            id: "up".into(),
-            label: match up {
-                Route::Home => "All jobs",
-                Route::Job(_) => "The job",
-                Route::Locks(_) => "Locks and keys",
-                _ => "Back",
-            }
-            .into(),
-            action: format!("go {up}"),
-            tone: Tone::Quiet,
-        });
-        Screen {
-            route: self.route.to_string(),
-            turn: self.turn,
-            title: page.title,
-            context: job.map_or_else(String::new, |job| {
-                let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));
-                format!("{}, {}. In hand: {hand}", job.title, job.place)
-            }),
-            standing,
-            notice,
-            blocks: page.blocks,
-            main: page.main,
-            up,
-        }
     }
 }
 

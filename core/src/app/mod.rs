@@ -14,6 +14,7 @@ pub(crate) mod photos;
 mod records;
 mod scan;
 pub(crate) mod shoot;
+mod show;
 mod standing;
 mod suspend;
 mod tend;
