@@ -139,7 +139,7 @@ fn scans(folder: &Path) -> (Vec<Duration>, Vec<Duration>) {
     let db = Connection::open(folder.join(DATABASE)).expect("opens");
     db.pragma_update(None, "synchronous", "FULL").expect("is set");
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
-    for _ in 0..300 {
+    for time in 0..300 {
         field.act(None, "go /scan".into(), vec![]);
         let typed = vec![Filled { field: "tag".into(), value: stillbar_core::demo::TAG.into() }];
         let start = Instant::now();
@@ -158,7 +158,8 @@ fn scans(folder: &Path) -> (Vec<Duration>, Vec<Duration>) {
         let _: u32 = found.expect("reads");
         // Where the person is now is kept as well, so that a killed app goes on there.
         let sql = "INSERT INTO local VALUES ('bench', ?1) ON CONFLICT DO UPDATE SET value = excluded.value";
-        db.prepare_cached(sql).and_then(|mut q| q.execute([&screen.route])).expect("is on disk");
+        let route = format!("{} {time}", screen.route);
+        db.prepare_cached(sql).and_then(|mut q| q.execute([&route])).expect("is on disk");
         theirs.push(start.elapsed());
     }
     (ours, theirs)

@@ -3,14 +3,14 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
 
 use ciborium::Value;
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use stillbar_core::journey::{Props, play, story};
+use stillbar_core::journey::{Props, play};
 use stillbar_core::store::Store;
 use stillbar_core::{Field, Platform, PlatformError, demo};
 
@@ -60,16 +60,23 @@ pub fn act(field: &Field, script: &str) {
     play(field, script, &Props { photo: demo::PHOTO, wait: &|_| {} }).unwrap_or_else(|why| panic!("{why}"));
 }
 
-/// The folder of the journeys.
-pub fn journeys() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("journeys")
-}
+/// The story of a whole job.
+const WHOLE_JOB: [&str; 8] = [
+    include_str!("../../journeys/people.journey"),
+    include_str!("../../journeys/plan.journey"),
+    include_str!("../../journeys/add-instruments.journey"),
+    include_str!("../../journeys/circuits.journey"),
+    include_str!("../../journeys/isolate.journey"),
+    include_str!("../../journeys/prove.journey"),
+    include_str!("../../journeys/work.journey"),
+    include_str!("../../journeys/restore.journey"),
+];
 
 /// The entries of one whole job: those of no job first.
 fn whole_job() -> Vec<Entry> {
     let folder = tempfile::tempdir().expect("a folder");
     let field = Field::open(folder.path().to_string_lossy().into_owned(), Device::new(1)).expect("opens");
-    act(&field, &story(&journeys(), "whole-job").expect("is in the list"));
+    act(&field, &WHOLE_JOB.concat());
     let mut entries = field.entries().expect("reads");
     entries.sort_by_key(|e| (e.job().is_some(), e.body.seq));
     entries
