@@ -101,7 +101,7 @@ fn keeps(folder: &Path) -> (Vec<Duration>, Vec<Duration>) {
     for _ in 0..300 {
         last.0 = last.0.max(store.last_clock().expect("reads").0) + 1000;
         let body = Body { seq: head.seq + 1, prev: head.id, clock: last, ..model.body.clone() };
-        let entry = Entry::seal(body, &key).expect("fits");
+        let entry = Entry::seal(body, &key, &|count| vec![7; count as usize]).expect("fits");
         (head.seq, head.id) = (entry.body.seq, entry.id);
         entries.push(entry.clone());
         let job = Job::fold(&entries).expect("it has its opening");

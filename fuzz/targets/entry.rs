@@ -7,7 +7,7 @@
 
 use libfuzzer_sys::fuzz_target;
 use stillbar_core::job::Job;
-use stillbar_core::journal::{Entry, cbor};
+use stillbar_core::journal::Entry;
 use stillbar_core::supply::Drawn;
 use stillbar_core::world::World;
 
@@ -19,7 +19,10 @@ fuzz_target!(|bytes: &[u8]| {
         let (body, after) = after.split_at(length.min(after.len()));
         rest = after;
         if let Ok(entry) = Entry::trusted(body.to_vec(), [0; 64]) {
-            assert_eq!(cbor::encode(&entry.body).expect("it was encoded"), body, "one content, one encoding");
+            let again = entry.keeping(&|_| true).expect("it was read");
+            assert_eq!(again.bytes, body, "one content, one encoding");
+            let bare = entry.withheld().expect("it was read");
+            assert_eq!((bare.id, bare.signed()), (entry.id, entry.signed()), "names stand beside what is signed");
             assert!(Entry::open(body.to_vec(), [0; 64]).is_err(), "a signature of zeros holds");
             entries.push(entry);
         }

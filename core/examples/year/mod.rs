@@ -156,7 +156,7 @@ impl Writer {
             fact,
             ..entry.body.clone()
         };
-        let sealed = Entry::seal(body, &self.key).expect("fits");
+        let sealed = Entry::seal(body, &self.key, &|count| vec![7; count as usize]).expect("fits");
         self.head = (sealed.body.seq, sealed.id);
         self.names.insert(entry.id.0, sealed.id);
         sealed

@@ -11,9 +11,9 @@ use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::gate::Gate;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
-use crate::screens::{self, Route};
 use crate::screens::cx::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
+use crate::screens::{self, Route};
 use crate::store::{Head, LockRow, NEW_KEY, Store};
 use crate::supply::{Cut, Drawn, Held};
 use crate::world::World;
@@ -30,7 +30,7 @@ pub struct Inner {
     pub(super) key: DeviceKey,
     pub(super) clock: Clock,
     /// What this device's clock read when it wrote its last entry.
-    wrote: i64,
+    pub(super) wrote: i64,
     pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
