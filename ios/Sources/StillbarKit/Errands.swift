@@ -1,3 +1,4 @@
+import Foundation
 import StillbarCore
 
 /// The camera's panel.

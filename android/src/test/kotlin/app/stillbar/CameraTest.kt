@@ -4,6 +4,7 @@ import android.Manifest
 import android.app.Application
 import android.content.Intent
 import android.net.Uri
+import android.os.ParcelFileDescriptor
 import android.provider.OpenableColumns
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -13,6 +14,7 @@ import org.junit.Assert.assertThrows
 import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
+import org.robolectric.Robolectric
 import org.robolectric.Shadows.shadowOf
 import org.robolectric.annotation.Config
 import org.robolectric.annotation.GraphicsMode
@@ -56,16 +58,18 @@ class CameraTest {
         assertEquals(Intent.ACTION_SEND to "application/pdf", sent.action to sent.type)
         assertTrue(sent.flags and Intent.FLAG_GRANT_READ_URI_PERMISSION != 0)
         val uri = sent.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java)!!
-        val lent = rig.shell.contentResolver.openInputStream(uri)!!.use { it.readBytes() }
+        val lender = Robolectric.buildContentProvider(Shared::class.java).create(uri.authority).get()
+        val lent = ParcelFileDescriptor.AutoCloseInputStream(lender.openFile(uri, "r")).use { it.readBytes() }
         assertEquals("%PDF-", lent.decodeToString(0, 5))
-        rig.shell.contentResolver.query(uri, null, null, null, null)!!.use {
+        lender.query(uri, null, null, null, null).use {
             it.moveToFirst()
             assertEquals(lent.size.toLong(), it.getLong(it.getColumnIndexOrThrow(OpenableColumns.SIZE)))
         }
+        assertThrows(FileNotFoundException::class.java) { lender.openFile(uri, "rw") }
         // Nothing else of the app, by whatever name.
         for (name in listOf("../device.key", "..", "journal.db", ".")) {
             val other = uri.buildUpon().path("/").appendPath(name).build()
-            assertThrows(name, FileNotFoundException::class.java) { rig.shell.contentResolver.openInputStream(other) }
+            assertThrows(name, FileNotFoundException::class.java) { lender.openFile(other, "r") }
         }
     }
 
