@@ -160,7 +160,7 @@ def test_ended_at_every_deed(bench: Bench, story: str, how: str, every):
     """SIGKILL in the middle of a write; the power cut with all lost that was not promised; or with some of it lost."""
     deeds = bench.deeds(story)
     assert deeds > 100
-    for at in every(deeds, 20):
+    for at in every(deeds, 40):
         bench.fresh()
         ended = bench.run(story, HOW=how, AT=at)
         assert ended.code == -9, f"{how} at {at}: {ended.out}"
@@ -171,7 +171,7 @@ def test_ended_at_every_deed(bench: Bench, story: str, how: str, every):
 def test_failing_once_at_every_deed(bench: Bench, story: str, how: str, every):
     """The app goes on, or says that the disk did not take it, and the same tap once more does it; or it does not start and says why."""
     deeds, refused, stopped = bench.deeds(story), 0, 0
-    for at in every(deeds, 20):
+    for at in every(deeds, 40):
         bench.fresh()
         ended = bench.run(story, HOW=how, AT=at)
         said = [*ended.refused, *filter(None, [ended.stopped])]
@@ -192,7 +192,7 @@ def test_full_at_every_so_many_bytes(bench: Bench, story: str, every):
     # The largest that the folder can have grown by, log included.
     grown = sum(f.stat().st_size for f in bench.data.rglob("*") if f.is_file()) + 1_000_000
     refused = stopped = 0
-    sizes = [at * 997 for at in every(grown // 997, 20)]
+    sizes = [at * 997 for at in every(grown // 997, 40)]
     for size in sizes:
         bench.fresh()
         ended = bench.run(story, BYTES=size, FREED=bench.where / "freed")
@@ -202,7 +202,7 @@ def test_full_at_every_so_many_bytes(bench: Bench, story: str, every):
         refused += bool(ended.refused)
         stopped += ended.code != 0
         bench.check(ended, f"full after {size} bytes")
-    assert refused > 2, "the disk was never full"
+    assert refused + stopped > 2, "the disk was never full"
 
 
 def plain(text: str) -> bool:
@@ -234,7 +234,7 @@ def test_a_rescue_that_ends_at_every_deed(bench: Bench, how: str, every):
     rescue = [binary(), "rescue", "--data", bench.data]
     deeds = bench.deeds("", rescue)
     damaged = contents(bench.before)["journal.db"]
-    for at in every(deeds, 20):
+    for at in every(deeds, 40):
         bench.fresh()
         environment = {"FOLDER": bench.data.parent, "TRASH": bench.where / "trash", "HOW": how, "AT": at}
         words = {f"FAULT_{name}": str(value) for name, value in environment.items()} | {"LD_PRELOAD": str(bench.shim)}

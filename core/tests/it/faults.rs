@@ -65,6 +65,48 @@ fn rescue_finds_entries_in_a_ruined_file() {
     device.play(&field, "see Replace the outgoing breaker of washer 4");
 }
 
+/// Noise in place of each page of the database in turn: the app opens with all there is, or says that it is damaged; then the rescue
+/// keeps every entry that still stands in the file, and the app goes on.
+#[test]
+fn every_page_damaged_in_turn() {
+    use stillbar_core::Platform;
+    let (folder, device, field) = begun(&[PEOPLE]);
+    drop(field);
+    let entries = Store::open(folder.path()).unwrap().all_entries().unwrap();
+    let whole = std::fs::read(folder.path().join(DATABASE)).unwrap();
+    // https://www.sqlite.org/fileformat2.html section 1.3.2: the page size is at offset 16.
+    let page = usize::from(u16::from_be_bytes([whole[16], whole[17]]));
+    let (mut refused, mut lost) = (0, 0);
+    for start in (0..whole.len()).step_by(page) {
+        let (folder, again) = (tempfile::tempdir().unwrap(), Device::new(1));
+        again.store_secret(device.load_secret().unwrap().unwrap()).unwrap();
+        let mut damaged = whole.clone();
+        damaged[start..start + page]
+            .iter_mut()
+            .enumerate()
+            .for_each(|(n, byte)| *byte = (n * 151 + start / page * 37) as u8 | 1);
+        std::fs::write(folder.path().join(DATABASE), &damaged).unwrap();
+        match again.open(folder.path()) {
+            Ok(field) => assert_eq!(field.entries().unwrap().len(), entries.len(), "page {}", start / page),
+            Err(OpenError::Damaged { what }) => {
+                refused += 1;
+                assert!(what.contains("stillbar rescue"));
+                assert_eq!(std::fs::read(folder.path().join(DATABASE)).unwrap(), damaged, "looked at and left alone");
+                rescue(folder.path()).unwrap();
+                let kept = again.open(folder.path()).unwrap().entries().unwrap();
+                for entry in &entries {
+                    let stands = [&entry.bytes[..], &entry.signature].concat();
+                    let readable = damaged.windows(stands.len()).any(|w| w == stands);
+                    assert!(kept.contains(entry) || !readable, "entry {} on page {}", entry.body.seq, start / page);
+                    lost += usize::from(!readable);
+                }
+            }
+            Err(other) => panic!("page {}: {other}", start / page),
+        }
+    }
+    assert!(refused > 10 && lost > 0, "the damage hit nothing: {refused} refused, {lost} lost");
+}
+
 /// A rescue broken off after its new database was finished: refused, and finished by the next rescue; nothing is opened empty.
 #[test]
 fn a_rescue_broken_off_is_finished_by_the_next() {
