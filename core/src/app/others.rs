@@ -1,10 +1,10 @@
 //! What comes from other devices: looked at, taken into the journal in one transaction, or kept aside.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 
 use super::inner::Inner;
 use crate::job::Job;
-use crate::journal::{Entry, EntryId};
+use crate::journal::{DeviceId, Entry, EntryId};
 use crate::sync::rules::{FUTURE_MS, Met, Taken, take};
 
 /// What became of a delivery.
@@ -24,15 +24,16 @@ impl Inner {
         }
         let said = |e: crate::store::StoreError| e.to_string();
         let (mut done, mut new) = (TakenIn::default(), Vec::new());
-        let mut fresh: BTreeSet<(crate::journal::DeviceId, u64)> = BTreeSet::new();
+        // By device and number, because a delivery may be a year's work of several phones.
+        let mut fresh: BTreeMap<(DeviceId, u64), EntryId> = BTreeMap::new();
         let wall = self.platform.now_ms();
         for entry in entries {
             let (device, seq) = (entry.body.device, entry.body.seq);
             let there = self.store.id_at(device, seq).map_err(said)?;
             let met = Met {
                 holds: true,
-                known: there == Some(entry.id) || new.iter().any(|e: &Entry| e.id == entry.id),
-                number_taken: there.is_some() || fresh.contains(&(device, seq)),
+                known: there == Some(entry.id) || fresh.get(&(device, seq)) == Some(&entry.id),
+                number_taken: there.is_some() || fresh.contains_key(&(device, seq)),
                 of_this_device: device == self.key.device(),
                 from_the_future: entry.body.wall.max(entry.body.clock.0) > wall.saturating_add(FUTURE_MS),
             };
@@ -44,7 +45,7 @@ impl Inner {
                     done.aside += 1;
                 }
                 Taken::In => {
-                    fresh.insert((device, seq));
+                    fresh.insert((device, seq), entry.id);
                     new.push(entry);
                 }
             }
@@ -53,11 +54,16 @@ impl Inner {
             return Ok(done);
         }
         done.new = new.len();
-        let ids: BTreeSet<EntryId> = new.iter().filter_map(Entry::job).collect();
+        let mut by_job: BTreeMap<EntryId, Vec<&Entry>> = BTreeMap::new();
+        for entry in &new {
+            if let Some(job) = entry.job() {
+                by_job.entry(job).or_default().push(entry);
+            }
+        }
         let mut jobs = Vec::new();
-        for id in &ids {
+        for (id, entries) in &by_job {
             let mut all = self.store.entries_of(*id).map_err(said)?;
-            all.extend(new.iter().filter(|e| e.job() == Some(*id)).cloned());
+            all.extend(entries.iter().map(|e| (*e).clone()));
             // Without its opening a job is not shown yet; its entries wait in the journal for it.
             jobs.extend(Job::fold(&all));
         }
@@ -66,7 +72,7 @@ impl Inner {
             self.clock.receive(entry.body.clock, wall);
         }
         // The person's screen moved on if it shows anything of this: a tap on what was there before does nothing.
-        let shown = self.route.job().is_none_or(|job| ids.contains(&job));
+        let shown = self.route.job().is_none_or(|job| by_job.contains_key(&job));
         if shown {
             self.turn += 1;
         }
