@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 use std::sync::{Arc, Mutex};
 
-use stillbar_core::sync::near::{Has, show_entries, show_has, short};
+use stillbar_core::sync::near::{Has, short, show_entries, show_has};
 use stillbar_core::tag::Symbol;
 use stillbar_core::{Field, Platform, PlatformError, demo};
 
@@ -67,8 +67,14 @@ fn main() {
     let page = serde_json::json!({"entries": wire, "erased": [{"id": id, "device": id, "seq": 3, "site": id}], "next": "x", "more": true});
     write("exchange", "page", &[&[2][..], page.to_string().as_bytes()].concat());
     for (name, json) in [
-        ("pushed", serde_json::json!({"answers": [{"id": id, "answer": "aside", "reason": "held-back"}], "last": {"seq": 4}})),
-        ("digest", serde_json::json!({"sites": [{"site": id, "devices": [{"device": id, "count": 1, "last-seq": 1, "hash": id}]}]})),
+        (
+            "pushed",
+            serde_json::json!({"answers": [{"id": id, "answer": "aside", "reason": "held-back"}], "last": {"seq": 4}}),
+        ),
+        (
+            "digest",
+            serde_json::json!({"sites": [{"site": id, "devices": [{"device": id, "count": 1, "last-seq": 1, "hash": id}]}]}),
+        ),
         ("wanted", serde_json::json!({"wanted": [{"sha256": id, "sizes": ["320", "original"]}]})),
         ("able", serde_json::json!({"exchange": 1, "entries-per-push": 500, "photo-bytes": 100, "now-ms": 5})),
         ("refusal", serde_json::json!({"error": "held", "say": "A sentence."})),
@@ -91,7 +97,9 @@ fn main() {
     let blocks = formats.split("```").skip(1).step_by(2).filter_map(|block| block.split_once('\n'));
     for (number, (kind, text)) in blocks.enumerate() {
         match kind {
-            "json" if text.contains("\"nodes\"") => write("network", &format!("json-{number}"), &[&[0], text.as_bytes()].concat()),
+            "json" if text.contains("\"nodes\"") => {
+                write("network", &format!("json-{number}"), &[&[0], text.as_bytes()].concat())
+            }
             "json" => write("case", &format!("json-{number}"), text.as_bytes()),
             "csv" => write("network", &format!("csv-{number}"), &[&[1], text.as_bytes()].concat()),
             _ => {}

@@ -9,7 +9,7 @@ use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavio
 
 use super::Store;
 use super::rescue::unfinished;
-use super::whole::{plain, sync_new_folder};
+use super::whole::{plain, sync_new_folder, write_whole};
 use crate::app::OpenError;
 
 /// The database's file name in the data folder.
@@ -205,7 +205,14 @@ fn open_error(folder: &Path, error: &rusqlite::Error) -> OpenError {
     match code(error) {
         Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => damaged(folder, &error.to_string()),
         Some(ErrorCode::DiskFull) => full(folder),
-        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => read_only(folder),
+        // SQLite does not say why a file could not be made: a try of our own tells a full disk from one that takes nothing.
+        Some(ErrorCode::CannotOpen) => {
+            let trial = folder.join("room");
+            let tried = write_whole(&trial, &[0; 4096]);
+            let _ = fs::remove_file(&trial);
+            tried.err().map_or_else(|| read_only(folder), |e| io_error(folder, &e))
+        }
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => read_only(folder),
         // A full disk can also look so: SQLite's index of the log is a file that it makes longer before it writes.
         Some(ErrorCode::SystemIoFailure) => OpenError::Other {
             what: format!(
