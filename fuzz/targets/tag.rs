@@ -20,7 +20,7 @@ fuzz_target!(|bytes: &[u8]| {
                 assert_eq!(tag.spaced().parse::<TagId>(), Ok(tag));
             }
         }
-        [_, width @ 1.., pixels @ ..] => {
+        [_, width, pixels @ ..] if *width > 0 => {
             let height = pixels.len() / usize::from(*width);
             let pixels = &pixels[..height * usize::from(*width)];
             if let Ok(luma) = Luma::new(u32::from(*width), height as u32, pixels) {

@@ -9,7 +9,7 @@ use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavio
 
 use super::Store;
 use super::rescue::unfinished;
-use super::whole::{plain, sync_new_folder};
+use super::whole::{plain, sync_new_folder, write_whole};
 use crate::app::OpenError;
 
 /// The database's file name in the data folder.
@@ -28,6 +28,11 @@ const SCHEMA: [&str; 4] = [
 /// A database up to this size is checked whole when it is opened, at about 0.8 ms a MiB (an AMD EPYC); a larger one would make the start
 /// wait. What is damaged there shows when it is read.
 const CHECK_WHOLE: u64 = 16 << 20;
+
+/// How often the folder's lock is asked for, and the pause between: a lock that was just let go of lives on for a moment in a child process
+/// that is between fork and exec (flock(2)).
+const TRIES: usize = 10;
+const PAUSE: std::time::Duration = std::time::Duration::from_millis(20);
 
 /// Why something could not be kept or read.
 #[derive(Debug, thiserror::Error)]
@@ -169,16 +174,20 @@ pub(super) fn take_lock(folder: &Path) -> Result<File, OpenError> {
     let path = folder.join(LOCK);
     let file = OpenOptions::new().read(true).write(true).create(true).truncate(false).open(&path);
     let file = file.map_err(|e| io_error(folder, &e))?;
-    match file.try_lock() {
-        Ok(()) => Ok(file),
-        Err(TryLockError::WouldBlock) => Err(OpenError::InUse {
-            what: format!(
-                "The data folder {} is already open in another Stillbar. Use that one, or stop it and start again.",
-                folder.display()
-            ),
-        }),
-        Err(TryLockError::Error(e)) => Err(io_error(folder, &e)),
+    for last in (0..TRIES).map(|n| n + 1 == TRIES) {
+        match file.try_lock() {
+            Ok(()) => return Ok(file),
+            Err(TryLockError::WouldBlock) if last => break,
+            Err(TryLockError::WouldBlock) => std::thread::sleep(PAUSE),
+            Err(TryLockError::Error(e)) => return Err(io_error(folder, &e)),
+        }
     }
+    Err(OpenError::InUse {
+        what: format!(
+            "The data folder {} is already open in another Stillbar. Use that one, or stop it and start again.",
+            folder.display()
+        ),
+    })
 }
 
 /// Looks at an existing database without the right to change it.
@@ -226,7 +235,14 @@ fn open_error(folder: &Path, error: &rusqlite::Error) -> OpenError {
     match code(error) {
         Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => damaged(folder, &error.to_string()),
         Some(ErrorCode::DiskFull) => full(folder),
-        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => read_only(folder),
+        // SQLite does not say why a file could not be made: a try of our own tells a full disk from one that takes nothing.
+        Some(ErrorCode::CannotOpen) => {
+            let trial = folder.join("room");
+            let tried = write_whole(&trial, &[0; 4096]);
+            let _ = fs::remove_file(&trial);
+            tried.err().map_or_else(|| read_only(folder), |e| io_error(folder, &e))
+        }
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => read_only(folder),
         // A full disk can also look so: SQLite's index of the log is a file that it makes longer before it writes.
         Some(ErrorCode::SystemIoFailure) => OpenError::Other {
             what: format!(

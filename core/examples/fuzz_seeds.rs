@@ -1,4 +1,4 @@
-//! Writes something for every target to begin with, from the demo and its journeys: `run seeds FOLDER`.
+//! Writes something for every target to begin with, from the demo and its journeys: `fuzz/run seeds`.
 
 use std::fs;
 use std::path::Path;
