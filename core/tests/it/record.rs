@@ -358,6 +358,16 @@ fn a_record_with_a_gap_is_not_made() {
     assert!(why.contains("missing") && why.contains("Exchange"), "{why}");
 }
 
+/// A record that was made when version 1 of the format was new: whoever changes the journal, the fold or a sentence of the report breaks what
+/// people have kept, and has to give the format another version.
+#[test]
+fn a_record_of_the_first_version_holds() {
+    let verdict = verify(include_bytes!("../samples/record-1.json")).unwrap();
+    assert!(verdict.holds, "{:?}", verdict.failures);
+    assert_eq!(verdict.title, "Move the socket circuit of bay 3");
+    assert_eq!(verdict.head, "d73b1e4e76a0b63809bb4555bf0a8cb939ec264c492174bce044b5bd3a34121f");
+}
+
 /// Whatever comes is answered: a verdict or a sentence, never a panic, and never a yes.
 #[test]
 fn garbage_is_answered() {

@@ -22,6 +22,8 @@ use crate::journal::{Entry, EntryId};
 
 /// Most fields and list items of a file: twenty thousand entries with their claims have a million.
 const MOST_PARTS: usize = 4_000_000;
+/// What this version calls itself in a record.
+const OWN: &str = concat!("stillbar ", env!("CARGO_PKG_VERSION"));
 /// Most failures that are told.
 const MOST: usize = 20;
 
@@ -198,10 +200,21 @@ impl Found {
         if let Some((place, theirs, ours)) = differs(&self.file.claims, &ours, String::new()) {
             self.fails(
                 &format!("the claim{place}"),
-                format!("it says {theirs}; what follows from the entries is {ours}."),
+                format!("it says {theirs}; what follows from the entries is {ours}.{}", self.other_version()),
             );
         }
         self.report = Some(report);
+    }
+
+    /// What is said where the record was made by another version, which may have worded it otherwise.
+    fn other_version(&self) -> String {
+        if self.file.program == OWN {
+            return String::new();
+        }
+        format!(
+            " The record was made by {:?}, and this is {OWN}, which may only word it otherwise: look at both.",
+            self.file.program
+        )
     }
 
     fn look_at_photos(&mut self, pictures: Vec<Vec<u8>>) {
@@ -253,14 +266,13 @@ impl Found {
         match pdf::write(&self.file, report, &self.photos) {
             Ok(again) if again == bytes => {}
             _ => {
-                let own = concat!("stillbar ", env!("CARGO_PKG_VERSION"));
-                let why = if self.file.program == own {
+                let why = if self.file.program == OWN {
                     "they are not what this version makes of the journal in the file: the file was changed or saved anew. The journal itself \
                      holds; make the pages anew from it with: stillbar record FILE -o NEW.pdf"
                         .to_owned()
                 } else {
                     format!(
-                        "they were made by {}, and this is {own}: it cannot be shown that they say what the journal says. The journal itself \
+                        "they were made by {}, and this is {OWN}: it cannot be shown that they say what the journal says. The journal itself \
                          holds; make the pages anew from it with: stillbar record FILE -o NEW.pdf",
                         self.file.program
                     )
