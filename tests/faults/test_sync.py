@@ -12,6 +12,7 @@ import cbor2
 import pytest
 from playwright.sync_api import Browser
 
+from support import journal
 from support.desk import PATIENCE_S, Desk
 from support.folder import database
 from support.journey import lines, play, step
@@ -54,11 +55,12 @@ def offices(request: pytest.FixtureRequest, tmp_path: Path):
 
 
 def entries(desk: Desk) -> dict[bytes, dict]:
-    """All entries of a phone by their ids, each with the id that its bytes have."""
+    """All entries of a phone by their ids, each with the id that its signed bytes have."""
     with closing(sqlite3.connect(f"file:{database(desk.folder)}?mode=ro", uri=True)) as db:
         rows = db.execute("SELECT id, body FROM entry").fetchall()
-    assert all(hashlib.sha256(body).digest() == id for id, body in rows)
-    return {id: cbor2.loads(body) for id, body in rows}
+    signed = {id: journal.split(body)[0] for id, body in rows}
+    assert all(hashlib.sha256(body).digest() == id for id, body in signed.items())
+    return {id: cbor2.loads(body) for id, body in signed.items()}
 
 
 def apart(one: Desk, other: Desk) -> list[dict]:
