@@ -85,7 +85,7 @@ def main() -> None:
         phone.tap("All jobs")
         phone.tap(re.compile("^Office"))
         link = Slow(office.url)
-        code = re.sub(r"http://[^/]*:\d+", link.url, Admin(office).code("Bench"))
+        code = re.sub(r"http://[\d.]+:\d+", link.url, Admin(office).code("Bench"))
         phone.fill("Or the code as text", code)
         phone.tap("Use this code")
         began = time.monotonic()
