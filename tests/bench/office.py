@@ -92,7 +92,8 @@ def enrol(office: Office, admin: Admin, fields: list[Field]) -> None:
     if office._arguments:
         name = office._arguments[1].split("/")[3].split("?")[0]
         lines = [sql.format(f"'\\x{d.hex()}'", f"'\\x{t.hex()}'", f"'\\x{bytes(32).hex()}'") + ";" for d, t in rows]
-        POSTGRES.run("psql", "-q", "-d", name, "-c", "\n".join(lines))
+        for first in range(0, len(lines), 100):
+            POSTGRES.run("psql", "-q", "-d", name, "-c", "\n".join(lines[first : first + 100]))
     else:
         with sqlite3.connect(office.folder / "office.db", timeout=30) as db:
             db.executemany(sql.format("?1", "?2", "zeroblob(32)"), rows)
