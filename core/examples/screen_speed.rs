@@ -1,43 +1,24 @@
 //! From an act to the next screen, of 200 blocks: `cargo run --release -p stillbar-core --example screen_speed FOLDER [times]`.
 //! Leaves its journal and key in FOLDER, for the same measurement through the bindings (`tests/bench/bridge.py`).
 
-use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::time::{Instant, SystemTime};
+mod bench;
 
+use std::path::Path;
+use std::time::Instant;
+
+use bench::Bench;
 use stillbar_core::journey::{Props, play};
-use stillbar_core::{Field, Platform, PlatformError, demo};
+use stillbar_core::{Field, demo};
 
 /// Blocks of the screen that is measured: a time line of so many entries.
 const BLOCKS: usize = 200;
-
-struct Bench(PathBuf);
-
-impl Platform for Bench {
-    fn now_ms(&self) -> i64 {
-        SystemTime::UNIX_EPOCH.elapsed().map_or(0, |d| d.as_millis() as i64)
-    }
-    fn offset_minutes(&self, _: i64) -> i32 {
-        0
-    }
-    fn random(&self, count: u32) -> Vec<u8> {
-        // Nothing here is kept or relied on.
-        (0..count).map(|k| k as u8).collect()
-    }
-    fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError> {
-        Ok(std::fs::read(&self.0).ok())
-    }
-    fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError> {
-        std::fs::write(&self.0, secret).map_err(|e| PlatformError::Failed { why: e.to_string() })
-    }
-}
 
 fn main() {
     let mut words = std::env::args().skip(1);
     let folder = words.next().expect("a folder that is not there yet");
     let times: usize = words.next().map_or(501, |n| n.parse().expect("a number"));
     std::fs::create_dir_all(&folder).expect("can be made");
-    let platform = Arc::new(Bench(Path::new(&folder).join("bench.key")));
+    let platform = Bench::with_key(Path::new(&folder).join("bench.key"));
     let field = Field::open(format!("{folder}/journal"), platform).expect("opens");
     let props = Props { photo: demo::PHOTO, wait: &|_| {} };
     for script in ["people", "plan", "add-instruments", "circuits"] {

@@ -28,12 +28,13 @@ from support.folder import database
 from support.journey import play
 from support.office import Admin, Office
 from support.phone import Phone
+from support.proxy import Proxy
 
 BYTES_A_SECOND, LATENCY_S = 8000, 0.15
 JOB = ["circuits", "isolate", "prove", "work", "restore"]
 
 
-class Slow:
+class Slow(Proxy):
     """Passes bytes on as slowly as the link does; all connections share it."""
 
     def __init__(self, url: str):
@@ -42,16 +43,13 @@ class Slow:
         self.bytes = 0
         self._free = {True: 0.0, False: 0.0}
         self._lock = threading.Lock()
-        self._listener = socket.create_server(("127.0.0.1", 0))
-        self.url = f"http://127.0.0.1:{self._listener.getsockname()[1]}"
-        threading.Thread(target=self._accept, daemon=True).start()
+        super().__init__()
 
-    def _accept(self) -> None:
-        while True:
-            near, _ = self._listener.accept()
-            far = socket.create_connection(self._to)
-            for source, sink, out in ((near, far, True), (far, near, False)):
-                threading.Thread(target=self._carry, args=(source, sink, out), daemon=True).start()
+    def serve(self, near: socket.socket) -> None:
+        """Both ways of a connection."""
+        far = socket.create_connection(self._to)
+        self.start(self._carry, far, near, False)
+        self._carry(near, far, True)
 
     def _carry(self, source: socket.socket, sink: socket.socket, out: bool) -> None:
         try:

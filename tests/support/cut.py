@@ -4,8 +4,10 @@ import socket
 import threading
 from urllib.parse import urlsplit
 
+from support.proxy import PATIENCE_S, Proxy
 
-class Cutter:
+
+class Cutter(Proxy):
     """Listens on loopback and passes bytes on. `there` and `back` are how many pass before the next cut; None never cuts."""
 
     def __init__(self, url: str):
@@ -13,34 +15,12 @@ class Cutter:
         self._to = (at.hostname, at.port)
         self.there: int | None = None
         self.back: int | None = None
-        self._listener = socket.create_server(("127.0.0.1", 0))
-        self.url = f"http://127.0.0.1:{self._listener.getsockname()[1]}"
-        self._threads: list[threading.Thread] = []
-        self._start(self._accept)
+        super().__init__()
 
-    def close(self) -> None:
-        """Takes no more connections, and waits until those there are have ended."""
-        # Wakes the thread that waits in accept(), which closing alone does not.
-        self._listener.shutdown(socket.SHUT_RDWR)
-        self._listener.close()
-        for thread in self._threads:
-            thread.join(30)
-
-    def _start(self, work, *arguments) -> None:
-        self._threads.append(threading.Thread(target=work, args=arguments, daemon=True))
-        self._threads[-1].start()
-
-    def _accept(self) -> None:
-        while True:
-            try:
-                near, _ = self._listener.accept()
-            except OSError:
-                return
-            self._start(self._serve, near)
-
-    def _serve(self, near: socket.socket) -> None:
+    def serve(self, near: socket.socket) -> None:
+        """Passes on in both ways."""
         try:
-            far = socket.create_connection(self._to, timeout=30)
+            far = socket.create_connection(self._to, timeout=PATIENCE_S)
         except OSError:
             near.close()
             return

@@ -11,12 +11,13 @@ import time
 from collections import Counter
 from collections.abc import Callable
 
-PATIENCE_S = 30
+from support.proxy import PATIENCE_S, Proxy
+
 # A call that is sent again later comes after so many others.
 LATE_BY = 3
 
 
-class Storm:
+class Storm(Proxy):
     """Listens on loopback. `calm` passes all calls on as they are. `faults` counts what went wrong."""
 
     def __init__(self, offices: Callable[[], list[str]], seed: int):
@@ -28,24 +29,10 @@ class Storm:
         self._calls = 0
         self.calm = True
         self.faults: Counter[str] = Counter()
-        self._listener = socket.create_server(("127.0.0.1", 0))
-        self.url = f"http://127.0.0.1:{self._listener.getsockname()[1]}"
-        threading.Thread(target=self._accept, daemon=True).start()
+        super().__init__()
 
-    def close(self) -> None:
-        """Takes no more connections."""
-        self._listener.shutdown(socket.SHUT_RDWR)
-        self._listener.close()
-
-    def _accept(self) -> None:
-        while True:
-            try:
-                near, _ = self._listener.accept()
-            except OSError:
-                return
-            threading.Thread(target=self._serve, args=(near,), daemon=True).start()
-
-    def _serve(self, near: socket.socket) -> None:
+    def serve(self, near: socket.socket) -> None:
+        """One call, with what goes wrong with it."""
         with near:
             try:
                 call = _call(near)

@@ -49,18 +49,16 @@ fn code(text: &str) -> Drawing {
     let side = (symbol.width + 2 * QUIET) as f32;
     let ground = Shape::Box { x: 0.0, y: 0.0, w: side, h: side, thick: 0.0, filled: true, ink: Ink::Light };
     let mut shapes = vec![ground];
-    for y in 0..symbol.width {
-        let mut x = 0;
-        while x < symbol.width {
-            let run = (x..symbol.width).take_while(|x| symbol.is_dark(*x, y)).count();
-            if run > 0 {
-                let at = |n: usize| (n + QUIET) as f32;
-                let (x, y) = (at(x), at(y));
-                shapes.push(Shape::Box { x, y, w: run as f32, h: 1.0, thick: 0.0, filled: true, ink: Ink::Dark });
-            }
-            x += run.max(1);
-        }
-    }
+    let at = |n: usize| (n + QUIET) as f32;
+    shapes.extend(symbol.runs().into_iter().map(|(x, y, run)| Shape::Box {
+        x: at(x),
+        y: at(y),
+        w: run as f32,
+        h: 1.0,
+        thick: 0.0,
+        filled: true,
+        ink: Ink::Dark,
+    }));
     Drawing { width: side, height: side, shapes }
 }
 

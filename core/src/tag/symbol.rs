@@ -47,6 +47,23 @@ impl Symbol {
         x < self.width && y < self.width && self.dark[y * self.width + x]
     }
 
+    /// The dark modules in runs, row by row: column, row and length. Drawn in one piece each, no light hairline stands between neighbours.
+    pub fn runs(&self) -> Vec<(usize, usize, usize)> {
+        let mut runs = Vec::new();
+        for y in 0..self.width {
+            let mut x = 0;
+            while x < self.width {
+                let run = (x..self.width).take_while(|x| self.is_dark(*x, y)).count();
+                if run > 0 {
+                    runs.push((x, y, run));
+                }
+                // What ends a run is light.
+                x += run + 1;
+            }
+        }
+        runs
+    }
+
     /// A picture with the quiet zone, `scale` pixels a module: its side, and its brightness row by row.
     pub fn luma(&self, scale: usize) -> (u32, Vec<u8>) {
         let side = (self.width + 2 * QUIET) * scale;

@@ -1,7 +1,5 @@
 //! The record of a job, made at the office: the core's own, with the time stamps that the office has of it, sealed with the office's key.
 
-use std::cell::Cell;
-
 use stillbar_core::evidence;
 use stillbar_core::journal::EntryId;
 use stillbar_core::record::{Made, RecordError, gather, make};
@@ -13,24 +11,12 @@ use crate::office::Office;
 use crate::photos::{self, Name, key};
 use crate::stamp;
 
-/// Bytes of pictures in a record, after which photos come in the small copy: a record has to go through a mail server.
-const PICTURES: usize = 12 << 20;
-
 /// The record of a job of a site. To be called where blocking is allowed, inside the runtime.
 pub fn record(office: &Office, site: EntryId, job: EntryId) -> Result<Made, Fault> {
     let (own, shared) = office.read(|tx| Ok((entries_of(tx, site, job)?, shared(tx, site)?)))?;
-    let room = Cell::new(PICTURES);
+    // Of the copies that phones send, this is the one that a signed entry names.
     let copy = |sha256: &str, copies: &[String]| {
-        let mut found = None;
-        for size in [1600, 320] {
-            let bytes = picture(office, sha256, size).filter(|bytes| copies.contains(&evidence::sha256(bytes)));
-            found = bytes.or(found);
-            if found.as_ref().is_some_and(|bytes| bytes.len() <= room.get()) {
-                break;
-            }
-        }
-        room.set(room.get().saturating_sub(found.as_ref().map_or(0, Vec::len)));
-        found
+        picture(office, sha256, 320).filter(|bytes| copies.contains(&evidence::sha256(bytes)))
     };
     let gathered = gather(job, &own, &shared, &copy);
     let made = make(gathered, &words::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {
@@ -39,7 +25,7 @@ pub fn record(office: &Office, site: EntryId, job: EntryId) -> Result<Made, Faul
         other => Fault::refused(axum::http::StatusCode::CONFLICT, "no-record-yet", other.to_string()),
     })?;
     let proofs = stamp::proofs(office, site, job)?;
-    let anchors = proofs.iter().map(|(proof, _)| serde_json::to_value(proof)).collect::<Result<_, _>>();
+    let anchors = proofs.iter().map(serde_json::to_value).collect::<Result<_, _>>();
     Ok(made.anchored(anchors.map_err(|_| Fault::broken("time stamps that do not become JSON"))?))
 }
 

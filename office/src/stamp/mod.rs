@@ -26,6 +26,7 @@ use tokio_rustls::rustls::pki_types::pem::PemObject;
 
 use crate::fault::Fault;
 use crate::office::Office;
+use crate::store::{Row, Tx};
 use crate::{hex, with};
 pub use token::{Stamped, check};
 
@@ -72,7 +73,7 @@ impl Proof {
             return Err(format!("it covers entry {:.8}, which is not in this record.", hex(missing)));
         }
         let path = self.path.iter().map(read).collect::<Result<Vec<_>, _>>()?;
-        let root = merkle::root_by(&head(job, &covers.concat()), self.index, self.size, &path);
+        let root = merkle::root_by(&leaf(job, head(&covers.concat())), self.index, self.size, &path);
         if root != Some(read(&self.root)?) {
             return Err("these entries do not lead to the root that was stamped.".into());
         }
@@ -103,12 +104,16 @@ pub fn authorities(pem: &[u8]) -> Result<Vec<Vec<u8>>, String> {
     }
 }
 
-/// A leaf: the job, and the hash over the ids of its entries in their order as numbers.
-fn head(job: EntryId, covers: &[u8]) -> [u8; 64] {
-    let mut leaf = [0; 64];
+/// A leaf: the job, and the hash over the ids of its entries in their order as numbers, end to end.
+fn leaf(job: EntryId, head: [u8; ID]) -> [u8; 2 * ID] {
+    let mut leaf = [0; 2 * ID];
     leaf[..ID].copy_from_slice(&job.0);
-    leaf[ID..].copy_from_slice(&Sha256::digest(covers));
+    leaf[ID..].copy_from_slice(&head);
     leaf
+}
+
+fn head(covers: &[u8]) -> [u8; ID] {
+    Sha256::digest(covers).into()
 }
 
 /// Takes the stamp of the day if there is anything new; the day it is kept under, or `None` if there was nothing to do.
@@ -145,9 +150,18 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, F
             for entry in tx.rows("SELECT id FROM feed WHERE site = $1 AND job = $2 ORDER BY id", with![site, job])? {
                 covers.extend(entry.id(0)?.0);
             }
-            leaves.push(head(job, &covers));
+            let head = head(&covers);
+            leaves.push(leaf(job, head));
             let position = i64::try_from(at).unwrap_or(i64::MAX);
-            rows.push(vec![day.into(), position.into(), site.into(), job.into(), have.into(), covers.into()]);
+            rows.push(vec![
+                day.into(),
+                position.into(),
+                site.into(),
+                job.into(),
+                have.into(),
+                EntryId(head).into(),
+                covers.into(),
+            ]);
         }
         if leaves.is_empty() {
             return Ok(None);
@@ -157,7 +171,7 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, F
             "INSERT INTO stamp (day, made_ms, root, size, token) VALUES ($1, $2, $3, $4, $5)",
             with![day, now, root.to_vec(), leaves.len(), NOT_YET.to_vec()],
         )?;
-        tx.insert("stamped", &["day", "position", "site", "job", "have", "covers"], "", &rows)?;
+        tx.insert("stamped", &["day", "position", "site", "job", "have", "head", "covers"], "", &rows)?;
         Ok(Some(root))
     })
 }
@@ -177,32 +191,60 @@ fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>,
     token::answer(&bytes, root, nonce)
 }
 
-/// The proofs of a job, the latest first, each with what its stamp says.
-pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<(Proof, Stamped)>, Fault> {
+/// The stamps of a job, the latest first: how many entries were there, and what the stamp says.
+pub fn stamps(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<(usize, Stamped)>, Fault> {
+    let found = office.read(|tx| kept(tx, site, job))?;
+    let said = |stamp: &Kept| Ok((stamp.covers.len() / ID, kept_says(stamp)?));
+    found.iter().map(said).collect()
+}
+
+/// The proofs of a job, the latest first.
+pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<Proof>, Fault> {
     office.read(|tx| {
-        let sql = "SELECT stamp.day, stamp.root, stamp.size, stamp.token, stamped.position, stamped.covers FROM stamped \
-                   JOIN stamp ON stamp.day = stamped.day WHERE stamped.site = $1 AND stamped.job = $2 AND stamp.token <> $3 \
-                   ORDER BY stamp.day DESC LIMIT $4";
         let mut found = Vec::new();
-        for row in tx.rows(sql, with![site, job, NOT_YET.to_vec(), MOST_PROOFS])? {
-            let (day, root, token) = (row.text(0)?, row.id(1)?.0, row.bytes(3)?);
+        for stamp in kept(tx, site, job)? {
+            kept_says(&stamp)?;
             let mut leaves = Vec::new();
-            for leaf in tx.rows("SELECT job, covers FROM stamped WHERE day = $1 ORDER BY position", with![day.as_str()])? {
-                leaves.push(head(leaf.id(0)?, &leaf.bytes(1)?));
+            for row in
+                tx.rows("SELECT job, head FROM stamped WHERE day = $1 ORDER BY position", with![stamp.day.as_str()])?
+            {
+                leaves.push(leaf(row.id(0)?, row.hash(1)?));
             }
-            let index = row.count(4)?;
-            let path = merkle::path(&leaves, usize::try_from(index).unwrap_or(usize::MAX));
-            let stamped = check(&token, &root, &[]).map_err(|why| Fault::broken(&format!("a kept time stamp: {why}")))?;
-            let proof = Proof {
-                covers: row.bytes(5)?.chunks(ID).map(hex).collect(),
-                index,
-                size: row.count(2)?,
+            let path = merkle::path(&leaves, usize::try_from(stamp.index).unwrap_or(usize::MAX));
+            found.push(Proof {
+                covers: stamp.covers.chunks(ID).map(hex).collect(),
+                index: stamp.index,
+                size: stamp.size,
                 path: path.iter().map(|h| hex(h)).collect(),
-                root: hex(&root),
-                token: STANDARD.encode(token),
-            };
-            found.push((proof, stamped));
+                root: hex(&stamp.root),
+                token: STANDARD.encode(stamp.token),
+            });
         }
         Ok(found)
     })
+}
+
+/// A stamp of a job as the database has it.
+struct Kept {
+    day: String,
+    root: merkle::Hash,
+    size: u64,
+    token: Vec<u8>,
+    index: u64,
+    covers: Vec<u8>,
+}
+
+fn kept(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<Kept>, Fault> {
+    let sql = "SELECT stamp.day, stamp.root, stamp.size, stamp.token, stamped.position, stamped.covers FROM stamped \
+               JOIN stamp ON stamp.day = stamped.day WHERE stamped.site = $1 AND stamped.job = $2 AND stamp.token <> $3 \
+               ORDER BY stamp.day DESC LIMIT $4";
+    let read = |row: &Row| {
+        let (day, root, size) = (row.text(0)?, row.hash(1)?, row.count(2)?);
+        Ok(Kept { day, root, size, token: row.bytes(3)?, index: row.count(4)?, covers: row.bytes(5)? })
+    };
+    tx.rows(sql, with![site, job, NOT_YET.to_vec(), MOST_PROOFS])?.iter().map(read).collect()
+}
+
+fn kept_says(stamp: &Kept) -> Result<Stamped, Fault> {
+    check(&stamp.token, &stamp.root, &[]).map_err(|why| Fault::broken(&format!("a kept time stamp: {why}")))
 }

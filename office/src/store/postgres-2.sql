@@ -13,6 +13,8 @@ CREATE TABLE stamped (
     site BYTEA NOT NULL,
     job BYTEA NOT NULL,
     have BIGINT NOT NULL,
+    -- SHA-256 of covers: what the tree needs of the other jobs of a day.
+    head BYTEA NOT NULL,
     covers BYTEA NOT NULL,
     PRIMARY KEY (day, position)
 );

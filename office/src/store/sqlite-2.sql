@@ -13,6 +13,8 @@ CREATE TABLE stamped (
     site BLOB NOT NULL,
     job BLOB NOT NULL,
     have INTEGER NOT NULL,
+    -- SHA-256 of covers: what the tree needs of the other jobs of a day.
+    head BLOB NOT NULL,
     covers BLOB NOT NULL,
     PRIMARY KEY (day, position)
 ) STRICT;

@@ -56,21 +56,10 @@ impl Flow {
         const SIDE: f32 = 32.0;
         let (left, top) = (LEFT + ROOM - SIDE, TOP);
         let module = SIDE / symbol.width.max(1) as f32;
-        let mut rects = Vec::new();
-        for y in 0..symbol.width {
-            let mut x = 0;
-            while x < symbol.width {
-                let from = x;
-                while symbol.is_dark(x, y) {
-                    x += 1;
-                }
-                if x > from {
-                    let at = (left + from as f32 * module, top + y as f32 * module);
-                    rects.push((at, ((x - from) as f32 * module, module)));
-                }
-                x += 1;
-            }
-        }
+        let rect = |(x, y, run): (usize, usize, usize)| {
+            ((left + x as f32 * module, top + y as f32 * module), (run as f32 * module, module))
+        };
+        let rects = symbol.runs().into_iter().map(rect).collect();
         self.open(Kind::Figure(says.to_owned()));
         let leaf = self.leaf();
         self.paint(Op::Figure { rects, strokes: Vec::new(), leaf });

@@ -190,19 +190,8 @@ fn symbol(ink: &mut paper::Ink, tag: TagId, (left, top): (f32, f32), side: f32) 
     let symbol = Symbol::of(tag);
     let module = side / (symbol.width + 2 * QUIET) as f32;
     let at = |k: usize| (k + QUIET) as f32 * module;
-    for y in 0..symbol.width {
-        // Runs of dark modules in one piece: no white hairline between neighbours.
-        let mut x = 0;
-        while x < symbol.width {
-            let from = x;
-            while symbol.is_dark(x, y) {
-                x += 1;
-            }
-            if x > from {
-                ink.rect((left + at(from), top + at(y)), ((x - from) as f32 * module, module), BLACK);
-            }
-            x += 1;
-        }
+    for (x, y, run) in symbol.runs() {
+        ink.rect((left + at(x), top + at(y)), (run as f32 * module, module), BLACK);
     }
 }
 

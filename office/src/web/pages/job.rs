@@ -10,7 +10,7 @@ use serde_json::json;
 use stillbar_core::journal::EntryId;
 use stillbar_core::screens::parts::Tone;
 
-use super::site::on_site;
+use super::site::{on_job, on_site};
 use super::{Paged, ago, cell, file, moment, or_page, refusal, shown, table};
 use crate::exchange::WireEntry;
 use crate::fault::Fault;
@@ -18,7 +18,7 @@ use crate::office::{Office, Shared, call};
 use crate::people::Visitor;
 use crate::photos::{self, Name};
 use crate::records::{self, Told};
-use crate::stamp::{self, Proof, Stamped};
+use crate::stamp::{self, Stamped};
 use crate::with;
 
 pub async fn job(
@@ -27,10 +27,9 @@ pub async fn job(
     Path((site, job)): Path<(String, String)>,
 ) -> Paged {
     let failed = or_page(&visitor);
-    let site = on_site(&visitor, &site).map_err(&failed)?;
-    let job: EntryId = job.parse().map_err(|_| failed(Fault::nothing("There is no such job here.")))?;
-    let asked = move |office: &Office| Ok((records::job(office, site, job)?, stamp::proofs(office, site, job)?));
-    let (told, proofs) = call(&office, asked).await.map_err(&failed)?;
+    let (site, job) = on_job(&visitor, &site, &job).map_err(&failed)?;
+    let asked = move |office: &Office| Ok((records::job(office, site, job)?, stamp::stamps(office, site, job)?));
+    let (told, stamps) = call(&office, asked).await.map_err(&failed)?;
     let now = office.now();
     let inside = html! {
         (standing(&told))
@@ -44,20 +43,20 @@ pub async fn job(
         (readings(&told))
         (pictures(&told))
         (time_line(&told, now))
-        (stamped(&proofs, site, job))
+        (stamped(&stamps, site, job))
     };
     Ok(shown(&visitor, &told.job.title, "/sites", inside))
 }
 
 /// When an authority outside saw what is here.
-fn stamped(proofs: &[(Proof, Stamped)], site: EntryId, job: EntryId) -> Markup {
+fn stamped(stamps: &[(usize, Stamped)], site: EntryId, job: EntryId) -> Markup {
     html! {
         h2 { "Time stamps" }
-        @if proofs.is_empty() { p { "No authority has stamped this job yet. Until then only the devices' own clocks say when." } }
+        @if stamps.is_empty() { p { "No authority has stamped this job yet. Until then only the devices' own clocks say when." } }
         @else {
             ul {
-                @for (proof, said) in proofs {
-                    li { (moment(said.at_ms, 0)) ": " (proof.covers.len()) " entries were there, by " (said.by) "." }
+                @for (covers, said) in stamps {
+                    li { (moment(said.at_ms, 0)) ": " (covers) " entries were there, by " (said.by) "." }
                 }
             }
             p { a href={ "/sites/" (site) "/jobs/" (job) "/stamps.json" } { "The time stamps as JSON" } }
@@ -74,9 +73,7 @@ pub async fn record(
     Path((site, job, kind)): Path<(String, String, String)>,
 ) -> Paged {
     let failed = or_page(&visitor);
-    let site = on_site(&visitor, &site).map_err(&failed)?;
-    let none = || Fault::nothing("There is no such record here.");
-    let job: EntryId = job.parse().map_err(|_| failed(none()))?;
+    let (site, job) = on_job(&visitor, &site, &job).map_err(&failed)?;
     let name = format!("record-{:.8}.{kind}", job.to_string());
     let made = call(&office, move |office| {
         let made = records::record(office, site, job)?;
@@ -84,7 +81,7 @@ pub async fn record(
             "pdf" => made.pdf().map(|bytes| (bytes, "application/pdf")),
             "json" => made.json().map(|bytes| (bytes, "application/json")),
             "csv" => made.csv().map(|text| (text.into_bytes(), "text/csv; charset=utf-8")),
-            _ => return Err(none()),
+            _ => return Err(Fault::nothing("There is no such record here.")),
         };
         bytes.map_err(|e| Fault::broken(&e.to_string()))
     });
@@ -98,10 +95,8 @@ pub async fn stamps(
     Path((site, job)): Path<(String, String)>,
 ) -> Paged {
     let failed = or_page(&visitor);
-    let site = on_site(&visitor, &site).map_err(&failed)?;
-    let job: EntryId = job.parse().map_err(|_| failed(Fault::nothing("There is no such job here.")))?;
-    let found = call(&office, move |office| stamp::proofs(office, site, job)).await.map_err(&failed)?;
-    let proofs: Vec<&Proof> = found.iter().map(|(proof, _)| proof).collect();
+    let (site, job) = on_job(&visitor, &site, &job).map_err(&failed)?;
+    let proofs = call(&office, move |office| stamp::proofs(office, site, job)).await.map_err(&failed)?;
     let bytes =
         serde_json::to_vec(&proofs).map_err(|_| failed(Fault::broken("time stamps that do not become JSON")))?;
     Ok(file("stamps.json", "application/json", bytes))

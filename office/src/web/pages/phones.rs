@@ -138,10 +138,8 @@ fn symbol(text: &str) -> Markup {
     let symbol = Symbol::of_text(text);
     let side = symbol.width + 2 * QUIET;
     let mut path = String::new();
-    for y in 0..symbol.width {
-        for x in (0..symbol.width).filter(|x| symbol.is_dark(*x, y)) {
-            path.push_str(&format!("M{} {}h1v1h-1z", x + QUIET, y + QUIET));
-        }
+    for (x, y, run) in symbol.runs() {
+        path.push_str(&format!("M{} {}h{run}v1h-{run}z", x + QUIET, y + QUIET));
     }
     html! {
         svg .qr viewBox={ "0 0 " (side) " " (side) } role="img" aria-label="The code to scan with the phone" shape-rendering="crispEdges" {

@@ -26,6 +26,12 @@ pub fn on_site(visitor: &Visitor, text: &str) -> Result<EntryId, Fault> {
     visitor.on(site).map(|()| site)
 }
 
+/// A job of a site from the address; whether there is one is told when it is read.
+pub fn on_job(visitor: &Visitor, site: &str, job: &str) -> Result<(EntryId, EntryId), Fault> {
+    let job = job.parse().map_err(|_| Fault::nothing("There is no such job here."));
+    Ok((on_site(visitor, site)?, job?))
+}
+
 pub async fn sites(State(office): State<Shared>, Extension(visitor): Extension<Visitor>) -> Paged {
     let of = visitor.sites.clone();
     let all = call(&office, move |office| records::sites(office, &of)).await.map_err(or_page(&visitor))?;
