@@ -25,6 +25,22 @@ fn second_job() -> String {
     )
 }
 
+/// The generator's way into a board is the generator's, also where the grid could come round through another board's changeover: the plan
+/// says so, and the source counts as found.
+#[test]
+fn a_changeover_way_is_the_generators_also_where_the_grid_can_come_round() {
+    let beside = "tap Add a source, board or load\nfill Name, as it is labelled = DB5\nchoose What it is = Board\nchoose From = MB1\nfill Name of \
+                  the switch or cable = Q5\nchoose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\n\
+                  tap Keep this part\ntap Add a switch or cable\nchoose From = G1\nchoose To = DB5\nfill Name of the switch or cable = Q14\n\
+                  choose Kind of link = Way of a changeover switch\nchoose Can it be locked open? = It takes a lock\nchoose In normal service it \
+                  is = Open\ntap Keep this part\ntap All jobs\n";
+    let network = NETWORK.replacen("tap All jobs\n", beside, 1);
+    assert_ne!(network, NETWORK);
+    // The journey itself looks for "Cuts off Standby generator set".
+    let (_folder, device, field) = begun(&[PEOPLE, FORGOTTEN, &network]);
+    device.play(&field, "tap The job\ntap Look for other sources\nsee Standby generator set");
+}
+
 fn home(field: &stillbar_core::Field) {
     field.act(None, "go /".into(), vec![]);
 }

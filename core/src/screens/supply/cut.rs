@@ -12,8 +12,8 @@ use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::PointKind;
 use crate::supply::{
-    Check, Conductors, Cut, LinkKind, Network, NodeKind, OTHER_SOURCES, Position, Proposal, Shown, SourceSort, check,
-    draw, propose,
+    Check, Conductors, Cut, LinkKind, Network, NodeKind, OTHER_SOURCES, Path, Position, Proposal, Shown, SourceSort,
+    check, draw, propose,
 };
 
 /// Proposals that are shown; the first and the last are the two ends.
@@ -289,7 +289,8 @@ fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Res
     Ok(())
 }
 
-/// Which source a point cuts off: the normal supply, or the one other source that reaches the zone when only this point is closed.
+/// Which source a point cuts off: of those that reach the zone when only this point is closed, the nearest. A generator's own way into a
+/// board is the generator's, also where the grid could come round by other open ways.
 fn cuts(
     act: &mut Act,
     job: &Job,
@@ -299,10 +300,11 @@ fn cuts(
 ) -> Result<Option<EntryId>, String> {
     let rest: Vec<&String> = proposal.lock.iter().filter(|id| *id != link).collect();
     let Ok(Check { paths, .. }) = check(network, &job.zone, &rest) else { return Ok(None) };
-    let sources = paths.iter().filter_map(|p| network.node(p.ids.first()?)).filter(|n| n.kind == NodeKind::Source);
-    let sources: Vec<_> = sources.collect();
-    let others = sources.iter().all(|n| n.sort != SourceSort::Grid && n.sort != SourceSort::Unsaid);
-    let (Some(source), true) = (sources.first(), others) else { return Ok(None) };
+    let from = |path: &Path| network.node(path.ids.first()?).filter(|n| n.kind == NodeKind::Source);
+    let nearest = paths.iter().filter(|p| from(p).is_some()).min_by_key(|p| p.ids.len()).and_then(from);
+    let Some(source) = nearest.filter(|n| n.sort != SourceSort::Grid && n.sort != SourceSort::Unsaid) else {
+        return Ok(None);
+    };
     let kind = match source.sort {
         SourceSort::Generator => SourceKind::Generator,
         SourceSort::Ups => SourceKind::Ups,
