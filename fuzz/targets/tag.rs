@@ -2,6 +2,9 @@
 //!
 //! The first byte chooses. Text: what is read as a tag is written as it was read, and its check character fits. Frame: the second byte is
 //! its width, 255 at most, and the rest its pixels.
+//!
+//! A decoder's panic that `tag::read` catches is no finding: that it ends one look and nothing else is what is promised. The fuzzer's hook
+//! would end the process at the first, so it is put aside; a panic that nobody catches still ends it.
 
 #![no_main]
 
@@ -9,7 +12,7 @@ use libfuzzer_sys::fuzz_target;
 use stillbar_core::tag::read::{Luma, frame};
 use stillbar_core::tag::{LENGTH, TagId, check};
 
-fuzz_target!(|bytes: &[u8]| {
+fuzz_target!(init: std::panic::set_hook(Box::new(|panic| eprintln!("{panic}"))), |bytes: &[u8]| {
     match bytes {
         [0, text @ ..] => {
             check(text);

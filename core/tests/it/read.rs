@@ -44,6 +44,16 @@ fn many_corner_marks_come_to_an_end() {
     assert_eq!(both(width, height, &pixels), [Found::default(), Found::default()]);
 }
 
+/// Found by `fuzz/targets/tag.rs`: on this frame a decoder asserts that a corner lies in the picture and panics (rqrr 0.10.1). The
+/// first byte is the fuzzer's own, the second is the width.
+#[test]
+fn a_panicking_decoder_ends_its_look_only() {
+    let [_, width, pixels @ ..] = include_bytes!("../samples/frame-no-decoder-stands");
+    let height = pixels.len() / usize::from(*width);
+    let pixels = &pixels[..height * usize::from(*width)];
+    assert_eq!(both(u32::from(*width), height as u32, pixels), [Found::default(), Found::default()]);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 
