@@ -97,7 +97,7 @@ pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office
     let lent = Lent::system();
     let key = office_key(&*store, &file, (lent.now)())?;
     let blobs = match &config.objects {
-        Some(url) => Blobs::at(url)?,
+        Some(url) => runtime.block_on(Blobs::at(url))?,
         None => Blobs::folder(&config.data.join("photos"))?,
     };
     let (folder, name) = (config.data.clone(), config.name.clone());

@@ -138,7 +138,7 @@ def main() -> None:
         whole = [f"{statistics.median(p.seconds for p in runs) * 1000:.0f} ms, {max(p.mb for p in runs):.0f} MB" for runs in (check, propose)]
         read = f"(reading the file: median {ours['read_ms'][0]:.0f} ms)"
         print(f"| {name} | check{', cut' if cut else ', not cut'} | median {ours['check_ms'][0]:.1f} ms, slowest {ours['check_ms'][1]:.1f} {read} | {whole[0]} | {their_check:.0f} ms | {by_rustworkx(net, zone, locked):.1f} ms |")
-        front = f"{ours['proposals']} proposals{'' if ours['complete'] else ', not complete'}, fewest locks {fewest}"
+        front = f"{ours['proposals']} proposal{'' if ours['proposals'] == 1 else 's'}{'' if ours['complete'] else ', not complete'}, fewest locks {fewest}"
         print(f"| | propose: {front} | median {ours['propose_ms'][0]:.0f} ms, slowest {ours['propose_ms'][1]:.0f} | {whole[1]} | {their_cut:.0f} ms, the minimum cut alone | none |", flush=True)
 
 

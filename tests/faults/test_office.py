@@ -3,6 +3,7 @@
 Over SQLite and over PostgreSQL. The phone is tests/support/office.py, which shares no code with the app.
 """
 
+import contextlib
 import datetime
 import hashlib
 import shutil
@@ -24,6 +25,7 @@ from support.cut import Cutter
 from support.desk import command, refused
 from support.office import Admin, Broken, Field, Office
 from support.postgres import Postgres
+from support.s3 import BUCKET, S3
 
 # A picture by its first bytes (ISO/IEC 15948), long enough to be cut in many places.
 PICTURE = b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 1200
@@ -35,6 +37,14 @@ def postgres():
     server = Postgres().start()
     yield server
     server.remove()
+
+
+@pytest.fixture(scope="module")
+def store():
+    """One store that speaks S3 for this file."""
+    store = S3()
+    yield store
+    store.stop()
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
@@ -187,6 +197,62 @@ def test_two_processes_over_one_database(postgres: Postgres, tmp_path: Path):
     finally:
         one.kill()
         two.kill()
+
+
+def test_photos_in_a_store_that_speaks_s3(store: S3, postgres: Postgres, tmp_path: Path, monkeypatch: pytest.MonkeyPatch):
+    """Photos come through although the way to the store is cut, both ways, and the office killed; another office over the same
+    database and bucket gives them out."""
+    way = Cutter(store.url)
+    for name, value in store.environment(way.url).items():
+        monkeypatch.setenv(name, value)
+    places = ["--database", postgres.database(), "--objects", f"s3://{BUCKET}"]
+    one = Office(tmp_path / "one", *places).start()
+    two = Office(tmp_path / "two", *places, "--key", str(tmp_path / "one" / "office.key"))
+    try:
+        admin, field, place = begun(one)
+        sha256 = hashlib.sha256(PICTURE).hexdigest()
+        field.push()
+        for way.there, way.back in [(0, None), (1000, None), (None, 100)]:
+            with pytest.raises(Broken, match="503"):
+                field.upload(sha256, PICTURE, 50_000)
+        way.there = way.back = None
+        # The office is killed while a piece is on its way into the store.
+
+        def send() -> None:
+            with contextlib.suppress(Broken):
+                field.upload(sha256, PICTURE, 10_000)
+
+        sender = threading.Thread(target=send)
+        sender.start()
+        one.kill()
+        sender.join()
+        one.start()
+        field.upload(sha256, PICTURE, 50_000)
+        assert store.objects() == {f"photos/{sha256[:2]}/{sha256}": PICTURE, "started": b"An office started here."}
+        two.start()
+        admin.office = two
+        all_there(two, admin, field, place)
+    finally:
+        one.kill()
+        two.kill()
+        way.close()
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "bucket", "say"),
+    [
+        ("AWS_SECRET_ACCESS_KEY", "wrong", BUCKET, "SignatureDoesNotMatch"),
+        ("AWS_ALLOW_HTTP", "false", BUCKET, "AWS_ALLOW_HTTP=true"),
+        ("AWS_ENDPOINT", "http://127.0.0.1:9", BUCKET, "AWS_ENDPOINT"),
+        ("AWS_REGION", "us-east-1", "nobodys", "NoSuchBucket"),
+    ],
+)
+def test_a_store_that_cannot_be_used(store: S3, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, name, value, bucket, say):
+    """It is said at the start, and not when the first photo comes."""
+    for known, worth in store.environment(store.url).items():
+        monkeypatch.setenv(known, worth)
+    monkeypatch.setenv(name, value)
+    refused(command("office", "--data", tmp_path, "--listen", "127.0.0.1:0", "--objects", f"s3://{bucket}"), 1, say, f"s3://{bucket}")
 
 
 def test_back_up_and_restore(office: Office, postgres: Postgres, tmp_path: Path):

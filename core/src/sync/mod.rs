@@ -6,11 +6,13 @@
 
 pub mod cases;
 pub mod near;
+mod no_answer;
 pub(crate) mod office;
 pub mod rules;
 mod run;
 pub mod wire;
 pub(crate) mod worker;
 
+pub use no_answer::no_answer;
 pub use office::{Call, Heard, Link};
 pub use run::Done;

@@ -11,6 +11,7 @@ use serde::de::DeserializeOwned;
 use ureq::Agent;
 use ureq::http::Request;
 
+use super::no_answer;
 use super::rules::{Size, Trouble};
 use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Page, Push, Pushed, Refusal};
 
@@ -205,12 +206,12 @@ impl Link for Http {
             "GET" | "HEAD" => self.agent.run(request.body(()).map_err(unsent)?),
             _ => self.agent.run(request.body(&call.body[..]).map_err(unsent)?),
         };
-        let mut answer = answer.map_err(|e| e.to_string())?;
+        let mut answer = answer.map_err(|e| no_answer(&e))?;
         let text = |v: &ureq::http::HeaderValue| v.to_str().ok().map(str::to_owned);
         let headers = answer.headers().iter().filter_map(|(n, v)| Some((n.as_str().to_owned(), text(v)?))).collect();
         let status = answer.status().as_u16();
         let body = if (200..300).contains(&status) {
-            answer.body_mut().with_config().limit(MOST_ANSWER).read_to_vec().map_err(|e| e.to_string())?
+            answer.body_mut().with_config().limit(MOST_ANSWER).read_to_vec().map_err(|e| no_answer(&e))?
         } else {
             answer.body_mut().with_config().limit(MOST_REFUSAL).read_to_vec().unwrap_or_default()
         };

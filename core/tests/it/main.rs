@@ -12,6 +12,7 @@ mod journeys;
 mod judge;
 mod merge;
 mod networks;
+mod no_answer;
 mod order;
 mod pictures;
 mod read;

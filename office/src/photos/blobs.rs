@@ -9,7 +9,7 @@ use object_store::local::LocalFileSystem;
 use object_store::path::Path as Key;
 use object_store::{GetOptions, GetRange, ObjectStore, ObjectStoreExt, PutPayload};
 
-use super::Name;
+use super::{Name, s3};
 use crate::fault::Fault;
 
 /// The place of photos and of the pieces of uploads.
@@ -23,22 +23,32 @@ impl Blobs {
         let failed =
             |e: &dyn std::fmt::Display| format!("The folder of photos {} cannot be used: {e}.", folder.display());
         std::fs::create_dir_all(folder).map_err(|e| failed(&e))?;
-        let store = LocalFileSystem::new_with_prefix(folder).map_err(|e| failed(&e))?.with_fsync(true);
+        let store = LocalFileSystem::new_with_prefix(folder).map_err(|e| failed(&e))?;
+        let store = store.with_fsync(true).with_automatic_cleanup(true);
         Ok(Blobs { store: Arc::new(store) })
     }
 
-    /// At an address: `file:///folder`, or `s3://bucket` in a build with S3; its keys come from the environment, as AWS_ variables.
-    pub fn at(url: &str) -> Result<Blobs, String> {
+    /// At an address: `file:///folder`, or `s3://bucket`, whose address and key come from the environment, as AWS_ variables. What
+    /// cannot be written to and read from is an error now, and not when the first photo comes.
+    pub async fn at(url: &str) -> Result<Blobs, String> {
         if let Some(folder) = url.strip_prefix("file://") {
             return Blobs::folder(Path::new(folder));
         }
-        #[cfg(feature = "s3")]
-        if url.starts_with("s3://") {
-            let store = object_store::aws::AmazonS3Builder::from_env().with_url(url).build();
-            let store = store.map_err(|e| format!("The store of photos {url} cannot be used: {e}."))?;
-            return Ok(Blobs { store: Arc::new(store) });
+        if !url.starts_with("s3://") {
+            return Err("--objects takes file:///FOLDER or s3://BUCKET.".into());
         }
-        Err("--objects takes file:///FOLDER, or s3://BUCKET in a build with the feature s3.".into())
+        let failed = |e: object_store::Error| {
+            format!(
+                "The store of photos {url} cannot be used: {}. See that the bucket is there and what AWS_ENDPOINT, AWS_REGION, \
+                 AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants AWS_ALLOW_HTTP=true.",
+                s3::cause(&e).trim_end_matches('.')
+            )
+        };
+        let store = s3::store(url).map_err(failed)?;
+        let probe = Key::from("started");
+        store.put(&probe, PutPayload::from_static(b"An office started here.")).await.map_err(failed)?;
+        store.get(&probe).await.map_err(failed)?;
+        Ok(Blobs { store: Arc::new(store) })
     }
 
     /// Keeps `bytes` whole under `key`.
@@ -59,6 +69,15 @@ impl Blobs {
             Err(object_store::Error::NotFound { .. }) => Ok(None),
             Err(e) => Err(fault(e)),
         }
+    }
+
+    /// Takes away all that lies in the folder `key`.
+    pub async fn clear(&self, key: &str) -> Result<(), Fault> {
+        let found = self.store.list_with_delimiter(Some(&Key::from(key))).await.map_err(fault)?;
+        for object in found.objects {
+            self.delete(object.location.as_ref()).await?;
+        }
+        Ok(())
     }
 
     /// Takes away what is under `key`, if it is there.

@@ -5,6 +5,7 @@
 //! [`add`].
 
 mod blobs;
+mod s3;
 mod upload;
 
 use std::fmt;

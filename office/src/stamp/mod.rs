@@ -20,6 +20,8 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
 use stillbar_core::record::Anchor;
+use stillbar_core::store::plain;
+use stillbar_core::sync::no_answer;
 use stillbar_core::words;
 use tokio_rustls::rustls::pki_types::CertificateDer;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
@@ -181,10 +183,10 @@ fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>,
     let agent: ureq::Agent = ureq::Agent::config_builder().timeout_global(Some(PATIENCE)).build().into();
     let sent =
         agent.post(authority).header("content-type", "application/timestamp-query").send(&token::query(root, nonce)?);
-    let mut answer = sent.map_err(|e| format!("{authority} did not answer: {e}"))?;
+    let mut answer = sent.map_err(|e| format!("{authority} did not answer: {}", no_answer(&e)))?;
     let mut bytes = Vec::new();
     let read = answer.body_mut().as_reader().take(token::MOST_BYTES as u64 + 1).read_to_end(&mut bytes);
-    read.map_err(|e| format!("{authority} broke off: {e}"))?;
+    read.map_err(|e| format!("{authority} broke off: {}", plain(&e)))?;
     if bytes.len() > token::MOST_BYTES {
         return Err(format!("{authority} sent more than {} bytes", token::MOST_BYTES));
     }
