@@ -155,21 +155,21 @@ pub fn wait_ms(failures: u32, next: Next) -> u64 {
 pub enum Size {
     /// 320 px.
     Thumbnail,
-    /// 1600 px.
-    Working,
+    /// 960 px: what records show, named by the signed entry as the thumbnail is.
+    Print,
     /// The file as the camera gave it.
     Original,
 }
 
 impl Size {
     /// All, in the order in which they go out.
-    pub const ALL: [Size; 3] = [Size::Thumbnail, Size::Working, Size::Original];
+    pub const ALL: [Size; 3] = [Size::Thumbnail, Size::Print, Size::Original];
 
     /// Its name on the wire.
     pub fn name(self) -> &'static str {
         match self {
             Size::Thumbnail => "320",
-            Size::Working => "1600",
+            Size::Print => "960",
             Size::Original => "original",
         }
     }
@@ -178,7 +178,7 @@ impl Size {
     pub fn suffix(self) -> &'static str {
         match self {
             Size::Thumbnail => ".320.jpg",
-            Size::Working => ".1600.jpg",
+            Size::Print => ".960.jpg",
             Size::Original => "",
         }
     }

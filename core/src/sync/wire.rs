@@ -183,7 +183,7 @@ pub struct AllWanted {
 pub struct Wanted {
     /// Its name.
     pub sha256: String,
-    /// Which of `320`, `1600`, `original`.
+    /// Which of `320`, `960`, `original`.
     pub sizes: Vec<String>,
 }
 

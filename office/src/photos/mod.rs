@@ -24,7 +24,7 @@ use crate::with;
 
 /// Bytes of an original at most: what the core takes as a photo.
 pub const MOST_ORIGINAL: i64 = evidence::MAX_PHOTO_BYTES as i64;
-/// Bytes of a copy at most; one of 1600 pixels has a tenth of that.
+/// Bytes of a copy at most; one of 960 pixels has a twentieth of that.
 pub const MOST_COPY: i64 = 4 * 1024 * 1024;
 /// Photos that are told as wanted at once.
 pub const MOST_WANTED: usize = 500;
@@ -39,14 +39,14 @@ pub struct Name {
 }
 
 /// The sizes, as phones call them, small ones first.
-pub const SIZES: [(&str, i64); 3] = [("320", 320), ("1600", 1600), ("original", 0)];
+pub const SIZES: [(&str, i64); 3] = [("320", 320), ("960", 960), ("original", 0)];
 
 impl Name {
-    /// From the last part of an address: 64 hex digits, and for a copy `.320.jpg` or `.1600.jpg`.
+    /// From the last part of an address: 64 hex digits, and for a copy `.320.jpg` or `.960.jpg`.
     pub fn read(text: &str) -> Option<Name> {
-        let (hex, size) = match (text.strip_suffix(".320.jpg"), text.strip_suffix(".1600.jpg")) {
+        let (hex, size) = match (text.strip_suffix(".320.jpg"), text.strip_suffix(".960.jpg")) {
             (Some(hex), _) => (hex, 320),
-            (_, Some(hex)) => (hex, 1600),
+            (_, Some(hex)) => (hex, 960),
             _ => (text, 0),
         };
         let small = hex.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'));
@@ -96,7 +96,7 @@ pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -
 pub struct Wanted {
     /// SHA-256 of the original.
     pub sha256: String,
-    /// What is lacking of it: `320`, `1600`, `original`.
+    /// What is lacking of it: `320`, `960`, `original`.
     pub sizes: Vec<&'static str>,
 }
 
@@ -104,7 +104,7 @@ pub struct Wanted {
 pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, Fault> {
     let sql = "SELECT named.sha256, \
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 320), \
-               (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 1600), \
+               (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 960), \
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 0) \
                FROM (SELECT DISTINCT sha256 FROM photo_named WHERE device = $1) AS named \
                WHERE (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256) < 3 ORDER BY named.sha256 LIMIT $2";

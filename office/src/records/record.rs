@@ -14,9 +14,10 @@ use crate::stamp;
 /// The record of a job of a site. To be called where blocking is allowed, inside the runtime.
 pub fn record(office: &Office, site: EntryId, job: EntryId) -> Result<Made, Fault> {
     let (own, shared) = office.read(|tx| Ok((entries_of(tx, site, job)?, shared(tx, site)?)))?;
-    // Of the copies that phones send, this is the one that a signed entry names.
+    // The larger copy if it is here, and only one that a signed entry names.
     let copy = |sha256: &str, copies: &[String]| {
-        picture(office, sha256, 320).filter(|bytes| copies.contains(&evidence::sha256(bytes)))
+        let found = [960, 320].into_iter().filter_map(|size| picture(office, sha256, size));
+        found.into_iter().find(|bytes| copies.contains(&evidence::sha256(bytes)))
     };
     let gathered = gather(job, &own, &shared, &copy);
     let made = make(gathered, &words::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {

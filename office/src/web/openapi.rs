@@ -321,7 +321,7 @@ fn schemas() -> Value {
         ),
         "Wanted": object(
             json!({"wanted": list(object(
-                json!({"sha256": to("Id"), "sizes": list(json!({"enum": ["320", "1600", "original"]}))}),
+                json!({"sha256": to("Id"), "sizes": list(json!({"enum": ["320", "960", "original"]}))}),
                 &["sha256", "sizes"],
             ))}),
             &["wanted"],

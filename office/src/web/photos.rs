@@ -79,7 +79,7 @@ pub async fn begin(State(office): State<Shared>, Extension(phone): Extension<Pho
         let length = number(&headers, &LENGTH)?;
         let name = metadata(&headers).ok_or_else(|| {
             Fault::unreadable(
-                "`Upload-Metadata` names the photo: `sha256` with its hash and `size` with 320, 1600 or original, each in base64.",
+                "`Upload-Metadata` names the photo: `sha256` with its hash and `size` with 320, 960 or original, each in base64.",
             )
         })?;
         photos::sweep(&office).await?;

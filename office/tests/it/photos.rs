@@ -48,7 +48,7 @@ fn an_upload_goes_on_at_any_byte_and_is_verified() {
     each(|rig| {
         let (phone, _, sha256) = begun(rig);
         let wanted = phone.ask(rig, "GET", "/wanted", &[], "").is(200).json();
-        assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["320", "1600", "original"]));
+        assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["320", "960", "original"]));
         let bytes = picture();
         let place = create(rig, &phone, &sha256, "original", bytes.len()).is(201).header("location").to_owned();
         let mut at = 0;
@@ -74,7 +74,7 @@ fn an_upload_goes_on_at_any_byte_and_is_verified() {
         let twice = create(rig, &phone, &sha256, "original", bytes.len()).is(200);
         assert_eq!(twice.header("upload-offset"), bytes.len().to_string());
         let wanted = phone.ask(rig, "GET", "/wanted", &[], "").is(200).json();
-        assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["320", "1600"]));
+        assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["320", "960"]));
         // Nothing of the upload is left.
         assert!(!rig.folder.path().join("photos/uploads").exists());
     });

@@ -1,15 +1,19 @@
 //! Real phones (the core's own) and the real office over a socket, with a link between them that breaks: afterwards all hold the same,
 //! and every photo byte for byte.
 
+use std::collections::BTreeSet;
 use std::io::{Read, Write};
 use std::net::{Shutdown, SocketAddr, TcpListener, TcpStream};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
 use std::thread;
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
 use stillbar_core::{Field, sync};
+use stillbar_office::records;
 
 use crate::desk::*;
 use crate::rig::{Rig, each};
@@ -213,6 +217,16 @@ fn cut_at_every_thousandth_byte_nothing_is_lost() {
         let original = one.photos().into_iter().find(|(name, _)| name.len() == 64).unwrap();
         let there = rig.office.read(|tx| stillbar_office::photos::wanted(tx, device_of(&one))).unwrap();
         assert!(there.is_empty(), "the office still wants {there:?}");
+        // The record that the office gives out shows the copies that the entries name, in the size for print.
+        let entries = one.field.entries().unwrap();
+        let job = entries.iter().filter(|e| e.body.site == Some(site)).find_map(|e| e.body.job).unwrap();
+        let _inside = rig.runtime.enter();
+        let record = records::record(&rig.office, site, job).unwrap().json().unwrap();
+        let record: serde_json::Value = serde_json::from_slice(&record).unwrap();
+        let shown =
+            record["photos"].as_array().unwrap().iter().map(|p| STANDARD.decode(p["jpeg"].as_str().unwrap()).unwrap());
+        let print = one.photos().into_iter().filter(|(name, _)| name.ends_with(".960.jpg")).map(|(_, bytes)| bytes);
+        assert_eq!(shown.collect::<BTreeSet<_>>(), print.collect::<BTreeSet<_>>());
         let kept = walk(&rig.folder.path().join("photos"));
         assert!(kept.contains(&original.1), "the original is at the office byte for byte");
     });

@@ -194,7 +194,7 @@ fn pictures(told: &Told) -> Markup {
                     @let has = |size| here.is_some_and(|sizes| sizes.contains(&size));
                     @if has(320) || has(0) {
                         @let small = if has(320) { ".320.jpg" } else { "" };
-                        @let large = if has(0) { "" } else if has(1600) { ".1600.jpg" } else { small };
+                        @let large = if has(0) { "" } else if has(960) { ".960.jpg" } else { small };
                         a href={ "/pictures/" (photo.sha256) (large) } {
                             img src={ "/pictures/" (photo.sha256) (small) } alt={ "Photo of " (of) } loading="lazy";
                         }
