@@ -55,7 +55,7 @@ pub fn fact(id: &str, label: &str, value: &str) -> Markup {
 pub fn step(id: &str, step: &StepRow) -> Markup {
     let (name, more) = (format!("{id}:name"), format!("{id}:more"));
     let inside = html! {
-        (sign::of_state(step.state))
+        @if !step.word.is_empty() { (sign::of_state(step.state)) }
         span .head #(name) {
             @if !step.number.is_empty() { span .number { (step.number) } " " }
             span .title { (step.title) } " "
@@ -73,12 +73,13 @@ pub fn step(id: &str, step: &StepRow) -> Markup {
         StepState::Stop => "stop",
     };
     let more = (!step.lines.is_empty()).then_some(more);
+    let plain = step.word.is_empty();
     html! {
         li {
             @if step.action.is_empty() {
-                div #(id) .step.(state) { (inside) }
+                div #(id) .step.(state).plain[plain] { (inside) }
             } @else {
-                button #(id) .step.(state) type="button" data-action=(step.action)
+                button #(id) .step.(state).plain[plain] type="button" data-action=(step.action)
                     aria-labelledby=(name) aria-describedby=[more] aria-current=[(state == "now").then_some("step")] { (inside) }
             }
         }

@@ -62,7 +62,8 @@ extension Part {
         let lines = [Box.Line(title, .strong)] + rest.map { Box.Line($0, .faint) }
         let look = Look.row(opens: !step.action.isEmpty, now: step.state == .now)
         let said = ([title] + rest).joined(separator: ". ")
-        return Part(id, .box(Box(lines, said: said, sign: Sign(step.state), look: look, label: step.title, action: step.action)))
+        let sign = step.word.isEmpty ? nil : Sign(step.state)
+        return Part(id, .box(Box(lines, said: said, sign: sign, look: look, label: step.title, action: step.action)))
     }
 
     private static func chosen(_ id: String, _ choice: Choice) -> [Part] {

@@ -132,7 +132,8 @@ class Render(private val style: Style, private val form: Form, private val host:
         val head = style.text(listOf(step.number, step.title).filter { it.isNotEmpty() }.joinToString(" "), bold = true)
         val lines = (listOf(step.word).filter { it.isNotEmpty() } + step.lines).map { style.text(it, 16f, colour = style.faint) }
         val opens = step.action.isNotEmpty()
-        val row = signed(Sign.of(step.state, style.dp(32), style.ink), style.column(style.dp(2), head, *lines.toTypedArray()))
+        val sign = if (step.word.isEmpty()) null else Sign.of(step.state, style.dp(32), style.ink)
+        val row = signed(sign, style.column(style.dp(2), head, *lines.toTypedArray()))
         if (opens) row.addView(image(Sign.onward(style.dp(24), style.ink)))
         row.named(id, (listOf(head.text, step.word) + step.lines).filter { it.isNotEmpty() }.joinToString(". "))
         row.pad(style.dp(12), style.dp(10))
@@ -297,10 +298,10 @@ class Render(private val style: Style, private val form: Form, private val host:
         return text
     }
 
-    private fun signed(sign: Sign, said: View): LinearLayout = LinearLayout(context).apply {
+    private fun signed(sign: Sign?, said: View): LinearLayout = LinearLayout(context).apply {
         gravity = Gravity.CENTER_VERTICAL
-        addView(image(sign))
-        addView(said, LinearLayout.LayoutParams(0, WRAP_CONTENT, 1f).apply { marginStart = style.dp(12) })
+        if (sign != null) addView(image(sign))
+        addView(said, LinearLayout.LayoutParams(0, WRAP_CONTENT, 1f).apply { if (sign != null) marginStart = style.dp(12) })
     }
 
     private fun image(sign: Sign) = ImageView(context).apply {

@@ -6,6 +6,7 @@ import android.view.View
 import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
+import app.stillbar.core.Block
 import java.io.File
 
 /** Looks a screen over: nothing clipped, targets large enough, everything that can be tapped has a name; and a picture of it. */
@@ -48,14 +49,19 @@ class Looking(private val series: String = "") {
 
     private fun picture(rig: Rig) {
         val folder = System.getProperty("stillbar.screens").orEmpty()
-        if (folder.isEmpty() || series.isEmpty() || !pictured.add(rig.shell.screen!!.run { "$title ${standing?.word}" } + (rig.top() === rig.shell.window.decorView))) return
+        val screen = rig.shell.screen!!
+        val key = { drawn: Boolean -> "${screen.title} ${screen.standing?.word} $drawn ${rig.top() === rig.shell.window.decorView}" }
+        val drawn = screen.blocks.any { it is Block.Drawing }
+        if (folder.isEmpty() || series.isEmpty() || !pictured.add(key(drawn))) return
         val root = rig.top()
         val bitmap = Bitmap.createBitmap(root.width, root.height, Bitmap.Config.ARGB_8888)
         root.draw(Canvas(bitmap))
-        val name = rig.shell.screen!!.title.lowercase().replace(Regex("[^a-z0-9]+"), "-").trim('-')
-        val stop = if (rig.shell.screen!!.standing?.word.orEmpty().startsWith("Stop")) "-stop" else ""
+        val name = screen.title.lowercase().replace(Regex("[^a-z0-9]+"), "-").trim('-')
+        val stop = if (screen.standing?.word.orEmpty().startsWith("Stop")) "-stop" else ""
         val camera = if (root === rig.shell.window.decorView) "" else "-camera"
-        val file = File(folder, "$series/$name$stop$camera.png")
+        // The same title without a drawing is a picture of its own, of the screen before.
+        val then = if (drawn && key(false) in pictured) "-drawn" else ""
+        val file = File(folder, "$series/$name$stop$then$camera.png")
         file.parentFile!!.mkdirs()
         file.outputStream().use { bitmap.compress(Bitmap.CompressFormat.PNG, 100, it) }
     }
