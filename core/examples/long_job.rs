@@ -1,5 +1,5 @@
-//! A long job with photos, played as a person would: `cargo run --example long_job FOLDER PHOTO...`. Leaves its journal in FOLDER, for
-//! `tests/bench/record.py`.
+//! A long job with photos, played as a person would: `cargo run --example long_job FOLDER ROUNDS PHOTO...`. Leaves its journal in
+//! FOLDER, for `tests/bench/record.py`; ROUNDS is how often the work is left and begun again.
 
 mod bench;
 
@@ -9,12 +9,10 @@ use bench::Bench;
 use stillbar_core::journey::{Props, play};
 use stillbar_core::{Field, demo};
 
-/// How often the work is left: a week of breaks and shifts.
-const ROUNDS: usize = 20;
-
 fn main() {
     let mut words = std::env::args().skip(1);
     let folder = words.next().expect("a folder");
+    let rounds: usize = words.next().expect("rounds").parse().expect("a number");
     let photos: Vec<Vec<u8>> = words.map(|path| std::fs::read(path).expect("a photo")).collect();
     let key = Path::new(&folder).join("device.key");
     let field = Field::open(folder, Bench::with_key(key)).expect("opens");
@@ -39,7 +37,7 @@ fn main() {
     let (open, again) = prove.split_at(prove.find("choose Proved on").expect("the indicator is proved"));
     say("tap The job\ntap Open up, treating it as live", demo::PHOTO);
     say(open, demo::PHOTO);
-    for _round in 0..ROUNDS {
+    for _round in 0..rounds {
         say(again, demo::PHOTO);
         say(
             "tap Begin work\nfill Why the work is left = Break\ntap Leave the work\ntap The job\ntap Prove the indicator",

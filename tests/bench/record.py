@@ -1,4 +1,4 @@
-"""The record of a long job with sixty photos beside reportlab: time, peak memory and size.
+"""The record of a job of growing length with sixty photos beside reportlab: time, peak memory and size.
 
     cargo run --release --example long_job is run by this; then: tests/.venv/bin/python tests/bench/record.py [TIMES]
 
@@ -27,17 +27,19 @@ from support.desk import ROOT, binary
 from support.peak import peak
 
 PHOTOS = 60
+# How often the work was left and proved again: 20 is a week of breaks and shifts (assumption).
+ROUNDS = (2, 20, 200)
 TITLE = "Replace the outgoing breaker of washer 4"
 
 
-def played(folder: Path) -> Path:
+def played(folder: Path, rounds: int) -> Path:
     """A data folder with the job."""
     files = []
     for seed in range(PHOTOS):
         files.append(folder / f"{seed}.jpg")
         files[-1].write_bytes(photo(seed).jpeg)
     run = ["cargo", "run", "--quiet", "--release", "--locked", "-p", "stillbar-core", "--example", "long_job", "--"]
-    subprocess.run([*run, folder / "data", *files], check=True, cwd=ROOT)
+    subprocess.run([*run, folder / "data", str(rounds), *files], check=True, cwd=ROOT)
     return folder / "data"
 
 
@@ -58,10 +60,16 @@ def beside(file: dict, out: Path) -> float:
 
 
 def main() -> None:
-    times = int(sys.argv[1]) if len(sys.argv) > 1 else 21
+    times = int(sys.argv[1]) if len(sys.argv) > 1 else 11
+    for rounds in ROUNDS:
+        measured(times, rounds)
+
+
+def measured(times: int, rounds: int) -> None:
+    """The rows of one length."""
     with tempfile.TemporaryDirectory() as scratch:
         folder = Path(scratch)
-        data = played(folder)
+        data = played(folder, rounds)
         commands = {
             "`stillbar record -o .pdf`": ["record", TITLE, "-o", folder / "a.pdf", "--force", "--data", data],
             "`stillbar record -o .json`": ["record", TITLE, "-o", folder / "a.json", "--force", "--data", data],

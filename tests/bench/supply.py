@@ -1,12 +1,13 @@
-"""Check and propose on networks of 100,000 nodes, beside networkx and rustworkx.
+"""Check and propose on networks of 1,000 to 100,000 nodes, beside networkx and rustworkx.
 
     cargo build --release --locked && cargo build --release --locked -p stillbar-core --example supply_speed
-    tests/.venv/bin/python tests/bench/supply.py [NODES]
+    tests/.venv/bin/python tests/bench/supply.py [NODES ...]
 
 Prints the rows for docs/benchmarks.md. Our times are taken inside the process, from the network in memory, and of the whole command from
 its start to its end with the file read; those of the libraries from their graph in memory. rustworkx has no minimum cut between two nodes.
 """
 
+import itertools
 import json
 import os
 import random
@@ -68,8 +69,9 @@ def mesh(count: int, r: random.Random) -> tuple[dict, str, list[str]]:
             link = {"id": f"Q{len(links)}", "from": f"N{i}", "to": f"N{j}", "kind": "switch"}
             links.append(link | {"lockable": r.random() < 0.9})
     middle = side * (side // 2) + side // 2
+    step = min(2, (side // 2 - 1) // 10)
     for n in range(10):
-        links.append({"id": f"w{n}", "from": f"N{middle}", "to": f"N{middle + (n + 1) * 2 * side}", "kind": "cable"})
+        links.append({"id": f"w{n}", "from": f"N{middle}", "to": f"N{middle + (n + 1) * step * side}", "kind": "cable"})
     return {"nodes": nodes, "links": links}, f"N{middle}", []
 
 
@@ -117,11 +119,11 @@ def by_rustworkx(net: dict, zone: str, locked: list[str]) -> float:
 
 
 def main() -> None:
-    """Both networks."""
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
+    """Both networks in every size."""
+    counts = [int(word) for word in sys.argv[1:]] or [1_000, 10_000, 100_000]
     target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target"))
     print("| network | question | Stillbar, in the process | the whole command, peak memory | networkx | rustworkx |\n|---|---|---|---|---|---|")
-    for make in (building, mesh):
+    for make, count in itertools.product((building, mesh), counts):
         net, zone, locked = make(count, random.Random(8))
         with tempfile.TemporaryDirectory() as folder:
             path = Path(folder) / "net.json"
