@@ -202,12 +202,12 @@ enum Photo {
 Examples:
   stillbar photo check lock.jpg
   stillbar photo check lock.jpg --json
-  stillbar photo check lock.jpg --copies to-send/   two copies without place and serial number, to hand on")]
+  stillbar photo check lock.jpg --copies to-send/   copies without place and serial number, to hand on")]
     Check {
         /// The photo, or - to pipe it in
         #[arg(value_name = "PHOTO")]
         photo: PathBuf,
-        /// Write the copies of 320 and 1600 pixels to this folder
+        /// Write the copies of 320, 960 and 1600 pixels to this folder
         #[arg(long, value_name = "DIR")]
         copies: Option<PathBuf>,
         /// Print JSON for a program instead of text for a person

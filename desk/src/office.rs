@@ -98,7 +98,7 @@ struct ServeArgs {
     /// PostgreSQL instead of SQLite: postgres://USER@HOST/NAME
     #[arg(long, value_name = "URL")]
     database: Option<String>,
-    /// Where photos lie instead of in the data folder: file:///FOLDER, or s3://BUCKET in a build with S3
+    /// Where photos lie instead of in the data folder: file:///FOLDER, or s3://BUCKET with AWS_ variables
     #[arg(long, value_name = "URL")]
     objects: Option<String>,
     /// The office's key instead of DIR/office.key; processes over one database use the same

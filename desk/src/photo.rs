@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use serde::Serialize;
-use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, THUMBNAIL_SIDE, WORKING_SIDE};
+use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
 
 use crate::file;
 
@@ -81,7 +81,9 @@ fn told(answer: &Answer) -> String {
 }
 
 fn write(photo: &Checked, folder: &Path) -> Result<(), String> {
-    for (side, bytes) in [(WORKING_SIDE, &photo.working), (THUMBNAIL_SIDE, &photo.thumbnail)] {
+    for (side, bytes) in
+        [(WORKING_SIDE, &photo.working), (PRINT_SIDE, &photo.print), (THUMBNAIL_SIDE, &photo.thumbnail)]
+    {
         let path = folder.join(format!("{}.{side}.jpg", photo.sha256));
         std::fs::write(&path, bytes).map_err(|e| {
             format!("{} could not be written ({}). Give a folder that is there, with space.", path.display(), e.kind())

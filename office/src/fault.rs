@@ -72,7 +72,8 @@ impl Fault {
                 if let Fault::Busy(what) = self {
                     eprintln!("busy: {what}");
                 }
-                let say = "The office's database does not answer now. Nothing of this was kept: try again in a minute.";
+                let say =
+                    "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
                 (StatusCode::SERVICE_UNAVAILABLE, "busy", say.into())
             }
             Fault::Broken(what) => {

@@ -82,7 +82,7 @@ impl Config {
 /// A runtime for the office.
 pub fn runtime() -> Result<Runtime, String> {
     tokio::runtime::Builder::new_multi_thread()
-        // Each waits for the database most of the time; more would only queue for a connection.
+        // Each waits for the database most of the time, and some for a store of photos; more would only queue for a connection.
         .max_blocking_threads(64)
         .enable_all()
         .build()
@@ -97,7 +97,7 @@ pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office
     let lent = Lent::system();
     let key = office_key(&*store, &file, (lent.now)())?;
     let blobs = match &config.objects {
-        Some(url) => runtime.block_on(Blobs::at(url))?,
+        Some(url) => runtime.block_on(Blobs::at(url, &format!("{}-{}", (lent.now)(), std::process::id())))?,
         None => Blobs::folder(&config.data.join("photos"))?,
     };
     let (folder, name) = (config.data.clone(), config.name.clone());

@@ -1,6 +1,6 @@
 """Time and peak memory of a 12 MP photo, ours beside pyvips and Pillow doing the same work. Prints rows for docs/benchmarks.md.
 
-The work: SHA-256, decode, upright, copies of 1600 and 320 pixels as JPEG without metadata, brightness at 1024 pixels, the
+The work: SHA-256, decode, upright, copies of 1600 and 320 pixels (ours also one of 960) as JPEG without metadata, brightness at 1024 pixels, the
 variance of its Laplacian, its mean. `tests/bench/run photos` installs pyvips with a libvips of its own.
 
 The time is the median of eleven runs: of the whole process for ours, without the interpreter's start and imports for the

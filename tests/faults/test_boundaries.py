@@ -111,7 +111,7 @@ class Bench:
             if photo := body["fact"].get("photo-taken") if isinstance(body["fact"], dict) else None:
                 original = self.data / "photos" / photo["sha256"]
                 assert hashlib.sha256(original.read_bytes()).hexdigest() == photo["sha256"], f"{at}: a photo is not what it was"
-                for copy in (".320.jpg", ".1600.jpg"):
+                for copy in (".320.jpg", ".960.jpg", ".1600.jpg"):
                     assert original.with_name(original.name + copy).stat().st_size, f"{at}: a copy is missing"
 
 

@@ -221,7 +221,7 @@ def test_copies_tell_no_place_and_no_serial_number(tmp_path: Path):
     told = json.loads(subprocess.run(["exiftool", "-json", "-G", file], capture_output=True, check=True).stdout)[0]
     assert {"EXIF:SerialNumber", "EXIF:GPSLatitude", "File:Comment"} <= set(told)
     sha256 = check(file, "--copies", tmp_path)["sha256"]
-    for side in (320, 1600):
+    for side in (320, 960, 1600):
         copy = tmp_path / f"{sha256}.{side}.jpg"
         left = json.loads(subprocess.run(["exiftool", "-json", "-G", copy], capture_output=True, check=True).stdout)[0]
         groups = {name.partition(":")[0] for name in left}

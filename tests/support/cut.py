@@ -1,5 +1,6 @@
 """A proxy that cuts a connection after so many bytes, on the way there or on the way back."""
 
+import contextlib
 import socket
 import threading
 from urllib.parse import urlsplit
@@ -15,10 +16,19 @@ class Cutter(Proxy):
         self._to = (at.hostname, at.port)
         self.there: int | None = None
         self.back: int | None = None
+        # Takes what comes and answers nothing; `silenced` counts such connections.
+        self.silent = False
+        self.silenced = threading.Semaphore(0)
         super().__init__()
 
     def serve(self, near: socket.socket) -> None:
         """Passes on in both ways."""
+        if self.silent:
+            self.silenced.release()
+            with near, contextlib.suppress(OSError):
+                while near.recv(65536):
+                    pass
+            return
         try:
             far = socket.create_connection(self._to, timeout=PATIENCE_S)
         except OSError:

@@ -122,8 +122,8 @@ impl Field {
         self.lock().open().map_or(0, |inner| inner.stirred_now())
     }
 
-    /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg` or `.1600.jpg` behind it the copy of that
-    /// size, which holds nothing but the picture.
+    /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg`, `.960.jpg` or `.1600.jpg` behind it the copy
+    /// of that size, which holds nothing but the picture.
     pub fn photo(&self, sha256: String) -> Option<Vec<u8>> {
         self.lock().photo(&sha256)
     }

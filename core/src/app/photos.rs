@@ -56,8 +56,8 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
     Ok(Kept { sha256, length: bytes.len() as u64, media, tags, doubts: warnings, copies })
 }
 
-/// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg` or `.1600.jpg` behind it for a copy.
-/// Photos from before there were copies give the original. None if it is not there, or is not what was kept.
+/// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg`, `.960.jpg` or `.1600.jpg` behind it for a
+/// copy. Photos from before there were copies give the original. None if it is not there, or is not what was kept.
 pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     let sha256 = COPIES.iter().find_map(|suffix| name.strip_suffix(suffix)).unwrap_or(name);
     let hex = sha256.len() == 64 && sha256.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
@@ -68,14 +68,20 @@ pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     copy.or_else(|| original(folder, sha256))
 }
 
-/// The copy of a photo that is best for a record, of at most `room` bytes where there is a choice: the first that is here as it was kept, of
-/// those whose hashes a signed entry names in `copies`.
-pub fn signed_copy(folder: &Path, sha256: &str, copies: &[String], room: usize) -> Option<Vec<u8>> {
-    let here = |suffix: &&str| fs::read(folder.join(format!("{sha256}{suffix}"))).ok();
-    let mut signed: Vec<Vec<u8>> = [PRINT, THUMBNAIL].iter().filter_map(here).collect();
-    signed.retain(|bytes| copies.contains(&evidence::sha256(bytes)));
-    let fits = signed.iter().position(|bytes| bytes.len() <= room);
-    if signed.is_empty() { None } else { Some(signed.swap_remove(fits.unwrap_or(signed.len() - 1))) }
+/// The copies of a photo that a record may show, as far as they are here, the largest first.
+pub fn copies(folder: &Path, sha256: &str) -> Vec<Vec<u8>> {
+    [PRINT, THUMBNAIL].iter().filter_map(|suffix| fs::read(folder.join(format!("{sha256}{suffix}"))).ok()).collect()
+}
+
+/// What is sent under this name: as [`load`], but never the original in place of a copy, for it says where it was taken. A copy that was lost is
+/// made again.
+pub fn to_send(folder: &Path, name: &str) -> Option<Vec<u8>> {
+    let Some(sha256) = COPIES.iter().find_map(|suffix| name.strip_suffix(suffix)) else { return load(folder, name) };
+    let copy = || fs::read(folder.join(name)).ok();
+    copy().or_else(|| {
+        keep(folder, &original(folder, sha256)?).ok()?;
+        copy()
+    })
 }
 
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.

@@ -110,6 +110,10 @@ impl Inner {
     pub(crate) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
         photos::load(&self.store.folder.join("photos"), sha256)
     }
+
+    pub(crate) fn photo_to_send(&self, name: &str) -> Option<Vec<u8>> {
+        photos::to_send(&self.store.folder.join("photos"), name)
+    }
 }
 
 pub(super) fn errand(token: String) -> Errand {

@@ -1,16 +1,14 @@
 //! The record of a job from a data folder, while the app may be running.
 
-use std::cell::Cell;
+use std::cell::RefCell;
 use std::path::Path;
 
-use super::make::{Made, gather, make};
+use super::make::{Made, Room, gather, make};
 use crate::app::{Platform, photos};
 use crate::journal::{DeviceKey, EntryId};
 use crate::store::{JobRow, Store};
 use crate::words::rfc3339;
 
-/// Bytes of pictures in a record, after which photos come in the small copy: a record has to go through a mail server.
-const PICTURES: usize = 12 << 20;
 /// Fewest digits of a job's id that name it.
 const FEWEST: usize = 4;
 
@@ -38,12 +36,8 @@ pub(crate) fn of_store(
     let own = store.entries_of(job).map_err(|e| e.to_string())?;
     let shared = store.shared_entries().map_err(|e| e.to_string())?;
     let folder = store.folder.join("photos");
-    let room = Cell::new(PICTURES);
-    let copy = |sha256: &str, copies: &[String]| {
-        let found = photos::signed_copy(&folder, sha256, copies, room.get())?;
-        room.set(room.get().saturating_sub(found.len()));
-        Some(found)
-    };
+    let room = RefCell::new(Room::default());
+    let copy = |sha256: &str, copies: &[String]| room.borrow_mut().choose(copies, photos::copies(&folder, sha256));
     make(gather(job, &own, &shared, &copy), &rfc3339(now.0, now.1), withhold, key).map_err(|e| e.to_string())
 }
 

@@ -48,6 +48,30 @@ pub struct Gathered {
 /// Gives the copy of a photo, JPEG: by the original's SHA-256, and the hashes of the copies that a signed entry names.
 pub type Copies<'a> = &'a dyn Fn(&str, &[String]) -> Option<Vec<u8>>;
 
+/// Bytes of pictures in a record, after which photos come in the small copy: a record has to go through a mail server.
+const PICTURES: usize = 12 << 20;
+
+/// The room that is left for pictures in a record.
+pub struct Room(usize);
+
+impl Default for Room {
+    fn default() -> Room {
+        Room(PICTURES)
+    }
+}
+
+impl Room {
+    /// Of the copies of a photo that were found, the best first, the one that the record shows: only such as an entry names in `signed`, the
+    /// first that there is room for, or else the last.
+    pub fn choose(&mut self, signed: &[String], mut found: Vec<Vec<u8>>) -> Option<Vec<u8>> {
+        found.retain(|bytes| signed.contains(&evidence::sha256(bytes)));
+        let fits = found.iter().position(|bytes| bytes.len() <= self.0);
+        let chosen = if found.is_empty() { None } else { Some(found.swap_remove(fits.unwrap_or(found.len() - 1))) };
+        self.0 = self.0.saturating_sub(chosen.as_ref().map_or(0, Vec::len));
+        chosen
+    }
+}
+
 /// A record that was made.
 pub struct Made {
     file: File,

@@ -124,8 +124,8 @@ pub struct StepRow {
     pub title: String,
     /// Drawn by shape; `word` says the same.
     pub state: StepState,
-    /// "done", "now", "later" …; empty for a row that only opens something, which then has no shape either: an empty box beside it
-    /// would look like something left to do.
+    /// "done", "now", "later" …; empty for a row that is no step, such as one of a list or of the time line, which then has no shape either:
+    /// an empty box beside it would look like something left to do.
     pub word: String,
     /// What it still lacks, or what it holds, in sentences; may be empty.
     pub lines: Vec<String>,

@@ -4,15 +4,13 @@ use std::io::ErrorKind;
 
 use ureq::Error;
 
-use crate::store::plain;
-
 /// What a person can make of a call that brought no answer; a part of a sentence.
 pub fn no_answer(error: &Error) -> String {
     match error {
         Error::Timeout(_) => "no answer in time".into(),
-        Error::HostNotFound => "no signal, or no such address".into(),
+        Error::HostNotFound => "its address is not known, or there is no signal".into(),
         Error::ConnectionFailed => "no connection".into(),
-        Error::RequireHttpsOnly(_) => "it does not speak TLS".into(),
+        Error::RequireHttpsOnly(_) => "its address is not one of TLS".into(),
         Error::BodyExceedsLimit(_) => "the answer is too long".into(),
         Error::Io(e) => match e.kind() {
             ErrorKind::ConnectionRefused => "nothing answers at its address".into(),
@@ -24,7 +22,8 @@ pub fn no_answer(error: &Error) -> String {
             | ErrorKind::UnexpectedEof => "the connection broke off".into(),
             // TLS comes as an error of this kind, and its words name the certificate.
             ErrorKind::InvalidData => e.to_string(),
-            _ => plain(e),
+            ErrorKind::PermissionDenied => "this device lets nothing out to it".into(),
+            _ => "the connection failed".into(),
         },
         other => other.to_string(),
     }

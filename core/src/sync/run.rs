@@ -155,7 +155,7 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
             return Ok((sent, true));
         }
         let name = format!("{sha256}{}", size.suffix());
-        let Some(bytes) = with(stand, |i| Ok(i.photo(&name)))? else {
+        let Some(bytes) = with(stand, |i| Ok(i.photo_to_send(&name)))? else {
             with(stand, |i| {
                 i.note_photo_missing(sha256);
                 Ok(())

@@ -5,8 +5,8 @@ use std::panic;
 use std::sync::Once;
 
 use stillbar_core::evidence::{
-    BLURRED_BELOW, MAX_LUMA_PIXELS, MAX_PHOTO_BYTES, PhotoError, THUMBNAIL_SIDE, WORKING_SIDE, Warning, check,
-    tag_warnings,
+    BLURRED_BELOW, MAX_LUMA_PIXELS, MAX_PHOTO_BYTES, PRINT_SIDE, PhotoError, THUMBNAIL_SIDE, WORKING_SIDE, Warning,
+    check, tag_warnings,
 };
 use stillbar_core::{demo, tag::TagId};
 
@@ -160,7 +160,9 @@ fn copies_hold_the_picture_and_nothing_else() {
         let file = write(&corners(2000, 1300), Some(&exif(8)));
         assert!(has(&file, b"SERIAL12345"));
         let seen = check(&file).unwrap();
-        for (copy, long) in [(&seen.working, WORKING_SIDE), (&seen.thumbnail, THUMBNAIL_SIDE)] {
+        for (copy, long) in
+            [(&seen.working, WORKING_SIDE), (&seen.print, PRINT_SIDE), (&seen.thumbnail, THUMBNAIL_SIDE)]
+        {
             for bytes in secret {
                 assert!(!has(copy, bytes), "{media}: {}", String::from_utf8_lossy(bytes));
             }

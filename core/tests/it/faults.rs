@@ -189,7 +189,9 @@ fn a_photo_is_kept_with_copies_and_without_its_copies_too() {
     let (folder, _device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
     let photo = check(demo::PHOTO).unwrap();
     let name = |suffix: &str| format!("{}{suffix}", photo.sha256);
-    for (suffix, bytes) in [("", demo::PHOTO), (".320.jpg", &photo.thumbnail), (".1600.jpg", &photo.working)] {
+    for (suffix, bytes) in
+        [("", demo::PHOTO), (".320.jpg", &photo.thumbnail), (".960.jpg", &photo.print), (".1600.jpg", &photo.working)]
+    {
         assert_eq!(field.photo(name(suffix)).as_deref(), Some(bytes), "{suffix:?}");
     }
     for wrong in [name(".640.jpg"), name(".part"), format!("../photos/{}", photo.sha256), "aa.320.jpg".into()] {

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::sync::Arc;
 
 use axum::body::Bytes;
+use futures_util::{StreamExt, TryStreamExt};
 use object_store::local::LocalFileSystem;
 use object_store::path::Path as Key;
 use object_store::{GetOptions, GetRange, ObjectStore, ObjectStoreExt, PutPayload};
@@ -22,33 +23,42 @@ impl Blobs {
     pub fn folder(folder: &Path) -> Result<Blobs, String> {
         let failed =
             |e: &dyn std::fmt::Display| format!("The folder of photos {} cannot be used: {e}.", folder.display());
-        std::fs::create_dir_all(folder).map_err(|e| failed(&e))?;
+        // Folders that become empty go away, but the one that all uploads need: what is made in it at that moment would find none.
+        let uploads = folder.join("uploads");
+        std::fs::create_dir_all(&uploads).map_err(|e| failed(&e))?;
+        std::fs::write(uploads.join("about.txt"), "Pieces of photos that are on their way.\n")
+            .map_err(|e| failed(&e))?;
         let store = LocalFileSystem::new_with_prefix(folder).map_err(|e| failed(&e))?;
         let store = store.with_fsync(true).with_automatic_cleanup(true);
         Ok(Blobs { store: Arc::new(store) })
     }
 
     /// At an address: `file:///folder`, or `s3://bucket`, whose address and key come from the environment, as AWS_ variables. What
-    /// cannot be written to and read from is an error now, and not when the first photo comes.
-    pub async fn at(url: &str) -> Result<Blobs, String> {
+    /// cannot be used is an error now, and not when the first photo comes. `nonce` names what is tried, and no other start's.
+    pub async fn at(url: &str, nonce: &str) -> Result<Blobs, String> {
         if let Some(folder) = url.strip_prefix("file://") {
             return Blobs::folder(Path::new(folder));
         }
-        if !url.starts_with("s3://") {
-            return Err("--objects takes file:///FOLDER or s3://BUCKET.".into());
+        if url.strip_prefix("s3://").is_none_or(|bucket| bucket.is_empty() || bucket.contains('/')) {
+            return Err("--objects takes file:///FOLDER or s3://BUCKET, without a folder in it.".into());
         }
         let failed = |e: object_store::Error| {
             format!(
-                "The store of photos {url} cannot be used: {}. See that the bucket is there and what AWS_ENDPOINT, AWS_REGION, \
-                 AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants AWS_ALLOW_HTTP=true.",
+                "The store of photos {url} cannot be used: {}. See that the bucket is there, that the key may put, get, list and delete, and \
+                 what AWS_ENDPOINT, AWS_REGION, AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants \
+                 AWS_ALLOW_HTTP=true.",
                 s3::cause(&e).trim_end_matches('.')
             )
         };
         let store = s3::store(url).map_err(failed)?;
-        let probe = Key::from("started");
-        store.put(&probe, PutPayload::from_static(b"An office started here.")).await.map_err(failed)?;
-        store.get(&probe).await.map_err(failed)?;
-        Ok(Blobs { store: Arc::new(store) })
+        let blobs = Blobs { store: Arc::new(store) };
+        // All that is done later, in a folder that no other process uses at this moment.
+        let probe = format!("started/{nonce}");
+        let key = Key::from(format!("{probe}/piece"));
+        blobs.store.put(&key, PutPayload::from_static(b"An office started here.")).await.map_err(failed)?;
+        blobs.store.get(&key).await.map_err(failed)?;
+        blobs.emptied(&probe).await.map_err(failed)?;
+        Ok(blobs)
     }
 
     /// Keeps `bytes` whole under `key`.
@@ -73,9 +83,17 @@ impl Blobs {
 
     /// Takes away all that lies in the folder `key`.
     pub async fn clear(&self, key: &str) -> Result<(), Fault> {
-        let found = self.store.list_with_delimiter(Some(&Key::from(key))).await.map_err(fault)?;
-        for object in found.objects {
-            self.delete(object.location.as_ref()).await?;
+        self.emptied(key).await.map_err(fault)
+    }
+
+    async fn emptied(&self, key: &str) -> object_store::Result<()> {
+        let found = self.store.list(Some(&Key::from(key))).map_ok(|object| object.location).boxed();
+        let mut gone = self.store.delete_stream(found);
+        while let Some(one) = gone.next().await {
+            match one {
+                Ok(_) | Err(object_store::Error::NotFound { .. }) => {}
+                Err(e) => return Err(e),
+            }
         }
         Ok(())
     }
@@ -96,5 +114,5 @@ pub fn key(name: Name) -> String {
 }
 
 fn fault(error: object_store::Error) -> Fault {
-    Fault::Busy(format!("the store of photos: {error}"))
+    Fault::Busy(format!("the store of photos: {}", s3::cause(&error)))
 }

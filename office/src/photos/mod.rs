@@ -107,7 +107,7 @@ pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, Fault> {
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 960), \
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 0) \
                FROM (SELECT DISTINCT sha256 FROM photo_named WHERE device = $1) AS named \
-               WHERE (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256) < 3 ORDER BY named.sha256 LIMIT $2";
+               WHERE (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size IN (0, 320, 960)) < 3 ORDER BY named.sha256 LIMIT $2";
     let mut wanted = Vec::new();
     for row in tx.rows(sql, with![device, MOST_WANTED])? {
         let mut sizes = Vec::new();

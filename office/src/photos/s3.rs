@@ -1,10 +1,11 @@
 //! A store that speaks S3, reached by the HTTP client that the office has anyway: object_store's own would bring a second one, with a
 //! second library of ciphers compiled from C.
 //!
-//! Promises: no call takes longer than [`PATIENCE`], no answer is larger than a photo; a key goes in the clear only where
-//! `AWS_ALLOW_HTTP` allows it. Start at [`store`].
+//! Promises: no call takes longer than [`PATIENCE`], and none is begun anew after that; no answer is larger than [`MOST_ANSWER`]; a store
+//! that is silent leaves threads for the database; nothing goes in the clear unless `AWS_ALLOW_HTTP` allows it. Start at [`store`].
 
 use std::io;
+use std::sync::Arc;
 use std::time::Duration;
 
 use async_trait::async_trait;
@@ -16,6 +17,7 @@ use object_store::client::{
 };
 use object_store::{ClientConfigKey, ClientOptions, RetryConfig};
 use stillbar_core::sync::no_answer;
+use tokio::sync::Semaphore;
 use ureq::http::Request;
 use ureq::{Agent, Error};
 
@@ -25,8 +27,13 @@ use super::MOST_ORIGINAL;
 const PATIENCE: Duration = Duration::from_secs(30);
 /// How long a connection may take to come about.
 const CONNECTING: Duration = Duration::from_secs(5);
+/// Calls at once. Each holds a thread that the database may need as well, and there are 64.
+const AT_ONCE: usize = 16;
 /// Bytes of an answer at most: a photo, or what a store says of an error.
 const MOST_ANSWER: u64 = MOST_ORIGINAL as u64 + (1 << 20);
+
+/// Characters of what a store says that are passed on.
+const MOST_SAID: usize = 300;
 
 /// The bucket at `s3://BUCKET`; address, region and key come from the environment, as `AWS_` variables.
 pub(super) fn store(url: &str) -> object_store::Result<AmazonS3> {
@@ -45,23 +52,30 @@ impl HttpConnector for Connector {
             .http_status_as_error(false)
             // What is signed for one address means nothing at another.
             .max_redirects(0)
-            .max_redirects_will_error(false)
             .timeout_connect(Some(CONNECTING))
             .timeout_global(Some(PATIENCE));
-        Ok(HttpClient::new(Caller(config.build().into())))
+        Ok(HttpClient::new(Caller { agent: config.build().into(), turns: Arc::new(Semaphore::new(AT_ONCE)) }))
     }
 }
 
 #[derive(Debug)]
-struct Caller(Agent);
+struct Caller {
+    agent: Agent,
+    turns: Arc<Semaphore>,
+}
 
 #[async_trait]
 impl HttpService for Caller {
     async fn call(&self, asked: HttpRequest) -> Result<HttpResponse, HttpError> {
         let (parts, body) = asked.into_parts();
         let body = body.collect().await?.to_bytes();
-        let agent = self.0.clone();
-        let called = tokio::task::spawn_blocking(move || call(&agent, Request::from_parts(parts, body)));
+        let turn = Arc::clone(&self.turns).acquire_owned().await;
+        let turn = turn.map_err(|e| HttpError::new(HttpErrorKind::Unknown, e))?;
+        let agent = self.agent.clone();
+        let called = tokio::task::spawn_blocking(move || {
+            let _turn = turn;
+            call(&agent, Request::from_parts(parts, body))
+        });
         called.await.map_err(|e| HttpError::new(HttpErrorKind::Unknown, e))?
     }
 }
@@ -84,6 +98,8 @@ fn failed(error: Error) -> HttpError {
         Error::Timeout(_) => HttpErrorKind::Timeout,
         Error::HostNotFound | Error::ConnectionFailed => HttpErrorKind::Connect,
         Error::Io(e) if e.kind() == io::ErrorKind::ConnectionRefused => HttpErrorKind::Connect,
+        // A certificate that does not hold will not hold at the next try.
+        Error::Io(e) if e.kind() == io::ErrorKind::InvalidData => HttpErrorKind::Unknown,
         Error::Io(_) => HttpErrorKind::Interrupted,
         _ => HttpErrorKind::Unknown,
     };
@@ -100,10 +116,12 @@ pub(super) fn cause(error: &object_store::Error) -> String {
         }
     }
     let said = last.to_string();
-    match (between(&said, "Code"), between(&said, "Message")) {
+    let said = match (between(&said, "Code"), between(&said, "Message")) {
         (Some(code), Some(message)) => format!("{code}: {message}"),
         _ => said,
-    }
+    };
+    // What a store says may be a whole page.
+    said.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(MOST_SAID).collect()
 }
 
 /// The text of an element of the XML in which a store says what is wrong.

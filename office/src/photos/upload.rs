@@ -159,11 +159,13 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), Fault> {
         })
         .await?;
     }
-    drop_upload(office, &upload.id).await?;
+    let cleared = drop_upload(office, &upload.id).await;
     // Another call may have finished it meanwhile, and taken the pieces away.
     if right || call(office, move |office| office.read(|tx| length(tx, name))).await?.is_some() {
         return Ok(());
     }
+    // Before the phone begins anew it has to be gone.
+    cleared?;
     let status = StatusCode::from_u16(460).unwrap_or(StatusCode::CONFLICT);
     let say =
         "The bytes are not those of the photo that the entry names. They were thrown away: begin this upload again.";
@@ -172,16 +174,18 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), Fault> {
 
 /// Forgets an upload and its pieces.
 pub async fn drop_upload(office: &Shared, id: &str) -> Result<(), Fault> {
-    let known = id.to_owned();
+    // What is there, not what the rows name: a process that was killed may have kept a piece without its row. The rows go last, for by them
+    // what could not be cleared now is found again.
+    office.blobs.clear(&format!("uploads/{id}")).await?;
+    let id = id.to_owned();
     call(office, move |office| {
         office.change(|tx| {
-            tx.run("DELETE FROM part WHERE upload = $1", with![known.as_str()])?;
-            tx.run("DELETE FROM upload WHERE id = $1", with![known.as_str()])
+            tx.run("DELETE FROM part WHERE upload = $1", with![id.as_str()])?;
+            tx.run("DELETE FROM upload WHERE id = $1", with![id.as_str()])
         })
     })
     .await?;
-    // Whatever is there, not what the rows name: a process that was killed may have kept a piece without its row.
-    office.blobs.clear(&format!("uploads/{id}")).await
+    Ok(())
 }
 
 /// Forgets a few uploads that nobody went on with.

@@ -11,7 +11,6 @@ pub mod merkle;
 pub mod token;
 
 use std::collections::BTreeSet;
-use std::io::Read;
 use std::time::Duration;
 
 use base64::Engine;
@@ -20,7 +19,6 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
 use stillbar_core::record::Anchor;
-use stillbar_core::store::plain;
 use stillbar_core::sync::no_answer;
 use stillbar_core::words;
 use tokio_rustls::rustls::pki_types::CertificateDer;
@@ -184,12 +182,8 @@ fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>,
     let sent =
         agent.post(authority).header("content-type", "application/timestamp-query").send(&token::query(root, nonce)?);
     let mut answer = sent.map_err(|e| format!("{authority} did not answer: {}", no_answer(&e)))?;
-    let mut bytes = Vec::new();
-    let read = answer.body_mut().as_reader().take(token::MOST_BYTES as u64 + 1).read_to_end(&mut bytes);
-    read.map_err(|e| format!("{authority} broke off: {}", plain(&e)))?;
-    if bytes.len() > token::MOST_BYTES {
-        return Err(format!("{authority} sent more than {} bytes", token::MOST_BYTES));
-    }
+    let read = answer.body_mut().with_config().limit(token::MOST_BYTES as u64).read_to_vec();
+    let bytes = read.map_err(|e| format!("{authority} sent no whole answer: {}", no_answer(&e)))?;
     token::answer(&bytes, root, nonce)
 }
 

@@ -4,6 +4,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
+use stillbar_office::with;
 
 use crate::phone::Phone;
 use crate::rig::{Answer, Backend, Rig, each};
@@ -75,8 +76,17 @@ fn an_upload_goes_on_at_any_byte_and_is_verified() {
         assert_eq!(twice.header("upload-offset"), bytes.len().to_string());
         let wanted = phone.ask(rig, "GET", "/wanted", &[], "").is(200).json();
         assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["320", "960"]));
+        // A size that earlier offices took in stands for none of these.
+        let older = "INSERT INTO photo (sha256, size, length, kept_ms) VALUES ($1, $2, 1, 1)";
+        let hash = sha256.parse::<EntryId>().unwrap().0;
+        rig.office
+            .change(|tx| [320, 1600].iter().try_for_each(|size: &i64| tx.run(older, with![hash, *size]).map(drop)))
+            .unwrap();
+        let wanted = phone.ask(rig, "GET", "/wanted", &[], "").is(200).json();
+        assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["960"]));
         // Nothing of the upload is left.
-        assert!(!rig.folder.path().join("photos/uploads").exists());
+        let left = std::fs::read_dir(rig.folder.path().join("photos/uploads")).unwrap().map(|f| f.unwrap().file_name());
+        assert_eq!(left.collect::<Vec<_>>(), ["about.txt"]);
     });
 }
 

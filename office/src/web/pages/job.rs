@@ -75,8 +75,8 @@ pub async fn record(
     let failed = or_page(&visitor);
     let (site, job) = on_job(&visitor, &site, &job).map_err(&failed)?;
     let name = format!("record-{:.8}.{kind}", job.to_string());
-    let made = call(&office, move |office| {
-        let made = records::record(office, site, job)?;
+    let made = records::record(&office, site, job).await.map_err(&failed)?;
+    let written = call(&office, move |_| {
         let bytes = match kind.as_str() {
             "pdf" => made.pdf().map(|bytes| (bytes, "application/pdf")),
             "json" => made.json().map(|bytes| (bytes, "application/json")),
@@ -85,7 +85,7 @@ pub async fn record(
         };
         bytes.map_err(|e| Fault::broken(&e.to_string()))
     });
-    let (bytes, kind) = made.await.map_err(&failed)?;
+    let (bytes, kind) = written.await.map_err(&failed)?;
     Ok(file(&name, kind, bytes))
 }
 
