@@ -178,6 +178,8 @@ function show({ html, title, route }) {
   for (const e of app.querySelectorAll("[data-field]")) if (fresh(e)) e.value = unsent.get(e.dataset.field);
   document.title = `${title} · Stillbar`;
   ready();
+  // The browser's own way back leads to the screen before, and not out of the app.
+  if (moved && history.state?.route !== route) history.pushState({ route }, "");
   const heading = document.getElementById("shell-title");
   // On the same route, too, a new title, standing or group of readings is a new thing to read from its top.
   window.scrollTo(0, moved || before !== seen() ? 0 : at);
@@ -345,6 +347,8 @@ for (const kind of ["pointerdown", "pointermove", "pointerup", "pointercancel"])
 
 addEventListener("pagehide", leave);
 addEventListener("pageshow", (event) => event.persisted && location.reload()); // Out of memory comes an old screen.
+addEventListener("popstate", ({ state }) => state?.route && act(`go ${state.route}`));
+history.replaceState({ route: form().dataset.route }, "");
 new ResizeObserver(measure).observe(app);
 matchMedia("(prefers-color-scheme: light)").addEventListener("change", ready);
 

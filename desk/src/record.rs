@@ -115,6 +115,10 @@ fn trusted(path: Option<&Path>) -> Result<Vec<Vec<u8>>, (u8, String)> {
 /// What is found, and the exit code: 0 it holds, 1 it does not, 2 it cannot be read.
 pub fn verify(path: &Path, authority: Option<&Path>, json: bool) -> (u8, String) {
     let found = trusted(authority).and_then(|authorities| {
+        if path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("csv")) {
+            let why = "readings and time line as CSV hold no signatures, so there is nothing to verify. Verify the PDF or the JSON of the record";
+            return Err((2, format!("{}: {why}.", file::name(path))));
+        }
         let witness: Witness = &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities);
         let named = |why| (2, format!("{}: {why}", file::name(path)));
         read(path).and_then(|bytes| record::verify_with(&bytes, Some(witness)).map_err(named))

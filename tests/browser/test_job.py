@@ -3,6 +3,8 @@
 import re
 from pathlib import Path
 
+from playwright.sync_api import expect
+
 from support.desk import Desk
 from support.journey import play
 from support.phone import Phone
@@ -63,3 +65,16 @@ def test_an_indication_on_l2_pe_ends_the_way_to_work(desk: Desk, phone: Phone, p
         desk.start(desk.port)
         phone.reload()
         phone.tap("Next: Test every pair")
+
+
+def test_the_browsers_way_back_leads_to_the_screen_before(desk: Desk, phone: Phone, picture: Path):
+    """Not out of the app; and forward again to what was typed."""
+    phone.open(desk.url)
+    play(phone, "people", photo=picture)
+    phone.tap("New job")
+    phone.fill("What the job is", "Half a title")
+    phone.page.go_back()
+    expect(phone.page.get_by_role("heading", level=1)).to_have_text("Jobs")
+    phone.page.go_forward()
+    expect(phone.page.get_by_role("heading", level=1)).to_have_text("New job")
+    expect(phone.page.get_by_label("What the job is", exact=True)).to_have_value("Half a title")

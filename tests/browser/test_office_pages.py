@@ -127,6 +127,7 @@ def test_a_job_planned_here_reaches_the_phone(page: Page, office: Office):
         page.get_by_label(label).fill(text)
     for label in ["Conductors at the point of work", "Earthing arrangement", "Order of the dead test"]:
         page.get_by_label(label).select_option(index=1)
+    page.get_by_label("Nominal voltage in volts").fill("400")
     page.get_by_label("Name on the device").first.fill("Q1")
     page.get_by_label("Where it is").first.fill("Bay 1")
     page.get_by_label("What it is").first.select_option("Switch-disconnector")

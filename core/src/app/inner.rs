@@ -356,6 +356,10 @@ impl Inner {
     }
 
     pub(super) fn go(&mut self, route: Route) {
+        // An entry that was tapped in the time line is asked about once, not again after a walk through other screens.
+        if matches!(self.route, Route::TimeLine(_)) && route != self.route {
+            self.edit("entry", "");
+        }
         self.route = route;
         self.scanning = None;
         // Where the person was is a convenience: a full disk must not stop them from looking around.

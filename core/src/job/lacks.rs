@@ -20,7 +20,8 @@ impl Job {
             Step::Barriers if self.barriers.is_empty() => soft("No barrier or danger sign is recorded.".into()),
             Step::Shed => self.shed(&mut soft),
             Step::OpenUp
-                if !self.covers.iter().any(|(off, _, back)| back.is_none() || self.this_round(off))
+                // One that stayed off through a change of scope was off in this round too, also once it is back.
+                if !self.covers.iter().any(|(_, _, back)| back.as_ref().is_none_or(|back| self.this_round(back)))
                     && !self.no_covers.as_ref().is_some_and(|(stamp, _)| self.this_round(stamp)) =>
             {
                 soft("Which covers came off, or that none has to.".into());
@@ -41,7 +42,7 @@ impl Job {
         match step {
             Step::People if self.in_charge().is_none() => firm("Nobody is named who answers for the isolation.".into()),
             Step::Sources => self.source_lacks(&mut firm),
-            Step::Stored if self.stored.is_empty() => firm("Stored energy: not answered.".into()),
+            Step::Stored if !self.stored_answered() => firm("Stored energy: not answered.".into()),
             Step::Points => self.point_lacks(&mut firm),
             Step::Instruments => self.instrument_lacks(&mut lacks),
             Step::Circuits if self.circuits.is_empty() && self.no_circuits.is_none() => {
@@ -74,9 +75,19 @@ impl Job {
         }
     }
 
+    /// Whether it is answered what sources of this kind there are. That there is none holds for the scope for which somebody looked.
+    pub fn answered(&self, kind: SourceKind) -> bool {
+        self.sources.iter().any(|s| s.kind == kind && (s.found.is_some() || self.this_round(&s.stamp)))
+    }
+
+    /// The same of stored energy.
+    pub fn stored_answered(&self) -> bool {
+        self.stored.iter().any(|s| s.found.is_some() || self.this_round(&s.stamp))
+    }
+
     fn source_lacks(&self, firm: &mut dyn FnMut(String)) {
         for kind in SourceKind::ALL {
-            if !self.sources.iter().any(|s| s.kind == kind) {
+            if !self.answered(kind) {
                 firm(format!("{}: not answered.", kind.word()));
             }
         }

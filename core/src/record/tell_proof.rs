@@ -17,6 +17,12 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
         ProvedOn::KnownSource => "a known live source".into(),
     };
     let shows = match run.standing(&job.plan(), job.dead_limit, &[]) {
+        Standing::Proved { .. } if job.dead_limit > 0 => {
+            let limit = prove::Reading::Millivolts(job.dead_limit).word();
+            format!(
+                "No pair read more than {limit}, the limit for dead on this job, and the indicator worked before and after."
+            )
+        }
         Standing::Proved { .. } => {
             "Every pair was read without indication, and the indicator worked before and after.".to_owned()
         }

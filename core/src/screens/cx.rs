@@ -250,6 +250,20 @@ impl Act<'_> {
         Ok(value)
     }
 
+    /// The signature of `name`, drawn or typed. Whoever types signs with their own name: what stands behind a comma, such as an office that
+    /// they hold, may be left out.
+    pub fn signature(&self, name: &str) -> Result<String, String> {
+        let mark = self.need("mark", &format!("{name} signs in the box first."))?;
+        let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+        let alone = name.split_once(',').map_or(name, |(alone, _)| alone);
+        match mark.strip_prefix("typed:") {
+            Some(typed) if ![name, alone].iter().any(|n| plain(n) == plain(typed)) => Err(format!(
+                "{typed:?} is not the name of {name}, who signs here. {name} types their own name, or draws."
+            )),
+            _ => Ok(mark),
+        }
+    }
+
     /// An id given for `field`.
     pub fn need_id(&self, field: &str, ask: &str) -> Result<EntryId, String> {
         self.need(field, ask)?.parse().map_err(|_| ask.to_owned())

@@ -137,8 +137,8 @@ pub fn new_job(look: &Look) -> Page {
     let usual = word_of(&Order::default());
     page.choice("order", "Order of the dead test", options(&Order::ALL, Order::word), look.draft_or("order", &usual));
     page.para("Orders differ between documents. Take the one that your site wants.");
-    let hint = "Line to neutral. For three wire line to line, such as 400.";
-    page.field("volts", "Nominal voltage in volts", hint, look.draft_or("volts", "230"), EntryKind::Number, 8);
+    let hint = "Line to neutral, such as 230. For three wire line to line, such as 400.";
+    page.field("volts", "Nominal voltage in volts", hint, look.draft("volts"), EntryKind::Number, 8);
     let hint = "0 unless your company set a limit. 50 V is the extra-low voltage boundary, not a limit for dead.";
     let limit = look.draft_or("limit", "0");
     page.field("limit", "Greatest reading that counts as dead, in volts", hint, limit, EntryKind::Number, 8);
@@ -233,7 +233,8 @@ fn open_job(act: &mut Act) -> Result<(), String> {
     let system = picked::<System>(act, "system", "Choose which conductors there are at the point of work.")?;
     let earthing = picked::<Earthing>(act, "earthing", "Choose the earthing arrangement, or that it is not known.")?;
     let order = picked::<Order>(act, "order", "Choose the order of the dead test.")?;
-    let nominal_millivolts = volts(act, "volts", "Write the nominal voltage.")?;
+    let nominal_millivolts =
+        volts(act, "volts", "Write the nominal voltage: line to neutral, for three wire line to line.")?;
     if nominal_millivolts == 0 || nominal_millivolts > MOST_NOMINAL {
         return Err("Write a nominal voltage above 0 V and up to 1000 V AC: this app is for low voltage only.".into());
     }

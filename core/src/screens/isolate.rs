@@ -138,6 +138,17 @@ fn still_on(job: &Job) -> Vec<&str> {
 
 fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let on = still_on(job);
+    if let Some(by) = point.stamp.by.filter(|by| look.acting != Some(*by)) {
+        page.caution(
+            Tone::Must,
+            format!(
+                "{} listed this point. Before you open it: see that this is {} at {}, and that it cuts off what the plan says.",
+                look.name(by),
+                point.label,
+                point.at
+            ),
+        );
+    }
     page.caution(Tone::Warn, "Treat as live. Opening proves nothing: dead is proved later, at the point of work.");
     if on.is_empty() {
         page.para("Open it off load.");

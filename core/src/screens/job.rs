@@ -8,7 +8,7 @@ use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::time_line::said;
 use crate::job::Job;
 use crate::job::steps::{self, Step};
-use crate::journal::{EntryId, Fact};
+use crate::journal::{Entry, EntryId, Fact};
 use crate::prove::Standing;
 
 /// The job's steps; the next one is the main action.
@@ -146,9 +146,13 @@ pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
 
 /// Everything that was recorded, latest first.
 pub fn time_line(look: &Look, job: &Job) -> Page {
+    let chosen = look.draft("entry");
+    if let Some(entry) = look.entries.iter().find(|e| e.id.to_string() == chosen) {
+        return withdrawal(look, job, entry);
+    }
     let mut page = Page::new("Time line");
     page.para(
-        "Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended.",
+        "Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended. Tap an entry to withdraw it.",
     );
     for entry in look.entries.iter().rev() {
         let stamp = entry.stamp();
@@ -174,16 +178,21 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
         });
     }
     page.toned("Share this as a message", "share", Tone::Quiet);
-    let chosen = look.draft("entry");
-    if let Some(entry) = look.entries.iter().find(|e| e.id.to_string() == chosen) {
-        page.heading(format!("Withdraw entry {}", entry.body.seq));
-        page.caution(Tone::Warn, "Withdrawing ends any proof that stands.");
-        page.fact("It says", said(look, job, &entry.body.fact));
-        page.entry("why", "What was wrong with it", "", look.draft("why"));
-        page.main("Withdraw this entry", format!("withdraw {chosen}"));
-    } else {
-        page.para("Tap an entry to withdraw it.");
-    }
+    page
+}
+
+/// One entry of the time line, and whether it is to be withdrawn.
+fn withdrawal(look: &Look, job: &Job, entry: &Entry) -> Page {
+    let mut page = Page::new(format!("Withdraw entry {}?", entry.body.seq));
+    page.fact("It says", said(look, job, &entry.body.fact));
+    page.fact("Kept", look.by(&entry.stamp()));
+    page.caution(
+        Tone::Warn,
+        "Withdrawing ends any proof that stands. The entry stays in the time line, marked as withdrawn.",
+    );
+    page.entry("why", "What was wrong with it", "", look.draft("why"));
+    page.button("Leave it as it is", "leave-it");
+    page.main("Withdraw this entry", format!("withdraw {}", entry.id));
     page
 }
 
@@ -198,6 +207,10 @@ pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &st
         }
         ("correct", None) => {
             act.app.edit("entry", arg);
+            Ok(())
+        }
+        ("leave-it", None) => {
+            act.app.edit("entry", "");
             Ok(())
         }
         ("withdraw", None) => {

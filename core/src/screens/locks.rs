@@ -330,7 +330,7 @@ fn hand_over(look: &Look, job: &Job, lock: &Lock, own: bool, page: &mut Page) {
 fn take(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), String> {
     let (offer, to) = lock.offered.ok_or("This lock is not on offer. Its holder offers it first.")?;
     let name = act.world().name(to);
-    let mark = act.need("mark", &format!("{name} signs in the box first."))?;
+    let mark = act.signature(&name)?;
     keep_as(act, job, to, Fact::KeyTaken { offer, mark })?;
     act.say = Some(format!("Kept. Lock and key are with {name}, and so is this device."));
     Ok(())

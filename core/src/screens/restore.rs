@@ -55,7 +55,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         (Step::CircuitsOn, "on") => Fact::CircuitOn { circuit: id(arg)? },
         (Step::HandBack, "hand-back") => {
             let to = act.need("to", "Write who takes the installation back.")?;
-            let mark = act.need("mark", &format!("{to} signs in the box first."))?;
+            let mark = act.signature(&to)?;
             Fact::HandedBack { to, note: spare(act, "note")?, mark }
         }
         _ => return Err(UNKNOWN.into()),

@@ -11,7 +11,7 @@ use crate::job::steps::Step;
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
-use crate::prove::{Reading, Standing};
+use crate::prove::{Reading, Standing, Taken};
 
 const ENDS: &str = "This ends the proof.";
 
@@ -160,6 +160,9 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             let why = act.need("scope-why", "Write why the scope changes.")?;
             act.keep(Some(job), Fact::ScopeChanged { scope, why })?;
             voided(act, job);
+            act.say = Some(
+                "Kept. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.".into(),
+            );
         }
         "neutral" => {
             let what = act.need("neutral", "Write which neutral was parted, and where.")?;
@@ -185,7 +188,12 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
         if let Some((after, ..)) = &run.after {
             page.fact("Indicator proved after", look.by(after));
         }
-        page.fact("Pairs tested", format!("{}, none gave an indication", job.plan().len()));
+        let none = if job.dead_limit > 0 { "none above the limit for dead" } else { "none gave an indication" };
+        page.fact("Pairs tested", format!("{}, {none}", job.plan().len()));
+        let read = |t: &&Taken| matches!(t.reading, Reading::Millivolts(1..));
+        for taken in run.readings.iter().filter(read) {
+            page.fact(format!("{} – {}", taken.first, taken.then), taken.reading.word());
+        }
         let earlier = job.runs.iter().filter(|r| r.id() != run.id()).flat_map(|r| &r.readings);
         for taken in earlier.filter(|t| t.reading.indicates(job.dead_limit)) {
             let cause = job.causes.iter().find(|(stamp, _)| stamp.clock > taken.stamp.clock);
@@ -249,10 +257,11 @@ fn take_shift(act: &mut Act, job: EntryId) -> Result<(), String> {
     let (offer, from, to, _) =
         act.job(job)?.shift.ok_or("The shift is not on offer. The outgoing person offers it first.")?;
     let (from, name) = (act.world().name(from), act.world().name(to));
-    let mark = act.need("mark", &format!("{name} signs in the box first."))?;
+    let mark = act.signature(&name)?;
     keep_as(act, job, to, Fact::ShiftTaken { offer, mark })?;
     act.say = Some(format!(
-        "Kept. {name} answers for the isolation and has this device. {from} now takes their own locks off. Then prove dead again."
+        "Kept. {name} answers for the isolation and has this device. Hand it to {from}, who takes their own locks off and leaves the job under People. \
+         Then prove dead again."
     ));
     act.go = Some(Route::Locks(job));
     Ok(())

@@ -95,3 +95,11 @@ pub fn begun(scripts: &[&str]) -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
     }
     (folder, device, field)
 }
+
+/// The answers about other sources and stored energy that a change of scope asks for anew: where nothing had been found.
+pub fn looked_again() -> String {
+    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
+    let lines = PLAN.lines().skip_while(|l| !l.starts_with("fill Where you looked"));
+    let lines = lines.take_while(|l| !l.starts_with("tap Next: Points of isolation"));
+    lines.filter(|l| !found.iter().any(|f| l.starts_with(f))).collect::<Vec<_>>().join("\n")
+}

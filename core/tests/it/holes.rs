@@ -57,8 +57,9 @@ fn another_round_asks_for_everything_again() {
     device.play(
         &field,
         "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\ntap Keep \
-         the new scope\nsee Shed the circuits [now]\nsee [Treat as live]",
+         the new scope\nsee Look for other sources [now]\nsee [Treat as live]",
     );
+    device.play(&field, &format!("tap Next: Look for other sources\n{}", looked_again()));
     let restore = RESTORE.replace("tap Front plate of DB4 is back", "tap Front plate of DB4 (2) is back");
     let again = ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18");
     device.play(&field, &format!("tap Next: Shed the circuits\n{again}{PROVE}{WORK}{restore}see [Handed back]"));

@@ -65,6 +65,39 @@ fn a_failed_second_proof_voids_every_test() {
     assert!(screen.contains("[Treat as live] The proof is void. The indicator failed its second proof"), "{screen}");
 }
 
+/// After a change of scope nobody has looked for its sources yet; what was found stands, and a cover that stayed off is no second one.
+#[test]
+fn another_scope_is_looked_at_anew_and_comes_to_its_hand_back() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    device.play(
+        &field,
+        &format!(
+            "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\n\
+             tap Keep the new scope\nsee look again\ntap Next: Look for other sources\nsee Second feeder or changeover\n{}\n\
+             unseen not answered\ntap Next: Prove the indicator\n{}{WORK}{RESTORE}\nsee [Handed back]",
+            looked_again(),
+            &PROVE[PROVE.find("choose Proved on").unwrap()..]
+        ),
+    );
+}
+
+/// A voltage that was there is not taken back: the work stays stopped until its cause is noted and all is proved again.
+#[test]
+fn a_reading_that_showed_a_voltage_stays() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, INDICATION]);
+    let line = "tap The job\ntap Time line";
+    device.play(&field, line);
+    let screen = field.screen();
+    let lit = screen.blocks.iter().find_map(|b| match b {
+        stillbar_core::parts::Block::Step { step, .. } if step.title.contains(": lit") => Some(step.action.clone()),
+        _ => None,
+    });
+    field.act(None, lit.unwrap(), vec![]);
+    device.play(&field, "see Withdraw entry\nfill What was wrong with it = Slipped\ntap Withdraw this entry\nsee it stays\nsee [Stop, treat as live]");
+    // Who walks away is not asked again.
+    device.play(&field, &format!("{line}\nunseen Withdraw this entry"));
+}
+
 #[test]
 fn whatever_changes_ends_the_proof() {
     let cases = [
@@ -85,7 +118,8 @@ fn whatever_changes_ends_the_proof() {
         ),
         (
             "tap The job\ntap Indicator and proving unit\nchoose Instrument = Two-pole voltage indicator: Two-pole indicator, yellow case, \
-             serial 40771 (checked)\nchoose Mark what you looked at and found sound = Leads are sound\ntap Keep this check",
+             serial 40771 (checked)\nchoose Mark what you looked at and found sound = Leads are sound\ntap Keep this check\nsee Not marked: tips, case, date of its check.\nfill What is not sound, \
+             or anything else about it = Bent tips\ntap Keep this check",
             "The indicator of this test was found not fit for use.",
         ),
         ("tap Locks and keys\ntap ML 7\ntap Take my lock off", "A lock came off Q4 feeder switch."),

@@ -248,7 +248,8 @@ fn a_photo_of_an_earlier_round_does_not_show_the_tag() {
         &field,
         &format!(
             "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\n\
-             tap Keep the new scope\ntap Next: Shed the circuits\n{}",
+             tap Keep the new scope\ntap Next: Look for other sources\n{}\ntap Next: Shed the circuits\n{}",
+            looked_again(),
             &again[..last]
         ),
     );

@@ -4,9 +4,10 @@
 //! and chain still hold, and who has the opening can still prove that it was this name. An entry of an earlier version has the name in
 //! its body; there the body goes, and id, number, device and signature stay, so that the chain is whole and the sums still fit.
 
+use axum::http::StatusCode;
 use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 
-use super::entry;
+use super::{entry, refresh};
 use crate::fault::Fault;
 use crate::office::Office;
 use crate::{audit, with};
@@ -61,7 +62,20 @@ pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
 /// Erases the names in the entry that brought a person and of its corrections, wherever the office keeps them. How many went.
 pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, Fault> {
     let now = office.now();
+    let named = office.read(|tx| {
+        tx.rows("SELECT site FROM shared WHERE id = $1", with![id])?.iter().map(|row| row.id(0)).collect()
+    })?;
+    refresh(office, &named)?;
     office.change(|tx| {
+        let on = tx.rows("SELECT label, place FROM lock_on WHERE owner = $1 ORDER BY since_ms LIMIT 5", with![id])?;
+        if !on.is_empty() {
+            let on = on.iter().map(|row| Ok(format!("{} on {}", row.text(0)?, row.text(1)?))).collect::<Result<Vec<_>, Fault>>()?;
+            let say = format!(
+                "A lock of this person is on ({}). Whoever meets it has to know whose it is and whom to ring. Erase the name when the lock is off.",
+                on.join("; ")
+            );
+            return Err(Fault::refused(StatusCode::CONFLICT, "lock-on", say));
+        }
         let mut all = vec![id];
         for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {
             all.push(row.id(0)?);

@@ -164,27 +164,34 @@ fn a_name_can_be_erased_and_the_chain_stays_whole() {
         let mut phone = rig.phone(1, &[]);
         let (site, job, ..) = begun(rig, &mut phone);
         let other = rig.phone(2, &[site]);
-        let before = other.ask(rig, "GET", "/digest", &[], "").is(200).json();
         let person = phone.chain[0].id;
         assert_eq!(records::names(&rig.office).expect("it reads")[0].name, "Mara Lind");
         let admin = Seat::new(rig, Role::Admin, &[]);
         admin.post(rig, &format!("/names/{person}"), "").is(400);
+        // Whoever meets a lock has to know whom to ring.
+        let refused = admin.post(rig, &format!("/names/{person}"), "sure=1").is(409).text();
+        assert!(refused.contains("A lock of this person is on (ML 7 on "), "{refused}");
+        let lock = phone.chain.iter().find(|e| matches!(e.body.fact, Fact::LockFitted { .. })).expect("it is on").id;
+        phone.write(Some(site), Some(job), Fact::LockRemoved { lock });
+        phone.push_all(rig);
+        let before = other.ask(rig, "GET", "/digest", &[], "").is(200).json();
         admin.post(rig, &format!("/names/{person}"), "sure=1").is(200);
         // No text of the office has the name any more, and everything else is as it was.
         for path in ["/board", &format!("/sites/{site}/jobs/{job}"), "/names", "/audit"] {
             assert!(!admin.get(rig, path).is(200).text().contains("Mara Lind"), "{path}");
         }
-        assert!(admin.get(rig, "/board").is(200).text().contains(&format!("person {}", person.short())));
+        let line = admin.get(rig, &format!("/sites/{site}/jobs/{job}")).is(200).text();
+        assert!(line.contains(&format!("person {}", person.short())), "{line}");
         assert_eq!(other.ask(rig, "GET", "/digest", &[], "").is(200).json(), before);
         let page = other.ask(rig, "GET", "/entries", &[], "").is(200).json();
         let (entries, whole) = (phone::entries(&page), &phone.chain[0]);
-        assert_eq!((page["erased"].as_array().map_or(0, Vec::len), entries.len()), (0, 5));
+        assert_eq!((page["erased"].as_array().map_or(0, Vec::len), entries.len()), (0, 6));
         // The entry still holds, for whoever checks it: only what opened its commitments is gone.
         let entry = entries.iter().find(|e| e.id == person).expect("the person");
         assert_eq!((entry.id, entry.signed()), (whole.id, whole.signed()));
         assert!(whole.opens() && !entry.opens());
         // The phone sends it again, and it does not come back.
-        assert_eq!(phone.push(rig, &phone.chain), ["duplicate"; 5]);
+        assert_eq!(phone.push(rig, &phone.chain), ["duplicate"; 6]);
         assert!(records::names(&rig.office).expect("it reads").is_empty());
         // What is no person cannot go.
         admin.post(rig, &format!("/names/{}", phone.chain[4].id), "sure=1").is(404);

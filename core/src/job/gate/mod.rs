@@ -249,11 +249,15 @@ impl Gate<'_> {
             | Fact::NoCircuits { .. }
             | Fact::NoCovers { .. }
             | Fact::CoverOff { .. }
-            | Fact::ReadingTaken { .. }
             | Fact::PresenceRead { .. }
             | Fact::RotationRead { .. }
             | Fact::PhotoTaken { .. }
             | Fact::Deviated { .. } => Ok(()),
+            // A slip of the finger costs a test; a voltage that was there and is taken back may cost a life.
+            Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit) => {
+                no("This reading showed a voltage: it stays. Write its cause, then prove the indicator and test again.")
+            }
+            Fact::ReadingTaken { .. } => Ok(()),
             Fact::PointAdded { .. } if job.locks_on().any(|l| l.on == On::Point(entry)) => {
                 no("A lock is on this point. The point cannot be withdrawn while it is.")
             }

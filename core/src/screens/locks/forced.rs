@@ -68,7 +68,7 @@ pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), Strin
         return Err(lack.clone());
     }
     let authority = act.world().name(forced.authority);
-    let mark = act.need("mark", &format!("{authority} signs in the box first."))?;
+    let mark = act.signature(&authority)?;
     keep_as(act, job, forced.authority, Fact::LockForced { lock: lock.stamp.id, mark })?;
     act.say = Some(format!(
         "Kept. The lock is off and the proof has ended. {} has to know before they resume. This device is with {authority}.",

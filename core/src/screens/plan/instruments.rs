@@ -28,7 +28,12 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if !known.is_empty() {
         page.heading("Look it over before use");
         let all = known.iter().map(|(id, i)| {
-            let checked = if unchecked.contains(&id) { "" } else { " (checked)" };
+            let fit = job.instruments.iter().rfind(|c| c.instrument == *id).map(|c| c.faults.is_empty());
+            let checked = match fit {
+                None => "",
+                Some(true) => " (checked)",
+                Some(false) => " (not fit)",
+            };
             (id.to_string(), format!("{}: {}{checked}", kind_word(i.kind), look.world.instrument(*id)))
         });
         // The one that is left is the one in the hand.
@@ -42,7 +47,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
             "Tips: at most 4 mm of bare metal, better 2 mm or less, and finger barriers (GS38, guidance). \
              Your local rules come first.",
         );
-        page.entry("note", "Anything else about it", "May stay empty", look.draft("note"));
+        page.entry("note", "What is not sound, or anything else about it", "Empty if all is sound", look.draft("note"));
     }
     let done = passed(look, job, Step::Instruments);
     // With the indicator checked and nothing left to look over, what is missing has to be added first.
@@ -99,6 +104,16 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
             let (sound, note) = (act.given("sound"), spare(act, "note")?);
             let is = |what: &str| sound.lines().any(|l| l == what);
             let (leads_sound, tips_sound, body_sound, in_date) = (is("leads"), is("tips"), is("case"), is("date"));
+            // A tick that was forgotten would be kept as a fault, in the name of whoever has the device.
+            let parts =
+                [(leads_sound, "leads"), (tips_sound, "tips"), (body_sound, "case"), (in_date, "date of its check")];
+            let open: Vec<_> = parts.iter().filter(|(sound, _)| !sound).map(|(_, part)| *part).collect();
+            if !open.is_empty() && note.is_empty() {
+                return Err(format!(
+                    "Not marked: {}. Look at that too and mark it. If something is not sound, write below what it is, and keep that.",
+                    open.join(", ")
+                ));
+            }
             let fact = Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note };
             act.keep(Some(job), fact)?;
             if !(leads_sound && tips_sound && body_sound && in_date) {

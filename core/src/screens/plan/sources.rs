@@ -15,7 +15,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         Tone::Warn,
         "A source that nobody looked for is to be treated as live. Go and look. Drawings and memory are not enough.",
     );
-    match SourceKind::ALL.into_iter().find(|kind| !job.sources.iter().any(|s| s.kind == *kind)) {
+    match SourceKind::ALL.into_iter().find(|kind| !job.answered(*kind)) {
         Some(kind) => question(page, look, kind),
         None => another(page, look, job),
     }
@@ -30,7 +30,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         };
         page.fact(format!("{}: {}", source.kind.word(), found.what), format!("Comes in at {} ({by})", found.at));
         if !job.points.iter().any(|p| p.cuts == Some(source.stamp.id)) {
-            let text = format!("{} needs a point of isolation of its own, listed in the next step.", found.what);
+            let text = format!("{} needs a point of isolation of its own, under Points of isolation.", found.what);
             page.caution(Tone::Must, text);
         }
     }

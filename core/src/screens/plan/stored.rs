@@ -30,7 +30,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         };
     }
     page.entry("looked", "Where you looked", "Drives, capacitor banks, labels, persons asked", look.draft("looked"));
-    if job.stored.is_empty() {
+    if !job.stored_answered() {
         page.main("No stored energy found", "none");
     } else {
         page.button("No stored energy found", "none");
@@ -50,15 +50,18 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
             if !act.given("what").is_empty() || !act.given("at").is_empty() {
                 return Err("You wrote what you found. Keep it as found, or clear those fields first.".into());
             }
+            if act.job(job)?.stored.iter().any(|s| s.found.is_some()) {
+                return Err("Stored energy was found in this job, and that stands. Withdraw it in the time line if it was wrong.".into());
+            }
             let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
             Fact::StoredAnswered { found: None, seconds: 0, looked }
         }
         "found" => {
             let what = act.need("what", "Write what keeps the energy.")?;
             let at = act.need("at", "Write where its terminals are.")?;
-            let ask = "Write the waiting time on the label in whole minutes, such as 5.";
+            let ask = "Write the waiting time on the label in whole minutes, such as 5; at least 1.";
             let minutes: u32 = act.need("minutes", ask)?.parse().map_err(|_| ask)?;
-            if minutes > LONGEST_MINUTES {
+            if minutes == 0 || minutes > LONGEST_MINUTES {
                 return Err(ask.into());
             }
             Fact::StoredAnswered { found: Some(Found { what, at }), seconds: minutes * 60, looked: String::new() }

@@ -90,7 +90,9 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
     if verb == "direct" {
         let of = id(arg)?;
         let typed = act.need("volts", "Write the direct voltage that was read, such as 0.")?;
-        let reading = parse_volts(&typed).map(Reading::Millivolts).map_err(|e| format!("{e}."))?;
+        // Direct voltage has a sign, and with the probes the other way round it is a minus.
+        let reading =
+            parse_volts(typed.trim_start_matches(['-', '−'])).map(Reading::Millivolts).map_err(|e| format!("{e}."))?;
         act.keep(Some(job), Fact::DischargeRead { run, of, reading })?;
         return act.onward(job, Step::Discharge);
     }

@@ -43,7 +43,7 @@ fn line(name: &str, label: &str, hint: &str, required: bool) -> Markup {
 pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<String>) -> Paged {
     let site = on_site(&visitor, &site).map_err(or_page(&visitor))?;
     let inside = html! {
-        p { "The job reaches the phones of this site with their next exchange. Whoever does it confirms every point on site: a plan is no proof." }
+        p { "The job reaches the phones of this site with their next exchange. Before a point is opened, the phone asks to see that it is the right one: a plan is no proof." }
         form method="post" action={ "/sites/" (site) "/plan" } .stack {
             (csrf(&visitor))
             (line("title", "What the job is", "Such as: replace contactor K3", true))
@@ -54,7 +54,7 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
             (choice("earthing", "Earthing arrangement", &Earthing::ALL.map(Earthing::word)))
             (choice("order", "Order of the dead test", &Order::ALL.map(Order::word)))
             label for="volts" { "Nominal voltage in volts" }
-            input #volts name="volts" inputmode="decimal" value="230" required aria-describedby="volts-hint";
+            input #volts name="volts" inputmode="decimal" required aria-describedby="volts-hint";
             p .hint #volts-hint { "Line to neutral. For three wire line to line, such as 400." }
             @for n in 1..=POINTS {
                 fieldset {
