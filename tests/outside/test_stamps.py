@@ -191,11 +191,11 @@ def test_what_is_no_stamp_is_not_kept(tmp_path: Path):
             "no time stamp": b"garbage",
             "refused": bytes.fromhex("30053003020102"),
             "something else": old,
-            "64": b"\x30" * 70_000,
+            "the answer is too long": b"\x30" * 70_000,
         }
         for word, said in ways.items():
             authority.answer = lambda _, said=said: said
-            refused(stamp(office, authority), 1, word if word != "64" else "65536")
+            refused(stamp(office, authority), 1, word)
         # The right root, and another's number.
         authority.answer = lambda query: authority.stamp(
             openssl("ts", "-query", "-digest", _digest(query), "-sha256", "-cert")

@@ -55,6 +55,21 @@ fn an_indication_stops_the_job() {
     assert!(device.try_play(&field, "tap Pass this over, with a reason").is_err());
 }
 
+/// Beside a cause that gives every reading none of them is doubted: that would send somebody to a live board once more.
+#[test]
+fn a_cause_that_explains_all_leaves_no_reading_to_doubt() {
+    let plan = PLAN.replace("Three phase with neutral: L1, L2, L3, N, PE", "Three wire: L1, L2, L3, PE");
+    let plan = plan.replace("choose Conductors that it opens = N\n", "");
+    let proved = "tap The reference is earth\n";
+    let begin = &INDICATION[..INDICATION.find(proved).unwrap() + proved.len()];
+    let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE, begin]);
+    device.play(
+        &field,
+        "read PE – L1 = None\nread PE – L2 = None\nread PE – L3 = 231\ntap Keep these readings\nsee [Stop, treat as live]\n\
+         see Likeliest (fits 100 %)\nsee L3 is live\nunseen measure this pair again\nunseen does not fit the others",
+    );
+}
+
 #[test]
 fn a_failed_second_proof_voids_every_test() {
     let cut = PROVE.rfind("tap It responds as it should").unwrap();

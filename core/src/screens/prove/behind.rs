@@ -10,6 +10,9 @@ use crate::job::Job;
 use crate::prove::judge::{Judgement, drawing, judge};
 use crate::prove::{Case, Run, Test};
 
+/// The cause that doubts a reading (docs/formats.md).
+const MISREAD: &str = "misread-or-misplaced";
+
 /// Shows the likeliest causes of what was read.
 pub fn view(page: &mut Page, job: &Job) {
     let said = judged(job.case());
@@ -17,7 +20,10 @@ pub fn view(page: &mut Page, job: &Job) {
         return;
     }
     page.heading("What may be behind it");
-    for (i, diagnosis) in said.diagnoses.iter().enumerate() {
+    // Where the likeliest cause explains every reading, to doubt one as well would only send somebody to a live board again.
+    let whole = said.diagnoses.first().is_some_and(|d| d.cause != MISREAD && d.fit > 0.995);
+    let told = said.diagnoses.iter().filter(|d| !(whole && d.cause == MISREAD));
+    for (i, diagnosis) in told.enumerate() {
         let label = if i == 0 { "Likeliest" } else { "Or" };
         page.fact(format!("{label} (fits {} %)", (diagnosis.fit * 100.0).round()), diagnosis.explains.clone());
         if i == 0 {
@@ -28,7 +34,7 @@ pub fn view(page: &mut Page, job: &Job) {
             }
         }
     }
-    for [a, b] in &said.repeat {
+    for [a, b] in said.repeat.iter().filter(|_| !whole) {
         page.fact("Does not belong to the others", format!("{a} – {b}: measure this pair again."));
     }
     page.para("A guess from the readings, and from how common each cause is. No guess makes a conductor dead.");

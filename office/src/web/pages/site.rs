@@ -247,7 +247,7 @@ pub async fn search(
             button type="submit" { "Search" }
         }
         @if !text.trim().is_empty() {
-            @if found.is_empty() { p role="status" { "Nothing here has that. A phone may know more than the office has heard." } }
+            @if found.is_empty() { p role="status" { "No title, place, site, tag or lock that is on has that. What a job says besides is on its own page, and a phone may know more than the office has heard." } }
             @else { (jobs_table("Found, as last heard", &found, true, office.now())) }
         }
     };
