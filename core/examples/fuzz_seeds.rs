@@ -85,7 +85,7 @@ fn main() {
     // The beginning of a job, so that it fits.
     let (ours, shared): (Vec<_>, Vec<_>) = entries.iter().cloned().partition(|e| e.job() == Some(job));
     let key = stillbar_core::journal::DeviceKey::from_secret(&[9; 32]).expect("a key");
-    let short = record::gather(job, &ours[..2], &shared[..0], &|_, _| None);
+    let short = record::gather(job, &ours[..2], &shared[..0], Default::default());
     let made = record::make(short, "2026-11-26T08:00:00+00:00", false, &key).expect("a record");
     write("record", "json", &made.json().expect("writes"));
     write("record", "pdf", &made.pdf().expect("writes"));

@@ -357,7 +357,7 @@ impl Inner {
 
     pub(super) fn go(&mut self, route: Route) {
         // An entry that was tapped in the time line is asked about once, not again after a walk through other screens.
-        if matches!(self.route, Route::TimeLine(_)) && route != self.route {
+        if matches!(self.route, Route::TimeLine(_)) && route != self.route && !self.draft("entry").is_empty() {
             self.edit("entry", "");
         }
         self.route = route;

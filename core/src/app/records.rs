@@ -8,7 +8,7 @@ use super::inner::Inner;
 use crate::journal::EntryId;
 use crate::record::of_store;
 use crate::screens::parts::Errand;
-use crate::store::write_whole;
+use crate::store::{plain, write_whole};
 
 /// Where they lie in the data folder.
 const FOLDER: &str = "shared";
@@ -24,7 +24,7 @@ impl Inner {
         let name =
             format!("record-{}-{:.8}{}.pdf", job.short(), made.report().head, if withhold { "-no-names" } else { "" });
         let failed = |e: std::io::Error| {
-            format!("The record could not be written to disk ({e}). Free some space and try again.")
+            format!("The record could not be written to disk: {}. Free some space and try again.", plain(&e))
         };
         fs::create_dir_all(&folder).map_err(failed)?;
         write_whole(&folder.join(&name), &pdf).map_err(failed)?;

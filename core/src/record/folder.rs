@@ -1,9 +1,8 @@
 //! The record of a job from a data folder, while the app may be running.
 
-use std::cell::RefCell;
 use std::path::Path;
 
-use super::make::{Made, Room, gather, make};
+use super::make::{Made, Room, gather, make, photos as taken};
 use crate::app::{Platform, photos};
 use crate::journal::{DeviceKey, EntryId};
 use crate::store::{JobRow, Store};
@@ -36,9 +35,11 @@ pub(crate) fn of_store(
     let own = store.entries_of(job).map_err(|e| e.to_string())?;
     let shared = store.shared_entries().map_err(|e| e.to_string())?;
     let folder = store.folder.join("photos");
-    let room = RefCell::new(Room::default());
-    let copy = |sha256: &str, copies: &[String]| room.borrow_mut().choose(copies, photos::copies(&folder, sha256));
-    make(gather(job, &own, &shared, &copy), &rfc3339(now.0, now.1), withhold, key).map_err(|e| e.to_string())
+    let mut room = Room::default();
+    let chosen = taken(&own).filter_map(|(sha256, signed)| {
+        Some((sha256.to_owned(), room.choose(signed, photos::copies(&folder, sha256))?))
+    });
+    make(gather(job, &own, &shared, chosen.collect()), &rfc3339(now.0, now.1), withhold, key).map_err(|e| e.to_string())
 }
 
 /// The one job of that name. The error lists what there is to choose from.

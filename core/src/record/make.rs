@@ -45,8 +45,13 @@ pub struct Gathered {
     pub photos: BTreeMap<String, Vec<u8>>,
 }
 
-/// Gives the copy of a photo, JPEG: by the original's SHA-256, and the hashes of the copies that a signed entry names.
-pub type Copies<'a> = &'a dyn Fn(&str, &[String]) -> Option<Vec<u8>>;
+/// The photos that a job's entries name: each by the original's SHA-256, with the hashes of its copies.
+pub fn photos(own: &[Entry]) -> impl Iterator<Item = (&str, &[String])> {
+    own.iter().filter_map(|entry| match &entry.body.fact {
+        Fact::PhotoTaken { sha256, copies, .. } => Some((sha256.as_str(), copies.as_slice())),
+        _ => None,
+    })
+}
 
 /// Bytes of pictures in a record, after which photos come in the small copy: a record has to go through a mail server.
 const PICTURES: usize = 12 << 20;
@@ -81,7 +86,8 @@ pub struct Made {
 
 /// Chooses what belongs into the record of `job`: of `own`, the job's entries, everything; of `shared`, the entries of no job, those that
 /// are named, what corrects a person among them, the beginnings of the devices, and the site's supply network where the job rests on it.
-pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], copy: Copies) -> Gathered {
+/// `photos`: copies by the SHA-256 of their originals, as [`Room::choose`] chose them.
+pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], photos: BTreeMap<String, Vec<u8>>) -> Gathered {
     let site = own.iter().find_map(|e| e.body.site);
     let on_network = own.iter().any(|e| matches!(e.body.fact, Fact::ZoneNoted { .. }));
     let devices: BTreeSet<_> = own.iter().map(|e| e.body.device).collect();
@@ -102,14 +108,6 @@ pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], copy: Copies) -> Ga
     }
     let mut entries: Vec<Entry> = chosen.into_values().chain(own).cloned().collect();
     entries.sort_by_key(|e| (e.order(), e.id));
-    let mut photos = BTreeMap::new();
-    for entry in own {
-        if let Fact::PhotoTaken { sha256, copies, .. } = &entry.body.fact
-            && let Some(bytes) = copy(sha256, copies)
-        {
-            photos.insert(sha256.clone(), bytes);
-        }
-    }
     Gathered { job, entries, photos }
 }
 

@@ -282,7 +282,7 @@ fn two_phones_make_the_same_record() {
     let writer = own.iter().find(|e| !e.body.seen.is_empty()).unwrap().body.device;
     let alone: Vec<Entry> = own.into_iter().filter(|e| e.body.device == writer || e.id == job).collect();
     let key = DeviceKey::from_secret(&[5; 32]).unwrap();
-    let made = record::make(record::gather(job, &alone, &shared, &|_, _| None), "", false, &key);
+    let made = record::make(record::gather(job, &alone, &shared, Default::default()), "", false, &key);
     assert!(made.err().unwrap().to_string().contains("missing"));
 }
 

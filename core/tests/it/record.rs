@@ -277,7 +277,7 @@ fn a_forger_with_a_key_of_their_own_is_found_out() {
     let forger = DeviceKey::from_secret(&[66; 32]).unwrap();
     let (id, own, shared) = parts(&job);
     let make_of =
-        |own: &[Entry]| make(gather(id, own, &shared, &|_, _| None), "2026-11-02T10:00:00+01:00", false, &forger);
+        |own: &[Entry]| make(gather(id, own, &shared, Default::default()), "2026-11-02T10:00:00+01:00", false, &forger);
     // What is made of all of it holds, and says who made it: the forger.
     let made = make_of(&own).unwrap().json().unwrap();
     assert!(verify(&made).unwrap().proved.iter().any(|p| p.contains(&forger.device().to_string()[..8])));
@@ -353,7 +353,7 @@ fn a_record_with_a_gap_is_not_made() {
     let (id, mut own, shared) = parts(&job);
     own.remove(own.len() / 2);
     let key = DeviceKey::from_secret(&[3; 32]).unwrap();
-    let gathered: Gathered = gather(id, &own, &shared, &|_, _| None);
+    let gathered: Gathered = gather(id, &own, &shared, Default::default());
     let why = make(gathered, "2026-11-02T10:00:00+01:00", false, &key).err().unwrap().to_string();
     assert!(why.contains("missing") && why.contains("Exchange"), "{why}");
 }

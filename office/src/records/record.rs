@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use axum::http::StatusCode;
-use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::record::{MAX_PHOTOS, Made, RecordError, Room, gather, make};
+use stillbar_core::journal::{Entry, EntryId};
+use stillbar_core::record::{MAX_PHOTOS, Made, RecordError, Room, gather, make, photos};
 use stillbar_core::words;
 
 use super::{entries_of, shared};
@@ -21,8 +21,7 @@ pub async fn record(office: &Shared, site: EntryId, job: EntryId) -> Result<Made
         call(office, move |office| office.read(|tx| Ok((entries_of(tx, site, job)?, shared(tx, site)?)))).await?;
     let pictures = pictures(office, &own).await?;
     call(office, move |office| {
-        let copy = |sha256: &str, _: &[String]| pictures.get(sha256).cloned();
-        let gathered = gather(job, &own, &shared, &copy);
+        let gathered = gather(job, &own, &shared, pictures);
         let made = make(gathered, &words::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {
             RecordError::NoJob => Fault::nothing("There is no such job here."),
             // What is missing may still come; the sentence says what to do.
@@ -43,15 +42,14 @@ fn anchored(office: &Office, made: Made, site: EntryId, job: EntryId) -> Result<
 /// Of each photo the copy that the record shows, of those that are here, by the SHA-256 of the original.
 async fn pictures(office: &Shared, own: &[Entry]) -> Result<BTreeMap<String, Vec<u8>>, Fault> {
     let (mut room, mut pictures) = (Room::default(), BTreeMap::new());
-    for entry in own {
-        let Fact::PhotoTaken { sha256, copies, .. } = &entry.body.fact else { continue };
+    for (sha256, signed) in photos(own) {
         let Some(name) = Name::read(sha256) else { continue };
         let mut found = Vec::new();
         for size in [960, 320] {
             found.extend(office.blobs.get(&key(Name { size, ..name })).await?.map(|bytes| bytes.to_vec()));
         }
-        if let Some(chosen) = room.choose(copies, found) {
-            pictures.insert(sha256.clone(), chosen);
+        if let Some(chosen) = room.choose(signed, found) {
+            pictures.insert(sha256.to_owned(), chosen);
         }
         // With more than that none is made, and the sentence says so.
         if pictures.len() > MAX_PHOTOS {
