@@ -11,6 +11,15 @@ use stillbar_core::{Field, Platform, PlatformError, demo, record};
 struct Device(Mutex<(i64, Option<Vec<u8>>)>);
 
 impl Platform for Device {
+    fn running(&self) -> Option<stillbar_core::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         let mut held = self.0.lock().expect("nobody panics");
         held.0 += 1000;

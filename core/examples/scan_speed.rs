@@ -15,6 +15,15 @@ use stillbar_core::{Field, Platform, PlatformError, demo};
 struct Bench(Mutex<(u64, Option<Vec<u8>>)>);
 
 impl Platform for Bench {
+    fn running(&self) -> Option<stillbar_core::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         SystemTime::UNIX_EPOCH.elapsed().map_or(0, |d| d.as_millis() as i64)
     }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::journal::fact::InstrumentKind;
+use crate::journal::fact::{InstrumentKind, LightsFrom, Limit};
 use crate::journal::{Entry, EntryId, Fact, WITHHELD};
 
 /// People, sites and instruments by the entry that brought them.
@@ -14,6 +14,8 @@ pub struct World {
     pub sites: BTreeMap<EntryId, String>,
     /// Instruments.
     pub instruments: BTreeMap<EntryId, Instrument>,
+    /// The company's limit for figures that count as no indication, as it was set last.
+    pub limit: Option<Limit>,
 }
 
 /// A person.
@@ -36,6 +38,8 @@ pub struct Instrument {
     pub name: String,
     /// Its serial number.
     pub serial: String,
+    /// Its lowest indication, where somebody said it.
+    pub lights_from: Option<LightsFrom>,
 }
 
 impl World {
@@ -49,10 +53,12 @@ impl World {
                 let (name, qualification, telephone) = (name.clone(), qualification.clone(), telephone.clone());
                 self.people.insert(corrects.unwrap_or(entry.id), Person { name, qualification, telephone });
             }
-            Fact::InstrumentNoted { kind, name, serial } => {
+            Fact::InstrumentNoted { kind, name, serial, lights_from } => {
                 let (name, serial) = (name.clone(), serial.clone());
-                self.instruments.insert(entry.id, Instrument { kind: *kind, name, serial });
+                let instrument = Instrument { kind: *kind, name, serial, lights_from: *lights_from };
+                self.instruments.insert(entry.id, instrument);
             }
+            Fact::LimitRuled { limit } => self.limit = Some(limit.clone()),
             _ => {}
         }
     }

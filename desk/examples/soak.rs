@@ -21,6 +21,15 @@ struct Fast {
 }
 
 impl Platform for Fast {
+    fn running(&self) -> Option<stillbar_core::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         self.system.now_ms() + self.ahead.load(Ordering::Relaxed)
     }

@@ -87,6 +87,15 @@ fn tighten(file: &File) {
 fn tighten(_: &File) {}
 
 impl Platform for System {
+    fn running(&self) -> Option<stillbar_core::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         // A clock before 1970 counts backwards; the core judges what it makes of that.
         match SystemTime::now().duration_since(UNIX_EPOCH) {

@@ -9,11 +9,13 @@ use super::office::Exchange;
 use super::shoot::WAITING;
 use super::{OpenError, Platform};
 use crate::job::Job;
+use crate::job::age::Moment;
 use crate::job::gate::Gate;
 use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
 use crate::screens::cx::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
+use crate::site::Across;
 use crate::store::{Head, LockRow, NEW_KEY, Store};
 use crate::supply::{Cut, Drawn, Held};
 use crate::world::World;
@@ -38,6 +40,8 @@ pub struct Inner {
     pub(crate) site: Option<EntryId>,
     jobs: BTreeMap<EntryId, Job>,
     pub(super) locks: Vec<LockRow>,
+    /// What all jobs share.
+    pub(super) across: Across,
     /// The supply networks, by site.
     pub(super) sites: BTreeMap<EntryId, Drawn>,
     /// What the act under way does to jobs of others, a sentence each.
@@ -86,6 +90,7 @@ impl Inner {
             site: None,
             jobs: BTreeMap::new(),
             locks: Vec::new(),
+            across: Across::default(),
             sites: BTreeMap::new(),
             touched: Vec::new(),
             pending: Vec::new(),
@@ -105,7 +110,7 @@ impl Inner {
         let failed = |what: String| OpenError::Other { what };
         inner.reload().map_err(failed)?;
         if head.seq == 0 {
-            let begin = inner.keep(None, Fact::DeviceBegan { label: "field".into() });
+            let begin = inner.keep(None, Fact::DeviceBegan { label: "field".into(), after: None });
             begin.and_then(|_| inner.commit()).map_err(|what| {
                 if what.contains("full") { OpenError::DiskFull { what } } else { OpenError::Other { what } }
             })?;
@@ -133,9 +138,13 @@ impl Inner {
             world.extend(&entry);
             draw(&mut sites, &entry);
         }
+        let mut across = Across::default();
+        let shared = self.store.entries_across().map_err(said)?;
+        // Rules of sites belong to no job, and come with what is read anyway.
+        self.store.shared_entries().map_err(said)?.iter().chain(&shared).for_each(|entry| across.extend(entry));
         let head = self.store.head(self.key.device()).map_err(said)?;
         self.wrote = self.store.entry(head.id).map_err(said)?.map_or(0, |e| e.body.clock.0);
-        (self.world, self.sites, self.head) = (world, sites, head);
+        (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
         self.load_locks()?;
         self.stale = false;
         Ok(())
@@ -150,7 +159,7 @@ impl Inner {
     }
 
     fn load_drafts(&mut self) {
-        self.drafts = self.store.drafts(&self.route.to_string()).unwrap_or_default();
+        self.drafts = self.store.drafts(&self.route.to_string(), &self.hand()).unwrap_or_default();
     }
 
     /// The job, read from the journal if it is not in memory.
@@ -174,7 +183,47 @@ impl Inner {
             return Err("This person is not known on this device.".into());
         }
         self.acting = Some(person);
+        // What somebody typed or chose stays theirs: the next person begins with what they left here themselves.
+        self.load_drafts();
         Ok(())
+    }
+
+    /// The person who has the device in hand, as drafts name them; empty while nobody has.
+    pub(super) fn hand(&self) -> String {
+        self.acting.map(|person| person.to_string()).unwrap_or_default()
+    }
+
+    /// See [`super::Field::keep`].
+    pub(super) fn keep_alone(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        let before = self.acting.replace(by);
+        let kept = match (&fact, self.site, job) {
+            (
+                Fact::NodeNoted { .. }
+                | Fact::LinkNoted { .. }
+                | Fact::PartGone { .. }
+                | Fact::LinkSeen { .. }
+                | Fact::SiteRuled { .. },
+                Some(site),
+                None,
+            ) => self.keep_at(site, fact),
+            _ => self.keep(job, fact),
+        };
+        let done = kept.and_then(|id| self.commit().map(|()| id));
+        self.acting = before;
+        match done {
+            Ok(id) => {
+                if self.world.sites.contains_key(&id) {
+                    self.site = Some(id);
+                }
+                self.touched.clear();
+                self.stirred += 1;
+                Ok(id)
+            }
+            Err(why) => {
+                self.reload()?;
+                Err(why)
+            }
+        }
     }
 
     /// Keeps a fact about a site's supply network, likewise.
@@ -183,27 +232,28 @@ impl Inner {
             self.reload()?;
         }
         let drawn = self.sites.get(&site).cloned().unwrap_or_default();
-        self.gate(None, None, &[]).network(&drawn, &fact)?;
+        self.gate(None, None, &[], self.moment()).network(&drawn, &fact)?;
         self.note_touched(site, None, &fact)?;
         self.seal(Some(site), None, fact)
     }
 
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
-    pub(crate) fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+    pub(crate) fn keep(&mut self, job: Option<EntryId>, mut fact: Fact) -> Result<EntryId, String> {
         if self.stale {
             self.reload()?;
         }
+        self.say_known(&mut fact);
         let named = match &fact {
             Fact::Withdrawn { entry, .. } => self.store.entry(*entry).map_err(|e| e.to_string())?,
             _ => None,
         };
-        let current = job.map(|id| self.job(id).cloned()).transpose()?;
+        let current = job.map(|id| self.look_at(id)).transpose()?;
         let cut = current.as_ref().and_then(|job| self.cut(job));
         let held = match (&current, &fact) {
             (Some(job), Fact::PointClosed { .. }) => self.held(job.site, Some(job.id()))?,
             _ => Vec::new(),
         };
-        let gate = self.gate(named.as_ref(), cut.as_ref(), &held);
+        let gate = self.gate(named.as_ref(), cut.as_ref(), &held, self.moment());
         match &current {
             None => gate.alone(&fact)?,
             Some(job) => gate.inside(job, &fact)?,
@@ -221,8 +271,9 @@ impl Inner {
         self.seal(site, job, fact)
     }
 
-    fn gate<'a>(&'a self, named: Option<&'a Entry>, cut: Option<&'a Cut>, held: &'a [Held]) -> Gate<'a> {
-        Gate { world: &self.world, acting: self.acting, locks: &self.locks, named, cut, held }
+    fn gate<'a>(&'a self, named: Option<&'a Entry>, cut: Option<&'a Cut>, held: &'a [Held], now: Moment) -> Gate<'a> {
+        let Inner { world, acting, locks, across, .. } = self;
+        Gate { world, acting: *acting, locks, named, cut, held, across, now }
     }
 
     /// Signs a fact that passed the gate, and takes it in.
@@ -236,11 +287,13 @@ impl Inner {
             clock: clock.tick(wall),
             wall,
             zone: self.platform.offset_minutes(wall),
+            running: self.platform.running(),
             prev: self.head.id,
             after: job.and_then(|id| self.jobs.get(&id)).and_then(|j| j.heard.last_of(self.key.device())),
             site,
             job,
             by: self.acting,
+            signed_on: None,
             seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
@@ -250,6 +303,7 @@ impl Inner {
         self.head = Head { seq: entry.body.seq, id: entry.id };
         self.world.extend(&entry);
         draw(&mut self.sites, &entry);
+        self.across.extend(&entry);
         let id = entry.id;
         if let Some(job) = job {
             match self.jobs.get_mut(&job) {
@@ -305,7 +359,7 @@ impl Inner {
 
     pub(super) fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
         let route = self.route;
-        let acting = self.acting;
+        let (acting, hand) = (self.acting, self.hand());
         let mut act = Act { app: self, input, go: None, say: None, alarm: false, errands: Vec::new() };
         let done = screens::act(&route, &mut act, verb, arg);
         let Act { go, say, alarm, errands, .. } = act;
@@ -322,7 +376,7 @@ impl Inner {
                 if kept {
                     // A photo that waits for its reason outlives every other act on its screen.
                     let waiting = if verb == "keep-photo" { String::new() } else { self.draft(WAITING) };
-                    let _ = self.store.clear_drafts(&route.to_string());
+                    let _ = self.store.clear_drafts(&route.to_string(), &hand);
                     self.drafts.clear();
                     if !waiting.is_empty() {
                         self.edit(WAITING, &waiting);
@@ -373,12 +427,12 @@ impl Inner {
         }
         self.drafts.insert(field.to_owned(), value.to_owned());
         // In memory it stays on the screen even if the disk is full; that it is not on disk comes out at the next tap.
-        let _ = self.store.keep_draft(&self.route.to_string(), field, value);
+        let _ = self.store.keep_draft(&self.route.to_string(), &self.hand(), field, value);
     }
 
     /// The same on another screen. What fails here is only typed again.
     pub(crate) fn prefill(&mut self, route: Route, field: &str, value: &str) {
-        let _ = self.store.keep_draft(&route.to_string(), field, value);
+        let _ = self.store.keep_draft(&route.to_string(), &self.hand(), field, value);
     }
 
     /// Grows when the screen may have changed without an act: something came in, or the next part of a code is due.

@@ -6,6 +6,7 @@
 mod errors;
 mod inner;
 mod key;
+pub(crate) mod known;
 pub(crate) mod near;
 mod networks;
 pub(crate) mod office;
@@ -28,9 +29,9 @@ pub use others::TakenIn;
 pub use standing::standing;
 pub(crate) use suspend::Stand;
 
-use crate::journal::Entry;
+use crate::journal::{Entry, EntryId, Fact, Running};
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
-use crate::store::Store;
+use crate::store::{LockRow, Store};
 use crate::sync::worker::{self, Waker};
 use crate::sync::{Done, Link};
 
@@ -41,12 +42,18 @@ pub trait Platform: Send + Sync {
     fn now_ms(&self) -> i64;
     /// Minutes that local time was ahead of UTC at that moment.
     fn offset_minutes(&self, at_ms: i64) -> i32;
+    /// How long the device has been running, by a clock that runs while it sleeps and that nobody sets; `None` where it has none.
+    fn running(&self) -> Option<Running>;
     /// `count` bytes from the system's cryptographic source.
     fn random(&self, count: u32) -> Vec<u8>;
     /// The device's secret, if one was stored.
     fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError>;
     /// Store the device's secret where other apps cannot read it.
     fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError>;
+    /// What was last kept by [`Platform::store_head`], if anything was.
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError>;
+    /// Keeps a few bytes where a copy of the data folder that is put back does not bring older ones: the end of this device's own chain.
+    fn store_head(&self, head: Vec<u8>) -> Result<(), PlatformError>;
 }
 
 /// The field app. One of these is open per data folder.
@@ -181,6 +188,28 @@ impl Field {
     pub fn exchange_over(&self, link: Arc<dyn Link>, token: &str) -> Result<Done, String> {
         let _alone = worker::alone(&self.talking);
         worker::over(&self.stand, &crate::sync::office::Office::over(link, token)).map_err(|trouble| trouble.says())
+    }
+
+    /// Keeps a fact in this person's name, as a screen would: through the gate, on disk. For tools and tests that have no screen. The
+    /// site that was noted last is that of the next job.
+    pub fn keep(&self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        self.lock().open()?.keep_alone(by, job, fact)
+    }
+
+    /// Whether this device shows "proved dead" for a job now.
+    pub fn proved(&self, job: EntryId) -> bool {
+        let proved = |job: crate::job::Job| matches!(job.standing(), crate::prove::Standing::Proved { .. });
+        self.lock().open().is_ok_and(|inner| inner.look_at(job).is_ok_and(proved))
+    }
+
+    /// The locks that this device knows to be on, of all jobs.
+    pub fn known_locks(&self) -> Vec<LockRow> {
+        self.lock().open().map(|inner| inner.locks.iter().filter(|l| l.on).cloned().collect()).unwrap_or_default()
+    }
+
+    /// What stands at the top of a job's screens now: word, sentence, and what is said beside them, a line each.
+    pub fn standing_says(&self, job: EntryId) -> String {
+        self.lock().open().map_or_else(|why| why, |inner| inner.standing_says(job))
     }
 
     /// Wakes the thread that talks to the office, and starts it if there is an office now.

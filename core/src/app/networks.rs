@@ -4,7 +4,7 @@ use super::inner::Inner;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::parts::{Notice, Tone};
-use crate::store::JobRow;
+use crate::store::{JobRow, ProofState};
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
 
 impl Inner {
@@ -58,10 +58,10 @@ impl Inner {
         };
         // The job that acts is the first of the list; nobody in it if the site's network itself changes.
         let change = match fact {
-            Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => {
+            Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => {
                 comes_off(*lock).map(|link| Change::LockRemoved { link, by: 0 })
             }
-            Fact::PointClosed { point } => link(*point).map(|link| Change::Closed { link }),
+            Fact::PointClosed { point, .. } => link(*point).map(|link| Change::Closed { link }),
             Fact::LinkSeen { link, position: Position::Closed } => Some(Change::Closed { link: link.clone() }),
             Fact::NodeNoted { node } => Some(Change::Found { nodes: vec![node.clone()], links: Vec::new() }),
             Fact::LinkNoted { link } => Some(Change::Found { nodes: Vec::new(), links: vec![link.clone()] }),
@@ -91,12 +91,9 @@ impl Inner {
     }
 
     /// A job in the list says no more than its own screens do.
-    pub(super) fn hold_against_networks(&mut self, rows: &mut [JobRow]) {
-        for row in rows.iter_mut().filter(|row| !row.done && row.proof == "Proved dead") {
-            let Ok(job) = self.job(row.id).cloned() else { continue };
-            if self.cut(&job).is_some_and(|cut| cut.against(&job).is_some()) {
-                row.proof = "Treat as live".into();
-            }
+    pub(super) fn hold_against_all(&mut self, rows: &mut [JobRow]) {
+        for row in rows.iter_mut().filter(|row| row.proof == ProofState::Proved) {
+            row.proof = self.look_at(row.id).map_or(ProofState::Live, |job| ProofState::of(&job));
         }
     }
 }

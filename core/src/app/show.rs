@@ -3,6 +3,7 @@
 use super::Inner;
 use super::standing::standing;
 use crate::job::steps::Step;
+use crate::journal::EntryId;
 use crate::screens::cx::{ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
@@ -10,14 +11,22 @@ use crate::store::JobRow;
 use crate::words;
 
 impl Inner {
+    /// See [`super::Field::standing_says`].
+    pub(super) fn standing_says(&mut self, id: EntryId) -> String {
+        let before = std::mem::replace(&mut self.route, Route::Job(id));
+        let said = self.screen().standing;
+        self.route = before;
+        said.map_or_else(String::new, |s| format!("{}. {} {}", s.word, s.text, s.deviations.join(" ")))
+    }
+
     pub(super) fn screen(&mut self) -> Screen {
         let (now, zone) = self.now();
         let mut jobs: Vec<JobRow> = match self.route {
             Route::Home => self.store.jobs().unwrap_or_default(),
             _ => Vec::new(),
         };
-        self.hold_against_networks(&mut jobs);
-        let job = self.route.job().and_then(|id| self.job(id).ok().cloned());
+        self.hold_against_all(&mut jobs);
+        let job = self.route.job().and_then(|id| self.look_at(id).ok());
         let cut = job.as_ref().and_then(|job| self.cut(job));
         let drawn = self.route.site().and_then(|site| self.sites.get(&site).cloned()).unwrap_or_default();
         let held = match (&job, self.route) {

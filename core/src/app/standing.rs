@@ -25,7 +25,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         }
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => {
-            let named = readings.iter().take(2).map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word()));
+            let named = readings.iter().take(2).map(|met| format!("{} {}", met.at, met.reading.word()));
             let pairs = named.collect::<Vec<_>>().join("; ");
             let more = match readings.len().saturating_sub(2) {
                 0 => String::new(),
@@ -33,11 +33,8 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
             };
             (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {pairs}{more}."))
         }
+        (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
         (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
-        (Proof::Proved { .. }, _) if look.cut.is_some_and(|cut| cut.against(job).is_some()) => {
-            let way = look.cut.and_then(|cut| cut.against(job)).unwrap_or_default();
-            live(format!("The supply network shows a way that no lock cuts. {way}"))
-        }
         (Proof::Proved { since }, _) => {
             let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
             (

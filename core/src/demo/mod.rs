@@ -36,6 +36,15 @@ struct Past {
 }
 
 impl Platform for Past {
+    fn running(&self) -> Option<crate::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         self.device.now_ms() - self.back.load(Ordering::Relaxed)
     }

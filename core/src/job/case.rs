@@ -1,6 +1,7 @@
 //! The job's latest dead test as the judge takes it.
 
 use super::Job;
+use crate::journal::fact::EarthProof;
 use crate::prove::{Case, Given, GivenValue, Impedance, Reading, ReferenceProof, System, Taken};
 
 impl Job {
@@ -9,7 +10,7 @@ impl Job {
         let mut case = Case::of(self.conductors());
         case.earthing = self.earthing;
         case.order = self.order;
-        case.dead_limit_mv = self.dead_limit;
+        case.dead_limit_mv = self.limits().ac_mv;
         match self.system {
             System::ThreeWire => case.nominal.line_line_mv = Some(self.nominal),
             System::OnePhase | System::ThreePhaseNeutral => case.nominal.line_neutral_mv = Some(self.nominal),
@@ -18,12 +19,15 @@ impl Job {
         if let Some(run) = self.run() {
             case.readings = run.readings.iter().map(given).collect();
             case.proved_before = Some(true);
-            case.proved_after = run.after.as_ref().map(|(_, _, works)| *works);
-            case.reference_proved = match &run.reference {
+            case.proved_after = run.after().map(|proof| proof.works);
+            case.reference_proved = match run.reference() {
                 None => ReferenceProof::No,
-                Some((_, _, false)) => ReferenceProof::Failed,
-                // The job keeps how it was shown in words; for the judge it counts that it was.
-                Some((_, _, true)) => ReferenceProof::Continuity,
+                Some(earth) if !earth.holds => ReferenceProof::Failed,
+                Some(earth) => match earth.way {
+                    EarthProof::LiveLine => ReferenceProof::KnownLine,
+                    EarthProof::Bonded => ReferenceProof::SecondEarth,
+                    EarthProof::MainTerminal | EarthProof::Other => ReferenceProof::Continuity,
+                },
             };
         }
         case
@@ -38,5 +42,5 @@ fn given(taken: &Taken) -> Given {
         Reading::Lit(Some(volts)) => GivenValue::Level(u32::from(volts) * 1000),
         Reading::Millivolts(mv) => GivenValue::Volts(mv),
     };
-    Given { pair: [taken.first.clone(), taken.then.clone()], value, impedance: Impedance::Unknown, dc: false }
+    Given { pair: [taken.first.clone(), taken.then.clone()], value, impedance: Impedance::Unknown, dc: taken.dc }
 }

@@ -14,18 +14,27 @@ pub struct Heard {
     heads: BTreeMap<DeviceId, u64>,
     last: BTreeMap<DeviceId, EntryId>,
     said: BTreeMap<DeviceId, BTreeMap<DeviceId, u64>>,
+    latest: Option<Stamp>,
 }
 
 impl Heard {
     /// Takes in an entry; those of one device come in the order of their numbers.
     pub fn note(&mut self, entry: &Entry) {
         let body = &entry.body;
+        if self.latest.is_none_or(|latest| latest.clock < body.clock) {
+            self.latest = Some(entry.stamp());
+        }
         self.heads.insert(body.device, body.seq);
         self.last.insert(body.device, entry.id);
         for Seen(device, seq) in &body.seen {
             let said = self.said.entry(body.device).or_default().entry(*device).or_default();
             *said = (*said).max(*seq);
         }
+    }
+
+    /// The entry with the latest clock.
+    pub fn latest(&self) -> Option<&Stamp> {
+        self.latest.as_ref()
     }
 
     /// The last entry of each device.
@@ -43,6 +52,11 @@ impl Heard {
         let said = |other: &DeviceId| self.said.get(&device).and_then(|s| s.get(other)).copied().unwrap_or(0);
         let news = self.heads.iter().filter(|(other, seq)| **other != device && **seq > said(other));
         news.map(|(other, seq)| Seen(*other, *seq)).collect()
+    }
+
+    /// What a device has said so far that it has of the others.
+    pub fn had(&self, device: DeviceId) -> BTreeMap<DeviceId, u64> {
+        self.said.get(&device).cloned().unwrap_or_default()
     }
 
     /// Whether the device that wrote the entry taken in last had `earlier` when it wrote it.

@@ -1,11 +1,13 @@
 //! What each step still lacks, in sentences, worked out from the job.
 
-use super::Job;
+use super::age::Moment;
 use super::steps::{Lack, Step};
+use super::{Job, Source};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, Point, uncovered};
-use crate::prove::{Role, Standing};
+use crate::prove::{Earthing, Role, Standing};
+use crate::supply::Position;
 
 impl Job {
     /// What `step` still lacks.
@@ -18,6 +20,9 @@ impl Job {
                 soft("Nobody has been told that the supply goes off.".into());
             }
             Step::Barriers if self.barriers.is_empty() => soft("No barrier or danger sign is recorded.".into()),
+            Step::RotationFound if self.rotation_found.is_none() => {
+                soft("Which way the lines turn now, or why it was not read.".into());
+            }
             Step::Shed => self.shed(&mut soft),
             Step::OpenUp
                 // One that stayed off through a change of scope was off in this round too, also once it is back.
@@ -29,7 +34,7 @@ impl Job {
             Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
                 soft("Nobody has been warned that the supply comes back.".into());
             }
-            Step::Close => self.points.iter().filter(|p| p.opened.is_some() && !p.stays_open).for_each(|p| {
+            Step::Close => self.points.iter().filter(|p| self.goes_back_on(p)).for_each(|p| {
                 soft(format!("{} is still open.", p.label));
             }),
             Step::Presence => self.presence_lacks(&mut soft),
@@ -37,6 +42,10 @@ impl Job {
                 soft(format!("{} is still off.", c.label));
             }),
             _ => {}
+        }
+        // Whoever gave the isolation up is asked for nothing more before restoring.
+        if self.given_up.is_some() && step < Step::CoversBack {
+            return Vec::new();
         }
         let mut firm = |text: String| lacks.push(Lack { text, firm: true });
         match step {
@@ -52,6 +61,12 @@ impl Job {
             Step::Discharge if self.finished.is_none() => self.discharge_lacks(&mut firm),
             Step::ProveBefore | Step::ProveReference | Step::DeadTest | Step::ProveAfter if self.finished.is_none() => {
                 self.proof_lacks(step, &mut firm);
+            }
+            Step::OpenUp if self.finished.is_none() => {
+                // What stores energy is waited for with the covers on.
+                if let (Some(known), false) = (&self.known, self.covers.iter().any(|(_, _, back)| back.is_none())) {
+                    self.still_charged(&known.now).into_iter().for_each(&mut firm);
+                }
             }
             Step::Work if self.finished.is_none() => firm(if self.working() {
                 "The work is not finished.".into()
@@ -85,15 +100,33 @@ impl Job {
         self.stored.iter().any(|s| s.found.is_some() || self.this_round(&s.stamp))
     }
 
-    fn source_lacks(&self, firm: &mut dyn FnMut(String)) {
+    /// Whether a point is to be put back on: it is open, and it was found on, in this job or in another that it is shared with.
+    pub fn goes_back_on(&self, point: &Point) -> bool {
+        let held = self.known.iter().flat_map(|k| &k.held).any(|(at, _)| *at == point.stamp.id);
+        point.opened.is_some() && self.was_on(point) && !held
+    }
+
+    /// Whether a point was on before anybody isolated it.
+    pub fn was_on(&self, point: &Point) -> bool {
+        let beside = self.known.as_ref().is_some_and(|k| k.found_on.contains(&point.stamp.id));
+        point.found != Some(Position::Open) || beside
+    }
+
+    pub(super) fn source_lacks(&self, firm: &mut dyn FnMut(String)) {
         for kind in SourceKind::ALL {
             if !self.answered(kind) {
                 firm(format!("{}: not answered.", kind.word()));
             }
         }
+        for source in self.unanswered_sources() {
+            firm(format!(
+                "{}, known at this site ({}): say whether it reaches this work.",
+                source.what, source.told_by
+            ));
+        }
     }
 
-    fn point_lacks(&self, firm: &mut dyn FnMut(String)) {
+    pub(super) fn point_lacks(&self, firm: &mut dyn FnMut(String)) {
         // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
         if self.points.iter().any(|p| p.cuts.is_none()) {
             for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !self.opens(&c.name)) {
@@ -103,12 +136,44 @@ impl Job {
         if !self.points.iter().any(|p| p.cuts.is_none()) {
             firm("No point cuts off the normal supply yet.".into());
         }
-        for source in self.found() {
-            if !self.points.iter().any(|p| p.cuts == Some(source.stamp.id)) {
-                let what = source.found.as_ref().map_or("A source", |f| f.what.as_str());
-                firm(format!("{what}: found, and no point cuts it off yet."));
+        // In TT and IT the neutral is no earth: it is opened with the lines (IEC 60364-4-46).
+        if matches!(self.earthing, Earthing::Tt | Earthing::It) {
+            for neutral in self.of_role(Role::Neutral).filter(|n| !self.opens(n)) {
+                firm(format!(
+                    "{neutral} of the normal supply is opened by no point; in {} it has to be.",
+                    self.earthing.word()
+                ));
             }
         }
+        for source in self.found() {
+            let what = source.found.as_ref().map_or("A source", |f| f.what.as_str());
+            let points = || self.points.iter().filter(|p| p.cuts == Some(source.stamp.id));
+            if points().next().is_none() {
+                firm(format!("{what}: found, and no point cuts it off yet."));
+                continue;
+            }
+            for conductor in self.to_open(source) {
+                if !points().any(|p| p.poles.contains(&conductor)) {
+                    firm(format!("{conductor} of {what} is opened by no point."));
+                }
+            }
+        }
+    }
+
+    fn of_role(&self, role: Role) -> impl Iterator<Item = String> {
+        self.conductors().into_iter().filter(move |c| c.role == role).map(|c| c.name)
+    }
+
+    /// What the points of a found source have to open: its own terminals; or every line, and the neutral where it may not be earth or the
+    /// source is changed over (IEC 60364-4-46, NEK 400 461.2; common practice). A PEN never.
+    pub fn to_open(&self, source: &Source) -> Vec<String> {
+        if !source.terminals.is_empty() {
+            return source.terminals.clone();
+        }
+        let over = matches!(source.kind, SourceKind::Generator | SourceKind::SecondFeeder | SourceKind::Ups);
+        let doubtful = matches!(self.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown);
+        let neutral = self.of_role(Role::Neutral).filter(|_| over || doubtful);
+        self.of_role(Role::Line).chain(neutral).collect()
     }
 
     fn instrument_lacks(&self, lacks: &mut Vec<Lack>) {
@@ -173,6 +238,10 @@ impl Job {
         let standing = self.standing();
         match (step, &standing) {
             (_, Standing::Proved { .. }) => {}
+            (Step::ProveAfter, Standing::Unsigned) => {
+                firm("Tested under supervision: somebody on the job who is not under supervision signs it.".into());
+            }
+            (_, Standing::Unsigned) => {}
             (Step::ProveBefore, Standing::UnderWay { .. } | Standing::Indication { .. }) => {}
             (Step::ProveBefore, Standing::Void { why }) => {
                 firm(format!("The last proof is void. {why} Prove the indicator and test again."));
@@ -182,15 +251,15 @@ impl Job {
                 firm("It is not shown that the protective conductor here is earth.".into());
             }
             (Step::DeadTest, Standing::Indication { readings }) => {
-                for taken in readings {
-                    firm(format!("{} – {}: {}. Treat as live.", taken.first, taken.then, taken.reading.word()));
+                for met in readings {
+                    firm(format!("{}: {}. Treat as live.", met.at, met.reading.word()));
                 }
             }
             (Step::DeadTest, Standing::UnderWay { .. }) => {
-                let plan = self.plan();
-                if let Some(run) = self.run() {
-                    for test in run.missing(&plan) {
-                        firm(format!("{} – {}: not tested.", test.first, test.then));
+                if let (Some(run), Some(known)) = (self.run(), &self.known) {
+                    for test in self.untested(run, &known.now) {
+                        let dc = if self.lacks_direct(run, &test, &known.now) { " for direct voltage" } else { "" };
+                        firm(format!("{} – {}: not tested{dc}.", test.first, test.then));
                     }
                 }
             }
@@ -202,16 +271,15 @@ impl Job {
 
     /// Never passed on time alone: the label's time has to be over, and then a reading of direct voltage has to show nothing.
     pub(super) fn discharge_lacks(&self, firm: &mut dyn FnMut(String)) {
-        let opened = self.points.iter().filter_map(|p| p.opened.as_ref()).map(|s| s.wall).max().unwrap_or(0);
         let run = self.run();
         for (id, what, seconds) in self.direct() {
             let read = run.and_then(|r| r.discharge.iter().rev().find(|(_, of, _)| *of == id));
             match read {
                 None => firm(format!("{what}: no reading of direct voltage. Wait {}, then read.", waiting(seconds))),
-                Some((_, _, reading)) if reading.indicates(self.dead_limit) => {
+                Some((_, _, reading)) if self.shows_voltage(*reading, true) => {
                     firm(format!("{what}: {}. Treat as live, wait, and read again.", reading.word()));
                 }
-                Some((stamp, ..)) if stamp.wall - opened < i64::from(seconds) * 1000 => {
+                Some((stamp, ..)) if self.wait_left(seconds, &Moment::of(stamp)) > 0 => {
                     firm(format!("{what}: read before the {} on its label were over. Read again.", waiting(seconds)));
                 }
                 Some(_) => {}

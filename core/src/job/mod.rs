@@ -4,22 +4,34 @@
 //! in any order of arrival; no step is ticked, [`steps`] works out what each one lacks; nothing is appended that [`gate`]
 //! refuses. Start at [`Job::fold`].
 
+pub mod age;
 mod case;
 mod fold;
 pub mod gate;
 mod heard;
+pub mod known;
 mod lacks;
+mod limits;
 mod presence;
+mod stand;
+mod trouble;
 pub use heard::Heard;
+pub use known::Known;
 pub(crate) use lacks::waiting;
+pub use stand::said;
+pub use trouble::{Cause, Trouble, TroubleKind};
 
 pub mod steps;
 
-use crate::journal::fact::{About, Duty, Found, On, ProvedOn, Rotation, SourceKind};
+use std::sync::Arc;
+
+use crate::journal::fact::{
+    About, Duty, Found, Limit, On, ProvedOn, Rotation, RotationGuard, SourceKind, SourceRef, SupplyAnswer,
+};
 use crate::journal::{EntryId, Hlc, Stamp};
-use crate::point::{Lock, LockBox, Point, uncovered};
+use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Conductor, Earthing, Order, Reading, Run, Standing, System, Taken, Test, Voided};
+use crate::prove::{Conductor, Earthing, Order, Reading, Role, Run, System, Taken, Test, Voided};
 use crate::tag::TagId;
 
 /// A job as the journal tells it.
@@ -45,12 +57,16 @@ pub struct Job {
     pub order: Order,
     /// Line to neutral (three-wire: line to line), millivolts.
     pub nominal: u32,
-    /// Greatest reading that counts as dead, millivolts.
-    pub dead_limit: u32,
+    /// The company's limit for figures that count as no indication; none unless it set one.
+    pub limit: Option<Limit>,
+    /// When the limit was last changed in this job.
+    pub limit_set: Option<Stamp>,
     /// What the supply is held against when it is back.
     pub tolerance: Tolerance,
     /// What is worked on in the site's network: ids of nodes or links; empty if nobody said.
     pub zone: Vec<String>,
+    /// When somebody first named it.
+    pub zone_named: Option<Stamp>,
     /// Ways that the network shows and for which a person answers.
     pub differs: Vec<Differs>,
     /// The permit: its reference, or why there is none.
@@ -63,6 +79,8 @@ pub struct Job {
     pub barriers: Vec<(Stamp, String, String)>,
     /// Answers to the question for other sources.
     pub sources: Vec<Source>,
+    /// Sources known at the site that do not reach this work, as somebody says who answers for it.
+    pub elsewhere: Vec<Elsewhere>,
     /// Answers to the question for stored energy.
     pub stored: Vec<Stored>,
     /// Points of isolation.
@@ -77,6 +95,10 @@ pub struct Job {
     pub no_circuits: Option<(Stamp, String)>,
     /// Instruments as they were checked for this job; the latest check of each counts.
     pub instruments: Vec<Checked>,
+    /// Every check, and every failure of an instrument: what a proof made with it rests on.
+    pub checks: Vec<Checked>,
+    /// Failures of instruments in this job: the instrument and the entry that tells of it.
+    pub failures: Vec<(EntryId, Stamp)>,
     /// Photos.
     pub photos: Vec<Photo>,
     /// Covers that came off, and when they came back.
@@ -87,18 +109,28 @@ pub struct Job {
     pub runs: Vec<Run>,
     /// Everything that ended the proofs before it.
     pub voided: Vec<Voided>,
-    /// Causes of indications.
-    pub causes: Vec<(Stamp, String)>,
+    /// Indications, failed proofs of earth and failed second proofs of an indicator, in all runs.
+    pub troubles: Vec<Trouble>,
+    /// What was behind them.
+    pub causes: Vec<Cause>,
     /// When work began or went on, and ended.
     pub work: Vec<(Stamp, WorkTurn)>,
     /// The work is finished: when, and how it was seen that people and tools are clear.
     pub finished: Option<(Stamp, String)>,
+    /// The isolation was given up before the work was done: when, and why.
+    pub given_up: Option<(Stamp, String)>,
     /// Readings with the supply back.
     pub presence: Vec<Taken>,
-    /// The rotation.
-    pub rotation: Option<(Stamp, Rotation, String)>,
+    /// What becomes of those that do not look as they should.
+    pub supply_answers: Vec<Answered>,
+    /// The rotation before the isolation, or why it was not read.
+    pub rotation_found: Option<(Stamp, Option<Rotation>, String)>,
+    /// The rotation with the supply back, and how motors were kept from harm.
+    pub rotation: Option<(Stamp, Rotation, String, Option<RotationGuard>)>,
     /// An offer of the shift that was not answered yet: the entry, by whom, to whom, what was told.
     pub shift: Option<(EntryId, EntryId, EntryId, String)>,
+    /// When the shift was last taken over.
+    pub shift_taken: Option<Stamp>,
     /// The hand-back: when, to whom, note, drawn signature.
     pub handed: Option<(Stamp, String, String, String)>,
     /// Deviations.
@@ -109,6 +141,60 @@ pub struct Job {
     pub heard: Heard,
     /// Entries that were withdrawn, and why.
     pub withdrawn: Vec<(Stamp, EntryId, String)>,
+    /// Of those, what nobody has answered anew: a source that had been found, a check that an instrument had failed.
+    pub undone: Vec<Undone>,
+    /// Entries kept aside that somebody has looked into.
+    pub aside_answered: Vec<(Stamp, EntryId)>,
+    /// What is known beside the job's own entries; `None` where the job is not held against anything, and then it proves nothing.
+    pub known: Option<Arc<Known>>,
+}
+
+/// A source known at the site that does not reach this work.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Elsewhere {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Which source.
+    pub source: SourceRef,
+    /// How they know.
+    pub why: String,
+}
+
+/// What becomes of readings with the supply back that do not look as they should.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Answered {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// The readings.
+    pub of: Vec<EntryId>,
+    /// What becomes of them.
+    pub answer: SupplyAnswer,
+    /// Who was told, or what was left off.
+    pub who: String,
+    /// How.
+    pub how: String,
+}
+
+/// Something firm that was withdrawn and that nobody has answered anew.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Undone {
+    /// When and by whom it was withdrawn.
+    pub stamp: Stamp,
+    /// Why.
+    pub why: String,
+    /// What it had been.
+    pub what: UndoneWhat,
+}
+
+/// What had been recorded before it was withdrawn.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum UndoneWhat {
+    /// A source that was found.
+    Source(SourceKind, String),
+    /// Stored energy that was found.
+    Stored(String),
+    /// A check that found an instrument not fit for use.
+    Check(EntryId),
 }
 
 /// A person in a job.
@@ -159,6 +245,10 @@ pub struct Source {
     pub found: Option<Found>,
     /// Where they looked.
     pub looked: String,
+    /// The conductors that a control supply brings to the point of work.
+    pub terminals: Vec<String>,
+    /// Its voltage to its reference in millivolts, where it is not that of the job.
+    pub millivolts: Option<u32>,
 }
 
 /// An answer to the question for stored energy.
@@ -200,6 +290,8 @@ pub struct Checked {
     pub faults: Vec<&'static str>,
     /// Anything else.
     pub note: String,
+    /// The failures of this instrument that whoever checked it knew of.
+    pub knowing: Vec<EntryId>,
 }
 
 /// A photo.
@@ -232,6 +324,8 @@ pub enum WorkTurn {
     Began(EntryId),
     /// Was left.
     Left(String),
+    /// Was stopped, because the proof had ended.
+    Stopped,
     /// Was finished.
     Finished,
 }
@@ -248,14 +342,29 @@ pub struct Deviation {
 }
 
 impl Job {
+    /// The same job held against nothing but its own entries, as at its last one: what a table or a record can say.
+    pub fn alone(&self) -> Job {
+        let now = age::Moment::of(self.heard.latest().unwrap_or(&self.stamp));
+        Job { known: Some(Arc::new(Known::alone(now, self))), ..self.clone() }
+    }
+
     /// The job's name.
     pub fn id(&self) -> EntryId {
         self.stamp.id
     }
 
-    /// The conductors to test.
+    /// The conductors to test: those of the system, and those that a found control supply brings.
     pub fn conductors(&self) -> Vec<Conductor> {
-        self.system.conductors()
+        let mut all = self.system.conductors();
+        for source in self.found() {
+            for terminal in &source.terminals {
+                if !all.iter().any(|c| c.name == *terminal) {
+                    let supply = source.found.as_ref().map(|f| f.what.clone());
+                    all.push(Conductor { name: terminal.clone(), role: Role::Control, supply });
+                }
+            }
+        }
+        all
     }
 
     /// The dead test.
@@ -263,47 +372,9 @@ impl Job {
         crate::prove::plan(&self.conductors(), self.order)
     }
 
-    /// The run that counts: the latest.
+    /// The run that was begun last.
     pub fn run(&self) -> Option<&Run> {
         self.runs.last()
-    }
-
-    /// What stands proved.
-    pub fn standing(&self) -> Standing {
-        let shown = match self.run() {
-            None => return Standing::NotBegun,
-            Some(run) => run.standing(&self.plan(), self.dead_limit, &self.voided),
-        };
-        // A test at conductors that anybody can make live again proves nothing, whatever the readings were.
-        match (shown, self.open_way()) {
-            (Standing::Proved { .. }, Some(why)) => Standing::Void { why },
-            (shown, _) => shown,
-        }
-    }
-
-    /// Where the isolation does not hold now: a point that is not open, has no lock, or lacks the lock of somebody on the job.
-    pub fn open_way(&self) -> Option<String> {
-        if self.points.is_empty() {
-            return Some("There is no point of isolation.".into());
-        }
-        let mut charged = Vec::new();
-        self.discharge_lacks(&mut |why| charged.push(why));
-        if let Some(why) = charged.pop() {
-            return Some(why);
-        }
-        let people = self.people();
-        self.points.iter().find_map(|p| {
-            let at = &p.label;
-            if p.opened.is_none() {
-                Some(format!("{at} is not open."))
-            } else if !self.locks_on().any(|l| l.on == On::Point(p.stamp.id)) {
-                Some(format!("No lock is on {at}."))
-            } else if !uncovered(p, &people, &self.locks).is_empty() {
-                Some(format!("Somebody on the job has no lock of their own on {at}."))
-            } else {
-                None
-            }
-        })
     }
 
     /// What needs a reading of direct voltage: stored energy, and every UPS, PV or battery that was found. Its entry, its name, and
@@ -315,13 +386,6 @@ impl Job {
             self.sources.iter().filter(|s| matches!(s.kind, SourceKind::Ups | SourceKind::Pv | SourceKind::Battery));
         let sources = sources.filter_map(|s| s.found.as_ref().map(|f| (s.stamp.id, f.what.clone(), 0)));
         stored.chain(sources).collect()
-    }
-
-    /// Whether a cause was noted after the latest indication of the latest run.
-    pub fn cause_known(&self) -> bool {
-        let Some(run) = self.run() else { return true };
-        let lit = run.readings.iter().filter(|t| t.reading.indicates(self.dead_limit)).map(|t| t.stamp.clock).max();
-        lit.is_none_or(|lit| self.causes.iter().any(|(stamp, _)| stamp.clock > lit))
     }
 
     /// Whether something was done in the round that is under way.
@@ -344,9 +408,13 @@ impl Job {
         self.present().find(|w| w.duty == Duty::InCharge).map(|w| w.person)
     }
 
-    /// Whether people are at work now.
+    /// Whether work began and nobody has stopped, left or finished it; the proof that it began under may have ended since.
+    pub fn at_work(&self) -> bool {
+        matches!(self.work.last(), Some((_, WorkTurn::Began(_))))
+    }
+
+    /// Whether people are at work under the run that was begun last: work does not go on by itself under a new one.
     pub fn working(&self) -> bool {
-        // Work that began under an earlier run does not go on by itself under a new one.
         matches!(self.work.last(), Some((_, WorkTurn::Began(run))) if self.run().is_some_and(|r| r.id() == *run))
     }
 
@@ -411,7 +479,7 @@ impl Job {
     }
 
     /// What the indicator of the latest run was proved on first.
-    pub fn proved_on(&self) -> Option<ProvedOn> {
-        self.run().map(|r| r.on)
+    pub fn proved_on(&self) -> Option<&ProvedOn> {
+        self.run()?.on()
     }
 }

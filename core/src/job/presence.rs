@@ -63,8 +63,8 @@ impl Job {
         }
         self.presence_odd().into_iter().for_each(&mut *soft);
         match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
-            (System::OnePhase, _) | (_, Some((_, Rotation::Clockwise | Rotation::NotNeeded, _))) => {}
-            (_, Some((_, Rotation::Anticlockwise, _))) => soft(
+            (System::OnePhase, _) | (_, Some((_, Rotation::Clockwise | Rotation::NotNeeded, ..))) => {}
+            (_, Some((_, Rotation::Anticlockwise, ..))) => soft(
                 "The rotation is anticlockwise: motors would run backwards. Change the scope of the job, isolate and prove again, and put two lines right."
                     .into(),
             ),

@@ -29,6 +29,8 @@ pub enum Step {
     Points,
     /// Plan: indicator and proving unit.
     Instruments,
+    /// Plan: the rotation before the isolation.
+    RotationFound,
     /// Plan: circuits to shed.
     Circuits,
     /// Isolate: shed them.
@@ -102,7 +104,9 @@ impl Step {
     pub fn stage(self) -> &'static str {
         use Step::*;
         match self {
-            Permit | People | Told | Barriers | Sources | Stored | Points | Instruments | Circuits => "Plan",
+            Permit | People | Told | Barriers | Sources | Stored | Points | Instruments | RotationFound | Circuits => {
+                "Plan"
+            }
             Shed | Isolate(_) => "Isolate",
             OpenUp | ProveBefore | ProveReference | Discharge | DeadTest | ProveAfter => "Prove dead",
             Work => "Work",
@@ -122,6 +126,7 @@ impl Step {
             Stored => "stored-energy",
             Points => "points",
             Instruments => "instruments",
+            RotationFound => "rotation-found",
             Circuits => "circuits",
             Shed => "shed",
             Isolate(point) => return format!("isolate-{point}"),
@@ -152,7 +157,7 @@ impl Step {
     }
 
     /// Every step but those of single points, in order.
-    const FIXED: [Step; 24] = {
+    const FIXED: [Step; 25] = {
         use Step::*;
         [
             Permit,
@@ -163,6 +168,7 @@ impl Step {
             Stored,
             Points,
             Instruments,
+            RotationFound,
             Circuits,
             Shed,
             OpenUp,
@@ -194,6 +200,7 @@ impl Step {
             Stored => "Look for stored energy",
             Points => "Points of isolation",
             Instruments => "Indicator and proving unit",
+            RotationFound => "Rotation before isolating",
             Circuits => "Circuits to shed",
             Shed => "Shed the circuits",
             Isolate(point) => {
@@ -224,8 +231,11 @@ impl Step {
             Fact::CircuitOff { .. } => Step::Shed,
             Fact::PointOpened { point, .. } | Fact::SignPosted { point } => Step::Isolate(*point),
             Fact::CoverOff { .. } | Fact::NoCovers { .. } => Step::OpenUp,
+            Fact::RotationFound { .. } => Step::RotationFound,
+            Fact::RunSigned { .. } => Step::ProveAfter,
             Fact::IndicatorProved { run: None, .. } => Step::ProveBefore,
-            Fact::IndicatorProved { run: Some(_), works: true, .. } => Step::ProveAfter,
+            // A long test is proved in between: the indicator's turn is whenever a pair's is.
+            Fact::IndicatorProved { run: Some(_), works: true, .. } => Step::DeadTest,
             Fact::ReferenceProved { .. } => Step::ProveReference,
             Fact::DischargeRead { .. } => Step::Discharge,
             Fact::ReadingTaken { .. } => Step::DeadTest,
@@ -245,6 +255,8 @@ impl Job {
     /// The steps in order.
     pub fn sequence(&self) -> Vec<Step> {
         let mut steps = Step::FIXED.to_vec();
+        // One line does not turn.
+        steps.retain(|s| *s != Step::RotationFound || self.system != System::OnePhase);
         let after_shedding = 1 + steps.iter().position(|s| *s == Step::Shed).unwrap_or(0);
         steps.splice(after_shedding..after_shedding, self.points.iter().map(|p| Step::Isolate(p.stamp.id)));
         steps

@@ -31,12 +31,18 @@ pub struct Body {
     /// between belong to other jobs and are not shown.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub after: Option<EntryId>,
+    /// How long the device had been running, by a clock that runs while it sleeps and that nobody sets; `None` where it has none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub running: Option<Running>,
     /// The site, if it belongs to one.
     pub site: Option<EntryId>,
     /// The job, if it belongs to one. The entry that opens a job *is* the job.
     pub job: Option<EntryId>,
     /// The person who had the device in hand.
     pub by: Option<EntryId>,
+    /// How the device knew that it was this person.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signed_on: Option<SignedOn>,
     /// What the device had of others' entries in this job, where that is more than it had said before.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub seen: Vec<Seen>,
@@ -47,6 +53,28 @@ pub struct Body {
 /// Another device, and the number of its last entry in the job that was here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Seen(pub DeviceId, pub u64);
+
+/// Time since a device was started, by a clock that also runs while it sleeps: CLOCK_BOOTTIME, elapsedRealtime, mach_continuous_time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
+pub struct Running {
+    /// Which start of the device; another number after each restart.
+    pub start: u64,
+    /// Milliseconds since that start.
+    pub ms: u64,
+}
+
+/// How a device knew who had it in hand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum SignedOn {
+    /// Nobody else uses this device.
+    OnlyUser,
+    /// By their PIN.
+    Pin,
+    /// They went on without it.
+    WithoutPin,
+}
 
 /// A signed entry.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -78,8 +106,12 @@ pub struct Stamp {
     pub wall: i64,
     /// Minutes ahead of UTC.
     pub zone: i32,
+    /// How long the device had been running.
+    pub running: Option<Running>,
     /// The person who had the device in hand.
     pub by: Option<EntryId>,
+    /// How the device knew that it was this person.
+    pub signed_on: Option<SignedOn>,
 }
 
 /// Why bytes are not a valid entry.
@@ -104,8 +136,17 @@ pub enum EntryError {
 
 impl Stamp {
     /// Of something that is not in the journal.
-    pub(crate) const NONE: Stamp =
-        Stamp { id: EntryId::NONE, device: DeviceId([0; 32]), seq: 0, clock: Hlc(0, 0), wall: 0, zone: 0, by: None };
+    pub(crate) const NONE: Stamp = Stamp {
+        id: EntryId::NONE,
+        device: DeviceId([0; 32]),
+        seq: 0,
+        clock: Hlc(0, 0),
+        wall: 0,
+        zone: 0,
+        running: None,
+        by: None,
+        signed_on: None,
+    };
 }
 
 impl Entry {
@@ -174,8 +215,8 @@ impl Entry {
 
     /// When and by whom.
     pub fn stamp(&self) -> Stamp {
-        let Body { device, seq, clock, wall, zone, by, .. } = self.body;
-        Stamp { id: self.id, device, seq, clock, wall, zone, by }
+        let Body { device, seq, clock, wall, zone, running, by, signed_on, .. } = self.body;
+        Stamp { id: self.id, device, seq, clock, wall, zone, running, by, signed_on }
     }
 
     /// The place in the total order of all entries of all devices: clock, then device where two clocks agree.

@@ -7,7 +7,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::EntryId;
+use super::{DeviceId, EntryId};
 use crate::point::{Means, PointKind};
 pub use crate::prove::judge::energised::Rotation;
 use crate::prove::judge::energised::Tolerance;
@@ -21,13 +21,29 @@ use crate::tag::TagId;
 pub enum Fact {
     // ---- the device, and what all its jobs share
     /// The device began its journal.
-    DeviceBegan { label: String },
+    /// `after`: the device whose key this one goes on for, because its journal was put back from a copy or its key was copied.
+    DeviceBegan {
+        label: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        after: Option<DeviceId>,
+    },
     /// A site.
     SiteNoted { name: String },
     /// A person, or a correction of one.
     PersonNoted { name: String, qualification: String, telephone: String, corrects: Option<EntryId> },
     /// A voltage indicator, a proving unit or another instrument.
-    InstrumentNoted { kind: InstrumentKind, name: String, serial: String },
+    /// `lights_from`: its lowest indication; `None` where nobody said, and then it proves nothing.
+    InstrumentNoted {
+        kind: InstrumentKind,
+        name: String,
+        serial: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        lights_from: Option<LightsFrom>,
+    },
+    /// The company's limit for figures that count as no indication, by the name of its rule.
+    LimitRuled { limit: Limit },
+    /// What the site sets below our own most: minutes between two proofs of the indicator, minutes that a proof holds.
+    SiteRuled { between_proofs: u32, proof_holds: u32 },
 
     // ---- the supply network of a site
     /// A source, board, load or joint of the site's network, in the place of what was noted under its id before.
@@ -51,12 +67,15 @@ pub enum Fact {
         order: Order,
         /// Line to neutral (line to line for three-wire), in millivolts.
         nominal_millivolts: u32,
-        /// The greatest reading that the company counts as dead, in millivolts; 0 unless it set one.
-        dead_limit_millivolts: u32,
+        /// The limit for figures that count as no indication; none unless the company set one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        limit: Option<Limit>,
         /// What the supply is held against when it is back.
         #[serde(default, skip_serializing_if = "Tolerance::is_usual")]
         tolerance: Tolerance,
     },
+    /// The person in charge changes the limit of this job; the proof ends.
+    LimitSet { limit: Option<Limit> },
     /// The job is now about something else or more.
     ScopeChanged { scope: String, why: String },
     /// What is worked on in the site's network: ids of nodes or links.
@@ -74,7 +93,18 @@ pub enum Fact {
     /// A barrier or a danger sign stands.
     BarrierPlaced { what: String, at: String },
     /// Another source was looked for: found, or none found by the person who wrote this.
-    SourceAnswered { kind: SourceKind, found: Option<Found>, looked: String },
+    /// `terminals`: the conductors that a control supply brings to the point of work, and `millivolts` its voltage to its reference.
+    SourceAnswered {
+        kind: SourceKind,
+        found: Option<Found>,
+        looked: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        terminals: Vec<String>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        millivolts: Option<u32>,
+    },
+    /// A source that another job found at this site, or that its network shows, does not reach this work; who says so answers for it.
+    SourceElsewhere { source: SourceRef, why: String },
     /// Stored energy was looked for: drives, capacitors, UPS. `seconds` is the waiting time on its label.
     StoredAnswered { found: Option<Found>, seconds: u32, looked: String },
     /// A point of isolation.
@@ -93,7 +123,12 @@ pub enum Fact {
         /// Whether it is open in normal service, so that it stays open when the supply is restored.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         stays_open: bool,
+        /// The point of this site, known from another job, that it is.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        same_as: Option<EntryId>,
     },
+    /// Two points that are alike are two; who stood there says by what they are told apart.
+    PointsParted { point: EntryId, other: EntryId, apart: String },
     /// A tag hangs at a point. `why` where it hung somewhere else before.
     TagBound { tag: TagId, point: EntryId, why: Option<String> },
     /// A tag no longer hangs at its point: lost, damaged, taken down.
@@ -116,15 +151,33 @@ pub enum Fact {
         body_sound: bool,
         in_date: bool,
         note: String,
+        /// The failures of this instrument, in any job, that whoever checked it knew of.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        knowing: Vec<EntryId>,
     },
 
     // ---- isolate
     /// A circuit was switched off and seen to go off.
     CircuitOff { circuit: EntryId, seen: String },
-    /// A point was opened.
-    PointOpened { point: EntryId, off_load: bool, seen: String },
-    /// A lock is on.
-    LockFitted { on: On, owner: EntryId, label: String, key: KeyAt, means: Means },
+    /// A point was opened, or found open. `knowing`: closings of a like point in other jobs that whoever opened it knew of.
+    PointOpened {
+        point: EntryId,
+        off_load: bool,
+        seen: String,
+        found: Position,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        knowing: Vec<EntryId>,
+    },
+    /// A lock is on. `through`: the same padlock is already on elsewhere, and one cable or bar goes through both.
+    LockFitted {
+        on: On,
+        owner: EntryId,
+        label: String,
+        key: KeyAt,
+        means: Means,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        through: Option<EntryId>,
+    },
     /// A caution sign hangs at a point.
     SignPosted { point: EntryId },
     /// A photo was kept.
@@ -153,10 +206,14 @@ pub enum Fact {
     ShiftOffered { to: EntryId, told: String },
     /// A shift is taken.
     ShiftTaken { offer: EntryId, mark: String },
-    /// The owner took the lock off.
-    LockRemoved { lock: EntryId },
-    /// Removing the lock of an absent owner begins.
-    ForcedBegun { lock: EntryId, authority: EntryId, why: String },
+    /// The owner took the lock off. `cut`: they cut it, and why there was no key.
+    LockRemoved {
+        lock: EntryId,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        cut: Option<String>,
+    },
+    /// Removing the lock of an absent owner begins. `function`: what the authority is at this site; `reached`: how they were reached.
+    ForcedBegun { lock: EntryId, authority: EntryId, function: String, reached: String, why: String },
     /// The owner was looked for on site and is not there.
     OwnerNotOnSite { lock: EntryId, how: String },
     /// An attempt to reach the owner.
@@ -173,20 +230,36 @@ pub enum Fact {
     NoCovers { why: String },
     /// The indicator was proved: `run` is `None` at the beginning of a run, or the run that this ends.
     IndicatorProved { run: Option<EntryId>, indicator: EntryId, on: ProvedOn, works: bool },
-    /// A reading between two conductors; `first` is where the first probe went.
-    ReadingTaken { run: EntryId, first: String, then: String, reading: Reading },
+    /// A reading between two conductors; `first` is where the first probe went. `dc`: in the range for direct voltage.
+    ReadingTaken {
+        run: EntryId,
+        first: String,
+        then: String,
+        reading: Reading,
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        dc: bool,
+    },
+    /// A voltage was met at the work, on whatever it was: in no plan, and as much of an indication as one that is.
+    VoltageMet { at: String, reading: Reading },
     /// The protective conductor that readings are taken against was shown to be earth, or not.
-    ReferenceProved { run: EntryId, how: String, holds: bool },
+    ReferenceProved { run: EntryId, way: EarthProof, how: String, holds: bool },
     /// A reading of direct voltage across stored energy, or at a source of direct voltage.
     DischargeRead { run: EntryId, of: EntryId, reading: Reading },
-    /// Why a pair gave an indication, and what was done about it.
-    CauseNoted { cause: String },
+    /// What was behind an indication, a failed proof of earth or a failed second proof of an indicator: the entries that tell of them.
+    /// `found`: false says that it was looked for and not found.
+    CauseNoted { of: Vec<EntryId>, found: bool, cause: String },
+    /// Somebody of the job who does not learn stands by a learner's test.
+    RunSigned { run: EntryId, mark: String },
 
     // ---- work
     /// Work began or went on under a standing proof.
     WorkBegan { run: EntryId },
     /// The work was left; the proof ends.
     WorkLeft { why: String },
+    /// The proof ended under the work: it was stopped, and everybody is clear.
+    WorkStopped {},
+    /// The isolation is given up before the work was done; what was opened can be closed again.
+    GivenUp { why: String, clear: String },
     /// A neutral was parted; the proof ends.
     NeutralParted { what: String },
     /// Work is finished, people and tools are clear.
@@ -197,12 +270,26 @@ pub enum Fact {
     CoverBack { cover: EntryId },
     /// The sign is down.
     SignRemoved { point: EntryId },
-    /// A point was closed.
-    PointClosed { point: EntryId },
+    /// A point was closed. `beside`: why a source that makes a supply of its own goes on beside another one.
+    PointClosed {
+        point: EntryId,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        beside: Option<String>,
+    },
     /// A reading with the supply back.
     PresenceRead { first: String, then: String, reading: Reading },
-    /// The rotation of the lines.
-    RotationRead { rotation: Rotation, how: String },
+    /// The rotation before the isolation, or `None` and why it was not read.
+    RotationFound { rotation: Option<Rotation>, how: String },
+    /// The rotation with the supply back. `guard`: how motors were kept from harm where it had not been read before.
+    RotationRead {
+        rotation: Rotation,
+        how: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        guard: Option<RotationGuard>,
+    },
+    /// What becomes of readings with the supply back that do not look as they should: the entries that tell of them. `who` was told, or
+    /// what was left off.
+    SupplyAnswered { of: Vec<EntryId>, answer: SupplyAnswer, who: String, how: String },
     /// A circuit was switched on.
     CircuitOn { circuit: EntryId },
     /// The installation was handed back.
@@ -213,6 +300,8 @@ pub enum Fact {
     Deviated { step: String, why: String },
     /// An earlier entry was a mistake. It stays; what it ended stays ended.
     Withdrawn { entry: EntryId, why: String },
+    /// Somebody looked into an entry about this job that is kept aside, and says how it is at the spot.
+    AsideAnswered { entry: EntryId, why: String },
 }
 
 /// What an instrument is for.
@@ -298,13 +387,81 @@ pub enum KeyAt {
 }
 
 /// What an indicator was proved on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum ProvedOn {
     /// A proving unit.
     ProvingUnit(EntryId),
-    /// A source known to be live.
-    KnownSource,
+    /// A source known to be live: which.
+    KnownSource(String),
+}
+
+/// A limit for figures that count as no indication, alternating and direct apart.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct Limit {
+    /// The greatest figure in the range for alternating voltage, in millivolts.
+    pub ac: u32,
+    /// The same for direct voltage.
+    pub dc: u32,
+    /// The name of the company's rule.
+    pub rule: String,
+}
+
+/// The lowest voltage that an instrument indicates, in millivolts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct LightsFrom {
+    /// Alternating.
+    pub ac: u32,
+    /// Direct; `None`: it does not indicate direct voltage.
+    pub dc: Option<u32>,
+}
+
+/// A source that is known at a site beside the job.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum SourceRef {
+    /// What another job found: the entry that tells of it.
+    Found(EntryId),
+    /// A source of the site's network, by its id there.
+    Drawn(String),
+}
+
+/// How it is shown that a protective conductor is earth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum EarthProof {
+    /// It reads the full voltage to a line that is known to be live. Worth nothing where the supply has no earthed point.
+    LiveLine,
+    /// Low resistance to the main earthing terminal.
+    MainTerminal,
+    /// Low resistance to metalwork that is bonded elsewhere.
+    Bonded,
+    /// Another way, in words.
+    Other,
+}
+
+/// How motors were kept from harm while a rotation was read for the first time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum RotationGuard {
+    /// What turns was uncoupled.
+    Uncoupled,
+    /// A short bump that somebody watched.
+    Bumped,
+}
+
+/// What becomes of a reading with the supply back that does not look as it should.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum SupplyAnswer {
+    /// Put right; a new reading shows it.
+    Mended,
+    /// What it feeds is left off.
+    LeftOff,
+    /// A named person who was told accepts it.
+    Accepted,
 }
 
 impl SourceKind {

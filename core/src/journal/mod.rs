@@ -14,7 +14,7 @@ pub mod clock;
 pub mod fact;
 
 pub use clock::{Clock, Hlc};
-pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Seen, Stamp};
+pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Running, Seen, SignedOn, Stamp};
 pub use fact::Fact;
 pub use id::{DeviceId, EntryId};
 pub use key::DeviceKey;

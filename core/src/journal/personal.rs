@@ -16,13 +16,15 @@ pub const WITHHELD: &str = "(withheld)";
 const SALT: usize = 16;
 
 /// The fields, by the fact that has them.
-const FIELDS: [(&str, &[&str]); 6] = [
+const FIELDS: [(&str, &[&str]); 8] = [
     ("person-noted", &["name", "qualification", "telephone"]),
     ("told", &["who"]),
     ("handed-back", &["to", "mark"]),
     ("key-taken", &["mark"]),
     ("shift-taken", &["mark"]),
     ("lock-forced", &["mark"]),
+    ("run-signed", &["mark"]),
+    ("supply-answered", &["who"]),
 ];
 
 /// Puts commitments in the place of the texts in `body`; what opens them comes back as a CBOR item, or nothing if there were none.

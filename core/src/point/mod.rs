@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Stamp};
+use crate::supply::Position;
 use crate::tag::TagId;
 
 pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
@@ -89,8 +90,14 @@ pub struct Point {
     pub switch: Option<String>,
     /// Whether it is open in normal service.
     pub stays_open: bool,
+    /// The point of the site, known from another job, that it is.
+    pub same_as: Option<EntryId>,
     /// When it was opened, and not closed since.
     pub opened: Option<Stamp>,
+    /// How it was found: closed is on. Of several openings the one that found it on.
+    pub found: Option<Position>,
+    /// The closings in other jobs that whoever opened it knew of.
+    pub knowing: Vec<EntryId>,
     /// When it was closed after the work.
     pub closed: Option<Stamp>,
     /// Every closing.
@@ -149,6 +156,8 @@ pub struct Lock {
     pub key: KeyAt,
     /// How it secures.
     pub means: Means,
+    /// The same padlock, on elsewhere: one cable or bar goes through both.
+    pub through: Option<EntryId>,
     /// An offer to hand it over that was not answered yet: the entry, and to whom.
     pub offered: Option<(EntryId, EntryId)>,
     /// How it came off.
@@ -162,6 +171,8 @@ pub struct Lock {
 pub enum Off {
     /// By its owner.
     Owner(Stamp),
+    /// Cut by its owner, who had no key.
+    Cut(Stamp),
     /// Under an authority, in the owner's absence.
     Forced(Stamp),
 }
@@ -173,6 +184,10 @@ pub struct Forced {
     pub begun: Stamp,
     /// Who answers for it.
     pub authority: EntryId,
+    /// What the authority is at this site.
+    pub function: String,
+    /// How they were reached.
+    pub reached: String,
     /// Why it cannot wait.
     pub why: String,
     /// How it was found that the owner is not on site.

@@ -6,6 +6,7 @@
 mod case;
 pub(crate) mod conductors;
 pub mod judge;
+pub mod limit;
 mod order;
 mod plan;
 mod run;
@@ -17,7 +18,7 @@ pub use case::{
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
 pub use order::Order;
 pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
-pub use run::{Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
+pub use run::{Earth, Met, Proof, Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
 pub use terminals::terminals;
 
 use serde::{Deserialize, Serialize};

@@ -1,10 +1,15 @@
-//! One run of a dead test: the indicator proved, readings, the indicator proved again. What stands proved is worked out here.
+//! One run of a dead test: the indicator proved, readings, the indicator proved again, and again where the test is long.
+//!
+//! What a run shows on its own is worked out here; what stands proved in a job, from all its runs and all that is known beside them, in
+//! [`crate::job::Job::standing`].
+
+use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
 use super::Test;
-use crate::journal::fact::ProvedOn;
-use crate::journal::{EntryId, Hlc, Stamp};
+use crate::journal::fact::{EarthProof, ProvedOn};
+use crate::journal::{DeviceId, EntryId, Stamp};
 
 /// What an instrument said between two conductors.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -78,6 +83,36 @@ pub struct Taken {
     pub then: String,
     /// What was read.
     pub reading: Reading,
+    /// In the range for direct voltage.
+    pub dc: bool,
+    /// The latest proof of the indicator that whoever read it knew of: its place in [`Run::proofs`].
+    pub since: Option<usize>,
+    /// The first proof after it that was made by somebody who knew of the reading.
+    pub until: Option<usize>,
+}
+
+/// A proof of the indicator.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Proof {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// On what.
+    pub on: ProvedOn,
+    /// Whether it responded as it should.
+    pub works: bool,
+}
+
+/// A proof that the protective conductor is earth, or that it is not.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Earth {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// In which way.
+    pub way: EarthProof,
+    /// Where, in words.
+    pub how: String,
+    /// Whether it is earth.
+    pub holds: bool,
 }
 
 /// One run. Begins with the first proof of the indicator.
@@ -85,20 +120,22 @@ pub struct Taken {
 pub struct Run {
     /// The first proof; its id names the run.
     pub before: Stamp,
-    /// What ended the proofs before it on another device, unknown to the one that began this run.
-    pub unseen: Option<String>,
+    /// What whoever began it had of each device's entries in this job.
+    pub saw: BTreeMap<DeviceId, u64>,
     /// The indicator.
     pub indicator: EntryId,
-    /// What it was proved on first.
-    pub on: ProvedOn,
-    /// The readings, in the order in which they were taken.
+    /// Every proof of it, the first one first.
+    pub proofs: Vec<Proof>,
+    /// The readings, in the journal's order.
     pub readings: Vec<Taken>,
-    /// The proof of the reference: when, how, and whether it holds. Once it failed it stays failed.
-    pub reference: Option<(Stamp, String, bool)>,
+    /// The proofs of earth.
+    pub earth: Vec<Earth>,
     /// Readings of direct voltage: of what, and what was read.
     pub discharge: Vec<(Stamp, EntryId, Reading)>,
-    /// The second proof: when, on what, and whether it worked. Once it is written it is never replaced.
-    pub after: Option<(Stamp, ProvedOn, bool)>,
+    /// Whether somebody who works under supervision began it or read anything in it.
+    pub by_learner: bool,
+    /// Who stood by a learner's run, and how many proofs they had seen.
+    pub signed: Option<(Stamp, usize)>,
 }
 
 /// Something that ended every proof before it.
@@ -115,26 +152,41 @@ pub struct Voided {
 pub enum Standing {
     /// No run has begun.
     NotBegun,
-    /// A run is under way; so many pairs are missing. With none missing, the reference or the second proof is.
+    /// A run is under way; so many tests are missing. With none missing, the reference or the second proof is.
     UnderWay {
-        /// Pairs without a reading.
+        /// Tests without a reading that counts.
         missing: usize,
     },
-    /// A pair gave an indication.
+    /// A voltage was read, and its cause is not noted.
     Indication {
-        /// The readings that indicate.
-        readings: Vec<Taken>,
+        /// What was read: the conductors or the place, and the reading.
+        readings: Vec<Met>,
     },
     /// A run is worth nothing any more.
     Void {
         /// A sentence.
         why: String,
     },
+    /// A learner's run waits for somebody of the job who does not learn.
+    Unsigned,
     /// Every pair was read without indication and the indicator worked before and after.
     Proved {
-        /// The second proof of the indicator.
+        /// The last proof of the indicator.
         since: Stamp,
     },
+}
+
+/// A voltage that was met.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Met {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// Where: a pair such as "PE – L2", or a place.
+    pub at: String,
+    /// The conductors, where it was a pair.
+    pub pair: Option<[String; 2]>,
+    /// What was read.
+    pub reading: Reading,
 }
 
 impl Run {
@@ -143,55 +195,67 @@ impl Run {
         self.before.id
     }
 
-    /// Whether the reference was proved in this run, before the second proof of the indicator.
+    /// Whether whoever began this run had that entry of the job.
+    pub fn knew(&self, earlier: &Stamp) -> bool {
+        let seq =
+            if earlier.device == self.before.device { Some(&self.before.seq) } else { self.saw.get(&earlier.device) };
+        seq.is_some_and(|seq| earlier.seq <= *seq)
+    }
+
+    /// The proof of the indicator after the readings: the last one, if there is one beside the first.
+    pub fn after(&self) -> Option<&Proof> {
+        self.proofs.get(1..)?.last()
+    }
+
+    /// What the indicator was proved on first.
+    pub fn on(&self) -> Option<&ProvedOn> {
+        self.proofs.first().map(|p| &p.on)
+    }
+
+    /// Whether every proof of the indicator was good.
+    pub fn indicator_works(&self) -> bool {
+        self.proofs.iter().all(|p| p.works)
+    }
+
+    /// Whether the protective conductor was shown to be earth in this run, before the last proof of the indicator, and never shown not to be.
     pub fn reference_holds(&self) -> bool {
-        let in_time = |at: Hlc| self.after.as_ref().is_none_or(|(after, ..)| at < after.clock);
-        matches!(&self.reference, Some((stamp, _, true)) if in_time(stamp.clock))
+        let last = self.after().map(|p| p.stamp.clock);
+        !self.earth.is_empty()
+            && self.earth.iter().all(|e| e.holds)
+            && self.earth.iter().any(|e| last.is_none_or(|last| e.stamp.clock < last))
+    }
+
+    /// The latest proof of earth; one that failed goes before any that holds.
+    pub fn reference(&self) -> Option<&Earth> {
+        self.earth.iter().find(|e| !e.holds).or(self.earth.last())
     }
 
     /// The readings of one pair, whichever way round it was probed.
     pub fn of<'a>(&'a self, test: &'a Test) -> impl Iterator<Item = &'a Taken> {
-        self.readings.iter().filter(|t| {
-            (&t.first, &t.then) == (&test.first, &test.then) || (&t.first, &t.then) == (&test.then, &test.first)
-        })
+        self.readings.iter().filter(|t| t.is_of(&test.first, &test.then))
     }
 
     /// The tests of `plan` that have no reading yet.
     pub fn missing<'a>(&'a self, plan: &'a [Test]) -> Vec<&'a Test> {
         plan.iter().filter(|t| self.of(t).next().is_none()).collect()
     }
+}
 
-    /// What this run shows, against `plan`, with everything in `voided` that may have ended it.
-    ///
-    /// Order of the cases: whatever voids it wins over what was read, an indication wins over the second proof, and a pair that is
-    /// missing wins over "proved".
-    pub fn standing(&self, plan: &[Test], dead_limit: u32, voided: &[Voided]) -> Standing {
-        if let Some(void) = voided.iter().find(|v| v.stamp.clock >= self.before.clock) {
-            return Standing::Void { why: void.why.clone() };
-        }
-        if let Some(why) = &self.unseen {
-            return Standing::Void { why: why.clone() };
-        }
-        if let Some((_, _, false)) = self.reference {
-            return Standing::Void {
-                why: "The reference is not earth: readings against it show nothing. Find the break first.".into(),
-            };
-        }
-        if let Some((_, _, false)) = self.after {
-            return Standing::Void {
-                why: "The indicator failed its second proof: every test since the first proof is void.".into(),
-            };
-        }
-        let lit: Vec<Taken> = self.readings.iter().filter(|t| t.reading.indicates(dead_limit)).cloned().collect();
-        if !lit.is_empty() {
-            return Standing::Indication { readings: lit };
-        }
-        // What was read after the second proof was read with an indicator that nobody proved afterwards.
-        let in_time = |t: &Taken| self.after.as_ref().is_none_or(|(after, ..)| t.stamp.clock < after.clock);
-        let missing = plan.iter().filter(|test| !self.of(test).any(in_time)).count();
-        match self.after {
-            Some((since, _, true)) if missing == 0 && self.reference_holds() => Standing::Proved { since },
-            _ => Standing::UnderWay { missing },
-        }
+impl Proof {
+    /// Whether the indicator was proved on this instrument.
+    pub fn is_on(&self, instrument: EntryId) -> bool {
+        matches!(self.on, ProvedOn::ProvingUnit(unit) if unit == instrument)
+    }
+}
+
+impl Taken {
+    /// A reading that belongs to no run.
+    pub fn alone(stamp: Stamp, first: String, then: String, reading: Reading) -> Taken {
+        Taken { stamp, first, then, reading, dc: false, since: None, until: None }
+    }
+
+    /// Whether it is of these two conductors, whichever way round.
+    pub fn is_of(&self, one: &str, other: &str) -> bool {
+        (self.first == one && self.then == other) || (self.first == other && self.then == one)
     }
 }

@@ -1,13 +1,15 @@
 //! From entries to a report: one fold, and the same sentences as on the screens.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use sha2::{Digest, Sha256};
 
 use super::report::*;
 use super::tell_proof;
 use crate::app::standing;
-use crate::job::{Job, waiting};
+use crate::job::age::Moment;
+use crate::job::{Job, Known, waiting};
 use crate::journal::fact::{About, Duty, KeyAt, On};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use crate::point::{self, Means, Off};
@@ -33,7 +35,7 @@ pub(super) fn report(job: EntryId, entries: &[Entry]) -> Option<Report> {
     sorted.sort_by_key(|e| (e.order(), e.id));
     sorted.dedup_by_key(|e| e.id);
     let (own, shared): (Vec<Entry>, Vec<Entry>) = sorted.into_iter().partition(|e| e.job() == Some(job));
-    let folded = Job::fold(&own)?;
+    let mut folded = Job::fold(&own)?;
     if folded.id() != job {
         return None;
     }
@@ -45,12 +47,22 @@ pub(super) fn report(job: EntryId, entries: &[Entry]) -> Option<Report> {
         }
     }
     let nothing = Nothing::default();
+    folded.known = Some(Arc::new(of_entries(&folded, &world)));
     // As if looked at from another year: whatever names a time then names the date.
     let mut look = Look::from_office(&world, &nothing, 0, &own);
     let cut = (!drawn.is_empty() && !folded.zone.is_empty())
         .then(|| Cut::of(&folded, drawn.network(), &drawn.states().clone(), &[]));
     look.cut = cut.as_ref();
     Some(Teller { job: &folded, look: &look, own: &own }.all())
+}
+
+/// What a record holds its job against: as at its last entry, and what the entries in it say of instruments. What other jobs did to the same
+/// points is not in it.
+fn of_entries(job: &Job, world: &World) -> Known {
+    let mut known = Known::at(Moment::of(job.heard.latest().unwrap_or(&job.stamp)));
+    let lights = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
+    known.lights_from = lights.collect();
+    known
 }
 
 /// What a report is made of.
@@ -76,7 +88,7 @@ impl Teller<'_> {
             system: job.system.word().into(),
             earthing: job.earthing.word().into(),
             nominal_volts: volts(job.nominal),
-            dead_limit_volts: volts(job.dead_limit),
+            dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
             last: ends(self.own.last()),
             state: State { word: standing.word, text: standing.text },
@@ -228,7 +240,7 @@ impl Teller<'_> {
             added: self.when(&p.stamp),
             open: p.opened.is_some(),
             opened: self.latest(|fact| matches!(fact, Fact::PointOpened { point, .. } if *point == p.stamp.id)),
-            closed: self.latest(|fact| matches!(fact, Fact::PointClosed { point } if *point == p.stamp.id)),
+            closed: self.latest(|fact| matches!(fact, Fact::PointClosed { point, .. } if *point == p.stamp.id)),
             sign: self.latest(|fact| matches!(fact, Fact::SignPosted { point } if *point == p.stamp.id)),
             sign_down: self.latest(|fact| matches!(fact, Fact::SignRemoved { point } if *point == p.stamp.id)),
             tags: p.tags.iter().map(tag).collect(),
@@ -253,10 +265,11 @@ impl Teller<'_> {
             since: self.when(&l.since),
             off: match &l.off {
                 None => None,
-                Some(Off::Owner(stamp) | Off::Forced(stamp)) => Some(self.when(stamp)),
+                Some(Off::Owner(stamp) | Off::Cut(stamp) | Off::Forced(stamp)) => Some(self.when(stamp)),
             },
             off_how: l.off.as_ref().map(|off| match off {
                 Off::Owner(_) => "by its owner".into(),
+                Off::Cut(_) => "cut by its owner, who had no key".into(),
                 Off::Forced(_) => "in the owner's absence".into(),
             }),
         };

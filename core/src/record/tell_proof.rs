@@ -2,9 +2,11 @@
 
 use super::report::{Reading, Run, Seen, When};
 use super::tell::Teller;
+use crate::job::age::Moment;
 use crate::journal::fact::ProvedOn;
 use crate::journal::{EntryId, Fact, Stamp};
-use crate::prove::{self, Standing, Voided};
+use crate::prove::{self, Voided};
+use crate::screens::earth_in_words as in_words;
 
 pub(super) fn runs(teller: &Teller) -> Vec<Run> {
     teller.job.runs.iter().enumerate().map(|(i, run)| of_run(teller, i + 1, run)).collect()
@@ -14,47 +16,49 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
     let (job, world) = (teller.job, teller.look.world);
     let on = |on: &ProvedOn| match on {
         ProvedOn::ProvingUnit(unit) => world.instrument(*unit),
-        ProvedOn::KnownSource => "a known live source".into(),
+        ProvedOn::KnownSource(what) => format!("a source known to be live: {what}"),
     };
-    let shows = match run.standing(&job.plan(), job.dead_limit, &[]) {
-        Standing::Proved { .. } if job.dead_limit > 0 => {
-            let limit = prove::Reading::Millivolts(job.dead_limit).word();
-            format!(
-                "No pair read more than {limit}, the limit for dead on this job, and the indicator worked before and after."
-            )
+    let lit: Vec<&prove::Taken> = run.readings.iter().filter(|t| job.shows(t)).collect();
+    let after = run.after();
+    let shows = if let Some(failed) = run.proofs.iter().skip(1).find(|p| !p.works) {
+        let when = teller.when(&failed.stamp).at;
+        format!("Does not count: the indicator failed its proof at {when}. Treat as live.")
+    } else if run.reference().is_some_and(|e| !e.holds) {
+        "Does not count: the protective conductor is not earth. Treat as live.".into()
+    } else if !lit.is_empty() {
+        let pairs: Vec<String> =
+            lit.iter().take(6).map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
+        let more = if lit.len() > 6 { format!(" and {} more", lit.len() - 6) } else { String::new() };
+        format!("Indication: {}{more}. Treat as live.", pairs.join("; "))
+    } else if job.whole(run) && job.limits().ac_mv > 0 {
+        let limit = prove::Reading::Millivolts(job.limits().ac_mv).word();
+        format!(
+            "No pair read more than {limit}, the limit for dead on this job, and the indicator worked before and after."
+        )
+    } else if job.whole(run) {
+        "Every pair was read without indication, and the indicator worked before and after.".to_owned()
+    } else if job.unsigned(run) {
+        "Tested under supervision, and signed by nobody who is not. Treat as live.".into()
+    } else {
+        match job.untested(run, &Moment::of(after.map_or(&run.before, |p| &p.stamp))).len() {
+            0 => "Every pair was read, but not all that has to be proved with it was. Treat as live.".into(),
+            missing => format!("{missing} pairs were not read. Treat as live."),
         }
-        Standing::Proved { .. } => {
-            "Every pair was read without indication, and the indicator worked before and after.".to_owned()
-        }
-        Standing::Indication { readings } => {
-            let pairs: Vec<String> =
-                readings.iter().take(6).map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
-            let more = if readings.len() > 6 { format!(" and {} more", readings.len() - 6) } else { String::new() };
-            format!("Indication: {}{more}. Treat as live.", pairs.join("; "))
-        }
-        Standing::Void { why } => format!("Worth nothing. {why} Treat as live."),
-        Standing::UnderWay { missing: 0 } => {
-            "Every pair was read, but not all that has to be proved with it was. Treat as live.".into()
-        }
-        Standing::UnderWay { missing } => format!("{missing} pairs were not read. Treat as live."),
-        Standing::NotBegun => "Nothing was proved. Treat as live.".into(),
     };
     let ended: Option<&Voided> = job.voided.iter().find(|v| v.stamp.clock >= run.before.clock);
-    let reference = run.reference.as_ref();
-    let after = run.after.as_ref();
+    let reference = run.reference();
     let when = |stamp: &Stamp| teller.when(stamp);
     Run {
         number,
         indicator: world.instrument(run.indicator),
-        on: on(&run.on),
+        on: run.on().map(on).unwrap_or_default(),
         before: when(&run.before),
-        reference: reference
-            .map(|(_, how, holds)| format!("{}: {how}", if *holds { "shown to be earth" } else { "not earth" })),
-        reference_when: reference.map(|(stamp, ..)| when(stamp)),
-        after: after.map(|(_, proved, works)| {
-            format!("{} on {}", if *works { "works" } else { "does not respond" }, on(proved))
+        reference: reference.map(|e| {
+            format!("{}: {}", if e.holds { "shown to be earth" } else { "not earth" }, in_words(e.way, &e.how))
         }),
-        after_when: after.map(|(stamp, ..)| when(stamp)),
+        reference_when: reference.map(|e| when(&e.stamp)),
+        after: after.map(|p| format!("{} on {}", if p.works { "works" } else { "does not respond" }, on(&p.on))),
+        after_when: after.map(|p| when(&p.stamp)),
         shows,
         ended: ended.map(|v| v.why.clone()),
         ended_when: ended.map(|v| when(&v.stamp)),
@@ -68,9 +72,11 @@ pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
     let mut all: Vec<Reading> = Vec::new();
     for entry in teller.own {
         let (run, kind, first, then, reading) = match &entry.body.fact {
-            Fact::ReadingTaken { run, first, then, reading } => {
-                (number(run), "dead test", first.clone(), then.clone(), reading)
+            Fact::ReadingTaken { run, first, then, reading, dc } => {
+                let kind = if *dc { "dead test, direct voltage" } else { "dead test" };
+                (number(run), kind, first.clone(), then.clone(), reading)
             }
+            Fact::VoltageMet { at, reading } => (None, "at the work", at.clone(), String::new(), reading),
             Fact::DischargeRead { run, of, reading } => {
                 let what = job.direct().into_iter().find(|(id, ..)| id == of).map(|(_, what, _)| what);
                 (number(run), "direct voltage", what.unwrap_or_else(|| "withdrawn".into()), String::new(), reading)
@@ -85,7 +91,7 @@ pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
             first,
             then,
             reading: reading.word(),
-            indicates: reading.indicates(job.dead_limit),
+            indicates: job.troubles.iter().any(|t| t.stamp.id == entry.id) || job.shows_voltage(*reading, false),
             withdrawn: teller.withdrawn(entry.id),
             when: teller.when(&entry.stamp()),
         });
@@ -101,6 +107,15 @@ pub(super) fn work(teller: &Teller) -> Vec<Seen> {
             Fact::CauseNoted { .. }
             | Fact::WorkBegan { .. }
             | Fact::WorkLeft { .. }
+            | Fact::WorkStopped {}
+            | Fact::GivenUp { .. }
+            | Fact::RunSigned { .. }
+            | Fact::LimitSet { .. }
+            | Fact::SourceElsewhere { .. }
+            | Fact::PointsParted { .. }
+            | Fact::RotationFound { .. }
+            | Fact::SupplyAnswered { .. }
+            | Fact::AsideAnswered { .. }
             | Fact::WorkFinished { .. }
             | Fact::NeutralParted { .. }
             | Fact::ScopeChanged { .. }

@@ -180,7 +180,7 @@ impl Act<'_> {
 
     /// The job as it is now.
     pub fn job(&mut self, id: EntryId) -> Result<Job, String> {
-        self.app.job(id).cloned()
+        self.app.look_at(id)
     }
 
     /// The person who has the device in hand.
@@ -271,7 +271,7 @@ impl Act<'_> {
 
     /// Goes to the step whose turn it is, if `step` is passed; stays otherwise.
     pub fn onward(&mut self, job: EntryId, step: Step) -> Result<(), String> {
-        let (now, world) = (self.app.job(job)?.clone(), &self.app.world);
+        let (now, world) = (self.app.look_at(job)?, &self.app.world);
         let name = |id| world.name(id);
         let steps = now.steps(&name);
         if steps.iter().any(|s| s.step == step && s.passed()) {

@@ -8,19 +8,15 @@ use super::build::Page;
 use super::cx::{Act, Look};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::job::steps::Step;
-use crate::journal::fact::Duty;
+use crate::journal::fact::{Duty, Limit};
 use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Earthing, Order, System, parse_volts};
-use crate::store::{JobRow, LockRow};
+use crate::prove::{Earthing, Order, System, parse_volts, volts as volts_of};
+use crate::store::{JobRow, LockRow, ProofState};
 use crate::words;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
 const MOST_SITES: usize = 12;
-/// Low voltage ends here (IEC 60038): 1000 V AC.
-const MOST_NOMINAL: u32 = 1_000_000;
-/// Extra-low voltage ends here (50 V AC). A limit for "dead" has to be below it.
-const DEAD_LIMIT_BELOW: u32 = 50_000;
 
 /// All jobs.
 pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
@@ -37,10 +33,10 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         page.para("No job is open on this device.");
     }
     for job in open {
-        let lines = vec![job.place.clone(), format!("{}. Next: {}", job.stage, job.next), job.proof.clone()];
+        let lines = vec![job.place.clone(), format!("{}. Next: {}", job.stage, job.next), job.proof.word().into()];
         let (title, action) = (job_title(job, jobs), go(Route::Job(job.id)));
         let (state, word) =
-            if job.proof.starts_with("Stop") { (StepState::Stop, "stop") } else { (StepState::Open, "") };
+            if job.proof == ProofState::Stop { (StepState::Stop, "stop") } else { (StepState::Open, "") };
         page.step(StepRow { number: String::new(), title, state, word: word.into(), lines, action });
     }
     page.heading("This device");
@@ -139,14 +135,22 @@ pub fn new_job(look: &Look) -> Page {
     page.para("Orders differ between documents. Take the one that your site wants.");
     let hint = "Line to neutral, such as 230. For three wire line to line, such as 400.";
     page.field("volts", "Nominal voltage in volts", hint, look.draft("volts"), EntryKind::Number, 8);
-    let hint = "0 unless your company set a limit. 50 V is the extra-low voltage boundary, not a limit for dead.";
-    let limit = look.draft_or("limit", "0");
-    page.field("limit", "Greatest reading that counts as dead, in volts", hint, limit, EntryKind::Number, 8);
+    match &look.world.limit {
+        Some(limit) => page.fact("Limit for dead", limit_in_words(limit)),
+        None => page.para(
+            "Figures other than 0 count as an indication: your company has set no limit. Ask who is responsible.",
+        ),
+    };
     let usual = word_of(&Tolerance::default());
     let tolerances = options(&Tolerance::ALL, Tolerance::word);
     page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
     page.main("Open this job", "open-job");
     page
+}
+
+/// A company's limit, in words.
+pub(super) fn limit_in_words(limit: &Limit) -> String {
+    format!("{} V AC and {} V DC count as no indication, by {}", volts_of(limit.ac), volts_of(limit.dc), limit.rule)
 }
 
 /// Every lock that is on, of all jobs.
@@ -235,13 +239,6 @@ fn open_job(act: &mut Act) -> Result<(), String> {
     let order = picked::<Order>(act, "order", "Choose the order of the dead test.")?;
     let nominal_millivolts =
         volts(act, "volts", "Write the nominal voltage: line to neutral, for three wire line to line.")?;
-    if nominal_millivolts == 0 || nominal_millivolts > MOST_NOMINAL {
-        return Err("Write a nominal voltage above 0 V and up to 1000 V AC: this app is for low voltage only.".into());
-    }
-    let dead_limit_millivolts = volts(act, "limit", "Write 0, or the limit that your company set for dead.")?;
-    if dead_limit_millivolts >= DEAD_LIMIT_BELOW {
-        return Err("The limit for dead has to be below 50 V. Write 0 unless your company set one.".into());
-    }
     let tolerance = picked::<Tolerance>(act, "tolerance", "Choose the tolerance of the supply.")?;
     let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
     let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
@@ -259,7 +256,7 @@ fn open_job(act: &mut Act) -> Result<(), String> {
         earthing,
         order,
         nominal_millivolts,
-        dead_limit_millivolts,
+        limit: act.world().limit.clone(),
         tolerance,
     };
     let job = act.keep(None, opened)?;

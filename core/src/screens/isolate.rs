@@ -13,6 +13,7 @@ use crate::job::{Circuit, Job};
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, Point, uncovered};
+use crate::supply::Position;
 
 /// What a step of the isolation shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -159,6 +160,9 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         let how = how.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
         page.choice("off-load", "How was it opened?", how, look.draft("off-load"));
     }
+    let found = [("on", "On: I switched it off"), ("off", "Off already")];
+    let found = found.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    page.choice("found", "How you found it", found, look.draft("found"));
     page.entry("seen", "What you saw go off", "Lamps, a display, the position of the blades", look.draft("seen"));
     let load = if on.is_empty() { ", off load" } else { "" };
     page.main(format!("{} is open{load}", point.label), "open");
@@ -172,8 +176,14 @@ fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
             "no" => false,
             _ => return Err(ask.into()),
         };
+    let ask = "Say how you found it: on, or off already.";
+    let found = match act.need("found", ask)?.as_str() {
+        "on" => Position::Closed,
+        "off" => Position::Open,
+        _ => return Err(ask.into()),
+    };
     let seen = act.need("seen", "Write what you saw go off when the point was opened.")?;
-    Ok(Fact::PointOpened { point, off_load, seen })
+    Ok(Fact::PointOpened { point, off_load, seen, found, knowing: Vec::new() })
 }
 
 fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
@@ -306,7 +316,7 @@ fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
     if !point.lockable {
         let how = act.need("how", "This point takes no lock. Write how it is secured instead.")?;
         let (on, label) = (On::Point(point.stamp.id), "no lock".to_owned());
-        return Ok(Fact::LockFitted { on, owner, label, key: KeyAt::Owner, means: Means::Other(how) });
+        return Ok(Fact::LockFitted { on, owner, label, key: KeyAt::Owner, means: Means::Other(how), through: None });
     }
     let label = act.need("lock-label", "Write what is on the lock's label.")?;
     let ask = "Choose where the lock is: on the lock box, or on the point itself.";
@@ -326,5 +336,5 @@ fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
         "hasp" => Means::Hasp,
         _ => return Err(ask.into()),
     };
-    Ok(Fact::LockFitted { on, owner, label, key, means })
+    Ok(Fact::LockFitted { on, owner, label, key, means, through: None })
 }

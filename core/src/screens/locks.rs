@@ -132,7 +132,8 @@ pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, _arg:
         "ring" => return act.ring(now.owner),
         "take" => return take(act, job, &now),
         "force-off" => return forced::sign(act, job, &now),
-        "remove" => Fact::LockRemoved { lock },
+        "remove" => Fact::LockRemoved { lock, cut: None },
+        "cut" => Fact::LockRemoved { lock, cut: Some(act.need("cut-why", "Write why there was no key.")?) },
         "offer" => Fact::KeyOffered { lock, to: act.need_id("offer-to", "Choose who takes the lock and the key.")? },
         _ => forced::fact(act, lock, verb)?,
     };
@@ -208,6 +209,7 @@ pub(super) fn key_place(look: &Look, job: &Job, lock: &Lock) -> String {
 
 fn off_line(look: &Look, lock: &Lock) -> String {
     match (lock.off, &lock.forced) {
+        (Some(Off::Cut(stamp)), _) => format!("Cut by its owner, who had no key: {}.", look.by(&stamp)),
         (Some(Off::Owner(stamp)), _) => format!("Taken off by its owner: {}.", look.by(&stamp)),
         (Some(Off::Forced(stamp)), Some(forced)) => {
             let authority = look.name(forced.authority);
@@ -269,7 +271,7 @@ fn fit(act: &mut Act, job: EntryId) -> Result<(), String> {
         Some(("box", id)) => KeyAt::Box(id.parse().map_err(|_| ask)?),
         _ => return Err(ask.into()),
     };
-    act.keep(Some(job), Fact::LockFitted { on, owner, label, key, means })?;
+    act.keep(Some(job), Fact::LockFitted { on, owner, label, key, means, through: None })?;
     Ok(())
 }
 

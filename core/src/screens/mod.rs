@@ -25,6 +25,7 @@ mod text;
 mod time_line;
 mod work;
 
+pub(crate) use prove::earth_in_words;
 pub use route::Route;
 pub(crate) use text::as_message;
 pub use text::as_text;

@@ -2,7 +2,8 @@
 
 mod instruments;
 mod points;
-mod sources;
+mod rotation;
+pub(super) mod sources;
 mod stored;
 
 pub(super) use points::in_words;
@@ -31,6 +32,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
         Step::Stored => stored::view(&mut page, look, job),
         Step::Points => points::view(&mut page, look, job),
         Step::Instruments => instruments::view(&mut page, look, job),
+        Step::RotationFound => rotation::view(&mut page, look, job),
         _ => circuits(&mut page, look, job),
     }
     page
@@ -47,6 +49,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         Step::Stored => stored::act(act, job, verb),
         Step::Points => points::act(act, job, verb),
         Step::Instruments => instruments::act(act, job, verb),
+        Step::RotationFound => rotation::act(act, job, verb),
         _ => act_circuits(act, job, verb),
     }
 }

@@ -1,7 +1,10 @@
 //! The steps of proving dead: open up, prove the indicator, test every pair, prove the indicator again.
 
 mod behind;
+mod indication;
 mod reference;
+
+pub(crate) use reference::in_words as earth_in_words;
 
 use super::Route;
 use super::build::Page;
@@ -51,16 +54,12 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             let (first, then) = pair.split_once(':').ok_or(UNKNOWN)?;
             let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
             let (first, then) = (first.to_owned(), then.to_owned());
-            act.keep(Some(job), Fact::ReadingTaken { run, first, then, reading: Reading::Lit(None) })?;
+            act.keep(Some(job), Fact::ReadingTaken { run, first, then, reading: Reading::Lit(None), dc: false })?;
             (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
             Ok(())
         }
-        ("cause", _) => {
-            let cause = act.need("cause", "Write what the cause was, and what was done about it.")?;
-            act.keep(Some(job), Fact::CauseNoted { cause })?;
-            act.go = Some(Route::Step(job, Step::ProveBefore));
-            Ok(())
-        }
+        ("cause", found) => indication::cause(act, job, found != "none"),
+        ("sign-run", _) => sign(act, job),
         ("level", pair) => level(act, job, pair),
         _ => Err(UNKNOWN.into()),
     }
@@ -114,6 +113,7 @@ fn proving_choices(page: &mut Page, look: &Look, job: &Job) {
     let chosen = look.draft_or("on", one(&on));
     on.push(("source".into(), "A source known to be live".into()));
     page.choice("on", "Proved on", on, chosen);
+    page.entry("source", "Which live source, if it was one", "Not part of this isolation", look.draft("source"));
 }
 
 fn prove_before(page: &mut Page, look: &Look, job: &Job) {
@@ -143,7 +143,8 @@ fn prove_before(page: &mut Page, look: &Look, job: &Job) {
 fn proved_on(act: &Act) -> Result<ProvedOn, String> {
     let on = act.need("on", "Choose what the indicator was proved on.")?;
     if on == "source" {
-        return Ok(ProvedOn::KnownSource);
+        let what = act.need("source", "Name the live source that it was proved on, such as: socket of bay 2.")?;
+        return Ok(ProvedOn::KnownSource(what));
     }
     Ok(ProvedOn::ProvingUnit(on.parse().map_err(|_| UNKNOWN.to_owned())?))
 }
@@ -165,8 +166,8 @@ fn begin(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
 fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let plan = job.plan();
     match job.standing() {
-        Standing::Indication { readings } => return indication(page, look, job, &plan, &readings),
-        Standing::UnderWay { missing: 0 } | Standing::Proved { .. } => {
+        Standing::Indication { readings } => return indication::view(page, look, job, &plan, &readings),
+        Standing::UnderWay { missing: 0 } | Standing::Unsigned | Standing::Proved { .. } => {
             results(page, job, &plan);
             let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), format!("{} – {}", t.first, t.then)));
             page.choice("seen", "An indication seen since", pairs.collect(), look.draft("seen"));
@@ -181,24 +182,26 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
             return;
         }
     }
-    let Some(run) = job.run() else { return };
-    let missing = run.missing(&plan);
+    let (Some(run), Some(known)) = (job.run(), &job.known) else { return };
+    let missing = job.untested(run, &known.now);
     let Some(group) = missing.first().map(|t| t.group) else { return };
-    let tests: Vec<&Test> = missing.into_iter().filter(|t| t.group == group).collect();
+    let tests: Vec<&Test> = missing.iter().filter(|t| t.group == group).collect();
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
     let (drawing, label) = prove::terminals(&job.conductors(), &tests);
     page.drawing(label, drawing);
-    let rows = tests.iter().map(|t| {
-        let field = field_of(run.id(), t);
+    let row = |t: &&Test| {
+        // Where only direct voltage is left to read, the pair was read in the other range.
+        let dc = job.lacks_direct(run, t, &known.now);
+        let (field, range) = if dc { (direct_field(run.id(), t), " DC") } else { (field_of(run.id(), t), "") };
         PadRow {
             chosen: look.draft(&field),
-            label: format!("{} – {}", t.first, t.then),
+            label: format!("{} – {}{range}", t.first, t.then),
             hint: format!("Other probe on {}. Expected: {}.", t.then, t.expect),
             field,
         }
-    });
-    let rows = rows.collect();
+    };
+    let rows = tests.iter().map(row).collect();
     let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
     page.pad(Pad {
         label: format!("Group {group} of {groups}: hold {held}, move the other probe, take it off first each time"),
@@ -211,6 +214,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         volts: true,
     });
     page.main("Keep these readings", format!("readings {group}"));
+    prove_between(page, look, job);
     let shown: Vec<&Test> = plan.iter().filter(|t| run.of(t).next().is_some()).collect();
     if !shown.is_empty() {
         results(page, job, &plan);
@@ -230,56 +234,28 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
     page.table("Readings of this test", &["Pair", "Reading"], rows);
 }
 
-fn indication(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[prove::Taken]) {
-    let off = lit.last().map(|t| format!("Take the probe off {} first, then off {}", t.then, t.first));
-    let off = off.unwrap_or_else(|| "Take the probes off".into());
-    page.caution(Tone::Forbid, format!("Treat as live. {off}, and put the cover between you and it."));
-    // The rest stands in the table of readings below: what to do must not be pushed off the screen.
-    for taken in lit.iter().take(3) {
-        page.fact(
-            format!("{} – {}", taken.first, taken.then),
-            format!("{}, expected no indication ({})", taken.reading.word(), look.by(&taken.stamp)),
-        );
-    }
-    behind::view(page, job);
-    page.heading("What to do now");
-    page.para("1. Keep everybody away from the conductors. Tell the person who answers for the isolation.");
-    page.para("2. Find the cause: the wrong point opened, a source that was missed, a neutral shared with another circuit, an induced voltage.");
-    page.para("3. A source that was missed goes into the job, with its own point and lock.");
-    page.para("4. Then prove the indicator and test every pair again. An explanation does not make a conductor dead.");
-    page.button("A source was missed", go(Route::Change(job.id())));
-    page.button("Look at the points again", go(Route::Step(job.id(), Step::Points)));
-    let unread: Vec<&prove::Taken> = lit.iter().filter(|t| t.reading == Reading::Lit(None)).collect();
-    if let Some(taken) = unread.first() {
-        let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), format!("{v} V"))).to_vec();
-        page.choice(
-            "level",
-            &format!("If you saw it: {} – {} was lit to", taken.first, taken.then),
-            levels,
-            look.draft("level"),
-        );
-        page.button("Keep the level", format!("level {}:{}", taken.first, taken.then));
-    }
-    if let Some(run) = job.run() {
-        behind::more(page, look, run, plan);
-    }
-    results(page, job, plan);
-    if job.cause_known() {
-        page.main("Prove the indicator again", go(Route::Step(job.id(), Step::ProveBefore)));
-    } else {
-        page.entry(
-            "cause",
-            "What the cause was, and what was done about it",
-            "It stays with the record.",
-            look.draft("cause"),
-        );
-        page.main("Keep the cause, then prove again", "cause");
-    }
+/// A long test is proved in between: what was read before then counts, and the test goes on.
+fn prove_between(page: &mut Page, look: &Look, job: &Job) {
+    const SOON_MS: i64 = 30 * 60_000;
+    let Some(left) = job.test_left().filter(|left| *left < SOON_MS) else { return };
+    let text = match left.max(0) / 60_000 {
+        0 => "The indicator was proved too long ago. Prove it now, then read the pairs since then again.".to_owned(),
+        minutes => format!("Prove the indicator again within {minutes} min; the test then goes on."),
+    };
+    page.caution(Tone::Must, text);
+    proving_choices(page, look, job);
+    page.toned("It does not respond as it should", "after fails", Tone::Forbid);
+    page.button("It responds as it should", "after works");
 }
 
 /// The run is part of the name: what was typed under one run must never be offered as a reading of the next.
 fn field_of(run: EntryId, test: &Test) -> String {
     format!("reading-{}-{}-{}", run.short(), test.first, test.then)
+}
+
+/// The same for the range for direct voltage.
+fn direct_field(run: EntryId, test: &Test) -> String {
+    format!("{}-dc", field_of(run, test))
 }
 
 fn parse_reading(text: &str) -> Result<Reading, String> {
@@ -297,18 +273,21 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
     let plan = now.plan();
     let mut given = Vec::new();
     for test in plan.iter().filter(|t| group == "all" || t.group.to_string() == group) {
-        let text = act.given(&field_of(run.id(), test));
-        if !text.is_empty() {
-            given.push((test, parse_reading(&text).map_err(|e| format!("{} – {}: {e}", test.first, test.then))?));
+        for (field, dc) in [(field_of(run.id(), test), false), (direct_field(run.id(), test), true)] {
+            let text = act.given(&field);
+            if !text.is_empty() {
+                let reading = parse_reading(&text).map_err(|e| format!("{} – {}: {e}", test.first, test.then))?;
+                given.push((test, reading, dc));
+            }
         }
     }
     if given.is_empty() {
         return Err("No reading is entered yet. Enter what the indicator showed for each pair.".into());
     }
-    let lit = given.iter().any(|(_, r)| r.indicates(now.dead_limit));
-    for (test, reading) in given {
+    let lit = given.iter().any(|(_, reading, dc)| now.shows_voltage(*reading, *dc));
+    for (test, reading, dc) in given {
         let (first, then) = (test.first.clone(), test.then.clone());
-        act.keep(Some(job), Fact::ReadingTaken { run: run.id(), first, then, reading })?;
+        act.keep(Some(job), Fact::ReadingTaken { run: run.id(), first, then, reading, dc })?;
     }
     if lit {
         (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
@@ -321,7 +300,7 @@ fn level(act: &mut Act, job: EntryId, pair: &str) -> Result<(), String> {
     let level = act.need("level", "Choose the level that was lit.")?;
     let reading = Reading::Lit(Some(level.parse().map_err(|_| UNKNOWN.to_owned())?));
     let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
-    act.keep(Some(job), Fact::ReadingTaken { run, first: first.into(), then: then.into(), reading })?;
+    act.keep(Some(job), Fact::ReadingTaken { run, first: first.into(), then: then.into(), reading, dc: false })?;
     Ok(())
 }
 
@@ -333,6 +312,20 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     lacking(page, look, job, Step::ProveAfter);
+    if job.standing() == Standing::Unsigned {
+        let text = "Tested under supervision. Who signs has watched it, and answers for it.";
+        page.caution(Tone::Must, text);
+        match look.acting.filter(|p| job.people().contains(p) && !job.learns(Some(*p))) {
+            Some(person) => {
+                let name = look.name(person);
+                page.mark("mark", format!("{name} signs for this test"), look.draft("mark"));
+                page.main(format!("Sign this test as {name}"), "sign-run");
+            }
+            None => _ = page.main("Hand the device on", go(Route::People)),
+        }
+        results(page, job, &job.plan());
+        return;
+    }
     if !matches!(job.standing(), Standing::UnderWay { missing: 0 }) {
         next(page, look, job);
         return;
@@ -345,16 +338,31 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
     page.main("It responds as it should", "after works");
 }
 
+/// Somebody of the job who does not learn stands by a learner's test.
+fn sign(act: &mut Act, job: EntryId) -> Result<(), String> {
+    let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
+    let name = act.world().name(act.acting()?);
+    let mark = act.signature(&name)?;
+    act.keep(Some(job), Fact::RunSigned { run, mark })?;
+    act.onward(job, Step::ProveAfter)
+}
+
 fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
     let on = proved_on(act)?;
     let now = act.job(job)?;
     let run = now.run().ok_or("Prove the indicator first.")?;
+    let whole = now.known.as_ref().is_some_and(|known| now.untested(run, &known.now).is_empty());
     act.keep(Some(job), Fact::IndicatorProved { run: Some(run.id()), indicator: run.indicator, on, works })?;
+    if works && !whole {
+        act.say = Some("The indicator is proved. The test goes on.".into());
+        return act.onward(job, Step::DeadTest);
+    }
     if works {
         return act.onward(job, Step::ProveAfter);
     }
+    act.alarm = true;
     act.say =
         Some("Every test since the first proof is void. Treat as live. Take another indicator and begin again.".into());
-    act.go = Some(Route::Step(job, Step::ProveBefore));
+    act.go = Some(Route::Step(job, Step::DeadTest));
     Ok(())
 }

@@ -47,9 +47,9 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             how: act.need("how", "Write how they were warned.")?,
             about: About::Energising,
         },
-        (Step::Unlock, "off") => Fact::LockRemoved { lock: id(arg)? },
+        (Step::Unlock, "off") => Fact::LockRemoved { lock: id(arg)?, cut: None },
         (Step::Unlock, "sign-off") => Fact::SignRemoved { point: id(arg)? },
-        (Step::Close, "close") => Fact::PointClosed { point: id(arg)? },
+        (Step::Close, "close") => Fact::PointClosed { point: id(arg)?, beside: None },
         (Step::Presence, "presence") => return keep_presence(act, job),
         (Step::Presence, "rotation") => return keep_rotation(act, job),
         (Step::CircuitsOn, "on") => Fact::CircuitOn { circuit: id(arg)? },
@@ -270,7 +270,7 @@ fn presence(look: &Look, job: &Job, page: &mut Page) {
 
 fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
     page.heading("Rotation of the lines");
-    if let Some((stamp, rotation, how)) = &job.rotation {
+    if let Some((stamp, rotation, how, _)) = &job.rotation {
         let word = Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
         page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
     }
@@ -315,7 +315,7 @@ fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
     let value = act.need("rotation", ask)?;
     let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
     let how = act.need("rotation-how", "Write how you know the rotation, or why it is not needed.")?;
-    act.keep(Some(job), Fact::RotationRead { rotation, how })?;
+    act.keep(Some(job), Fact::RotationRead { rotation, how, guard: None })?;
     act.onward(job, Step::Presence)
 }
 

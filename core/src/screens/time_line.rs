@@ -3,9 +3,10 @@
 use super::cx::Look;
 use crate::job::steps::Step;
 use crate::job::{Job, waiting};
-use crate::journal::fact::{About, Duty, ProvedOn, Rotation};
+use crate::journal::fact::{About, Duty, ProvedOn, Rotation, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
 use crate::point::Means;
+use crate::supply::Position;
 
 /// What an entry says.
 pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
@@ -58,7 +59,10 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} checked: {fit}", look.world.instrument(*instrument))
         }
         Fact::CircuitOff { circuit: id, seen } => format!("{} off. {seen}", circuit(id)),
-        Fact::PointOpened { point: id, off_load, seen } => {
+        Fact::PointOpened { point: id, found: Position::Open, seen, .. } => {
+            format!("{} found open. {seen}", point(id))
+        }
+        Fact::PointOpened { point: id, off_load, seen, .. } => {
             format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
         }
         Fact::LockFitted { on, owner, means: Means::Other(how), .. } => {
@@ -83,9 +87,14 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::KeyTaken { .. } => "Lock and key taken over, signed".into(),
         Fact::ShiftOffered { to, told } => format!("Shift offered to {}: {told}", name(to)),
         Fact::ShiftTaken { .. } => "Shift taken, signed".into(),
-        Fact::LockRemoved { lock: id } => format!("Taken off by its owner: {}", lock(id)),
-        Fact::ForcedBegun { lock: id, authority, why } => {
-            format!("Forced removal begun under {}: {}. {why}", name(authority), lock(id))
+        Fact::LockRemoved { lock: id, cut: Some(why) } => format!("Cut by its owner, no key: {}. {why}", lock(id)),
+        Fact::LockRemoved { lock: id, .. } => format!("Taken off by its owner: {}", lock(id)),
+        Fact::ForcedBegun { lock: id, authority, function, reached, why } => {
+            format!(
+                "Forced removal begun under {}, {function}, reached {reached}: {}. {why}",
+                name(authority),
+                lock(id)
+            )
         }
         Fact::OwnerNotOnSite { how, .. } => format!("Owner not on site: {how}"),
         Fact::OwnerSought { how, outcome, .. } => format!("Owner sought: {how}. {outcome}"),
@@ -96,7 +105,7 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::IndicatorProved { run, indicator, on, works } => {
             let on = match on {
                 ProvedOn::ProvingUnit(unit) => look.world.instrument(*unit),
-                ProvedOn::KnownSource => "a known live source".into(),
+                ProvedOn::KnownSource(what) => format!("a source known to be live, {what}"),
             };
             format!(
                 "Indicator {} on {on}: {}. {}",
@@ -105,16 +114,47 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
                 look.world.instrument(*indicator)
             )
         }
-        Fact::ReadingTaken { first, then, reading, .. } => format!("{first} – {then}: {}", reading.word()),
-        Fact::ReferenceProved { how, holds, .. } => {
+        Fact::ReadingTaken { first, then, reading, dc, .. } => {
+            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, reading.word())
+        }
+        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", reading.word()),
+        Fact::ReferenceProved { way, how, holds, .. } => {
+            let how = super::earth_in_words(*way, how);
             format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
         }
+        Fact::RunSigned { .. } => "Test under supervision signed".into(),
         Fact::DischargeRead { of, reading, .. } => {
             let what =
                 job.direct().into_iter().find(|(id, ..)| id == of).map_or("withdrawn".into(), |(_, what, _)| what);
             format!("Direct voltage at {what}: {}", reading.word())
         }
-        Fact::CauseNoted { cause } => format!("Cause of the indication: {cause}"),
+        Fact::CauseNoted { found: true, cause, .. } => format!("Cause: {cause}"),
+        Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
+        Fact::WorkStopped {} => "Work stopped, everybody clear".into(),
+        Fact::GivenUp { why, clear } => format!("Isolation given up: {why}. {clear}"),
+        Fact::LimitSet { limit: Some(limit) } => super::home::limit_in_words(limit),
+        Fact::LimitSet { limit: None } => "No limit for figures any more".into(),
+        Fact::SourceElsewhere { source, why } => {
+            let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == *source);
+            let what = known.map_or("A source of this site", |s| s.what.as_str());
+            format!("{what} does not reach this work: {why}")
+        }
+        Fact::PointsParted { point: id, apart, .. } => {
+            format!("{} is another point than the one alike: {apart}", point(id))
+        }
+        Fact::RotationFound { rotation: Some(rotation), how } => {
+            format!("Rotation before isolating {}. {how}", rotation_word(*rotation))
+        }
+        Fact::RotationFound { how, .. } => format!("Rotation not read before isolating: {how}"),
+        Fact::SupplyAnswered { answer, who, how, .. } => {
+            let word = match answer {
+                SupplyAnswer::Mended => "mended",
+                SupplyAnswer::LeftOff => "left off",
+                SupplyAnswer::Accepted => "accepted",
+            };
+            format!("Reading out of tolerance {word}: {who}. {how}")
+        }
+        Fact::AsideAnswered { why, .. } => format!("An entry that is put aside was looked into: {why}"),
         Fact::WorkBegan { .. } => "Work began under the proof that stood".into(),
         Fact::WorkLeft { why } => format!("Work left: {why}"),
         Fact::NeutralParted { what } => format!("Neutral parted: {what}"),
@@ -124,16 +164,12 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("Cover back: {what}")
         }
         Fact::SignRemoved { point: id } => format!("Sign down at {}", point(id)),
-        Fact::PointClosed { point: id } => format!("{} closed", point(id)),
-        Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
-        Fact::RotationRead { rotation, how } => {
-            let word = match rotation {
-                Rotation::Clockwise => "clockwise",
-                Rotation::Anticlockwise => "anticlockwise",
-                Rotation::NotNeeded => "not needed",
-            };
-            format!("Rotation {word}. {how}")
+        Fact::PointClosed { point: id, beside: Some(why) } => {
+            format!("{} closed beside another source: {why}", point(id))
         }
+        Fact::PointClosed { point: id, .. } => format!("{} closed", point(id)),
+        Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
+        Fact::RotationRead { rotation, how, .. } => format!("Rotation {}. {how}", rotation_word(*rotation)),
         Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
         Fact::Deviated { step, why } => {
@@ -149,9 +185,19 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         | Fact::SiteNoted { .. }
         | Fact::PersonNoted { .. }
         | Fact::InstrumentNoted { .. }
+        | Fact::LimitRuled { .. }
+        | Fact::SiteRuled { .. }
         | Fact::NodeNoted { .. }
         | Fact::LinkNoted { .. }
         | Fact::PartGone { .. }
         | Fact::LinkSeen { .. } => "Not of this job".into(),
+    }
+}
+
+fn rotation_word(rotation: Rotation) -> &'static str {
+    match rotation {
+        Rotation::Clockwise => "clockwise",
+        Rotation::Anticlockwise => "anticlockwise",
+        Rotation::NotNeeded => "not needed",
     }
 }

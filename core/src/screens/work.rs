@@ -6,8 +6,9 @@ use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put};
 use super::parts::{EntryKind, Tone};
-use crate::job::Job;
+use super::plan::sources;
 use crate::job::steps::Step;
+use crate::job::{Job, TroubleKind};
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
@@ -31,6 +32,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     }
     match standing {
         Standing::Proved { .. } if job.working() => working(look, &mut page),
+        _ if job.at_work() => stop(&mut page),
         Standing::Proved { .. } if job.current(&|id| look.name(id)) == Some(Step::Work) => {
             page.main("Begin work", "begin");
         }
@@ -43,8 +45,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
                 Standing::Void { why } => format!(" {why}"),
                 _ => String::new(),
             };
-            let stop = if job.working() { "Stop work and get everybody clear. " } else { "Do not work. " };
-            page.caution(Tone::Forbid, format!("{stop}No proof stands: treat as live.{why}"));
+            page.caution(Tone::Forbid, format!("Do not work. No proof stands: treat as live.{why}"));
             super::job::next(&mut page, look, job);
         }
     }
@@ -52,6 +53,12 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.button("Shift change", go(Route::Shift(job.id())));
     page.button("Locks and keys", go(Route::Locks(job.id())));
     page
+}
+
+/// The proof ended under the work: everything else waits until that is stopped.
+pub(super) fn stop(page: &mut Page) {
+    page.caution(Tone::Forbid, "No proof stands any more: treat as live. Get everybody clear now.");
+    page.main("Stop work: everybody is clear", "stop");
 }
 
 /// What changed since the proof.
@@ -68,6 +75,7 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.choice("source-kind", "What kind of source", kinds, look.draft("source-kind"));
     page.entry("source-what", "What it is", "Its name on the equipment or the drawing.", look.draft("source-what"));
     page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
+    sources::control(&mut page, look);
     page.main("Keep the source that was found", "source");
 
     page.heading("The scope has changed");
@@ -141,6 +149,19 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             act.keep(Some(job), Fact::WorkFinished { clear })?;
             act.onward(job, Step::Work)?;
         }
+        "stop" => {
+            act.keep(Some(job), Fact::WorkStopped {})?;
+            act.say = Some("Work is stopped. Treat as live until it is proved dead again.".into());
+        }
+        "give-up" => {
+            let why = act.need("give-up-why", "Write why the isolation is given up.")?;
+            let clear = act.need("give-up-clear", "Write how you saw that people and tools are clear.")?;
+            act.keep(Some(job), Fact::GivenUp { why, clear })?;
+            act.say = Some(
+                "The isolation is given up. Treat as live. Covers back, locks off, then close what was on.".into(),
+            );
+            act.go = Some(Route::Job(job));
+        }
         "leave" => {
             let why = act.need("why", "Write why the work is left.")?;
             act.keep(Some(job), Fact::WorkLeft { why })?;
@@ -151,7 +172,10 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             let what = act.need("source-what", "Write what the source is.")?;
             let at = act.need("source-at", "Write where the source comes in.")?;
             let looked = at.clone();
-            act.keep(Some(job), Fact::SourceAnswered { kind, found: Some(Found { what, at }), looked })?;
+            let (terminals, millivolts) =
+                if kind == SourceKind::Control { sources::brings(act)? } else { (Vec::new(), None) };
+            let found = Some(Found { what, at });
+            act.keep(Some(job), Fact::SourceAnswered { kind, found, looked, terminals, millivolts })?;
             act.say = Some("Kept. The proof has ended: treat as live. Add the point that cuts this source off.".into());
             act.go = Some(Route::Step(job, Step::Points));
         }
@@ -185,27 +209,30 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
     if let Some(run) = job.run() {
         page.fact("Indicator", look.world.instrument(run.indicator));
         page.fact("Indicator proved before", look.by(&run.before));
-        if let Some((after, ..)) = &run.after {
-            page.fact("Indicator proved after", look.by(after));
+        if let Some(after) = run.after() {
+            page.fact("Indicator proved after", look.by(&after.stamp));
         }
-        let none = if job.dead_limit > 0 { "none above the limit for dead" } else { "none gave an indication" };
+        let limited = job.limits().ac_mv > 0 || job.limits().dc_mv > 0;
+        let none = if limited { "none above the limit for dead" } else { "none gave an indication" };
         page.fact("Pairs tested", format!("{}, {none}", job.plan().len()));
         let read = |t: &&Taken| matches!(t.reading, Reading::Millivolts(1..));
         for taken in run.readings.iter().filter(read) {
             page.fact(format!("{} – {}", taken.first, taken.then), taken.reading.word());
         }
-        let earlier = job.runs.iter().filter(|r| r.id() != run.id()).flat_map(|r| &r.readings);
-        for taken in earlier.filter(|t| t.reading.indicates(job.dead_limit)) {
-            let cause = job.causes.iter().find(|(stamp, _)| stamp.clock > taken.stamp.clock);
-            let cause = cause.map_or("cause not noted", |(_, cause)| cause.as_str());
-            page.fact(
-                format!("Earlier: {} – {} {}", taken.first, taken.then, taken.reading.word()),
-                format!("{}. Cause: {cause}", look.when(&taken.stamp)),
+        for trouble in &job.troubles {
+            let cause = job.causes.iter().rev().find(|c| c.of.contains(&trouble.stamp.id));
+            let cause = cause.map_or_else(
+                || "Cause not noted".into(),
+                |c| format!("{}: {}", if c.found { "Cause" } else { "Cause not found" }, c.cause),
             );
+            let what = match &trouble.kind {
+                TroubleKind::Voltage(met) => format!("{} {}", met.at, met.reading.word()),
+                other => crate::job::said(other),
+            };
+            page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));
         }
-        if job.dead_limit > 0 {
-            let limit = Reading::Millivolts(job.dead_limit).word();
-            page.fact("Counted as no indication", format!("up to {limit}, the limit that your company set"));
+        if let Some(limit) = job.limit.as_ref().filter(|_| limited) {
+            page.fact("Counted as no indication", super::home::limit_in_words(limit));
         }
     }
     for lock in job.locks_on() {

@@ -18,11 +18,12 @@ use rusqlite::{Connection, OptionalExtension, Row, TransactionBehavior, params};
 
 use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Hlc};
+use crate::site::is_shared;
 use crate::tag::TagId;
 
 pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
-pub use project::{JobRow, LockRow, TagRow, proof_word};
+pub use project::{JobRow, LockRow, ProofState, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::{plain, write_whole};
@@ -104,6 +105,11 @@ impl Store {
         self.entries("SELECT id, body, sig FROM entry WHERE job IS NULL ORDER BY ms, count, device", [])
     }
 
+    /// The entries of jobs that other jobs have to know, in the journal's order.
+    pub fn entries_across(&self) -> Result<Vec<Entry>, StoreError> {
+        self.entries("SELECT id, body, sig FROM entry WHERE shared = 1 ORDER BY ms, count, device", [])
+    }
+
     /// Every entry, in the journal's order.
     pub fn all_entries(&self) -> Result<Vec<Entry>, StoreError> {
         self.entries("SELECT id, body, sig FROM entry ORDER BY ms, count, device", [])
@@ -127,7 +133,7 @@ impl Store {
                 place: row.get(2)?,
                 stage: row.get(3)?,
                 next: row.get(4)?,
-                proof: row.get(5)?,
+                proof: ProofState::of_code(&row.get::<_, String>(5)?),
                 done: row.get(6)?,
             })
         })?;
@@ -136,7 +142,7 @@ impl Store {
 
     /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
     pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
-        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site FROM lock \
+        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site, point FROM lock \
                    JOIN job ON job.id = lock.job WHERE is_on = 1 OR owed = 1 ORDER BY since_ms, fit LIMIT 2000";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
@@ -154,6 +160,7 @@ impl Store {
                 owed: row.get(9)?,
                 switch: row.get(10)?,
                 site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
+                point: row.get::<_, Option<[u8; 32]>>(12)?.map(EntryId),
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)
@@ -181,23 +188,23 @@ impl Store {
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
-    /// What was typed on a screen and not kept yet.
-    pub fn drafts(&self, route: &str) -> Result<BTreeMap<String, String>, StoreError> {
-        let mut query = self.db.prepare_cached("SELECT field, value FROM draft WHERE route = ?1")?;
-        let rows = query.query_map([route], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    /// What this person typed on a screen and did not keep yet.
+    pub fn drafts(&self, route: &str, person: &str) -> Result<BTreeMap<String, String>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT field, value FROM draft WHERE route = ?1 AND person = ?2")?;
+        let rows = query.query_map([route, person], |row| Ok((row.get(0)?, row.get(1)?)))?;
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
-    /// Keeps what was typed.
-    pub fn keep_draft(&self, route: &str, field: &str, value: &str) -> Result<(), StoreError> {
-        let sql = "INSERT INTO draft VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET value = excluded.value";
-        self.db.prepare_cached(sql)?.execute(params![route, field, value])?;
+    /// Keeps what this person typed.
+    pub fn keep_draft(&self, route: &str, person: &str, field: &str, value: &str) -> Result<(), StoreError> {
+        let sql = "INSERT INTO draft VALUES (?1, ?2, ?3, ?4) ON CONFLICT DO UPDATE SET value = excluded.value";
+        self.db.prepare_cached(sql)?.execute(params![route, person, field, value])?;
         Ok(())
     }
 
-    /// Forgets what was typed on a screen: it has been kept.
-    pub fn clear_drafts(&self, route: &str) -> Result<(), StoreError> {
-        self.db.prepare_cached("DELETE FROM draft WHERE route = ?1")?.execute([route])?;
+    /// Forgets what this person typed on a screen: it has been kept.
+    pub fn clear_drafts(&self, route: &str, person: &str) -> Result<(), StoreError> {
+        self.db.prepare_cached("DELETE FROM draft WHERE route = ?1 AND person = ?2")?.execute([route, person])?;
         Ok(())
     }
 
@@ -255,7 +262,7 @@ impl Store {
 }
 
 fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
-    let sql = "INSERT INTO entry (id, device, seq, ms, count, job, body, sig) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
+    let sql = "INSERT INTO entry (id, device, seq, ms, count, job, shared, body, sig) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
     db.prepare_cached(sql)?.execute(params![
         entry.id.0,
         entry.body.device.0,
@@ -263,6 +270,7 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
         entry.body.clock.0,
         entry.body.clock.1,
         entry.job().map(|id| id.0),
+        is_shared(&entry.body.fact),
         entry.bytes,
         entry.signature,
     ])?;

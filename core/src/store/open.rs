@@ -19,11 +19,12 @@ pub const LOCK: &str = "in-use";
 
 const VERSION: i64 = SCHEMA.len() as i64;
 /// What each version adds to the one before.
-const SCHEMA: [&str; 4] = [
+const SCHEMA: [&str; 5] = [
     include_str!("schema.sql"),
     include_str!("schema-2.sql"),
     include_str!("schema-3.sql"),
     include_str!("schema-4.sql"),
+    include_str!("schema-5.sql"),
 ];
 /// A database up to this size is checked whole when it is opened, at about 0.8 ms a MiB (an AMD EPYC); a larger one would make the start
 /// wait. What is damaged there shows when it is read.

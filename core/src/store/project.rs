@@ -5,6 +5,7 @@ use rusqlite::{Connection, params};
 use super::StoreError;
 use crate::job::Job;
 use crate::journal::EntryId;
+use crate::journal::fact::On;
 use crate::point::Off;
 use crate::prove::Standing;
 
@@ -21,8 +22,8 @@ pub struct JobRow {
     pub stage: String,
     /// The step whose turn it is.
     pub next: String,
-    /// What stands proved, in two or three words.
-    pub proof: String,
+    /// What stands proved by the job's own entries; a list holds it against what is known beside them.
+    pub proof: ProofState,
     /// Whether it is handed back.
     pub done: bool,
 }
@@ -46,6 +47,8 @@ pub struct LockRow {
     pub since_ms: i64,
     /// Minutes ahead of UTC at that time.
     pub zone: i32,
+    /// The point that it is on; `None` where it is on a lock box.
+    pub point: Option<EntryId>,
     /// The link of the site's supply network that it is on.
     pub switch: Option<String>,
     /// The site.
@@ -81,15 +84,56 @@ pub struct TagRow {
     pub locked: bool,
 }
 
-/// Two or three words for what stands proved.
-pub fn proof_word(job: &Job) -> &'static str {
-    if job.handed.is_some() {
-        return "Handed back";
+/// What stands proved, for a list.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ProofState {
+    /// Proved dead.
+    Proved,
+    /// A voltage was met.
+    Stop,
+    /// Anything else.
+    Live,
+    /// The job is over.
+    HandedBack,
+}
+
+impl ProofState {
+    /// Of a job, as far as it is held against anything.
+    pub fn of(job: &Job) -> ProofState {
+        if job.handed.is_some() {
+            return ProofState::HandedBack;
+        }
+        match job.standing() {
+            Standing::Proved { .. } => ProofState::Proved,
+            Standing::Indication { .. } => ProofState::Stop,
+            _ => ProofState::Live,
+        }
     }
-    match job.standing() {
-        Standing::Proved { .. } => "Proved dead",
-        Standing::Indication { .. } => "Stop, treat as live",
-        _ => "Treat as live",
+
+    /// In two or three words.
+    pub fn word(self) -> &'static str {
+        match self {
+            ProofState::Proved => "Proved dead",
+            ProofState::Stop => "Stop, treat as live",
+            ProofState::Live => "Treat as live",
+            ProofState::HandedBack => "Handed back",
+        }
+    }
+
+    /// Its name in the tables.
+    pub fn code(self) -> &'static str {
+        match self {
+            ProofState::Proved => "proved",
+            ProofState::Stop => "stop",
+            ProofState::Live => "live",
+            ProofState::HandedBack => "handed-back",
+        }
+    }
+
+    /// The state of this name; anything else is to be treated as live.
+    pub fn of_code(code: &str) -> ProofState {
+        let all = [ProofState::Proved, ProofState::Stop, ProofState::HandedBack];
+        all.into_iter().find(|s| s.code() == code).unwrap_or(ProofState::Live)
     }
 }
 
@@ -109,14 +153,14 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
         job.place,
         stage,
         next,
-        proof_word(job),
+        ProofState::of(&job.alone()).code(),
         job.handed.is_some(),
         job.stamp.clock.0
     ])?;
     for lock in &job.locks {
         let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
         db.prepare_cached(
-            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11) ON CONFLICT DO UPDATE SET place = excluded.place, \
+            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12) ON CONFLICT DO UPDATE SET place = excluded.place, \
              owner = excluded.owner, since_ms = excluded.since_ms, zone = excluded.zone, is_on = excluded.is_on, \
              owed = excluded.owed WHERE (place, owner, since_ms, is_on, owed) IS NOT \
              (excluded.place, excluded.owner, excluded.since_ms, excluded.is_on, excluded.owed)",
@@ -132,7 +176,11 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
             lock.is_on(),
             owed,
             job.switch_of(lock.on),
-            job.site.map(|site| site.0)
+            job.site.map(|site| site.0),
+            match lock.on {
+                On::Point(point) => Some(point.0),
+                On::Box(_) => None,
+            }
         ])?;
     }
     for point in &job.points {
@@ -171,8 +219,8 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
         ),
         (
             "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
-             CAST(is_on AS TEXT), CAST(owed AS TEXT), coalesce(switch, ''), coalesce(hex(site), '') FROM lock ORDER BY fit",
-            11,
+             CAST(is_on AS TEXT), CAST(owed AS TEXT), coalesce(switch, ''), coalesce(hex(site), ''), coalesce(hex(point), '') FROM lock ORDER BY fit",
+            12,
         ),
         (
             "SELECT tag, hex(point), hex(job), label, place, CAST(since_ms AS TEXT), CAST(zone AS TEXT), \

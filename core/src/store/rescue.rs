@@ -35,9 +35,15 @@ const FRESH: &str = "new";
 /// Its presence says that the new database is finished.
 const READY: &str = "ready";
 
-/// Every body begins so: a map of ten pairs, or of more where it says what was seen of others and what it comes after, and the key `by`,
-/// which sorts first.
-const BODY_BEGINS: [[u8; 4]; 3] = [[0xaa, 0x62, b'b', b'y'], [0xab, 0x62, b'b', b'y'], [0xac, 0x62, b'b', b'y']];
+/// Every body begins so: a map of ten pairs, or of up to fourteen where it says what was seen of others, what it comes after, how long the
+/// device was running and how the person signed on; and the key `by`, which sorts first.
+const BODY_BEGINS: [[u8; 4]; 5] = [
+    [0xaa, 0x62, b'b', b'y'],
+    [0xab, 0x62, b'b', b'y'],
+    [0xac, 0x62, b'b', b'y'],
+    [0xad, 0x62, b'b', b'y'],
+    [0xae, 0x62, b'b', b'y'],
+];
 
 /// Moves the database in `folder` aside and makes a new one from every entry that still proves itself.
 ///

@@ -18,6 +18,7 @@ pub struct Drawn {
     links: Vec<Noted<Link>>,
     states: States,
     network: Option<Arc<Network>>,
+    since: Option<Stamp>,
 }
 
 /// A part as it is known now.
@@ -33,6 +34,9 @@ impl Drawn {
     /// Takes in an entry; entries about anything else change nothing here. They come in the journal's order.
     pub fn extend(&mut self, entry: &Entry) {
         let stamp = entry.stamp();
+        if matches!(entry.body.fact, Fact::NodeNoted { .. } | Fact::LinkNoted { .. }) {
+            self.since.get_or_insert(stamp);
+        }
         match &entry.body.fact {
             Fact::NodeNoted { node } => put(&mut self.nodes, stamp, node.clone(), |n| &n.id),
             Fact::LinkNoted { link } => put(&mut self.links, stamp, link.clone(), |l| &l.id),
@@ -47,6 +51,11 @@ impl Drawn {
             _ => return,
         }
         self.network = None;
+    }
+
+    /// Since when there is a network: the entry that drew the first part of it.
+    pub fn since(&self) -> Option<Stamp> {
+        self.since
     }
 
     /// Whether nothing was noted.

@@ -48,6 +48,15 @@ impl Device {
 }
 
 impl Platform for Device {
+    fn running(&self) -> Option<stillbar_core::journal::Running> {
+        None
+    }
+    fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
+        Ok(None)
+    }
+    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+        Ok(())
+    }
     fn now_ms(&self) -> i64 {
         self.now.fetch_add(self.ticks, Ordering::Relaxed)
     }

@@ -98,7 +98,7 @@ fn clock_as_the_paper() {
 
 fn entry(label: &str) -> Entry {
     let key = DeviceKey::from_secret(&[7; 32]).unwrap();
-    let fact = Fact::DeviceBegan { label: label.into() };
+    let fact = Fact::DeviceBegan { label: label.into(), after: None };
     let body = Body {
         device: key.device(),
         seq: 1,
@@ -110,6 +110,8 @@ fn entry(label: &str) -> Entry {
         site: None,
         job: None,
         by: None,
+        running: None,
+        signed_on: None,
         seen: Vec::new(),
         fact,
     };
@@ -135,7 +137,7 @@ fn any_flipped_bit_is_found() {
 #[test]
 fn an_entry_is_bounded() {
     let long = entry("short").body;
-    let fact = Fact::DeviceBegan { label: "x".repeat(40_000) };
+    let fact = Fact::DeviceBegan { label: "x".repeat(40_000), after: None };
     let key = DeviceKey::from_secret(&[7; 32]).unwrap();
     assert!(Entry::seal(Body { fact, ..long }, &key, &salt).unwrap_err().to_string().contains("at most"));
     assert!(Entry::open(vec![0; 40_000], [0; 64]).is_err());

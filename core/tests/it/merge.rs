@@ -11,6 +11,7 @@ use stillbar_core::parts::{Block, Ink, Shape};
 use stillbar_core::record;
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
+use stillbar_core::supply::Position;
 use stillbar_core::sync::cases::{CASES, as_markdown};
 use stillbar_core::sync::near;
 use stillbar_core::sync::rules::{self, TAKE, take};
@@ -311,14 +312,20 @@ fn opened_while_closed() {
         };
         Entry::seal(body, &keys[who], &|_| Vec::new()).unwrap()
     };
-    let open = || Fact::PointOpened { point: added.id, off_load: true, seen: "Lamp out".into() };
+    let open = || Fact::PointOpened {
+        point: added.id,
+        off_load: true,
+        seen: "Lamp out".into(),
+        found: Position::Closed,
+        knowing: vec![],
+    };
     let at = added.body.clock.0 + 1000;
     let knows = vec![Seen(added.body.device, added.body.seq)];
     let mut told = vec![
         job.clone(),
         added.clone(),
         write(0, 1, at, knows.clone(), open()),
-        write(0, 2, at + 1, vec![], Fact::PointClosed { point: added.id }),
+        write(0, 2, at + 1, vec![], Fact::PointClosed { point: added.id, beside: None }),
         write(1, 1, at + 2, knows, open()),
     ];
     let fold = |told: &[Entry]| Job::fold(told).unwrap();
@@ -370,7 +377,7 @@ fn what_cannot_be_is_kept_aside() {
 fn lock_facts(entries: &[Entry]) -> (BTreeSet<EntryId>, BTreeSet<EntryId>) {
     let fitted = entries.iter().filter(|e| matches!(e.body.fact, Fact::LockFitted { .. })).map(|e| e.id).collect();
     let off = entries.iter().filter_map(|e| match &e.body.fact {
-        Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => Some(*lock),
+        Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => Some(*lock),
         _ => None,
     });
     (fitted, off.collect())

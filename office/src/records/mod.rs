@@ -26,7 +26,7 @@ use std::collections::BTreeSet;
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::Off;
-use stillbar_core::store::proof_word;
+use stillbar_core::store::ProofState;
 use stillbar_core::supply::Drawn;
 use stillbar_core::world::World;
 
@@ -128,7 +128,7 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
     for entry in entries {
         let Fact::LockFitted { owner, label, .. } = &entry.body.fact else { continue };
         let gone = entries.iter().any(|e| {
-            matches!(e.body.fact, Fact::LockRemoved { lock } if lock == entry.id) && e.body.by == Some(*owner)
+            matches!(e.body.fact, Fact::LockRemoved { lock, .. } if lock == entry.id) && e.body.by == Some(*owner)
         });
         if gone {
             continue;
@@ -167,7 +167,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             job.place.as_str(),
             stage,
             next,
-            proof_word(job),
+            ProofState::of(&job.alone()).word(),
             job.handed.is_some(),
             job.stamp.wall,
             site,

@@ -96,12 +96,14 @@ pub(super) fn write(
         seq: chain.seq,
         clock: chain.clock.tick(wall),
         wall,
+        running: None,
         zone: 0,
         prev: chain.prev,
         after: chain.after.filter(|_| job.is_some()),
         site,
         job,
         by,
+        signed_on: None,
         seen: Vec::new(),
         fact,
     };
@@ -211,7 +213,7 @@ pub fn plan_job(office: &Office, person: &Person, site: EntryId, new: &NewJob, o
             earthing: new.earthing,
             order: new.order,
             nominal_millivolts: new.nominal_millivolts,
-            dead_limit_millivolts: 0,
+            limit: None,
             tolerance: Tolerance::default(),
         };
         let opened = write(office, &mut chain, Some(site), None, Some(by), fact)?;
@@ -227,6 +229,7 @@ pub fn plan_job(office: &Office, person: &Person, site: EntryId, new: &NewJob, o
                 cuts: None,
                 switch: None,
                 stays_open: false,
+                same_as: None,
             };
             entries.push(write(office, &mut chain, Some(site), Some(job), Some(by), fact)?);
         }

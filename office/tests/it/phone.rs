@@ -113,7 +113,7 @@ impl Phone {
             earthing: Earthing::ALL[0],
             order: Order::ALL[0],
             nominal_millivolts: 230_000,
-            dead_limit_millivolts: 0,
+            limit: None,
             tolerance: Tolerance::default(),
         };
         self.write(Some(site), None, fact)
@@ -129,6 +129,7 @@ impl Phone {
             cuts: None,
             switch: None,
             stays_open: false,
+            same_as: None,
         };
         self.write(Some(site), Some(job), fact)
     }
@@ -140,6 +141,7 @@ impl Phone {
             label: label.into(),
             key: KeyAt::Owner,
             means: Means::Padlock,
+            through: None,
         };
         self.write(Some(site), Some(job), fact)
     }

@@ -2,7 +2,7 @@
 
 use stillbar_core::job::Job;
 use stillbar_core::journal::{EntryId, Fact};
-use stillbar_core::store::proof_word;
+use stillbar_core::store::ProofState;
 use stillbar_office::people::Role;
 use stillbar_office::records;
 use stillbar_office::web::openapi;
@@ -35,11 +35,11 @@ fn a_lock_put_on_is_on_the_board_until_its_owner_took_it_off() {
         // Somebody else's release does not take it off; the core's fold decides, here as on the phone.
         let owner = phone.by;
         phone.person("Ida Holm");
-        phone.write(Some(site), Some(job), Fact::LockRemoved { lock });
+        phone.write(Some(site), Some(job), Fact::LockRemoved { lock, cut: None });
         phone.push_all(rig);
         assert!(reader.get(rig, "/board/rows").is(200).text().contains("ML 7"));
         phone.by = owner;
-        phone.write(Some(site), Some(job), Fact::LockRemoved { lock });
+        phone.write(Some(site), Some(job), Fact::LockRemoved { lock, cut: None });
         phone.push_all(rig);
         let shown = reader.get(rig, "/board/rows").is(200).text();
         assert!(!shown.contains("ML 7") && shown.contains("no clearance"), "{shown}");
@@ -172,7 +172,7 @@ fn a_name_can_be_erased_and_the_chain_stays_whole() {
         let refused = admin.post(rig, &format!("/names/{person}"), "sure=1").is(409).text();
         assert!(refused.contains("A lock of this person is on (ML 7 on "), "{refused}");
         let lock = phone.chain.iter().find(|e| matches!(e.body.fact, Fact::LockFitted { .. })).expect("it is on").id;
-        phone.write(Some(site), Some(job), Fact::LockRemoved { lock });
+        phone.write(Some(site), Some(job), Fact::LockRemoved { lock, cut: None });
         phone.push_all(rig);
         let before = other.ask(rig, "GET", "/digest", &[], "").is(200).json();
         admin.post(rig, &format!("/names/{person}"), "sure=1").is(200);

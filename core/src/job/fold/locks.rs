@@ -1,5 +1,7 @@
 //! Locks and keys, from entries.
 
+use std::collections::BTreeSet;
+
 use crate::job::Job;
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{Forced, Lock, Off, forced_lacks};
@@ -8,7 +10,7 @@ impl Job {
     pub(super) fn apply_lock(&mut self, entry: &Entry, stamp: Stamp) {
         let lock_of = |locks: &mut Vec<Lock>, id: EntryId| locks.iter().position(|l| l.stamp.id == id);
         match &entry.body.fact {
-            Fact::LockFitted { on, owner, label, key, means } => self.locks.push(Lock {
+            Fact::LockFitted { on, owner, label, key, means, through } => self.locks.push(Lock {
                 stamp,
                 on: *on,
                 owner: *owner,
@@ -16,6 +18,7 @@ impl Job {
                 label: label.clone(),
                 key: *key,
                 means: means.clone(),
+                through: *through,
                 offered: None,
                 off: None,
                 forced: None,
@@ -34,7 +37,7 @@ impl Job {
                     // Who takes a lock over stands at it: that somebody else had it off, unknown to them, is in doubt, and it stays on.
                     let here = match &lock.off {
                         None => true,
-                        Some(Off::Owner(off) | Off::Forced(off)) => !heard.saw(&stamp, off),
+                        Some(Off::Owner(off) | Off::Cut(off) | Off::Forced(off)) => !heard.saw(&stamp, off),
                     };
                     if let Some((id, to)) = lock.offered
                         && id == *offer
@@ -45,20 +48,22 @@ impl Job {
                     }
                 }
             }
-            Fact::LockRemoved { lock } => {
+            Fact::LockRemoved { lock, cut } => {
                 // Only a release by the owner takes a lock off; a release by anybody else, however it came here, does not.
                 if let Some(i) = lock_of(&mut self.locks, *lock)
                     && self.locks[i].is_on()
                     && stamp.by == Some(self.locks[i].owner)
                 {
-                    self.locks[i].off = Some(Off::Owner(stamp));
+                    self.take_off(*lock, if cut.is_some() { Off::Cut(stamp) } else { Off::Owner(stamp) });
                 }
             }
-            Fact::ForcedBegun { lock, authority, why } => {
+            Fact::ForcedBegun { lock, authority, function, reached, why } => {
                 if let Some(i) = lock_of(&mut self.locks, *lock) {
                     self.locks[i].forced = Some(Forced {
                         begun: stamp,
                         authority: *authority,
+                        function: function.clone(),
+                        reached: reached.clone(),
                         why: why.clone(),
                         not_on_site: Vec::new(),
                         sought: Vec::new(),
@@ -81,7 +86,7 @@ impl Job {
                     && self.locks[i].is_on()
                     && forced_lacks(self.locks[i].forced.as_ref()).is_empty()
                 {
-                    self.locks[i].off = Some(Off::Forced(stamp));
+                    self.take_off(*lock, Off::Forced(stamp));
                 }
             }
             Fact::OwnerTold { lock, how } => {
@@ -90,6 +95,31 @@ impl Job {
                 }
             }
             _ => {}
+        }
+    }
+
+    /// A padlock that goes through several points of this job comes off all of them.
+    fn take_off(&mut self, lock: EntryId, off: Off) {
+        let one = self.one_padlock(lock);
+        for lock in self.locks.iter_mut().filter(|l| l.is_on() && one.contains(&l.stamp.id)) {
+            lock.off = Some(off);
+        }
+    }
+
+    /// The locks of this job that are one padlock with this one.
+    pub fn one_padlock(&self, lock: EntryId) -> BTreeSet<EntryId> {
+        let mut one = BTreeSet::from([lock]);
+        loop {
+            let more = self.locks.iter().flat_map(|l| match l.through {
+                Some(through) if one.contains(&through) => Some(l.stamp.id),
+                through if one.contains(&l.stamp.id) => through,
+                _ => None,
+            });
+            let more: Vec<EntryId> = more.filter(|id| !one.contains(id)).collect();
+            if more.is_empty() {
+                return one;
+            }
+            one.extend(more);
         }
     }
 

@@ -1,15 +1,20 @@
 //! From entries to a job.
 
 mod locks;
+mod proof;
 mod tags;
+mod undone;
 
 use std::collections::BTreeSet;
 
-use super::{Checked, Circuit, Deviation, Differs, Heard, Job, Photo, Source, Stored, Told, WorkTurn, Worker};
+use super::{
+    Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Heard, Job, Photo, Source, Stored, Told, Worker,
+};
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{LockBox, Point};
-use crate::prove::{Run, Taken, Voided};
+use crate::prove::{Taken, Voided};
+use crate::supply::Position;
 
 impl Job {
     /// The job that `entries` tell of, or `None` if none of them opens one. Order of arrival does not matter: entries are
@@ -27,13 +32,15 @@ impl Job {
             .collect();
         let opened = sorted.iter().position(|e| matches!(e.body.fact, Fact::JobOpened { .. }))?;
         let mut job = Job::opened(sorted[opened])?;
-        for entry in sorted {
+        for entry in &sorted {
             job.heard.note(entry);
             job.note_void(entry);
+            job.note_trouble(entry);
             if !withdrawn.contains(&entry.id) {
                 job.apply(entry);
             }
         }
+        job.undone = undone::undone(&sorted, &withdrawn);
         Some(job)
     }
 
@@ -41,7 +48,9 @@ impl Job {
     pub fn extend(&mut self, entry: &Entry) {
         self.heard.note(entry);
         self.note_void(entry);
+        self.note_trouble(entry);
         self.apply(entry);
+        self.undone.retain(|undone| !undone::answers(undone, entry));
     }
 
     fn opened(entry: &Entry) -> Option<Job> {
@@ -54,7 +63,7 @@ impl Job {
             earthing,
             order,
             nominal_millivolts,
-            dead_limit_millivolts,
+            limit,
             tolerance,
         } = &entry.body.fact
         else {
@@ -71,15 +80,18 @@ impl Job {
             earthing: *earthing,
             order: *order,
             nominal: *nominal_millivolts,
-            dead_limit: *dead_limit_millivolts,
+            limit: limit.clone(),
+            limit_set: None,
             tolerance: *tolerance,
             zone: Vec::new(),
+            zone_named: None,
             differs: Vec::new(),
             permit: None,
             workers: Vec::new(),
             told: Vec::new(),
             barriers: Vec::new(),
             sources: Vec::new(),
+            elsewhere: Vec::new(),
             stored: Vec::new(),
             points: Vec::new(),
             boxes: Vec::new(),
@@ -87,54 +99,61 @@ impl Job {
             circuits: Vec::new(),
             no_circuits: None,
             instruments: Vec::new(),
+            checks: Vec::new(),
+            failures: Vec::new(),
             photos: Vec::new(),
             covers: Vec::new(),
             no_covers: None,
             runs: Vec::new(),
             voided: Vec::new(),
+            troubles: Vec::new(),
             causes: Vec::new(),
             work: Vec::new(),
             finished: None,
+            given_up: None,
             presence: Vec::new(),
+            supply_answers: Vec::new(),
+            rotation_found: None,
             rotation: None,
             shift: None,
+            shift_taken: None,
             handed: None,
             deviations: Vec::new(),
             round: entry.body.clock,
             heard: Heard::default(),
             withdrawn: Vec::new(),
+            undone: Vec::new(),
+            aside_answered: Vec::new(),
+            known: None,
         })
     }
 
     /// What this entry ends. Read for withdrawn entries too: a proof that ended stays ended, whatever is said later.
     fn note_void(&mut self, entry: &Entry) {
         let why = match &entry.body.fact {
-            Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => {
+            Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => {
                 let at = self.lock(*lock).map(|l| self.lock_place(l.on)).unwrap_or_default();
                 format!("A lock came off {at}.")
             }
             Fact::StoredAnswered { found: Some(found), .. } => format!("Stored energy was found: {}.", found.what),
             Fact::SourceAnswered { found: Some(found), .. } => format!("Another source was found: {}.", found.what),
             Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
-            Fact::PointClosed { point } => {
+            Fact::PointClosed { point, .. } => {
                 format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
             }
             Fact::ScopeChanged { .. } => "The scope of the job changed.".into(),
-            Fact::ZoneNoted { .. } => "The work zone in the supply network changed.".into(),
+            // Who names it for the first time changes nothing yet; what the network then shows may.
+            Fact::ZoneNoted { .. } if self.zone_named.is_some() => {
+                "The work zone in the supply network changed.".into()
+            }
             Fact::ShiftTaken { .. } => "The shift changed.".into(),
             Fact::WorkLeft { .. } => "The work was left.".into(),
+            Fact::WorkStopped {} => "The work was stopped.".into(),
+            Fact::GivenUp { .. } => "The isolation was given up.".into(),
+            Fact::CoverOff { what } => format!("A cover came off: {what}."),
+            Fact::LimitSet { .. } => "The limit for dead was changed.".into(),
             Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
             Fact::Withdrawn { .. } => "An entry of this job was withdrawn.".into(),
-            // What the indicator said is worth no more than the indicator: doubt about it reaches back over the whole run.
-            Fact::IndicatorProved { run: None, works: false, .. } => {
-                "An indicator did not respond as it should.".into()
-            }
-            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. }
-                if !(*leads_sound && *tips_sound && *body_sound && *in_date)
-                    && self.run().is_some_and(|r| r.indicator == *instrument) =>
-            {
-                "The indicator of this test was found not fit for use.".into()
-            }
             _ => return,
         };
         self.voided.push(Voided { stamp: entry.stamp(), why });
@@ -154,14 +173,18 @@ impl Job {
         match &entry.body.fact {
             Fact::ScopeChanged { scope, .. } => {
                 self.scope.clone_from(scope);
-                self.finished = None;
+                (self.finished, self.given_up) = (None, None);
                 self.round = stamp.clock;
                 // Circuits that came on again have to be shed again.
                 for circuit in self.circuits.iter_mut().filter(|c| c.on.is_some()) {
                     (circuit.off, circuit.on) = (None, None);
                 }
             }
-            Fact::ZoneNoted { zone } => self.zone.clone_from(zone),
+            Fact::LimitSet { limit } => (self.limit, self.limit_set) = (limit.clone(), Some(stamp)),
+            Fact::ZoneNoted { zone } => {
+                self.zone.clone_from(zone);
+                self.zone_named.get_or_insert(stamp);
+            }
             Fact::CutDiffers { ways, why } => {
                 self.differs.push(Differs { stamp, ways: ways.clone(), why: why.clone() });
             }
@@ -182,14 +205,22 @@ impl Job {
                 self.told.push(Told { stamp, who: who.clone(), how: how.clone(), about: *about });
             }
             Fact::BarrierPlaced { what, at } => self.barriers.push((stamp, what.clone(), at.clone())),
-            Fact::SourceAnswered { kind, found, looked } => {
-                self.sources.push(Source { stamp, kind: *kind, found: found.clone(), looked: looked.clone() });
+            Fact::SourceAnswered { kind, found, looked, terminals, millivolts } => self.sources.push(Source {
+                stamp,
+                kind: *kind,
+                found: found.clone(),
+                looked: looked.clone(),
+                terminals: terminals.clone(),
+                millivolts: *millivolts,
+            }),
+            Fact::SourceElsewhere { source, why } => {
+                self.elsewhere.push(Elsewhere { stamp, source: source.clone(), why: why.clone() });
             }
             Fact::StoredAnswered { found, seconds, looked } => {
                 let (found, seconds, looked) = (found.clone(), *seconds, looked.clone());
                 self.stored.push(Stored { stamp, found, seconds, looked });
             }
-            Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open } => {
+            Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as } => {
                 self.points.push(Point {
                     stamp,
                     label: label.clone(),
@@ -200,7 +231,10 @@ impl Job {
                     cuts: *cuts,
                     switch: switch.clone(),
                     stays_open: *stays_open,
+                    same_as: *same_as,
                     opened: None,
+                    found: None,
+                    knowing: Vec::new(),
                     closed: None,
                     closings: Vec::new(),
                     sign: None,
@@ -219,7 +253,7 @@ impl Job {
                 self.circuits.push(Circuit { stamp, label, serves, off: None, on: None });
             }
             Fact::NoCircuits { why } => self.no_circuits = Some((stamp, why.clone())),
-            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note } => {
+            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note, knowing } => {
                 let faults = [
                     (*leads_sound, "leads are damaged"),
                     (*tips_sound, "tips are not fit for use"),
@@ -227,8 +261,11 @@ impl Job {
                     (*in_date, "its check is out of date"),
                 ];
                 let faults = faults.iter().filter(|(sound, _)| !sound).map(|(_, fault)| *fault).collect();
+                let (note, knowing) = (note.clone(), knowing.clone());
+                let check = Checked { stamp, instrument: *instrument, faults, note, knowing };
                 self.instruments.retain(|c| c.instrument != *instrument);
-                self.instruments.push(Checked { stamp, instrument: *instrument, faults, note: note.clone() });
+                self.instruments.push(check.clone());
+                self.checks.push(check);
             }
             Fact::PhotoTaken { sha256, length, media, of, note, tags, doubts, copies } => {
                 let (sha256, media, copies) = (sha256.clone(), media.clone(), copies.clone());
@@ -239,6 +276,7 @@ impl Job {
                 self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });
             }
             Fact::Withdrawn { entry, why } => self.withdrawn.push((stamp, *entry, why.clone())),
+            Fact::AsideAnswered { entry, .. } => self.aside_answered.push((stamp, *entry)),
             Fact::ShiftOffered { to, told } => {
                 self.shift = stamp.by.map(|from| (stamp.id, from, *to, told.clone()));
             }
@@ -268,59 +306,8 @@ impl Job {
         if let Some((id, _, to, _)) = self.shift.clone()
             && id == offer
         {
-            self.shift = None;
+            (self.shift, self.shift_taken) = (None, Some(stamp));
             self.join(stamp, to, Duty::InCharge);
-        }
-    }
-
-    fn apply_proof(&mut self, entry: &Entry, stamp: Stamp) {
-        match &entry.body.fact {
-            Fact::IndicatorProved { run: None, indicator, on, works: true } => self.runs.push(Run {
-                // What ended the proofs on another device, unknown to this one, ends this one too.
-                unseen: self.voided.iter().find(|v| !self.heard.saw(&stamp, &v.stamp)).map(|v| v.why.clone()),
-                before: stamp,
-                indicator: *indicator,
-                on: *on,
-                readings: Vec::new(),
-                reference: None,
-                discharge: Vec::new(),
-                after: None,
-            }),
-            Fact::IndicatorProved { run: Some(run), indicator, on, works } => {
-                // The first answer counts, but one that it failed counts whenever it comes; another indicator proves nothing.
-                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
-                    && run.indicator == *indicator
-                    && (run.after.is_none() || !works)
-                {
-                    run.after = Some((stamp, *on, *works));
-                }
-            }
-            Fact::ReadingTaken { run, first, then, reading } => {
-                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run) {
-                    let (first, then) = (first.clone(), then.clone());
-                    run.readings.push(Taken { stamp, first, then, reading: *reading });
-                }
-            }
-            Fact::ReferenceProved { run, how, holds } => {
-                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run)
-                    && !matches!(run.reference, Some((_, _, false)))
-                {
-                    run.reference = Some((stamp, how.clone(), *holds));
-                }
-            }
-            Fact::DischargeRead { run, of, reading } => {
-                if let Some(run) = self.runs.iter_mut().find(|r| r.id() == *run) {
-                    run.discharge.push((stamp, *of, *reading));
-                }
-            }
-            Fact::CauseNoted { cause } => self.causes.push((stamp, cause.clone())),
-            Fact::WorkBegan { run } => self.work.push((stamp, WorkTurn::Began(*run))),
-            Fact::WorkLeft { why } => self.work.push((stamp, WorkTurn::Left(why.clone()))),
-            Fact::WorkFinished { clear } => {
-                self.finished = Some((stamp, clear.clone()));
-                self.work.push((stamp, WorkTurn::Finished));
-            }
-            _ => {}
         }
     }
 
@@ -330,9 +317,9 @@ impl Job {
                 (c.off, c.on) = (Some((stamp, seen.clone())), None);
             }),
             Fact::CircuitOn { circuit } => self.circuit(*circuit, |c| c.on = Some(stamp)),
-            Fact::PointOpened { point, .. } => self.open(*point, stamp),
-            Fact::PointClosed { point } => self.at_point(*point, |p| {
-                (p.opened, p.closed) = (None, Some(stamp));
+            Fact::PointOpened { point, found, knowing, .. } => self.open(*point, stamp, *found, knowing),
+            Fact::PointClosed { point, .. } => self.at_point(*point, |p| {
+                (p.opened, p.closed, p.found) = (None, Some(stamp), None);
                 p.closings.push(stamp);
             }),
             Fact::SignPosted { point } => self.at_point(*point, |p| p.sign = Some(stamp)),
@@ -346,9 +333,16 @@ impl Job {
             }
             Fact::PresenceRead { first, then, reading } => {
                 let (first, then) = (first.clone(), then.clone());
-                self.presence.push(Taken { stamp, first, then, reading: *reading });
+                self.presence.push(Taken::alone(stamp, first, then, *reading));
             }
-            Fact::RotationRead { rotation, how } => self.rotation = Some((stamp, *rotation, how.clone())),
+            Fact::RotationFound { rotation, how } => self.rotation_found = Some((stamp, *rotation, how.clone())),
+            Fact::RotationRead { rotation, how, guard } => {
+                self.rotation = Some((stamp, *rotation, how.clone(), *guard));
+            }
+            Fact::SupplyAnswered { of, answer, who, how } => {
+                let (of, who, how) = (of.clone(), who.clone(), how.clone());
+                self.supply_answers.push(Answered { stamp, of, answer: *answer, who, how });
+            }
             Fact::HandedBack { to, note, mark } => {
                 self.handed = Some((stamp, to.clone(), note.clone(), mark.clone()));
             }
@@ -357,11 +351,15 @@ impl Job {
     }
 
     /// A point is open if who opened it knew of every closing; if not, nobody knows how it stands.
-    fn open(&mut self, point: EntryId, stamp: Stamp) {
+    fn open(&mut self, point: EntryId, stamp: Stamp, found: Position, knowing: &[EntryId]) {
         let heard = &self.heard;
         let Some(at) = self.points.iter_mut().find(|p| p.stamp.id == point) else { return };
+        // Who found it on puts it back on: of two that opened it, one has seen it as it was.
+        let before = at.found.filter(|_| at.opened.is_some());
+        at.found = Some(if before == Some(Position::Closed) { Position::Closed } else { found });
         if at.closings.iter().all(|closing| heard.saw(&stamp, closing)) {
             (at.opened, at.closed) = (Some(stamp), None);
+            at.knowing = knowing.to_vec();
         } else {
             at.opened = None;
             let why = format!("{} was opened on one device and closed on another that did not know of it.", at.label);

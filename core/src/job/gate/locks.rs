@@ -4,7 +4,9 @@ use super::{Gate, Verdict, no};
 use crate::job::Job;
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
-use crate::point::{Means, Off, forced_lacks, gap, may_remove};
+use crate::names::{alike, says_something};
+use crate::point::{Lock, Means, Off, forced_lacks, gap, may_remove};
+use crate::store::LockRow;
 
 impl Gate<'_> {
     pub(super) fn owed(&self, owner: EntryId) -> Verdict {
@@ -22,14 +24,26 @@ impl Gate<'_> {
     pub(super) fn locks(&self, job: &Job, fact: &Fact, person: EntryId) -> Verdict {
         let find = |id: EntryId| job.lock(id).ok_or_else(|| "This job has no such lock.".to_owned());
         match fact {
-            Fact::LockFitted { on, owner, label, key, means } => {
+            Fact::LockFitted { on, owner, label, key, means, through } => {
                 self.owed(*owner)?;
+                self.padlock(*owner, label, means, *through)?;
                 self.fit(job, *on, *owner, label, *key, means)
             }
-            Fact::LockRemoved { lock } => match may_remove(find(*lock)?, person, &job.locks, |id| self.name(id)) {
-                Some(why) => no(why),
-                None => Ok(()),
-            },
+            // Who cuts their own lock has no key to find: where it is does not matter any more.
+            Fact::LockRemoved { lock, cut: Some(why) } => {
+                super::reason(why)?;
+                match find(*lock)? {
+                    l if !l.is_on() => no("This lock is already off."),
+                    l if l.owner != person => no(format!("Only {} cuts their own lock.", self.name(l.owner))),
+                    l => self.box_is_free(job, l),
+                }
+            }
+            Fact::LockRemoved { lock, cut: None } => {
+                match may_remove(find(*lock)?, person, &job.locks, |id| self.name(id)) {
+                    Some(why) => no(why),
+                    None => Ok(()),
+                }
+            }
             Fact::KeyOffered { lock, to } => {
                 let lock = find(*lock)?;
                 match lock {
@@ -77,15 +91,25 @@ impl Gate<'_> {
                 Some((_, _, to, _)) => no(format!("{} has to confirm this.", self.name(*to))),
                 None => no("This offer does not stand any more."),
             },
-            Fact::ForcedBegun { lock, authority, why } => match find(*lock)? {
+            Fact::ForcedBegun { function, reached, .. } if !says_something(function) || !says_something(reached) => {
+                no("Write what the authority is at this site, and how they were reached.")
+            }
+            Fact::ForcedBegun { authority, .. } if job.learns(Some(*authority)) => {
+                no("Who works under supervision answers for no forced removal.")
+            }
+            Fact::ForcedBegun { lock, authority, why, .. } => match find(*lock)? {
                 l if !l.is_on() => no("This lock is already off."),
                 l if l.owner == *authority => no("The authority has to be somebody other than the owner."),
-                l if l.owner == person => no("This is your own lock: take it off yourself."),
-                _ if why.trim().is_empty() => no("Say why it cannot wait for the owner."),
+                l if l.owner == person => no("This is your own lock: take it off yourself, or say that you cut it."),
+                _ if !says_something(why) => no("Say why it cannot wait for the owner."),
                 _ => Ok(()),
             },
             Fact::OwnerNotOnSite { lock, .. } | Fact::OwnerSought { lock, .. } if find(*lock)?.forced.is_none() => {
                 no("Name the authority first.")
+            }
+            Fact::OwnerNotOnSite { how, .. } | Fact::OwnerTold { how, .. } if !says_something(how) => no(super::REASON),
+            Fact::OwnerSought { how, outcome, .. } if !says_something(how) || !says_something(outcome) => {
+                no(super::REASON)
             }
             Fact::LockForced { lock, .. } => {
                 let lock = find(*lock)?;
@@ -95,6 +119,7 @@ impl Gate<'_> {
                 if let Some(lack) = forced_lacks(lock.forced.as_ref()).first() {
                     return no(lack.clone());
                 }
+                self.box_is_free(job, lock)?;
                 match &lock.forced {
                     Some(forced) if forced.authority == person => Ok(()),
                     Some(forced) => no(format!("{} has to confirm this.", self.name(forced.authority))),
@@ -108,19 +133,46 @@ impl Gate<'_> {
         }
     }
 
+    /// A key in a box is nobody's as long as another person's lock is on the box.
+    fn box_is_free(&self, job: &Job, lock: &Lock) -> Verdict {
+        let KeyAt::Box(lockbox) = lock.key else { return Ok(()) };
+        match job.locks_on().find(|l| l.on == On::Box(lockbox) && l.owner != lock.owner) {
+            Some(other) => no(format!(
+                "The key of this lock is in {}, and the lock of {} is on it: that one comes off first.",
+                job.lock_place(other.on),
+                self.name(other.owner)
+            )),
+            None => Ok(()),
+        }
+    }
+
+    /// A padlock is known by its owner and its label: one that is on elsewhere was moved, goes through both, or is another one.
+    fn padlock(&self, owner: EntryId, label: &str, means: &Means, through: Option<EntryId>) -> Verdict {
+        if matches!(means, Means::Other(_)) {
+            return Ok(());
+        }
+        let same = |l: &&LockRow| l.on && l.owner == owner && alike(&l.label, label);
+        let there: Vec<&LockRow> = self.locks.iter().filter(same).collect();
+        match (there.first(), through) {
+            (None, None) => Ok(()),
+            (None, Some(_)) => no("That padlock is not on anywhere else any more."),
+            (Some(_), Some(through)) if there.iter().any(|l| l.fit == through) => Ok(()),
+            (Some(_), Some(_)) => no("That is not the padlock of this label and owner."),
+            (Some(other), None) => no(format!(
+                "{label} of {} is on already: {}, {}. Say whether it was moved, goes through both, or is another one.",
+                self.name(owner),
+                other.place,
+                other.job_title
+            )),
+        }
+    }
+
     fn fit(&self, job: &Job, on: On, owner: EntryId, label: &str, key: KeyAt, means: &Means) -> Verdict {
         if !job.people().contains(&owner) {
             return no(format!("{} is not on this job: put them on it first.", self.name(owner)));
         }
         if label.trim().is_empty() {
             return no("Write what is on the lock: its number or name tells it from every other.");
-        }
-        if let Some(other) = self.locks.iter().find(|l| l.on && l.label == label && !matches!(means, Means::Other(_))) {
-            return no(format!(
-                "A lock labelled {label} is on already: {}, {}. Two locks with one label cannot be told apart.",
-                other.place,
-                self.name(other.owner)
-            ));
         }
         if let KeyAt::Box(id) = key
             && (!job.boxes.iter().any(|b| b.stamp.id == id) || on == On::Box(id))

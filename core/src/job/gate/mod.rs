@@ -7,14 +7,25 @@ mod proof;
 mod supply;
 
 use super::Job;
+use super::age::Moment;
 use super::steps::Step;
-use crate::journal::fact::{Duty, On};
+use crate::journal::fact::{Duty, Limit, On, SourceKind};
 use crate::journal::{Entry, EntryId, Fact};
+use crate::names::{alike, says_something};
 use crate::point::PointKind;
-use crate::prove::Role;
+use crate::prove::limit::{Bound, Limits, bound};
+use crate::prove::{System, conductors, volts};
+use crate::site::Across;
 use crate::store::LockRow;
 use crate::supply::{Cut, Held};
 use crate::world::World;
+
+/// Low voltage ends here between conductors, in millivolts: 1000 V AC (IEC 60038).
+const MOST_BETWEEN: f64 = 1_000_000.0;
+/// Most conductors that a control supply brings to the point of work.
+const MOST_TERMINALS: usize = 12;
+/// What is said where a reason says nothing.
+const REASON: &str = "Give the reason in words that another person will understand.";
 
 /// Most tags that a point has had in one job.
 const MAX_TAGS: usize = 20;
@@ -33,6 +44,10 @@ pub struct Gate<'a> {
     pub cut: Option<&'a Cut>,
     /// What other jobs at the site hold locked.
     pub held: &'a [Held],
+    /// What jobs share.
+    pub across: &'a Across,
+    /// Now.
+    pub now: Moment,
 }
 
 type Verdict = Result<(), String>;
@@ -41,21 +56,85 @@ fn no<T>(why: impl Into<String>) -> Result<T, String> {
     Err(why.into())
 }
 
+/// A reason is at least a word of letters.
+fn reason(why: &str) -> Verdict {
+    if says_something(why) { Ok(()) } else { no(REASON) }
+}
+
+/// Whether a company's limit may stand on a job whose sources have this bound.
+fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
+    if !says_something(&limit.rule) {
+        return no("Write the name of the company's rule that sets the limit.");
+    }
+    if bound.allows(Limits { ac_mv: limit.ac, dc_mv: limit.dc }) {
+        return Ok(());
+    }
+    no(format!(
+        "A limit has to be below {} V AC and {} V DC: below extra-low voltage, and below half of the lowest voltage of any source here.",
+        volts(bound.ac_mv),
+        volts(bound.dc_mv)
+    ))
+}
+
+/// Whether what was found of a control supply says what has to be tested.
+fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option<u32>) -> Verdict {
+    if kind != SourceKind::Control {
+        return if terminals.is_empty() { Ok(()) } else { no("Only a control supply brings terminals of its own.") };
+    }
+    if terminals.is_empty() {
+        return no("Name the terminals of the control supply at the point of work: they are tested too.");
+    }
+    let fits = |t: &String| !t.trim().is_empty() && t.chars().count() <= conductors::NAME;
+    let all = job.conductors();
+    match terminals.iter().find(|t| !fits(t) || all.iter().any(|c| alike(&c.name, t))) {
+        Some(name) => {
+            no(format!("{name:?} cannot be the name of a terminal: at most 12 characters, and none that is there."))
+        }
+        None if terminals.len() > MOST_TERMINALS => {
+            no(format!("At most {MOST_TERMINALS} terminals of one control supply."))
+        }
+        None if all.len() + terminals.len() > conductors::MAX => no("More conductors than can be tested together."),
+        None if millivolts == Some(0) => no("Write the voltage of the control supply."),
+        None => Ok(()),
+    }
+}
+
 impl Gate<'_> {
     /// Whether a fact that belongs to no job may be kept.
     pub fn alone(&self, fact: &Fact) -> Verdict {
         match fact {
             Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } => Ok(()),
             Fact::PersonNoted { name, .. } if name.trim().is_empty() => no("Give the person's name."),
-            Fact::PersonNoted { .. } => Ok(()),
-            Fact::JobOpened { dead_limit_millivolts: limit, nominal_millivolts: nominal, .. }
-                if *limit >= 50_000 || *limit > nominal / 2 =>
-            {
-                no(
-                    "A limit for dead of 50 V or more, or of more than half the nominal voltage, is not accepted: 50 V bounds extra-low voltage, it does not say dead.",
-                )
+            // Once names look alike nobody can tell whose lock it is.
+            Fact::PersonNoted { name, corrects, .. } => {
+                let others = self.world.people.iter().filter(|(id, _)| Some(**id) != *corrects);
+                match others.map(|(_, p)| &p.name).find(|other| alike(other, name)) {
+                    Some(other) => no(format!(
+                        "\"{name}\" looks like {other}, who is known here. Add what tells the two apart, or choose {other}."
+                    )),
+                    None => Ok(()),
+                }
             }
-            Fact::JobOpened { .. } | Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
+            Fact::LimitRuled { limit } => {
+                self.person()?;
+                limit_of(limit, bound(&[]))
+            }
+            Fact::JobOpened { limit, system, nominal_millivolts: nominal, .. } => {
+                self.person()?;
+                let (lines, reference) = match system {
+                    System::ThreeWire => (f64::from(*nominal), f64::from(*nominal) / 3f64.sqrt()),
+                    System::ThreePhaseNeutral => (f64::from(*nominal) * 3f64.sqrt(), f64::from(*nominal)),
+                    System::OnePhase => (f64::from(*nominal), f64::from(*nominal)),
+                };
+                if *nominal == 0 || lines > MOST_BETWEEN {
+                    return no(format!(
+                        "{} V between conductors is no low voltage: this app ends at 1000 V AC.",
+                        (lines / 1000.0).round()
+                    ));
+                }
+                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound(&[reference.round() as u32])))
+            }
+            Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
             _ => no("This belongs to a job or a site: open it first."),
         }
     }
@@ -72,12 +151,17 @@ impl Gate<'_> {
                 | Fact::OwnerSought { .. }
                 | Fact::LockForced { .. }
                 | Fact::OwnerTold { .. }
+                | Fact::AsideAnswered { .. }
         );
         if job.handed.is_some() && !last {
             return no("This job is handed back. Open a new job for anything more.");
         }
         // An indication is never refused, whenever and by whomever it is seen.
-        let seen = matches!(fact, Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit));
+        let seen = match fact {
+            Fact::ReadingTaken { reading, dc, .. } => job.shows_voltage(*reading, *dc),
+            Fact::VoltageMet { .. } => return Ok(()),
+            _ => false,
+        };
         if !seen {
             self.hands_on(job, fact, person)?;
             if let Some(step) = Step::of(fact) {
@@ -108,7 +192,21 @@ impl Gate<'_> {
         if isolating && job.finished.is_some() {
             return no("The work is finished. Change the scope of the job first; then isolate and prove dead again.");
         }
-        let hands_on = isolating || matches!(fact, Fact::WorkFinished { .. } | Fact::PointClosed { .. });
+        let hands_on = isolating
+            || matches!(
+                fact,
+                Fact::WorkFinished { .. }
+                    | Fact::GivenUp { .. }
+                    | Fact::PointClosed { .. }
+                    | Fact::CauseNoted { .. }
+                    | Fact::RunSigned { .. }
+                    | Fact::Deviated { .. }
+                    | Fact::Withdrawn { .. }
+                    | Fact::PointsParted { .. }
+                    | Fact::SourceElsewhere { .. }
+                    | Fact::LimitSet { .. }
+                    | Fact::AsideAnswered { .. }
+            );
         if hands_on && !job.people().contains(&person) {
             return no(format!(
                 "{} is not on this job: put them on it under People on the job first.",
@@ -130,6 +228,10 @@ impl Gate<'_> {
     fn turn(&self, job: &Job, step: Step) -> Verdict {
         let name = |id| self.name(id);
         for state in job.steps(&name) {
+            // An isolation that was given up is restored from wherever it stood.
+            if job.given_up.is_some() && state.step < Step::CoversBack {
+                continue;
+            }
             if state.step == step {
                 return Ok(());
             }
@@ -160,15 +262,18 @@ impl Gate<'_> {
                 "A stop button, an interlock or a contactor is not a point of isolation: it can fail or be reset. Name the switch or \
                  the fuses that disconnect the supply.",
             ),
-            Fact::PointAdded { label, poles, .. } => {
-                if job.points.iter().any(|p| p.label == *label) {
-                    return no(format!("A point named {label} is already in this job."));
+            Fact::PointAdded { label, at, poles, same_as, .. } => {
+                if let Some(other) = job.points.iter().find(|p| alike(&p.label, label) && alike(&p.at, at)) {
+                    return no(format!("{} is already in this job, at a like place.", other.label));
+                }
+                if same_as.is_some_and(|id| !self.across.knows(id, job.site)) {
+                    return no("That point is not known at this site.");
                 }
                 if poles.is_empty() {
                     return no("Say which conductors this point opens.");
                 }
                 let protective =
-                    job.conductors().into_iter().find(|c| c.role == Role::Protective && poles.contains(&c.name));
+                    job.conductors().into_iter().find(|c| c.role.is_reference() && poles.contains(&c.name));
                 match protective {
                     Some(pe) => no(format!(
                         "{} is the protective conductor: no point of isolation opens it. Unmark it.",
@@ -194,8 +299,9 @@ impl Gate<'_> {
             }
             Fact::Deviated { step, why } => {
                 if why.trim().chars().count() < 5 {
-                    return no("Give the reason in words that another person will understand.");
+                    return no(REASON);
                 }
+                reason(why)?;
                 let name = |id| self.name(id);
                 let state = job.steps(&name).into_iter().find(|s| s.step.name() == *step);
                 match state {
@@ -207,6 +313,43 @@ impl Gate<'_> {
                 }
             }
             Fact::Withdrawn { entry, why } => self.withdraw(job, *entry, why),
+            Fact::LimitSet { limit } => {
+                if job.in_charge() != Some(self.person()?) {
+                    return no("Only the person in charge of the isolation changes the limit of a job.");
+                }
+                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, job.bound()))
+            }
+            Fact::SourceAnswered { kind, found: Some(_), terminals, millivolts, .. } => {
+                control(job, *kind, terminals, *millivolts)
+            }
+            Fact::SourceElsewhere { source, why } => {
+                reason(why)?;
+                if job.known.iter().any(|k| k.sources.iter().any(|s| s.source == *source)) {
+                    Ok(())
+                } else {
+                    no("That source is not known at this site beside this job.")
+                }
+            }
+            Fact::PointsParted { point, other, apart } => {
+                reason(apart)?;
+                if job.point(*point).is_none() || !self.across.knows(*other, job.site) || point == other {
+                    return no("Choose a point of this job and the other point that it is not.");
+                }
+                Ok(())
+            }
+            Fact::AsideAnswered { entry, why } => {
+                reason(why)?;
+                if job.known.iter().any(|k| k.aside.iter().any(|a| a.entry == *entry)) {
+                    Ok(())
+                } else {
+                    no("No such entry about this job is put aside here.")
+                }
+            }
+            Fact::PermitNoted { why_none: Some(why), .. }
+            | Fact::NoCircuits { why }
+            | Fact::NoCovers { why }
+            | Fact::ScopeChanged { why, .. }
+            | Fact::RotationFound { rotation: None, how: why } => reason(why),
             _ => Ok(()),
         }
     }
@@ -230,9 +373,7 @@ impl Gate<'_> {
     }
 
     fn withdraw(&self, job: &Job, entry: EntryId, why: &str) -> Verdict {
-        if why.trim().is_empty() {
-            return no("Say what was wrong with the entry.");
-        }
+        reason(why)?;
         if job.withdrawn.iter().any(|(_, id, _)| *id == entry) {
             return no("This entry is already withdrawn.");
         }
@@ -254,7 +395,7 @@ impl Gate<'_> {
             | Fact::PhotoTaken { .. }
             | Fact::Deviated { .. } => Ok(()),
             // A slip of the finger costs a test; a voltage that was there and is taken back may cost a life.
-            Fact::ReadingTaken { reading, .. } if reading.indicates(job.dead_limit) => {
+            Fact::ReadingTaken { .. } if job.troubles.iter().any(|t| t.stamp.id == entry) => {
                 no("This reading showed a voltage: it stays. Write its cause, then prove the indicator and test again.")
             }
             Fact::ReadingTaken { .. } => Ok(()),

@@ -55,9 +55,8 @@ impl Gate<'_> {
             (Fact::ZoneNoted { .. } | Fact::CutDiffers { .. } | Fact::PointDrawn { .. }, None) => {
                 no("No supply network is drawn for this site yet.")
             }
-            (Fact::CutDiffers { why, .. }, _) if why.trim().chars().count() < 5 => {
-                no("Give the reason in words that another person will understand.")
-            }
+            (Fact::CutDiffers { why, .. }, _) if why.trim().chars().count() < 5 => no(super::REASON),
+            (Fact::CutDiffers { why, .. }, _) if !crate::names::says_something(why) => no(super::REASON),
             (Fact::PointAdded { switch: Some(switch), .. } | Fact::PointDrawn { switch, .. }, Some(cut)) => {
                 match cut.network.link(switch) {
                     None => no(format!("{switch} is not in the supply network.")),
@@ -75,7 +74,7 @@ impl Gate<'_> {
                     None => Ok(()),
                 }
             }
-            (Fact::PointClosed { point }, Some(cut)) => {
+            (Fact::PointClosed { point, .. }, Some(cut)) => {
                 let Some(point) = job.point(*point) else { return Ok(()) };
                 let Some(switch) = &point.switch else { return Ok(()) };
                 if let Some((_, lock)) = cut.shared.iter().find(|(link, _)| link == switch) {

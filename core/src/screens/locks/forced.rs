@@ -20,7 +20,10 @@ pub(super) fn show(look: &Look, lock: &Lock, page: &mut Page) {
     };
     let authority = look.name(forced.authority);
     page.heading("Removal in the owner's absence");
-    page.fact("Authority", format!("{authority}. Begun {}.", look.by(&forced.begun)));
+    page.fact(
+        "Authority",
+        format!("{authority}, {}, reached {}. Begun {}.", forced.function, forced.reached, look.by(&forced.begun)),
+    );
     page.fact("Why it cannot wait", &forced.why);
     for (stamp, how) in &forced.not_on_site {
         page.fact(format!("Not on site, {}", look.by(stamp)), how);
@@ -45,6 +48,8 @@ pub(super) fn fact(act: &Act, lock: EntryId, verb: &str) -> Result<Fact, String>
         "force" => Fact::ForcedBegun {
             lock,
             authority: act.need_id("authority", "Choose who answers for taking this lock off.")?,
+            function: act.need("force-function", "Write what the authority is at this site.")?,
+            reached: act.need("force-reached", "Write how the authority was reached.")?,
             why: act.need("force-why", "Write why it cannot wait for the owner.")?,
         },
         "not-on-site" => Fact::OwnerNotOnSite {
@@ -109,6 +114,18 @@ fn begin(look: &Look, lock: &Lock, owner: &str, page: &mut Page) {
         ),
     );
     page.choice("authority", "Who answers for it", look.people(&[lock.owner]), look.draft("authority"));
+    page.entry(
+        "force-function",
+        "What they are at this site",
+        "Site manager, control room",
+        look.draft("force-function"),
+    );
+    page.entry(
+        "force-reached",
+        "How you reached them",
+        "In person, by telephone at what time",
+        look.draft("force-reached"),
+    );
     page.field("force-why", "Why it cannot wait", "", look.draft("force-why"), EntryKind::Long, 500);
     page.toned("Begin a forced removal", "force", Tone::Forbid);
 }

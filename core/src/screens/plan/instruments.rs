@@ -8,8 +8,9 @@ use super::super::parts::{EntryKind, Tone};
 use super::passed;
 use crate::job::Job;
 use crate::job::steps::Step;
-use crate::journal::fact::InstrumentKind;
+use crate::journal::fact::{InstrumentKind, LightsFrom};
 use crate::journal::{EntryId, Fact};
+use crate::names::alike;
 
 /// The checks so far, one more check, and a new instrument.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -62,6 +63,12 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.choice("kind", "What it is for", options(&KINDS, kind_word), look.draft("kind"));
     page.entry("name", "Maker and type", "As printed on it", look.draft("name"));
     page.field("serial", "Serial number", "As printed on it", look.draft("serial"), EntryKind::Text, 60);
+    page.para("For an indicator: the lowest voltage at which it lights or shows a figure, as its maker says.");
+    let steps = LIGHTS_FROM.map(|mv| (mv.to_string(), format!("{} V", mv / 1000))).to_vec();
+    page.choice("lights-ac", "Its lowest indication, AC", steps.clone(), look.draft("lights-ac"));
+    let mut direct = steps;
+    direct.push(("none".into(), "It shows no direct voltage".into()));
+    page.choice("lights-dc", "Its lowest indication, DC", direct, look.draft("lights-dc"));
     if done || check_leads {
         page.button("Add this instrument", "add");
     } else {
@@ -70,6 +77,21 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if done {
         next(page, look, job);
     }
+}
+
+/// The lowest indications that are offered, in millivolts: those of IEC 61243-3 and what two-pole indicators commonly have (common practice, no
+/// source).
+const LIGHTS_FROM: [u32; 6] = [1_000, 6_000, 12_000, 24_000, 50_000, 120_000];
+
+fn lights_from(act: &Act) -> Result<LightsFrom, String> {
+    let ask = "Choose the lowest AC voltage that the indicator shows.";
+    let ac = act.need("lights-ac", ask)?.parse().map_err(|_| ask)?;
+    let ask = "Choose the lowest DC voltage that the indicator shows, or that it shows none.";
+    let dc = match act.need("lights-dc", ask)?.as_str() {
+        "none" => None,
+        mv => Some(mv.parse().map_err(|_| ask)?),
+    };
+    Ok(LightsFrom { ac, dc })
 }
 
 const KINDS: [InstrumentKind; 3] =
@@ -90,12 +112,14 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
             let kind = picked(act, "kind", "Choose what the instrument is for.")?;
             let name = act.need("name", "Write the maker and type of the instrument.")?;
             let serial = act.need("serial", "Write the serial number, or that it has none.")?;
+            let lights_from = if kind == InstrumentKind::Indicator { Some(lights_from(act)?) } else { None };
             // Two records of one instrument would let a check of the one stand for the other.
-            let same = |i: &crate::world::Instrument| i.kind == kind && i.name == name && i.serial == serial;
+            let same =
+                |i: &crate::world::Instrument| i.kind == kind && alike(&i.name, &name) && alike(&i.serial, &serial);
             if act.world().instruments.values().any(same) {
                 return Err("This instrument is listed already. Choose it above.".into());
             }
-            act.keep(None, Fact::InstrumentNoted { kind, name, serial })?;
+            act.keep(None, Fact::InstrumentNoted { kind, name, serial, lights_from })?;
             act.say = Some("Listed. Now look it over before use.".into());
             Ok(())
         }
@@ -114,7 +138,15 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
                     open.join(", ")
                 ));
             }
-            let fact = Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note };
+            let fact = Fact::InstrumentChecked {
+                instrument,
+                leads_sound,
+                tips_sound,
+                body_sound,
+                in_date,
+                note,
+                knowing: Vec::new(),
+            };
             act.keep(Some(job), fact)?;
             if !(leads_sound && tips_sound && body_sound && in_date) {
                 let name = act.world().instrument(instrument);

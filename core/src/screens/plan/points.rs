@@ -136,5 +136,15 @@ fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, String> {
         }
     };
     let stays_open = link.is_some_and(|l| l.normally == Position::Open);
-    Ok(Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch: link.map(|l| l.id.clone()), stays_open })
+    Ok(Fact::PointAdded {
+        label,
+        at,
+        kind,
+        lockable,
+        poles,
+        cuts,
+        switch: link.map(|l| l.id.clone()),
+        stays_open,
+        same_as: None,
+    })
 }

@@ -4,10 +4,11 @@ use super::super::build::Page;
 use super::super::cx::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::job::next;
-use super::super::parts::Tone;
+use super::super::parts::{EntryKind, Tone};
 use crate::job::Job;
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
+use crate::prove::parse_volts;
 
 /// The first question that is open, and the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -44,6 +45,9 @@ fn question(page: &mut Page, look: &Look, kind: SourceKind) {
     page.main(format!("{word}: none found"), format!("none {}", word_of(&kind)));
     page.entry("what", "Or what you found", "As it is labelled", look.draft("what"));
     page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
+    if kind == SourceKind::Control {
+        control(page, look);
+    }
     page.button(format!("{word}: found"), format!("found {}", word_of(&kind)));
 }
 
@@ -53,8 +57,17 @@ fn another(page: &mut Page, look: &Look, job: &Job) {
     page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
     page.entry("what", "What you found", "As it is labelled", look.draft("what"));
     page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
+    control(page, look);
     page.button("Keep one more source", "another");
     next(page, look, job);
+}
+
+/// What a control supply brings to the point of work.
+pub(in crate::screens) fn control(page: &mut Page, look: &Look) {
+    let hint = "Control supplies only: X3:1, X3:2. They are tested too.";
+    page.entry("terminals", "Its terminals at the work, with commas", hint, look.draft("terminals"));
+    let hint = "Control supplies only, such as 24";
+    page.field("control-volts", "Its voltage in volts", hint, look.draft("control-volts"), EntryKind::Number, 8);
 }
 
 fn what_counts(kind: SourceKind) -> &'static str {
@@ -79,7 +92,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
                 return Err("You wrote what you found. Keep it as found, or clear those two fields first.".into());
             }
             let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
-            Fact::SourceAnswered { kind, found: None, looked }
+            Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }
         }
         "found" => found(act, asked()?)?,
         "another" => {
@@ -91,10 +104,20 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
     act.keep(Some(job), fact).map(drop)
 }
 
+/// The terminals that a control supply brings to the point of work, and its voltage.
+pub(in crate::screens) fn brings(act: &Act) -> Result<(Vec<String>, Option<u32>), String> {
+    let ask = "Write the terminals of the control supply at the point of work, with commas: X3:1, X3:2.";
+    let terminals = act.need("terminals", ask)?;
+    let terminals = terminals.split(',').map(str::trim).filter(|t| !t.is_empty()).map(str::to_owned).collect();
+    let volts = act.need("control-volts", "Write the voltage of the control supply, such as 24.")?;
+    Ok((terminals, Some(parse_volts(&volts).map_err(|e| format!("{e}."))?)))
+}
+
 fn found(act: &Act, kind: SourceKind) -> Result<Fact, String> {
     let what = act.need("what", "Write what you found, as it is labelled.")?;
     let at = act.need("at", "Write where it comes in.")?;
     let looked = spare(act, "looked")?;
     let looked = if looked.is_empty() { at.clone() } else { looked };
-    Ok(Fact::SourceAnswered { kind, found: Some(Found { what, at }), looked })
+    let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
+    Ok(Fact::SourceAnswered { kind, found: Some(Found { what, at }), looked, terminals, millivolts })
 }

@@ -2,19 +2,49 @@
 
 use super::super::build::Page;
 use super::super::cx::{Act, Look};
-use super::super::home::{UNKNOWN, id};
+use super::super::home::{UNKNOWN, id, read_word, word_of};
 use super::super::job::{lacking, next};
 use super::super::parts::{EntryKind, Tone};
+use crate::job::age::Moment;
 use crate::job::steps::Step;
 use crate::job::{Job, waiting};
+use crate::journal::fact::EarthProof;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Reading, parse_volts};
+use crate::prove::{Earthing, Reading, parse_volts};
+
+/// The ways to show that PE is earth: on a screen, and in a sentence.
+const WAYS: [(EarthProof, &str, &str); 3] = [
+    (
+        EarthProof::LiveLine,
+        "PE to a line that is known to be live shows the full voltage",
+        "PE to a line known to be live shows its full voltage",
+    ),
+    (
+        EarthProof::MainTerminal,
+        "Low-resistance continuity from PE to the main earthing terminal",
+        "Continuity from PE to the main earthing terminal",
+    ),
+    (
+        EarthProof::Bonded,
+        "Low-resistance continuity from PE to metalwork that is bonded elsewhere",
+        "Continuity from PE to bonded metalwork",
+    ),
+];
+
+/// How earth was shown, in a sentence.
+pub(crate) fn in_words(way: EarthProof, how: &str) -> String {
+    match (WAYS.iter().find(|(w, ..)| *w == way), how.is_empty()) {
+        (Some((.., says)), true) => (*says).to_owned(),
+        (Some((.., says)), false) => format!("{says}: {how}"),
+        (None, _) => how.to_owned(),
+    }
+}
 
 /// Proving the reference.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    if let Some((stamp, how, holds)) = job.run().and_then(|r| r.reference.clone()) {
-        let word = if holds { "Shown to be earth" } else { "Not earth" };
-        page.fact(word, format!("{how} ({})", look.by(&stamp)));
+    if let Some(earth) = job.run().and_then(|r| r.reference()) {
+        let word = if earth.holds { "Shown to be earth" } else { "Not earth" };
+        page.fact(word, format!("{} ({})", in_words(earth.way, &earth.how), look.by(&earth.stamp)));
     }
     if job.run().is_some_and(|r| r.reference_holds()) {
         next(page, look, job);
@@ -26,21 +56,10 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         "If the protective conductor is broken, a live board can read nothing on every pair. Zero between all conductors shows one \
          potential, not that it is earth.",
     );
-    let ways = [
-        (
-            "PE to a line known to be live shows its full voltage",
-            "PE to a line that is known to be live shows the full voltage",
-        ),
-        (
-            "Continuity from PE to the main earthing terminal",
-            "Low-resistance continuity from PE to the main earthing terminal",
-        ),
-        (
-            "Continuity from PE to bonded metalwork",
-            "Low-resistance continuity from PE to metalwork that is bonded elsewhere",
-        ),
-    ];
-    let ways = ways.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
+    let earthed = !matches!(job.earthing, Earthing::It | Earthing::Unknown);
+    let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
+    let ways = ways.map(|(way, label, _)| (word_of(way), (*label).to_owned())).collect();
     page.choice("way", "How it was shown", ways, look.draft("way"));
     page.entry("how", "Where, or another way", "Which live line or which terminal", look.draft("how"));
     page.toned("It is not earth", "reference fails", Tone::Forbid);
@@ -60,7 +79,8 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
         let last = run.and_then(|r| r.discharge.iter().rev().find(|(_, id, _)| *id == of));
         let said = last.map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", r.word(), look.by(stamp)));
         page.fact(format!("{what}, wait {}", waiting(seconds)), said);
-        let open = job.lacks(Step::Discharge, &|id| look.name(id)).iter().any(|l| l.text.starts_with(&what));
+        let open = last
+            .is_none_or(|(stamp, _, r)| job.shows_voltage(*r, true) || job.wait_left(seconds, &Moment::of(stamp)) > 0);
         if open && !asked {
             asked = true;
             page.caution(
@@ -96,19 +116,20 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
         act.keep(Some(job), Fact::DischargeRead { run, of, reading })?;
         return act.onward(job, Step::Discharge);
     }
-    let (way, more) = (act.given("way"), act.given("how"));
-    let how = match (way.is_empty(), more.is_empty()) {
-        (true, true) => return Err("Say how the reference was tested.".into()),
-        (false, false) => format!("{way}: {more}"),
-        _ => format!("{way}{more}"),
+    let ask = "Say how the reference was tested.";
+    let how = act.given("how");
+    let way = match (act.given("way").as_str(), how.is_empty()) {
+        ("", true) => return Err(ask.into()),
+        ("", false) => EarthProof::Other,
+        (way, _) => read_word(way).ok_or(ask)?,
     };
     match arg {
         "holds" => {
-            act.keep(Some(job), Fact::ReferenceProved { run, how, holds: true })?;
+            act.keep(Some(job), Fact::ReferenceProved { run, way, how, holds: true })?;
             act.onward(job, Step::ProveReference)
         }
         "fails" => {
-            act.keep(Some(job), Fact::ReferenceProved { run, how, holds: false })?;
+            act.keep(Some(job), Fact::ReferenceProved { run, way, how, holds: false })?;
             act.alarm = true;
             act.say =
                 Some("The reference is not earth. Treat as live, and find the break before any other test.".into());

@@ -264,6 +264,7 @@ fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Res
                 cuts,
                 switch: Some(link.id.clone()),
                 stays_open,
+                same_as: None,
             },
         )?;
         added.push(link.id.clone());
@@ -322,5 +323,6 @@ fn cuts(
     let at = if source.place.is_empty() { format!("through {link}") } else { source.place.clone() };
     let found = Some(Found { what, at });
     let looked = "The supply network of the site".into();
-    act.keep(Some(job.id()), Fact::SourceAnswered { kind, found, looked }).map(Some)
+    let (terminals, millivolts) = (Vec::new(), None);
+    act.keep(Some(job.id()), Fact::SourceAnswered { kind, found, looked, terminals, millivolts }).map(Some)
 }

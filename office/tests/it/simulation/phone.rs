@@ -150,7 +150,7 @@ impl Phone {
             .seen
             .iter()
             .filter_map(|e| match &e.body.fact {
-                Fact::LockRemoved { lock } | Fact::LockForced { lock, .. } => Some(*lock),
+                Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => Some(*lock),
                 _ => None,
             })
             .collect();

@@ -1,0 +1,92 @@
+//! What this device knows beside a job's own entries: see [`Known`].
+
+use std::sync::Arc;
+
+use super::inner::Inner;
+use crate::job::known::SiteSource;
+use crate::job::{Job, Known, age::Moment};
+use crate::journal::fact::{SourceKind, SourceRef};
+use crate::journal::{EntryId, Fact, Hlc};
+use crate::supply::{NodeKind, SourceSort};
+
+/// The note that this device has forgotten what it wrote.
+pub(crate) const FORGOT: &str = "forgot";
+/// The journal's moment before which no proof is believed here, as "ms count".
+pub(crate) const NOT_BEFORE: &str = "not-before";
+/// The note that another witness has another time.
+pub(crate) const CLOCK_DOUBT: &str = "clock-doubt";
+
+impl Inner {
+    /// Now, by all clocks of this device.
+    pub(crate) fn moment(&self) -> Moment {
+        let wall = self.platform.now_ms();
+        let last = self.clock.last();
+        let clock = if last.0 >= wall { last } else { Hlc(wall, 0) };
+        let doubt = self.store.local(CLOCK_DOUBT).ok().flatten().is_some();
+        Moment { device: self.key.device(), running: self.platform.running(), wall, clock, doubt }
+    }
+
+    /// The job, held against what is known beside it.
+    pub(crate) fn look_at(&mut self, id: EntryId) -> Result<Job, String> {
+        let mut job = self.job(id)?.clone();
+        let known = self.known_of(&job);
+        job.known = Some(Arc::new(known));
+        Ok(job)
+    }
+
+    fn known_of(&mut self, job: &Job) -> Known {
+        let mut known = Known::at(self.moment());
+        self.across.beside(job.id(), job.site, &self.locks, &mut known);
+        let lights = self.world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
+        known.lights_from = lights.collect();
+        if let Some(cut) = self.cut(job) {
+            known.against = cut.against(job);
+        }
+        if let Some(drawn) = job.site.and_then(|site| self.sites.get(&site)).filter(|d| !d.is_empty()) {
+            known.network_since = drawn.since();
+            if job.zone_named.is_none() {
+                let grid = drawn.nodes().iter().find(|n| n.part.sort == SourceSort::Grid).map(|n| n.part.id.clone());
+                let sources = drawn.nodes().iter().filter(|n| n.part.kind == NodeKind::Source);
+                // One supply of the distributor is the normal one that the job is about.
+                known.sources.extend(sources.filter(|n| Some(&n.part.id) != grid.as_ref()).map(|n| {
+                    let what = if n.part.label.is_empty() { &n.part.id } else { &n.part.label };
+                    SiteSource {
+                        source: SourceRef::Drawn(n.part.id.clone()),
+                        kind: kind_of(n.part.sort),
+                        what: what.clone(),
+                        at: n.part.place.clone(),
+                        told_by: "the supply network".into(),
+                    }
+                }));
+            }
+        }
+        let local = |name: &str| self.store.local(name).ok().flatten();
+        known.forgot = local(FORGOT).is_some();
+        known.not_before = local(NOT_BEFORE).and_then(|text| {
+            let (ms, count) = text.split_once(' ')?;
+            Some(Hlc(ms.parse().ok()?, count.parse().ok()?))
+        });
+        known
+    }
+
+    /// Fills in what whoever acts knew of other jobs: an entry has to say it, because no clock can.
+    pub(super) fn say_known(&mut self, fact: &mut Fact) {
+        match fact {
+            Fact::InstrumentChecked { instrument, knowing, .. } => *knowing = self.across.failures_of(*instrument),
+            Fact::PointOpened { point, knowing, .. } => *knowing = self.across.closings_of(*point),
+            _ => {}
+        }
+    }
+}
+
+fn kind_of(sort: SourceSort) -> Option<SourceKind> {
+    match sort {
+        SourceSort::Generator => Some(SourceKind::Generator),
+        SourceSort::Ups => Some(SourceKind::Ups),
+        SourceSort::Pv => Some(SourceKind::Pv),
+        SourceSort::Battery => Some(SourceKind::Battery),
+        SourceSort::SecondFeeder => Some(SourceKind::SecondFeeder),
+        SourceSort::Control => Some(SourceKind::Control),
+        SourceSort::Grid | SourceSort::Unsaid => None,
+    }
+}

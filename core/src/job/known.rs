@@ -1,0 +1,128 @@
+//! What is known beside a job's own entries: the moment, the site's rules, and what other jobs, the network and other devices tell.
+//!
+//! A job is a fold over its own entries and never proves anything by itself: [`Job::standing`](super::Job::standing) holds it against this.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::age::Moment;
+use crate::journal::fact::{LightsFrom, SourceKind, SourceRef};
+use crate::journal::{EntryId, Hlc, Stamp};
+use crate::store::LockRow;
+
+/// Most minutes between two proofs of the indicator. Our rule, no source.
+pub const BETWEEN_PROOFS: u32 = 60;
+/// Most minutes that a proof holds: a shift. Our rule, no source.
+pub const PROOF_HOLDS: u32 = 12 * 60;
+
+/// What is known beside a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Known {
+    /// Now, by this device's clocks.
+    pub now: Moment,
+    /// What the site allows.
+    pub rules: Rules,
+    /// Locks of other jobs at points that are, or may be, points of this job: this job's point and the lock.
+    pub held: Vec<(EntryId, LockRow)>,
+    /// Closings of such points in other jobs: this job's point, the closing, and that job's title.
+    pub closings: Vec<(EntryId, Stamp, String)>,
+    /// Such points that were found on in another job and are open since: this job puts them back on.
+    pub found_on: BTreeSet<EntryId>,
+    /// Sources that other jobs found at this site, and those that the network shows while nobody has named the work zone.
+    pub sources: Vec<SiteSource>,
+    /// Failures of instruments in other jobs: the instrument and the entry that tells of it.
+    pub failures: Vec<(EntryId, Stamp)>,
+    /// Checks in other jobs that found an instrument sound: the instrument, when, and the failures that were known.
+    pub checks: Vec<(EntryId, Stamp, Vec<EntryId>)>,
+    /// The lowest indication of each instrument that says one.
+    pub lights_from: BTreeMap<EntryId, LightsFrom>,
+    /// Why work may not rest on the locks that are on, by the site's network; a sentence.
+    pub against: Option<String>,
+    /// Since when the site has a network, by the entry that drew it first.
+    pub network_since: Option<Stamp>,
+    /// Entries about this job that are kept aside.
+    pub aside: Vec<Aside>,
+    /// This device has forgotten what it wrote: its journal was put back from a copy, or its key is used elsewhere.
+    pub forgot: bool,
+    /// Runs that began before this are not believed here: the device had forgotten what it wrote.
+    pub not_before: Option<Hlc>,
+}
+
+/// What a site allows at most.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Rules {
+    /// Minutes between two proofs of the indicator.
+    pub between_proofs: u32,
+    /// Minutes that a proof holds.
+    pub proof_holds: u32,
+}
+
+impl Rules {
+    /// No more than our own most, and not nothing.
+    pub fn within(self) -> Rules {
+        let (between_proofs, proof_holds) =
+            (self.between_proofs.clamp(1, BETWEEN_PROOFS), self.proof_holds.clamp(1, PROOF_HOLDS));
+        Rules { between_proofs, proof_holds }
+    }
+}
+
+impl Default for Rules {
+    fn default() -> Rules {
+        Rules { between_proofs: BETWEEN_PROOFS, proof_holds: PROOF_HOLDS }
+    }
+}
+
+/// A source that is known at the site beside the job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SiteSource {
+    /// Which.
+    pub source: SourceRef,
+    /// Its kind; `None` where the network does not say.
+    pub kind: Option<SourceKind>,
+    /// What it is.
+    pub what: String,
+    /// Where it comes in.
+    pub at: String,
+    /// Who tells of it: another job's title, or the network.
+    pub told_by: String,
+}
+
+/// An entry about a job that is kept aside.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Aside {
+    /// The entry.
+    pub entry: EntryId,
+    /// What it says, in a sentence.
+    pub says: String,
+    /// The lock that it tells of: label and owner.
+    pub lock: Option<(String, EntryId)>,
+    /// Why it is kept aside.
+    pub why: String,
+}
+
+impl Known {
+    /// What a job's own entries tell, at this moment: of its instruments, that they light in time, because nothing else is known.
+    pub fn alone(now: Moment, job: &super::Job) -> Known {
+        let used = job.runs.iter().map(|r| (r.indicator, LightsFrom { ac: 0, dc: Some(0) }));
+        Known { lights_from: used.collect(), ..Known::at(now) }
+    }
+
+    /// Nothing known beside the job, at this moment.
+    pub fn at(now: Moment) -> Known {
+        Known {
+            now,
+            rules: Rules::default(),
+            held: Vec::new(),
+            closings: Vec::new(),
+            found_on: BTreeSet::new(),
+            sources: Vec::new(),
+            failures: Vec::new(),
+            checks: Vec::new(),
+            lights_from: BTreeMap::new(),
+            against: None,
+            network_since: None,
+            aside: Vec::new(),
+            forgot: false,
+            not_before: None,
+        }
+    }
+}

@@ -1,0 +1,349 @@
+//! What stands proved: every run of the job, what ended them, and what is known beside the job.
+//!
+//! Promises: whatever is unknown, contradictory or too old comes out as "treat as live"; no run proves anything that whoever began it did
+//! not know enough for. Start at [`Job::standing`].
+
+use super::age::{Moment, oldest, shortest};
+use super::known::{Known, SiteSource};
+use super::trouble::{Trouble, TroubleKind};
+use super::{Job, waiting};
+use crate::journal::fact::{On, SourceRef};
+use crate::journal::{EntryId, Stamp};
+use crate::names::alike;
+use crate::point::uncovered;
+use crate::prove::{Met, Proof, Reading, Run, Standing, Taken, Test};
+
+/// The site's network asks for the work zone within so many milliseconds. Our rule, no source.
+const ZONE_WITHIN_MS: i64 = 3_600_000;
+
+impl Job {
+    /// What stands proved. Without [`Job::known`] nothing does.
+    pub fn standing(&self) -> Standing {
+        let readings: Vec<Met> = self.unexplained().filter_map(voltage).cloned().collect();
+        if !readings.is_empty() {
+            return Standing::Indication { readings };
+        }
+        if let Some(trouble) = self.unexplained().next() {
+            return Standing::Void { why: said(&trouble.kind) };
+        }
+        let Some(run) = self.run() else { return Standing::NotBegun };
+        if let Some(why) = self.ended(run) {
+            return Standing::Void { why };
+        }
+        let at = self.known.as_ref().map_or_else(|| Moment::of(&run.before), |known| known.now);
+        let missing = self.untested(run, &at);
+        if !missing.is_empty() {
+            return Standing::UnderWay { missing: missing.len() };
+        }
+        let since = match run.after() {
+            Some(Proof { stamp, works: true, .. }) if self.whole(run) => *stamp,
+            Some(_) if self.unsigned(run) => return Standing::Unsigned,
+            _ => return Standing::UnderWay { missing: 0 },
+        };
+        if self.second_run_lacks(&|run| self.whole(run)) {
+            let why = "The cause was not found: test once more, with another indicator or by another person.".into();
+            return Standing::Void { why };
+        }
+        let Some(known) = &self.known else {
+            return Standing::Void { why: "This is told without what is known beside the job.".into() };
+        };
+        match self.open_way().or_else(|| self.beside(run, known)) {
+            Some(why) => Standing::Void { why },
+            None => Standing::Proved { since },
+        }
+    }
+
+    /// What has ended this run, or what whoever began it did not know.
+    fn ended(&self, run: &Run) -> Option<String> {
+        let over = |stamp: &Stamp| stamp.clock >= run.before.clock || !run.knew(stamp);
+        if let Some(void) = self.voided.iter().find(|v| over(&v.stamp)) {
+            return Some(void.why.clone());
+        }
+        if let Some(trouble) = self.unknown_to(run) {
+            return Some(format!(
+                "{} Whoever began this test did not know of it, or of its cause.",
+                said(&trouble.kind)
+            ));
+        }
+        self.instrument_failed(run)
+    }
+
+    /// Whether an instrument that this run rests on failed, in any job, and was not checked again before it by somebody who knew.
+    fn instrument_failed(&self, run: &Run) -> Option<String> {
+        let used = |id: EntryId| id == run.indicator || run.proofs.iter().any(|p| p.is_on(id));
+        let checked = |id: EntryId, failure: &Stamp| {
+            let here = self.checks.iter().any(|c| {
+                c.instrument == id && c.faults.is_empty() && c.knowing.contains(&failure.id) && run.knew(&c.stamp)
+            });
+            let beside = self.known.iter().flat_map(|k| &k.checks).any(|(checked, stamp, knowing)| {
+                *checked == id && stamp.clock < run.before.clock && knowing.contains(&failure.id)
+            });
+            here || beside
+        };
+        let beside = self.known.iter().flat_map(|k| &k.failures);
+        let failed = self.failures.iter().chain(beside).find(|(id, failure)| used(*id) && !checked(*id, failure));
+        failed.map(|(id, _)| {
+            if *id == run.indicator {
+                "The indicator of this test was found not fit for use.".into()
+            } else {
+                "What the indicator was proved on was found not fit for use.".into()
+            }
+        })
+    }
+
+    /// Whether this run shows by itself that everything in it was read without indication, between good proofs that are near enough.
+    pub fn whole(&self, run: &Run) -> bool {
+        run.after().is_some()
+            && run.indicator_works()
+            && run.reference_holds()
+            && !run.readings.iter().any(|t| self.shows(t))
+            && self.plan().iter().all(|test| self.tested(run, test, None))
+            && !self.unsigned(run)
+    }
+
+    /// Whether a reading counts as an indication by the limit that holds now.
+    pub fn shows(&self, taken: &Taken) -> bool {
+        self.shows_voltage(taken.reading, taken.dc)
+    }
+
+    /// Whether a reading counts as an indication by the limit that holds now, in the range for direct voltage or not.
+    pub fn shows_voltage(&self, reading: Reading, dc: bool) -> bool {
+        let limits = self.limits();
+        reading.indicates(if dc { limits.dc_mv } else { limits.ac_mv })
+    }
+
+    /// Whether a learner's run still waits for somebody who does not learn.
+    pub fn unsigned(&self, run: &Run) -> bool {
+        run.by_learner && run.signed.as_ref().is_none_or(|(_, seen)| *seen < run.proofs.len())
+    }
+
+    /// The tests without a reading that counts, or that will count if the indicator is proved again in time: `at` is now.
+    pub fn untested(&self, run: &Run, at: &Moment) -> Vec<Test> {
+        self.plan().into_iter().filter(|test| !self.tested(run, test, Some(at))).collect()
+    }
+
+    /// Whether a pair was read, in both ranges where direct voltage is asked for. `pending`: what waits for the next proof counts too, if
+    /// that is still in time.
+    fn tested(&self, run: &Run, test: &Test, pending: Option<&Moment>) -> bool {
+        let counts = |t: &&Taken| self.counts(run, t, pending);
+        let direct = !self.asks_for_direct() || run.of(test).filter(counts).any(|t| self.is_direct(run, t));
+        direct && run.of(test).filter(counts).any(|t| !t.dc)
+    }
+
+    /// Whether a pair still lacks its reading of direct voltage, and nothing else.
+    pub fn lacks_direct(&self, run: &Run, test: &Test, at: &Moment) -> bool {
+        let counts = |t: &&Taken| self.counts(run, t, Some(at));
+        self.asks_for_direct()
+            && run.of(test).filter(counts).any(|t| !t.dc)
+            && !run.of(test).filter(counts).any(|t| self.is_direct(run, t))
+    }
+
+    /// Whether a reading tells of direct voltage: it was taken so, or the instrument would have lit.
+    fn is_direct(&self, run: &Run, taken: &Taken) -> bool {
+        let lights = self.known.as_ref().and_then(|k| k.lights_from.get(&run.indicator)).and_then(|from| from.dc);
+        taken.dc
+            || matches!(taken.reading, Reading::None | Reading::Continuity)
+                && lights.is_some_and(|dc| self.bound().lights_in_time(0, Some(dc)))
+    }
+
+    fn counts(&self, run: &Run, taken: &Taken, pending: Option<&Moment>) -> bool {
+        let Some(since) = taken.since else { return false };
+        let most = i64::from(self.rules().between_proofs) * 60_000;
+        let near = |to: &Moment| {
+            run.proofs.get(since).is_some_and(|p| p.works && oldest(&p.stamp, to).is_some_and(|ms| ms <= most))
+        };
+        match (taken.until, pending) {
+            (Some(until), _) => {
+                run.proofs.get(until).is_some_and(|p| near(&Moment::of(&p.stamp)))
+                    && run.proofs[since..=until.max(since)].iter().all(|p| p.works)
+            }
+            (None, Some(now)) => near(now),
+            (None, None) => false,
+        }
+    }
+
+    /// What the site allows.
+    pub fn rules(&self) -> super::known::Rules {
+        self.known.as_ref().map(|k| k.rules).unwrap_or_default()
+    }
+
+    /// Where the isolation does not hold now, by this job and by what is known of others.
+    pub fn open_way(&self) -> Option<String> {
+        if self.points.is_empty() {
+            return Some("There is no point of isolation.".into());
+        }
+        let mut lacks = Vec::new();
+        self.source_lacks(&mut |why| lacks.push(why));
+        self.point_lacks(&mut |why| lacks.push(why));
+        self.discharge_lacks(&mut |why| lacks.push(why));
+        if !lacks.is_empty() {
+            return Some(lacks.swap_remove(0));
+        }
+        let people = self.people();
+        self.points.iter().find_map(|p| {
+            let at = &p.label;
+            if p.opened.is_none() {
+                Some(format!("{at} is not open."))
+            } else if let Some((_, job)) = self.closed_beside(p.stamp.id) {
+                Some(format!("{at} was closed for another job: {job}. See that it is open, and say so."))
+            } else if !self.locks_on().any(|l| l.on == On::Point(p.stamp.id)) {
+                Some(format!("No lock is on {at}."))
+            } else if !uncovered(p, &people, &self.locks).is_empty() {
+                Some(format!("Somebody on the job has no lock of their own on {at}."))
+            } else {
+                None
+            }
+        })
+    }
+
+    /// A closing of this point in another job that whoever opened it here did not know of, and that job's title.
+    pub fn closed_beside(&self, point: EntryId) -> Option<(&Stamp, &str)> {
+        /// Clocks are off by less than this, in milliseconds; a closing that lies further back is of another day. Our rule, no source.
+        const APART_MS: i64 = 3 * 24 * 3_600_000;
+        let at = self.point(point)?;
+        let opened = at.opened.as_ref()?;
+        let known = self.known.as_ref()?;
+        let doubt = |closing: &Stamp| {
+            !at.knowing.contains(&closing.id) && closing.clock.0 > opened.clock.0.saturating_sub(APART_MS)
+        };
+        let found = known.closings.iter().find(|(p, closing, _)| *p == point && doubt(closing));
+        found.map(|(_, closing, job)| (closing, job.as_str()))
+    }
+
+    /// What is known beside the job and keeps its proof from standing.
+    fn beside(&self, run: &Run, known: &Known) -> Option<String> {
+        if known.forgot || known.not_before.is_some_and(|at| run.before.clock <= at) {
+            return Some("This phone has forgotten what it wrote. Prove again.".into());
+        }
+        if let Some(source) = self.unanswered_sources().first() {
+            return Some(format!("Another source is known at this site: {} ({}).", source.what, source.told_by));
+        }
+        let answers = |s: &SiteSource| self.elsewhere.iter().filter(|e| e.source == s.source).collect::<Vec<_>>();
+        let unknown = known.sources.iter().find(|s| {
+            let said = answers(s);
+            !said.is_empty() && !said.iter().any(|e| run.knew(&e.stamp))
+        });
+        if let Some(source) = unknown {
+            return Some(format!("Another source was found at this site: {}.", source.what));
+        }
+        if let Some(way) = &known.against {
+            return Some(format!("The supply network shows a way that no lock cuts. {way}"));
+        }
+        if self.zone_late(run, known) {
+            return Some(
+                "The site's supply is drawn, and nobody has said within the hour what is worked on in it.".into(),
+            );
+        }
+        for aside in &known.aside {
+            let mut answers = self.aside_answered.iter().filter(|(_, entry)| *entry == aside.entry);
+            if !answers.any(|(stamp, _)| run.knew(stamp)) {
+                return Some(format!("An entry about this job is put aside: {}", aside.says));
+            }
+        }
+        if !self.lights_in_time(known.lights_from.get(&run.indicator)) {
+            return Some("The indicator lights too late for the voltages of this job: it shows nothing here.".into());
+        }
+        if !self.checked_this_shift(run.indicator, &Moment::of(&run.before)) {
+            return Some("The indicator was not checked in this shift.".into());
+        }
+        match self.age(run, known) {
+            None => Some("A clock cannot be right: nobody knows how old the proof is. Prove again.".into()),
+            Some(left) if left <= 0 => Some("The proof is too old. Prove again.".into()),
+            Some(_) => None,
+        }
+    }
+
+    /// Milliseconds for which the proof of this run still holds; `None` if no clock can be believed.
+    fn age(&self, run: &Run, known: &Known) -> Option<i64> {
+        Some(i64::from(known.rules.proof_holds) * 60_000 - oldest(&run.before, &known.now)?)
+    }
+
+    /// Milliseconds for which the proof that stands still holds.
+    pub fn proof_left(&self) -> Option<i64> {
+        self.age(self.run()?, self.known.as_deref()?)
+    }
+
+    /// Milliseconds until the indicator has to be proved again, while a test is under way.
+    pub fn test_left(&self) -> Option<i64> {
+        let (run, known) = (self.run()?, self.known.as_ref()?);
+        let most = i64::from(known.rules.between_proofs) * 60_000;
+        Some(most - oldest(&run.proofs.last()?.stamp, &known.now).unwrap_or(i64::MAX / 2))
+    }
+
+    /// Sources that are known at the site and that this job has not answered for.
+    pub fn unanswered_sources(&self) -> Vec<&SiteSource> {
+        let known = self.known.iter().flat_map(|k| &k.sources);
+        let named = |source: &SiteSource| {
+            self.elsewhere.iter().any(|e| e.source == source.source)
+                || self.found().any(|own| {
+                    let found = own.found.as_ref();
+                    // The network may know it by another place; what is written on it tells.
+                    let place = |at: &str| matches!(source.source, SourceRef::Drawn(_)) || alike(at, &source.at);
+                    source.kind.is_none_or(|k| k == own.kind)
+                        && found.is_some_and(|f| alike(&f.what, &source.what) && place(&f.at))
+                })
+        };
+        known.filter(|source| !named(source)).collect()
+    }
+
+    /// Whether the site's network is there for an hour and nobody has said what is worked on in it.
+    fn zone_late(&self, run: &Run, known: &Known) -> bool {
+        let Some(drawn) = &known.network_since else { return false };
+        // A network that was there before the job asks from the job's beginning on.
+        let from = if drawn.wall > self.stamp.wall { drawn } else { &self.stamp };
+        match &self.zone_named {
+            None => oldest(from, &known.now).is_none_or(|ms| ms > ZONE_WITHIN_MS),
+            Some(named) => oldest(from, &Moment::of(named)).is_none_or(|ms| ms > ZONE_WITHIN_MS) && !run.knew(named),
+        }
+    }
+
+    /// Whether an instrument was found sound in this job within a shift before this moment, and since the shift last changed.
+    pub fn checked_this_shift(&self, instrument: EntryId, at: &Moment) -> bool {
+        let Some(check) = self.checks.iter().rev().find(|c| c.instrument == instrument && c.stamp.clock <= at.clock)
+        else {
+            return false;
+        };
+        let most = i64::from(super::known::PROOF_HOLDS) * 60_000;
+        check.faults.is_empty()
+            && oldest(&check.stamp, at).is_some_and(|ms| ms <= most)
+            && self.shift_taken.as_ref().is_none_or(|taken| taken.clock < check.stamp.clock || taken.clock > at.clock)
+    }
+
+    /// How many milliseconds of the waiting time of something that stores energy are left at this moment.
+    pub fn wait_left(&self, seconds: u32, at: &Moment) -> i64 {
+        let opened = self.points.iter().filter_map(|p| p.opened.as_ref());
+        let waited = opened.map(|opened| shortest(opened, at)).min().unwrap_or(0);
+        i64::from(seconds) * 1000 - waited
+    }
+
+    /// What stores energy and has not been waited for at this moment: a sentence each.
+    pub fn still_charged(&self, at: &Moment) -> Vec<String> {
+        let charged = self.direct().into_iter().filter(|(_, _, seconds)| self.wait_left(*seconds, at) > 0);
+        charged
+            .map(|(_, what, seconds)| {
+                let left = (self.wait_left(seconds, at) + 59_999) / 60_000;
+                format!("{what}: wait {} from opening, {left} min to go. Covers stay on.", waiting(seconds))
+            })
+            .collect()
+    }
+}
+
+fn voltage(trouble: &Trouble) -> Option<&Met> {
+    match &trouble.kind {
+        TroubleKind::Voltage(met) => Some(met),
+        _ => None,
+    }
+}
+
+/// A trouble in a sentence.
+pub fn said(kind: &TroubleKind) -> String {
+    match kind {
+        TroubleKind::Voltage(met) => format!("Indication: {} {}.", met.at, met.reading.word()),
+        TroubleKind::NotEarth => {
+            "The reference is not earth: readings against it show nothing. Find the break first.".into()
+        }
+        TroubleKind::IndicatorFailed(_) => {
+            "The indicator failed its second proof: every test since the first proof is void.".into()
+        }
+    }
+}

@@ -1,0 +1,48 @@
+//! Which way the lines turn before anything is isolated: what is right after restoring is as it was found.
+
+use super::super::build::Page;
+use super::super::cx::{Act, Look};
+use super::super::home::UNKNOWN;
+use super::super::parts::Tone;
+use super::lead;
+use crate::job::Job;
+use crate::job::steps::Step;
+use crate::journal::fact::Rotation;
+use crate::journal::{EntryId, Fact};
+
+/// What was read, and the form.
+pub fn view(page: &mut Page, look: &Look, job: &Job) {
+    page.caution(
+        Tone::Warn,
+        "Read it only where no cover has to come off: an outlet, test points, the direction of a motor that runs.",
+    );
+    if let Some((stamp, rotation, how)) = &job.rotation_found {
+        let word = match rotation {
+            Some(rotation) => Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word),
+            None => "Not read before",
+        };
+        page.fact(word, format!("{how} ({})", look.by(stamp)));
+    }
+    let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
+    page.choice("rotation", "Which way it turns now", options, look.draft("rotation"));
+    page.entry("how", "Where you read it", "Instrument and outlet, or which motor", look.draft("how"));
+    lead(page, look, job, Step::RotationFound, "Save rotation", "rotation");
+    page.entry("why", "Or why it was not read", "No outlet on this supply", look.draft("why"));
+    page.button("Not read before", "not-read");
+}
+
+/// Keeps it.
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+    let fact = match verb {
+        "rotation" => {
+            let ask = "Choose which way it turns, or say below why it was not read.";
+            let value = act.need("rotation", ask)?;
+            let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
+            Fact::RotationFound { rotation: Some(rotation), how: act.need("how", "Write where you read it.")? }
+        }
+        "not-read" => Fact::RotationFound { rotation: None, how: act.need("why", "Write why it was not read.")? },
+        _ => return Err(UNKNOWN.into()),
+    };
+    act.keep(Some(job), fact)?;
+    act.onward(job, Step::RotationFound)
+}

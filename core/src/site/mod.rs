@@ -1,0 +1,275 @@
+//! What the jobs of a site share: points of isolation, sources, instruments' failures, as told by the entries of all jobs.
+//!
+//! A point of isolation is a thing of the site. Each job lists it for itself; two entries are the same point where they have the same tag,
+//! the same link of the network, or a like label at a like place, until somebody who stood there says that they are two. Start at
+//! [`Across::extend`] and [`Across::beside`].
+
+mod groups;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use crate::job::known::{Known, Rules, SiteSource};
+use crate::journal::fact::{SourceKind, SourceRef};
+use crate::journal::{Entry, EntryId, Fact, Stamp};
+use crate::names::looks;
+use crate::store::LockRow;
+use crate::supply::Position;
+use crate::tag::TagId;
+
+use groups::Groups;
+
+/// What all jobs on this device tell of what they share, by site.
+#[derive(Debug, Clone, Default)]
+pub struct Across {
+    jobs: BTreeMap<EntryId, JobThere>,
+    points: Vec<PointThere>,
+    parted: BTreeSet<(EntryId, EntryId)>,
+    sources: Vec<SourceThere>,
+    failures: Vec<(EntryId, EntryId, Stamp)>,
+    checks: Vec<(EntryId, EntryId, Stamp, Vec<EntryId>)>,
+    rules: BTreeMap<EntryId, Rules>,
+    withdrawn: BTreeSet<EntryId>,
+    groups: Groups,
+}
+
+/// A job, as far as others have to know it.
+#[derive(Debug, Clone)]
+struct JobThere {
+    site: Option<EntryId>,
+    title: String,
+    done: bool,
+}
+
+/// A point in one job.
+#[derive(Debug, Clone)]
+pub struct PointThere {
+    /// The entry that added it.
+    pub id: EntryId,
+    /// Its job.
+    pub job: EntryId,
+    /// The site.
+    pub site: Option<EntryId>,
+    /// Its label and its place, as they were written.
+    pub label: String,
+    /// Where it is.
+    pub at: String,
+    looks: (String, String),
+    switch: Option<String>,
+    same_as: Option<EntryId>,
+    tags: BTreeSet<TagId>,
+    closings: Vec<Stamp>,
+    /// How it was found when it was opened last and not closed since.
+    found: Option<Position>,
+}
+
+/// A source that a job found.
+#[derive(Debug, Clone)]
+struct SourceThere {
+    id: EntryId,
+    job: EntryId,
+    kind: SourceKind,
+    what: String,
+    at: String,
+}
+
+/// Whether an entry tells of what jobs share: such entries are read at the start.
+pub fn is_shared(fact: &Fact) -> bool {
+    matches!(
+        fact,
+        Fact::JobOpened { .. }
+            | Fact::HandedBack { .. }
+            | Fact::PointAdded { .. }
+            | Fact::PointDrawn { .. }
+            | Fact::PointsParted { .. }
+            | Fact::TagBound { .. }
+            | Fact::TagGone { .. }
+            | Fact::PointOpened { .. }
+            | Fact::PointClosed { .. }
+            | Fact::SourceAnswered { found: Some(_), .. }
+            | Fact::IndicatorProved { works: false, .. }
+            | Fact::InstrumentChecked { .. }
+            | Fact::SiteRuled { .. }
+            | Fact::Withdrawn { .. }
+    )
+}
+
+impl Across {
+    /// Takes in an entry. They come in the journal's order, but for those of one act, which come last.
+    pub fn extend(&mut self, entry: &Entry) {
+        let (id, stamp) = (entry.id, entry.stamp());
+        if let (Fact::SiteRuled { between_proofs, proof_holds }, Some(site)) = (&entry.body.fact, entry.body.site) {
+            let (between_proofs, proof_holds) = (*between_proofs, *proof_holds);
+            self.rules.insert(site, Rules { between_proofs, proof_holds }.within());
+            return;
+        }
+        let Some(job) = entry.job() else { return };
+        match &entry.body.fact {
+            Fact::JobOpened { title, .. } => {
+                self.jobs.insert(id, JobThere { site: entry.body.site, title: title.clone(), done: false });
+            }
+            Fact::HandedBack { .. } => {
+                if let Some(job) = self.jobs.get_mut(&job) {
+                    job.done = true;
+                }
+            }
+            Fact::PointAdded { label, at, switch, same_as, .. } => {
+                self.points.push(PointThere {
+                    id,
+                    job,
+                    site: entry.body.site,
+                    looks: (looks(label), looks(at)),
+                    label: label.clone(),
+                    at: at.clone(),
+                    switch: switch.clone(),
+                    same_as: *same_as,
+                    tags: BTreeSet::new(),
+                    closings: Vec::new(),
+                    found: None,
+                });
+                self.groups.forget();
+            }
+            Fact::PointDrawn { point, switch, .. } => self.at(*point, |p| p.switch = Some(switch.clone())),
+            Fact::PointsParted { point, other, .. } => {
+                self.parted.insert((*point.min(other), *point.max(other)));
+                self.groups.forget();
+            }
+            Fact::TagBound { tag, point, .. } => self.at(*point, |p| _ = p.tags.insert(*tag)),
+            // A tag that hung at both once shows nothing any more; what else they have in common does.
+            Fact::TagGone { tag, point, .. } => self.at(*point, |p| _ = p.tags.remove(tag)),
+            Fact::PointOpened { point, found, .. } => self.at(*point, |p| {
+                let on = p.found == Some(Position::Closed) || *found == Position::Closed;
+                p.found = Some(if on { Position::Closed } else { Position::Open });
+            }),
+            Fact::PointClosed { point, .. } => self.at(*point, |p| {
+                p.closings.push(stamp);
+                p.found = None;
+            }),
+            Fact::SourceAnswered { kind, found: Some(found), .. } => {
+                let (what, at) = (found.what.clone(), found.at.clone());
+                self.sources.push(SourceThere { id, job, kind: *kind, what, at });
+            }
+            Fact::IndicatorProved { indicator, works: false, .. } => self.failures.push((job, *indicator, stamp)),
+            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, knowing, .. } => {
+                if *leads_sound && *tips_sound && *body_sound && *in_date {
+                    self.checks.push((job, *instrument, stamp, knowing.clone()));
+                } else {
+                    self.failures.push((job, *instrument, stamp));
+                }
+            }
+            Fact::Withdrawn { entry, .. } => _ = self.withdrawn.insert(*entry),
+            _ => {}
+        }
+    }
+
+    fn at(&mut self, point: EntryId, change: impl FnOnce(&mut PointThere)) {
+        if let Some(point) = self.points.iter_mut().rev().find(|p| p.id == point) {
+            change(point);
+        }
+        self.groups.forget();
+    }
+
+    /// The points, in any job, that are or may be the same as this one, itself among them.
+    pub fn same(&mut self, point: EntryId) -> Vec<&PointThere> {
+        let Across { groups, points, parted, .. } = self;
+        groups.of(points, parted, point).into_iter().map(|i| &points[i]).collect()
+    }
+
+    /// Points of a site, known from other jobs, that have a like label; the one at a like place first.
+    pub fn like(&self, site: Option<EntryId>, label: &str, at: &str) -> Vec<&PointThere> {
+        let (label, at) = (looks(label), looks(at));
+        let here =
+            self.points.iter().filter(|p| p.site == site && p.looks.0 == label && !self.withdrawn.contains(&p.id));
+        let mut found: Vec<&PointThere> = here.collect();
+        found.sort_by_key(|p| p.looks.1 != at);
+        found
+    }
+
+    /// Every point of a site that is known, one for each group, latest first, but for those of `without`.
+    pub fn points_of(&mut self, site: Option<EntryId>, without: EntryId) -> Vec<&PointThere> {
+        let mut seen = BTreeSet::new();
+        let mut chosen = Vec::new();
+        for i in (0..self.points.len()).rev() {
+            let p = &self.points[i];
+            if p.site != site || self.withdrawn.contains(&p.id) || seen.contains(&i) {
+                continue;
+            }
+            let group = self.groups.of(&self.points, &self.parted, p.id);
+            if !group.iter().any(|k| self.points[*k].job == without) {
+                chosen.push(i);
+            }
+            seen.extend(group);
+        }
+        chosen.into_iter().map(|i| &self.points[i]).collect()
+    }
+
+    /// The latest closings of points in other jobs that are or may be this one: what an opening has to say that it knew of.
+    pub fn closings_of(&mut self, point: EntryId) -> Vec<EntryId> {
+        /// Most that are said: what lies further back is of another day.
+        const MOST: usize = 40;
+        let mut all: Vec<Stamp> =
+            self.same(point).into_iter().filter(|p| p.id != point).flat_map(|p| p.closings.clone()).collect();
+        all.sort_by_key(|c| std::cmp::Reverse(c.clock));
+        all.into_iter().take(MOST).map(|c| c.id).collect()
+    }
+
+    /// What is known of an instrument's failures in any job, each answered by a check or not.
+    pub fn failures_of(&self, instrument: EntryId) -> Vec<EntryId> {
+        self.failures.iter().filter(|(_, failed, _)| *failed == instrument).map(|(.., stamp)| stamp.id).collect()
+    }
+
+    /// Whether an instrument failed, in any job, and no check since knew of it.
+    pub fn is_failed(&self, instrument: EntryId) -> bool {
+        let knew =
+            |failure: &EntryId| self.checks.iter().any(|(_, i, _, knew)| *i == instrument && knew.contains(failure));
+        self.failures_of(instrument).iter().any(|failure| !knew(failure))
+    }
+
+    /// Whether a lock of any job is on at a point that is or may be this one.
+    pub fn locks_at<'a>(&mut self, point: EntryId, locks: &'a [LockRow]) -> Vec<&'a LockRow> {
+        let same: BTreeSet<EntryId> = self.same(point).iter().map(|p| p.id).collect();
+        locks.iter().filter(|l| l.on && l.point.is_some_and(|p| same.contains(&p) || p == point)).collect()
+    }
+
+    /// Fills in what other jobs tell to `job`: its points, its site. `locks`: every lock that is on, of all jobs.
+    pub fn beside(&mut self, job: EntryId, site: Option<EntryId>, locks: &[LockRow], known: &mut Known) {
+        known.rules = site.and_then(|site| self.rules.get(&site)).copied().unwrap_or_default();
+        let own: Vec<EntryId> = self.points.iter().filter(|p| p.job == job).map(|p| p.id).collect();
+        for point in own {
+            let same = self.groups.of(&self.points, &self.parted, point);
+            let others = same.iter().map(|i| &self.points[*i]).filter(|p| p.job != job);
+            for other in others {
+                let title = self.jobs.get(&other.job).map_or("another job", |j| j.title.as_str());
+                known.closings.extend(other.closings.iter().map(|c| (point, *c, title.to_owned())));
+                if other.found == Some(Position::Closed) {
+                    known.found_on.insert(point);
+                }
+                let there = locks.iter().filter(|l| l.on && l.point == Some(other.id));
+                known.held.extend(there.map(|l| (point, l.clone())));
+            }
+        }
+        let there = |other: &EntryId| *other != job && self.jobs.get(other).is_some_and(|j| j.site == site);
+        // A source that somebody found is there also when that job is handed back.
+        let sources = self.sources.iter().filter(|s| there(&s.job) && !self.withdrawn.contains(&s.id));
+        known.sources.extend(sources.map(|s| SiteSource {
+            source: SourceRef::Found(s.id),
+            kind: Some(s.kind),
+            what: s.what.clone(),
+            at: s.at.clone(),
+            told_by: self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone()),
+        }));
+        let failures = self.failures.iter().filter(|(other, ..)| *other != job);
+        known.failures.extend(failures.map(|(_, instrument, stamp)| (*instrument, *stamp)));
+        let checks = self.checks.iter().filter(|(other, ..)| *other != job);
+        known.checks.extend(checks.map(|(_, instrument, stamp, knew)| (*instrument, *stamp, knew.clone())));
+    }
+
+    /// Whether a point is known at a site.
+    pub fn knows(&self, point: EntryId, site: Option<EntryId>) -> bool {
+        self.points.iter().any(|p| p.id == point && p.site == site)
+    }
+
+    /// Whether a job is handed back.
+    pub fn is_done(&self, job: EntryId) -> bool {
+        self.jobs.get(&job).is_some_and(|j| j.done)
+    }
+}
