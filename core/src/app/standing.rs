@@ -1,9 +1,9 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
-use crate::job::Job;
+use crate::job::{Job, UndoneWhat, said};
 use crate::job::steps::Step;
 use crate::point::Means;
-use crate::prove::Standing as Proof;
+use crate::prove::{Standing as Proof, volts};
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
 
@@ -41,9 +41,10 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
                 Tone::Plain,
                 "Proved dead".to_owned(),
                 format!(
-                    "{}, with {with}, proved before and after. Void when a lock comes off, when a source, point, scope or shift \
+                    "{}, with {with}, proved before and after. {}Void when a lock or a cover comes off, when a source, point, scope or shift \
                      changes, or when the work is left.",
-                    look.by(&since)
+                    look.by(&since),
+                    runs_out(job)
                 ),
             )
         }
@@ -65,5 +66,41 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         Means::Other(how) => Some(format!("{} is secured without a lock: {how}", job.lock_place(l.on))),
         _ => None,
     }));
+    deviations.extend(beside(job, look));
     Standing { tone, word, text, deviations }
+}
+
+/// That a proof soon runs out, within half an hour before it does.
+fn runs_out(job: &Job) -> String {
+    const SOON_MS: i64 = 30 * 60_000;
+    match job.proof_left() {
+        Some(left) if left < SOON_MS => format!("It runs out in {} min. ", (left.max(0) + 59_999) / 60_000),
+        _ => String::new(),
+    }
+}
+
+/// What stands beside the proof until it is answered anew, and what a reader has to know of it.
+fn beside(job: &Job, look: &Look) -> Vec<String> {
+    let mut all: Vec<String> = Vec::new();
+    for undone in &job.undone {
+        let what = match &undone.what {
+            UndoneWhat::Source(kind, what) => format!("{} found ({what})", kind.word()),
+            UndoneWhat::Stored(what) => format!("Stored energy found ({what})"),
+            UndoneWhat::Check(id) => format!("{} found not fit for use", look.world.instrument(*id)),
+        };
+        all.push(format!("{what}: withdrawn. {} ({})", undone.why, look.by(&undone.stamp)));
+    }
+    for (trouble, cause) in job.unfound() {
+        all.push(format!("{} Cause not found: {} ({})", said(&trouble.kind), cause.cause, look.by(&cause.stamp)));
+    }
+    let limits = job.limits();
+    if let Some(limit) = job.limit.as_ref().filter(|_| limits.ac_mv > 0 || limits.dc_mv > 0) {
+        all.push(format!(
+            "Up to {} V AC and {} V DC count as no indication, by {}",
+            volts(limits.ac_mv),
+            volts(limits.dc_mv),
+            limit.rule
+        ));
+    }
+    all
 }

@@ -221,7 +221,9 @@ impl Job {
     /// What the photos of a point that were taken since it was opened do not show yet.
     pub fn photo_lack(&self, point: &Point) -> Option<String> {
         let (at, opened) = (&point.label, point.opened.as_ref()?);
-        let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > opened.clock).collect();
+        // One that stayed open through a change of scope is locked anew, and photographed anew.
+        let since = opened.clock.max(self.round);
+        let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > since).collect();
         let tagged = point.tags_now().next().is_some();
         if photos.is_empty() {
             Some(format!("No photo shows the lock and label on {at}."))

@@ -88,6 +88,11 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
 
 /// The way on: the step whose turn it is.
 pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
+    // Work that is under way when a proof ends goes before everything else.
+    if job.at_work() && !matches!(job.standing(), Standing::Proved { .. }) {
+        page.main("Stop work: treat as live", go(Route::Step(job.id(), Step::Work)));
+        return;
+    }
     match job.current(&|id| look.name(id)) {
         Some(step) => page.main(format!("Next: {}", step.title(job)), go(Route::Step(job.id(), step))),
         None => page.main("Back to the jobs", go(Route::Home)),

@@ -126,6 +126,15 @@ fn prove_before(page: &mut Page, look: &Look, job: &Job) {
         next(page, look, job);
         return;
     }
+    if job.at_work() {
+        page.caution(Tone::Forbid, "The proof has ended under the work.");
+        page.main("Stop work first", go(Route::Step(job.id(), Step::Work)));
+        return;
+    }
+    if job.unexplained().next().is_some() {
+        indication::explain(page, look, job);
+        return;
+    }
     page.para("Prove it on every range and on every lamp or sound that the test will use, right before the test.");
     let indicators = sound(look, job, InstrumentKind::Indicator);
     if indicators.is_empty() {
@@ -169,16 +178,19 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         Standing::Indication { readings } => return indication::view(page, look, job, &plan, &readings),
         Standing::UnderWay { missing: 0 } | Standing::Unsigned | Standing::Proved { .. } => {
             results(page, job, &plan);
-            let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), format!("{} – {}", t.first, t.then)));
-            page.choice("seen", "An indication seen since", pairs.collect(), look.draft("seen"));
-            page.toned("This pair gave an indication", "seen", Tone::Forbid);
+            seen_since(page, look, &plan);
             next(page, look, job);
             return;
         }
         Standing::UnderWay { .. } => {}
         Standing::NotBegun | Standing::Void { .. } => {
             lacking(page, look, job, Step::DeadTest);
-            next(page, look, job);
+            // A failed proof of earth or of an indicator is answered for like a voltage.
+            if job.unexplained().next().is_some() {
+                indication::explain(page, look, job);
+            } else {
+                next(page, look, job);
+            }
             return;
         }
     }
@@ -219,6 +231,14 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     if !shown.is_empty() {
         results(page, job, &plan);
     }
+    seen_since(page, look, &plan);
+}
+
+/// A voltage on any pair is taken in whenever it is seen.
+fn seen_since(page: &mut Page, look: &Look, plan: &[Test]) {
+    let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), format!("{} – {}", t.first, t.then)));
+    page.choice("seen", "An indication seen since", pairs.collect(), look.draft("seen"));
+    page.toned("This pair gave an indication", "seen", Tone::Forbid);
 }
 
 fn results(page: &mut Page, job: &Job, plan: &[Test]) {

@@ -12,7 +12,7 @@ use crate::job::{Job, TroubleKind};
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
-use crate::prove::{Reading, Standing, Taken};
+use crate::prove::{Reading, Standing, Taken, parse_volts};
 
 const ENDS: &str = "This ends the proof.";
 
@@ -77,6 +77,12 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
     sources::control(&mut page, look);
     page.main("Keep the source that was found", "source");
+
+    page.heading("A voltage was met");
+    page.para("Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.");
+    page.entry("met-at", "Where it was met", "The conductor, terminal or part", look.draft("met-at"));
+    page.field("met-volts", "Volts, if it was a figure", "May stay empty", look.draft("met-volts"), EntryKind::Number, 10);
+    page.toned("A voltage was met here", "met", Tone::Forbid);
 
     page.heading("The scope has changed");
     page.para(format!("{ENDS} What was proved was proved for another scope."));
@@ -148,6 +154,16 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             let clear = act.need("clear", "Write how you saw that people, tools and earths are clear.")?;
             act.keep(Some(job), Fact::WorkFinished { clear })?;
             act.onward(job, Step::Work)?;
+        }
+        "met" => {
+            let at = act.need("met-at", "Write where the voltage was met.")?;
+            let reading = match act.given("met-volts").as_str() {
+                "" => Reading::Lit(None),
+                volts => Reading::Millivolts(parse_volts(volts).map_err(|e| format!("{e}."))?),
+            };
+            act.keep(Some(job), Fact::VoltageMet { at, reading })?;
+            (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
+            act.go = Some(Route::Step(job, Step::DeadTest));
         }
         "stop" => {
             act.keep(Some(job), Fact::WorkStopped {})?;

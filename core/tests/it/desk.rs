@@ -112,3 +112,11 @@ pub fn looked_again() -> String {
     let lines = lines.take_while(|l| !l.starts_with("tap Next: Points of isolation"));
     lines.filter(|l| !found.iter().any(|f| l.starts_with(f))).collect::<Vec<_>>().join("\n")
 }
+
+/// Isolating in another round: Q9 had been found off and stayed open.
+pub fn locked_again(isolate: &str) -> String {
+    let open = isolate.find("fill What you saw go off = Handle at 0").unwrap();
+    let line = "tap Q9 changeover switch is open, off load\n";
+    let after = isolate[open..].find(line).unwrap() + open + line.len();
+    format!("{}{}", &isolate[..open], &isolate[after..])
+}

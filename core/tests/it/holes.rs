@@ -61,7 +61,7 @@ fn another_round_asks_for_everything_again() {
     );
     device.play(&field, &format!("tap Next: Look for other sources\n{}", looked_again()));
     let restore = RESTORE.replace("tap Front plate of DB4 is back", "tap Front plate of DB4 (2) is back");
-    let again = ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18");
+    let again = locked_again(&ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18"));
     device.play(&field, &format!("tap Next: Shed the circuits\n{again}{PROVE}{WORK}{restore}see [Handed back]"));
 }
 
@@ -70,7 +70,7 @@ fn work_under_a_new_proof_is_begun_anew() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Begin work"]);
     device.play(
         &field,
-        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Next: Prove the indicator",
+        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &PROVE[from..]);

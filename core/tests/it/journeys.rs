@@ -119,7 +119,7 @@ fn whatever_changes_ends_the_proof() {
         ("tap Begin work\nfill Why the work is left = Break\ntap Leave the work", "The work was left."),
         (
             "tap Something has changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
-             Control or auxiliary supply\ntap Keep the source that was found",
+             Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
             "Another source was found: Heater from DB2.",
         ),
         (
@@ -138,6 +138,10 @@ fn whatever_changes_ends_the_proof() {
             "The indicator of this test was found not fit for use.",
         ),
         ("tap Locks and keys\ntap ML 7\ntap Take my lock off", "A lock came off Q4 feeder switch."),
+        (
+            "tap The job\ntap Open up, treating it as live\nfill Cover that comes off = Rear plate\ntap This cover is off",
+            "A cover came off: Rear plate.",
+        ),
     ];
     for (script, why) in cases {
         let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "see [Proved dead]"]);

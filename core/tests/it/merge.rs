@@ -210,7 +210,7 @@ fn proved_while_it_ended() {
         other.device.pass(behind);
         other.play(
             "tap Something changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = Control or \
-             auxiliary supply\ntap Keep the source that was found",
+             auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
         );
         one.play(PROVE);
         one.play("see [Proved dead]\ntap Begin work");
@@ -231,7 +231,7 @@ fn lit_while_proved() {
     one.play("see [Proved dead]");
     other.device.pass(-20 * 60_000);
     // Whoever sees it: he is not even on the job.
-    other.play("tap Next: Test every pair\nread PE – L2 = Lit\ntap Keep these readings\nsee Stop, treat as live");
+    other.play("tap Next: Test every pair\nchoose An indication seen since = PE – L2\ntap This pair gave an indication\nsee Stop, treat as live");
     let shown = meet(&mut one, &mut other);
     assert!(shown.contains("[Stop, treat as live] Indication: PE – L2 lit"), "{shown}");
 }
@@ -349,7 +349,7 @@ fn withdrawn_while_locked() {
     // Q4 is a mistake, says the one; the other opens it and locks it.
     one.play("tap The job\ntap Time line\ntap Point of isolation Q4 feeder switch\nfill What was wrong with it = The wrong bay\ntap Withdraw this entry");
     other.play(&format!(
-        "tap Isolate Q4 feeder switch\nfill What you saw go off = Lamp out\ntap Q4 feeder switch is open, off load\n{}",
+        "tap Isolate Q4 feeder switch\nfill What you saw go off = Lamp out\nchoose How you found it = On: I switched it off\ntap Q4 feeder switch is open, off load\n{}",
         fit("Q4 feeder switch", "TB 1").split_once('\n').unwrap().1
     ));
     let shown = meet(&mut one, &mut other);
@@ -414,7 +414,7 @@ proptest! {
                 3 => "tap Locks and keys\ntap ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key".into(),
                 4 => "tap Locks and keys\ntap ML 7\nsign Tomas Brandt signs for lock and key = T\ntap Tomas Brandt takes lock and key".into(),
                 5 => "tap Locks and keys\ntap ML 8\ntap Take my lock off".into(),
-                6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or auxiliary supply\ntap Keep the source that was found".into(),
+                6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found".into(),
                 _ => { phone.hear(&phones[other]); String::new() }
             };
             // What is refused on the way is refused; the phone goes on.

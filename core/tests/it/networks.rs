@@ -57,7 +57,7 @@ fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
          Q20\nchoose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\ntap Keep this part\n\
          see This touches other work. Replace the outgoing breaker of washer 4, Plant room 2, ground floor: DB4 is no longer cut.\n\
          tap All jobs\nunseen Proved dead\ntap Replace the outgoing breaker of washer 4\n\
-         see [Treat as live] The supply network shows a way that no lock cuts. PV1\n",
+         see [Treat as live] The proof is void. The supply network shows a way that no lock cuts. PV1\n",
     );
     // Nor does work begin on it, by whatever way.
     let route = format!("{}/step/work", field.screen().route);
@@ -74,16 +74,18 @@ fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
         &field,
         "choose Which of them = PV1 (PV) reaches DB4 (Finishing hall) through Q20 (normally closed, not locked).\ntap Answer for it in my \
          name\nsee Write why it does not count\nfill Why it does not count = Modules taken down, string ends seen and insulated\ntap Answer for \
-         it in my name\nsee [Proved dead]\nsee [deviation] A way that the supply network shows does not count: Modules taken down\n\
-         see A person answers for each of these ways",
+         it in my name\nsee [Treat as live] The proof is void. A way that the supply network shows was answered for.\nsee [deviation] A way that the supply network shows does not count: Modules taken down\n\
+         see A person answers for each of these ways\ntap Next: Prove the indicator",
     );
+    device.play(&field, &PROVE[PROVE.find("choose Proved on").unwrap()..]);
+    device.play(&field, "see [Proved dead]");
     // Another way of the same source is another question.
     home(&field);
     device.play(
         &field,
         "tap Supply of Brook Lane dye works\ntap Q20\ntap I see it open\ntap Add a switch or cable\nchoose From = PV1\nchoose To = \
          DB4\nfill Name of the switch or cable = w9\nchoose Kind of link = Cable\ntap Keep this part\ntap All jobs\n\
-         tap Replace the outgoing breaker of washer 4\nsee [Treat as live] The supply network shows a way",
+         tap Replace the outgoing breaker of washer 4\nsee [Treat as live] The proof is void. The supply network shows a way",
     );
     drop(field);
     // The tables hold what the journal says, the network included.

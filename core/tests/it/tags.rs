@@ -181,7 +181,9 @@ fn an_older_database_gets_the_table() {
     let db = rusqlite::Connection::open(folder.path().join(stillbar_core::store::DATABASE)).unwrap();
     db.execute_batch(
         "DROP TABLE tag; ALTER TABLE lock DROP COLUMN switch; ALTER TABLE lock DROP COLUMN site; DROP TABLE site_entry; \
-         DROP TABLE aside; DROP TABLE upload; PRAGMA user_version = 1;",
+         DROP TABLE aside; DROP TABLE upload; DROP INDEX entry_shared; ALTER TABLE entry DROP COLUMN shared; ALTER TABLE lock DROP COLUMN \
+         point; DROP TABLE arrival; DROP TABLE draft; CREATE TABLE draft (route TEXT NOT NULL, field TEXT NOT NULL, value TEXT NOT NULL, \
+         PRIMARY KEY (route, field)) STRICT, WITHOUT ROWID; PRAGMA user_version = 1;",
     )
     .unwrap();
     drop(db);
@@ -242,7 +244,7 @@ fn a_photo_of_an_earlier_round_does_not_show_the_tag() {
     let cut = RESTORE.find("sign Signature").unwrap();
     let cut = RESTORE[..cut].rfind("fill Who takes").unwrap();
     device.play(&field, &RESTORE[..cut]);
-    let again = ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18");
+    let again = locked_again(&ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18"));
     let last = again.rfind("photo ").or(again.rfind("tap Take the photo now")).unwrap();
     device.play(
         &field,

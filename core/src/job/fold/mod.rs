@@ -147,6 +147,8 @@ impl Job {
                 "The work zone in the supply network changed.".into()
             }
             Fact::ShiftTaken { .. } => "The shift changed.".into(),
+            // What the network showed had ended the proof at once; an answer does not bring it back.
+            Fact::CutDiffers { .. } => "A way that the supply network shows was answered for.".into(),
             Fact::WorkLeft { .. } => "The work was left.".into(),
             Fact::WorkStopped {} => "The work was stopped.".into(),
             Fact::GivenUp { .. } => "The isolation was given up.".into(),
