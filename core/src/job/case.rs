@@ -14,7 +14,8 @@ impl Job {
             System::ThreeWire => case.nominal.line_line_mv = Some(self.nominal),
             System::OnePhase | System::ThreePhaseNeutral => case.nominal.line_neutral_mv = Some(self.nominal),
         }
-        case.poles_opened = self.conductors().into_iter().map(|c| c.name).filter(|name| self.opens(name)).collect();
+        case.poles_opened =
+            Some(self.conductors().into_iter().map(|c| c.name).filter(|name| self.opens(name)).collect());
         if let Some(run) = self.run() {
             case.readings = run.readings.iter().map(given).collect();
             case.proved_before = Some(true);
