@@ -95,7 +95,8 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     /// Judge the readings of a dead test, and say what may be behind them
     ///
     /// The file is that of `plan` with the readings in it. Whatever the verdict, the exit code is 0: it is the answer, not
-    /// an error. Nothing but the readings decides it; no explanation turns a reading into dead.
+    /// an error. The readings and what the plan demands decide it; what is missing is said first, and no explanation turns
+    /// a reading into dead.
     #[command(after_help = "Examples:\n  stillbar judge board.json\n  stillbar judge - --json < board.json")]
     Judge {
         /// A JSON file, or - to pipe it in

@@ -178,6 +178,18 @@ def test_in_it_a_live_line_may_show_nothing_to_earth(tmp_path: Path):
     answer = of_file(tmp_path, earthing="IT", nominal_volts={"line_line": 400})
     assert "none may show" in between(answer, "PE", "L1")["expect_not_dead"]
     assert not any("known to be live" in way for way in answer["reference"]["ways"])
+    # Nor where nobody knows whether it is IT.
+    unknown = of_file(tmp_path, earthing=None)
+    assert not any("known to be live" in way for way in unknown["reference"]["ways"])
+    assert any("known live line proves no earth" in n for n in unknown["notes"])
+
+
+def test_an_indicator_that_begins_too_late_is_warned_of(tmp_path: Path):
+    """By 50 V AC (EN 61243-3), and by half of the lowest voltage of a source: 27.5 V where two lines of 110 V are earthed in the middle."""
+    two = [{"name": n} for n in ("L1", "L2", "PE")]
+    for begins, late in [(27, False), (28, True)]:
+        answer = of_file(tmp_path, conductors=two, poles_opened=None, nominal_volts={"line_line": 110}, indicator={"levels_volts": [begins]})
+        assert any("27.5 V or less" in w for w in answer["warnings"]) == late
 
 
 def test_the_reference_has_to_be_shown(tmp_path: Path):
@@ -209,7 +221,10 @@ def test_a_charge_is_never_passed_on_time_alone(tmp_path: Path):
     assert "600 s" in wait["steps"][0]
     assert "direct voltage" in wait["steps"][1] and "time alone proves nothing" in wait["steps"][1]
     assert "about 565 V" in between(answer, "L+", "L-")["expect_not_dead"]
-    assert any("L+, L-" in w and "Treat as live" in w for w in answer["warnings"])
+    assert any("L+, L-" in w and "treat as live" in w for w in answer["warnings"])
+    # Behind a battery the same poles are fed, and need a point of their own.
+    answer = of_file(tmp_path, conductors=conductors, stored_energy=stored, equipment=["ups"])
+    assert any("Not opened" in w and "L+, L-" in w for w in answer["warnings"])
 
 
 def test_two_supplies_in_one_enclosure(tmp_path: Path):

@@ -1,7 +1,7 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
-use crate::job::{Job, UndoneWhat, said};
 use crate::job::steps::Step;
+use crate::job::{Job, UndoneWhat, said};
 use crate::point::Means;
 use crate::prove::{Standing as Proof, volts};
 use crate::screens::cx::Look;

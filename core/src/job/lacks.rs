@@ -6,7 +6,8 @@ use super::{Job, Source};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, Point, uncovered};
-use crate::prove::{Earthing, Role, Standing};
+use crate::prove::conditions::neutral_has_to_open;
+use crate::prove::{Role, Standing};
 use crate::supply::Position;
 
 impl Job {
@@ -136,11 +137,10 @@ impl Job {
         if !self.points.iter().any(|p| p.cuts.is_none()) {
             firm("No point cuts off the normal supply yet.".into());
         }
-        // In TT and IT the neutral is no earth: it is opened with the lines (IEC 60364-4-46).
-        if matches!(self.earthing, Earthing::Tt | Earthing::It) {
+        if neutral_has_to_open(self.earthing) {
             for neutral in self.of_role(Role::Neutral).filter(|n| !self.opens(n)) {
                 firm(format!(
-                    "{neutral} of the normal supply is opened by no point; in {} it has to be.",
+                    "{neutral} of the normal supply is opened by no point; earthing {}: it has to be.",
                     self.earthing.word()
                 ));
             }
@@ -171,7 +171,7 @@ impl Job {
             return source.terminals.clone();
         }
         let over = matches!(source.kind, SourceKind::Generator | SourceKind::SecondFeeder | SourceKind::Ups);
-        let doubtful = matches!(self.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown);
+        let doubtful = neutral_has_to_open(self.earthing);
         let neutral = self.of_role(Role::Neutral).filter(|_| over || doubtful);
         self.of_role(Role::Line).chain(neutral).collect()
     }
@@ -221,8 +221,9 @@ impl Job {
     /// What the photos of a point that were taken since it was opened do not show yet.
     pub fn photo_lack(&self, point: &Point) -> Option<String> {
         let (at, opened) = (&point.label, point.opened.as_ref()?);
-        // One that stayed open through a change of scope is locked anew, and photographed anew.
-        let since = opened.clock.max(self.round);
+        // A photo shows the locks that are on: of a point that stayed open and is locked anew, an earlier one shows others.
+        let locked = self.locks_on().filter(|l| l.on == On::Point(point.stamp.id)).map(|l| l.stamp.clock).min();
+        let since = locked.map_or(opened.clock, |locked| locked.max(opened.clock));
         let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > since).collect();
         let tagged = point.tags_now().next().is_some();
         if photos.is_empty() {

@@ -2,39 +2,38 @@
 
 use super::Job;
 use crate::journal::fact::{LightsFrom, Limit};
-use crate::prove::limit::{Bound, Limits, bound};
-use crate::prove::{Role, System};
+use crate::prove::System;
+use crate::prove::limit::{Bound, Limits, Source, bound};
+
+/// A company's limit as the rules take it.
+pub fn of(limit: &Limit) -> Limits {
+    Limits { ac_mv: limit.ac, dc_mv: limit.dc }
+}
+
+/// What the normal supply of a job is, by the voltage that it is named by.
+pub fn supply(system: System, nominal: u32) -> Source {
+    match system {
+        System::ThreeWire => Source::LineLine(nominal),
+        System::OnePhase | System::ThreePhaseNeutral => Source::LineNeutral(nominal),
+    }
+}
 
 impl Job {
-    /// The lowest voltages to earth or neutral that the sources of this job put on a line or pole, in millivolts.
-    pub fn voltages(&self) -> Vec<u32> {
-        let own = match self.system {
-            System::ThreeWire => (f64::from(self.nominal) / 3f64.sqrt()).round() as u32,
-            System::OnePhase | System::ThreePhaseNeutral => self.nominal,
-        };
-        let control = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts);
-        std::iter::once(own).chain(control).filter(|mv| *mv > 0).collect()
-    }
-
     /// What a limit has to be below, and by what an instrument has to indicate.
     pub fn bound(&self) -> Bound {
-        bound(&self.voltages())
+        let control = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts);
+        bound(std::iter::once(supply(self.system, self.nominal)).chain(control.map(Source::Control)))
     }
 
     /// The limit that counts: the company's where it is below the bound, or else none.
     pub fn limits(&self) -> Limits {
-        let bound = self.bound();
-        let fits = |l: &&Limit| bound.allows(Limits { ac_mv: l.ac, dc_mv: l.dc });
-        self.limit.as_ref().filter(fits).map_or(Limits::default(), |l| Limits { ac_mv: l.ac, dc_mv: l.dc })
+        let limits = self.limit.as_ref().map(of).unwrap_or_default();
+        if self.bound().refuses(limits).is_some() { Limits::default() } else { limits }
     }
 
     /// Whether an instrument with this lowest indication shows anything on this job.
     pub fn lights_in_time(&self, from: Option<&LightsFrom>) -> bool {
-        from.is_some_and(|from| self.bound().lights_in_time(from.ac, from.dc))
-    }
-
-    /// Whether something of this job can hold or make direct voltage, so that every pair is read for it too.
-    pub fn asks_for_direct(&self) -> bool {
-        !self.direct().is_empty() || self.conductors().iter().any(|c| matches!(c.role, Role::DcPlus | Role::DcMinus))
+        let bound = self.bound();
+        from.is_some_and(|from| bound.lit_by(false, from.ac) && from.dc.is_none_or(|dc| bound.lit_by(true, dc)))
     }
 }

@@ -11,6 +11,7 @@ use crate::journal::fact::{On, SourceRef};
 use crate::journal::{EntryId, Stamp};
 use crate::names::alike;
 use crate::point::uncovered;
+use crate::prove::conditions::{Unmet, unmet};
 use crate::prove::{Met, Proof, Reading, Run, Standing, Taken, Test};
 
 /// The site's network asks for the work zone within so many milliseconds. Our rule, no source.
@@ -91,13 +92,11 @@ impl Job {
         })
     }
 
-    /// Whether this run shows by itself that everything in it was read without indication, between good proofs that are near enough.
+    /// Whether this run shows by itself all that its plan demands, without indication: the conditions are those of `stillbar judge`.
     pub fn whole(&self, run: &Run) -> bool {
-        run.after().is_some()
-            && run.indicator_works()
-            && run.reference_holds()
+        run.indicator_works()
             && !run.readings.iter().any(|t| self.shows(t))
-            && self.plan().iter().all(|test| self.tested(run, test, None))
+            && unmet(&self.case_of(run, None)).is_empty()
             && !self.unsigned(run)
     }
 
@@ -109,7 +108,7 @@ impl Job {
     /// Whether a reading counts as an indication by the limit that holds now, in the range for direct voltage or not.
     pub fn shows_voltage(&self, reading: Reading, dc: bool) -> bool {
         let limits = self.limits();
-        reading.indicates(if dc { limits.dc_mv } else { limits.ac_mv })
+        reading.indicates(limits.of(dc))
     }
 
     /// Whether a learner's run still waits for somebody who does not learn.
@@ -119,34 +118,25 @@ impl Job {
 
     /// The tests without a reading that counts, or that will count if the indicator is proved again in time: `at` is now.
     pub fn untested(&self, run: &Run, at: &Moment) -> Vec<Test> {
-        self.plan().into_iter().filter(|test| !self.tested(run, test, Some(at))).collect()
-    }
-
-    /// Whether a pair was read, in both ranges where direct voltage is asked for. `pending`: what waits for the next proof counts too, if
-    /// that is still in time.
-    fn tested(&self, run: &Run, test: &Test, pending: Option<&Moment>) -> bool {
-        let counts = |t: &&Taken| self.counts(run, t, pending);
-        let direct = !self.asks_for_direct() || run.of(test).filter(counts).any(|t| self.is_direct(run, t));
-        direct && run.of(test).filter(counts).any(|t| !t.dc)
+        let unread = self.unread(run, at);
+        self.plan().into_iter().filter(|test| unread.iter().any(|(pair, _)| is_pair(test, pair))).collect()
     }
 
     /// Whether a pair still lacks its reading of direct voltage, and nothing else.
     pub fn lacks_direct(&self, run: &Run, test: &Test, at: &Moment) -> bool {
-        let counts = |t: &&Taken| self.counts(run, t, Some(at));
-        self.asks_for_direct()
-            && run.of(test).filter(counts).any(|t| !t.dc)
-            && !run.of(test).filter(counts).any(|t| self.is_direct(run, t))
+        let unread = self.unread(run, at);
+        let of = |direct: bool| unread.iter().any(|(pair, dc)| *dc == direct && is_pair(test, pair));
+        of(true) && !of(false)
     }
 
-    /// Whether a reading tells of direct voltage: it was taken so, or the instrument would have lit.
-    fn is_direct(&self, run: &Run, taken: &Taken) -> bool {
-        let lights = self.known.as_ref().and_then(|k| k.lights_from.get(&run.indicator)).and_then(|from| from.dc);
-        taken.dc
-            || matches!(taken.reading, Reading::None | Reading::Continuity)
-                && lights.is_some_and(|dc| self.bound().lights_in_time(0, Some(dc)))
+    /// The pairs that the conditions find unread, and whether direct voltage is meant.
+    fn unread(&self, run: &Run, at: &Moment) -> Vec<([String; 2], bool)> {
+        let all = unmet(&self.case_of(run, Some(at))).into_iter();
+        all.filter_map(|unmet| if let Unmet::PairNotRead { pair, dc } = unmet { Some((pair, dc)) } else { None })
+            .collect()
     }
 
-    fn counts(&self, run: &Run, taken: &Taken, pending: Option<&Moment>) -> bool {
+    pub(super) fn counts(&self, run: &Run, taken: &Taken, pending: Option<&Moment>) -> bool {
         let Some(since) = taken.since else { return false };
         let most = i64::from(self.rules().between_proofs) * 60_000;
         let near = |to: &Moment| {
@@ -326,6 +316,10 @@ impl Job {
             })
             .collect()
     }
+}
+
+fn is_pair(test: &Test, [a, b]: &[String; 2]) -> bool {
+    (test.first == *a && test.then == *b) || (test.first == *b && test.then == *a)
 }
 
 fn voltage(trouble: &Trouble) -> Option<&Met> {

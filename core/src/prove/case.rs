@@ -1,13 +1,14 @@
 //! The JSON input of `stillbar plan` and `stillbar judge`: one case, read whole or refused with one sentence.
 //!
 //! Everything after [`Case::from_json`] may rely on what it checked: two to 64 conductors with names of their own, pairs of two
-//! different conductors that are in the list, voltages from 0 to 2000 V, no field twice and none that is not known. The format is
-//! in `docs/formats.md`.
+//! different conductors that are in the list, voltages without a sign that fit in millivolts and are rounded up, limits below their bound,
+//! no field twice and none that is not known. The format is in `docs/formats.md`.
 
 mod at;
 mod node;
 mod read;
 
+use super::limit::{ELV_DC_MV, Limits};
 use super::{Conductor, Earthing, Order};
 
 /// The largest file, in bytes.
@@ -24,16 +25,18 @@ pub struct Case {
     pub earthing: Earthing,
     /// The nominal voltages, as far as they were given.
     pub nominal: Nominal,
-    /// Names of the conductors that the isolator opens. Empty: not said.
-    pub poles_opened: Vec<String>,
+    /// Names of the conductors that the points of isolation open, all points together. `None`: not said.
+    pub poles_opened: Option<Vec<String>>,
     /// Which pairs come first.
     pub order: Order,
     /// The site's own order: every pair once. Goes before `order`.
     pub own_order: Option<Vec<[String; 2]>>,
     /// The indicator.
     pub indicator: Indicator,
-    /// The greatest reading that counts as dead, in millivolts; 0 unless the company set one.
+    /// The greatest reading of alternating voltage that counts as dead, in millivolts; 0 unless the company set one.
     pub dead_limit_mv: u32,
+    /// The same for direct voltage.
+    pub dead_limit_dc_mv: u32,
     /// What may hold a charge.
     pub stored_energy: Vec<Stored>,
     /// What is connected.
@@ -68,6 +71,8 @@ pub struct Nominal {
 pub struct Indicator {
     /// Its steps in millivolts, rising: "lit to step i" means at least `levels_mv[i]` and less than the next.
     pub levels_mv: Vec<u32>,
+    /// The steps for direct voltage, where they were said. See [`Indicator::lowest`] for what follows if they were not.
+    pub dc_levels_mv: Option<Vec<u32>>,
     /// The load that it puts on the pair, where a reading does not say.
     pub impedance: Impedance,
 }
@@ -91,8 +96,12 @@ pub struct Stored {
     pub what: String,
     /// The discharge time on its label in seconds, if it has one.
     pub label_seconds: Option<u32>,
+    /// How long was waited from switching off until covers came off, in seconds. `None`: not said.
+    pub waited_seconds: Option<u32>,
     /// Between which conductors its DC voltage is read, if they are in the list.
     pub read_at: Option<[String; 2]>,
+    /// What was read in the DC range at its own terminals, if those are not in the list. `None`: not read.
+    pub read: Option<GivenValue>,
 }
 
 /// What is connected and can feed or hold voltage by itself. Any of these asks for a DC test.
@@ -176,11 +185,12 @@ impl Case {
             conductors,
             earthing: Earthing::Unknown,
             nominal: Nominal::default(),
-            poles_opened: Vec::new(),
+            poles_opened: None,
             order: Order::default(),
             own_order: None,
             indicator: Indicator::default(),
             dead_limit_mv: 0,
+            dead_limit_dc_mv: 0,
             stored_energy: Vec::new(),
             equipment: Equipment::default(),
             readings: Vec::new(),
@@ -198,6 +208,21 @@ impl Case {
     /// Whether something connected can hold or make direct voltage.
     pub fn can_hold_dc(&self) -> bool {
         self.equipment.asks_for_dc() || !self.stored_energy.is_empty()
+    }
+
+    /// The limits for dead.
+    pub fn limits(&self) -> Limits {
+        Limits { ac_mv: self.dead_limit_mv, dc_mv: self.dead_limit_dc_mv }
+    }
+
+    /// Whether the points open this conductor; `None` where nobody said what they open.
+    pub fn opens(&self, name: &str) -> Option<bool> {
+        self.poles_opened.as_ref().map(|poles| poles.iter().any(|p| p == name))
+    }
+
+    /// Whether this reading is an indication of voltage, by the limit of its kind.
+    pub fn indicates(&self, given: &Given) -> bool {
+        given.value.indicates(self.limits().of(given.dc))
     }
 
     /// The conductor of this name.
@@ -219,6 +244,40 @@ impl Case {
     }
 }
 
+impl GivenValue {
+    /// Whether it is an indication of voltage. `limit_mv`: the greatest figure that counts as dead, AC or DC as the reading is.
+    pub fn indicates(self, limit_mv: u32) -> bool {
+        match self {
+            GivenValue::Volts(mv) => mv > limit_mv,
+            GivenValue::Level(_) | GivenValue::Lit => true,
+            GivenValue::None | GivenValue::Continuity => false,
+        }
+    }
+
+    /// Whether it is a figure: lamps have a first step, figures begin at nothing.
+    pub fn is_figure(self) -> bool {
+        matches!(self, GivenValue::Volts(_))
+    }
+}
+
+impl Indicator {
+    /// Where it begins to show alternating or direct voltage, in millivolts. Where its steps for direct voltage were not said, it is
+    /// taken to begin no earlier than EN 61243-3 asks for: at 120 V, and not before its first step for alternating voltage.
+    pub fn lowest(&self, dc: bool) -> u32 {
+        let first = |levels: &[u32]| levels.first().copied().unwrap_or(u32::MAX);
+        match (&self.dc_levels_mv, dc) {
+            (_, false) => first(&self.levels_mv),
+            (Some(levels), true) => first(levels),
+            (None, true) => first(&self.levels_mv).max(ELV_DC_MV),
+        }
+    }
+
+    /// The steps that a reading may name.
+    pub fn steps(&self, dc: bool) -> &[u32] {
+        self.dc_levels_mv.as_deref().filter(|_| dc).unwrap_or(&self.levels_mv)
+    }
+}
+
 impl Nominal {
     /// Line to neutral in millivolts: as given, or the line-to-line voltage over the square root of three.
     pub fn line_neutral(&self) -> Option<u32> {
@@ -235,7 +294,7 @@ impl Default for Indicator {
     /// The steps that two-pole indicators commonly have (common practice, no source).
     fn default() -> Indicator {
         let levels_mv = [12, 24, 50, 120, 230, 400, 690].map(|v| v * 1000).to_vec();
-        Indicator { levels_mv, impedance: Impedance::Unknown }
+        Indicator { levels_mv, dc_levels_mv: None, impedance: Impedance::Unknown }
     }
 }
 

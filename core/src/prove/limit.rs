@@ -1,37 +1,167 @@
-//! The limit for figures that count as no indication.
+//! The limit for dead: up to which figure a reading counts as dead, how high that may be set, and which instrument lights in time.
+//!
+//! What counts by itself is "no indication" on an instrument that lights at or before 50 V AC and 120 V DC. A company may count figures as
+//! dead up to limits of its own, AC and DC apart. Neither may hide a source of the plan, so both have to stay within the same [`Bound`].
+//! Start at [`bound`], or at [`Bound::of`] for a case.
 
-/// The greatest figures that count as no indication, in millivolts.
+use super::figures::volts;
+use super::{Case, Role};
+
+/// Where extra-low voltage ends: EN 61243-3 has an indicator show these at the latest.
+const ELV_AC_MV: u32 = 50_000;
+pub(super) const ELV_DC_MV: u32 = 120_000;
+
+/// Up to which figure a reading counts as dead, in millivolts. 0 each unless the company set more. Lamps know no limit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Limits {
-    /// Alternating.
+    /// For alternating voltage.
     pub ac_mv: u32,
-    /// Direct.
+    /// For direct voltage.
     pub dc_mv: u32,
 }
 
-/// What a limit has to be below.
+/// A limit stays below this; an instrument lights here at the latest. In millivolts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Bound {
-    /// Alternating, in millivolts.
+    /// For alternating voltage: 50 V, or half of the lowest voltage of a source if that is less.
     pub ac_mv: u32,
-    /// Direct, in millivolts.
+    /// For direct voltage: 120 V, or half of the lowest voltage of a source if that is less.
     pub dc_mv: u32,
 }
 
-/// The bound for sources of these voltages to their reference, in millivolts.
-pub fn bound(voltages: &[u32]) -> Bound {
-    let half = voltages.iter().copied().filter(|mv| *mv > 0).min().map_or(u32::MAX, |mv| mv / 2);
-    Bound { ac_mv: half.min(50_000), dc_mv: half.min(120_000) }
+/// What a source of the plan is, by the voltage that it is named by, in millivolts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Source {
+    /// Alternating, line to neutral.
+    LineNeutral(u32),
+    /// Alternating, three lines without a neutral, line to line: each line has this over the square root of three, on IT too.
+    LineLine(u32),
+    /// Alternating, two lines, line to line: with its middle earthed each line has half of it.
+    TwoLines(u32),
+    /// Direct, between the poles: where neither pole is earthed each has half of it.
+    Poles(u32),
+    /// A control supply, between its terminals. It may be alternating or direct.
+    Control(u32),
+}
+
+/// A limit at or above its bound.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error(
+    "a limit for dead has to be below {} V {} here: below {} V (EN 61243-3), and below half of the lowest voltage that a source puts on a line or pole",
+    volts(self.bound_mv), current(self.dc), if self.dc { "120" } else { "50" }
+)]
+pub struct LimitError {
+    /// Which of the two limits.
+    pub dc: bool,
+    /// What it has to stay below, in millivolts.
+    pub bound_mv: u32,
+}
+
+/// What limits have to stay below, and where an instrument has to light at the latest, with these sources. A source of 0 V is none.
+///
+/// ```
+/// use stillbar_core::prove::limit::{Limits, Source, bound, lights_in_time};
+/// let board = bound([Source::LineNeutral(230_000)]);
+/// assert_eq!((board.ac_mv, board.dc_mv), (50_000, 120_000));
+/// assert!(board.refuses(Limits { ac_mv: 49_999, dc_mv: 0 }).is_none());
+///
+/// // Tools at 110 V with their middle earthed: 55 V on each line. An indicator that begins at 50 V shows nothing in time.
+/// let tools = bound([Source::TwoLines(110_000)]);
+/// assert_eq!(tools.ac_mv, 27_500);
+/// assert!(!lights_in_time(50_000, 120_000, tools) && lights_in_time(12_000, 120_000, tools));
+///
+/// // A control supply of 24 V beside the board, alternating or direct.
+/// let both = bound([Source::LineNeutral(230_000), Source::Control(24_000)]);
+/// assert_eq!((both.ac_mv, both.dc_mv), (12_000, 12_000));
+/// ```
+pub fn bound(sources: impl IntoIterator<Item = Source>) -> Bound {
+    let mut bound = Bound { ac_mv: ELV_AC_MV, dc_mv: ELV_DC_MV };
+    for source in sources {
+        let half = source.to_reference() / 2;
+        if source.to_reference() == 0 {
+            continue;
+        }
+        if source.alternates() {
+            bound.ac_mv = bound.ac_mv.min(half);
+        }
+        if source.is_direct() {
+            bound.dc_mv = bound.dc_mv.min(half);
+        }
+    }
+    bound
+}
+
+/// Whether an instrument that begins to indicate there shows every source in time: not later than the bound. Each in millivolts.
+pub fn lights_in_time(lowest_ac_mv: u32, lowest_dc_mv: u32, bound: Bound) -> bool {
+    bound.lit_by(false, lowest_ac_mv) && bound.lit_by(true, lowest_dc_mv)
+}
+
+impl Source {
+    /// The lowest voltage that it puts between a line or pole and its reference, rounded down.
+    pub fn to_reference(self) -> u32 {
+        match self {
+            Source::LineNeutral(mv) | Source::Control(mv) => mv,
+            Source::LineLine(mv) => (f64::from(mv) / 3f64.sqrt()) as u32,
+            Source::TwoLines(mv) | Source::Poles(mv) => mv / 2,
+        }
+    }
+
+    fn alternates(self) -> bool {
+        !matches!(self, Source::Poles(_))
+    }
+
+    fn is_direct(self) -> bool {
+        matches!(self, Source::Poles(_) | Source::Control(_))
+    }
+}
+
+impl Limits {
+    /// The one for direct or for alternating voltage.
+    pub fn of(self, dc: bool) -> u32 {
+        if dc { self.dc_mv } else { self.ac_mv }
+    }
 }
 
 impl Bound {
-    /// Whether limits are below it.
-    pub fn allows(self, limits: Limits) -> bool {
-        (limits.ac_mv < self.ac_mv || limits.ac_mv == 0) && (limits.dc_mv < self.dc_mv || limits.dc_mv == 0)
+    /// The bound of a case, by its nominal voltages. What nobody named bounds nothing beyond EN 61243-3.
+    pub fn of(case: &Case) -> Bound {
+        bound(sources(case))
     }
 
-    /// Whether an instrument with this lowest indication shows what it has to.
-    pub fn lights_in_time(self, ac: u32, dc: Option<u32>) -> bool {
-        ac <= self.ac_mv && dc.is_none_or(|dc| dc <= self.dc_mv)
+    /// Why these limits cannot be set; `None` if they can. 0 always can.
+    pub fn refuses(self, limits: Limits) -> Option<LimitError> {
+        let too_high = |dc: &bool| limits.of(*dc) > 0 && limits.of(*dc) >= self.at(*dc);
+        [false, true].into_iter().find(too_high).map(|dc| LimitError { dc, bound_mv: self.at(dc) })
     }
+
+    /// Whether an instrument that begins to indicate at `lowest_mv` does so in time.
+    pub fn lit_by(self, dc: bool, lowest_mv: u32) -> bool {
+        lowest_mv <= self.at(dc)
+    }
+
+    /// The one for direct or for alternating voltage.
+    pub fn at(self, dc: bool) -> u32 {
+        if dc { self.dc_mv } else { self.ac_mv }
+    }
+}
+
+/// The sources that the nominal voltages of a case name.
+fn sources(case: &Case) -> Vec<Source> {
+    let nominal = case.nominal;
+    let lines_with =
+        |name: &Option<String>| case.conductors.iter().filter(|c| c.role == Role::Line && c.supply == *name).count();
+    let two = case.conductors.iter().any(|c| c.role == Role::Line && lines_with(&c.supply) == 2);
+    let lines = match (nominal.line_neutral_mv, nominal.line_line_mv) {
+        (Some(mv), _) => Some(Source::LineNeutral(mv)),
+        (None, Some(mv)) if two => Some(Source::TwoLines(mv)),
+        (None, Some(mv)) => Some(Source::LineLine(mv)),
+        (None, None) => None,
+    };
+    let others = [nominal.dc_mv.map(Source::Poles), nominal.control_mv.map(Source::Control)];
+    lines.into_iter().chain(others.into_iter().flatten()).collect()
+}
+
+/// AC or DC, as it stands behind a voltage.
+pub(super) fn current(dc: bool) -> &'static str {
+    if dc { "DC" } else { "AC" }
 }

@@ -1,10 +1,13 @@
 //! Proving dead: which pairs, which probe first, and what stands proved.
 //!
 //! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed
-//! its second proof, is never "proved dead"; unknown comes out as treat as live. Start at [`plan_case`] and [`Run::standing`].
+//! its second proof, is never "proved dead"; unknown comes out as treat as live. What the plan demands and a case does not show is
+//! worked out in one place, for the app and the command line. Start at [`plan_case`], [`conditions::unmet`] and [`crate::job::Job::standing`].
 
 mod case;
+pub mod conditions;
 pub(crate) mod conductors;
+mod figures;
 pub mod judge;
 pub mod limit;
 mod order;
@@ -16,9 +19,10 @@ pub use case::{
     Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
 };
 pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
+pub use figures::{ReadingError, parse_volts, volts};
 pub use order::Order;
 pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
-pub use run::{Earth, Met, Proof, Reading, ReadingError, Run, Standing, Taken, Voided, parse_volts, volts};
+pub use run::{Earth, Met, Proof, Reading, Run, Standing, Taken, Voided};
 pub use terminals::terminals;
 
 use serde::{Deserialize, Serialize};

@@ -27,7 +27,7 @@ use serde::Serialize;
 
 pub use proofs::{DcTest, ReferenceTest, Wait};
 
-use super::{Case, Conductor, Order};
+use super::{Case, Conductor, Order, Stored};
 
 /// One test: a pair of conductors, and which probe goes where.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -108,6 +108,17 @@ pub fn fewest_moves(conductors: &[Conductor]) -> usize {
     // A level has a pair if anything stands after its first conductor in this list.
     let levels = (0..n).filter(|&i| (i == 0 || dangers[i] != dangers[i - 1]) && i + 1 < n).count();
     n * n.saturating_sub(1) / 2 + levels
+}
+
+/// Whether a plan asks for the pair in the DC range too: what [`Test::dc`] says, without the plan.
+pub(super) fn asks_for_dc(case: &Case) -> impl Fn(&Conductor, &Conductor) -> bool + '_ {
+    let view = expect::View::of(case);
+    move |first, then| view.dc(first, then)
+}
+
+/// What has to discharge: what the case names, or else whatever holds the charge of the equipment that it names.
+pub(super) fn holders(case: &Case) -> Vec<Stored> {
+    proofs::holders(case)
 }
 
 /// The tests of one group, in order.

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::Test;
+use super::figures::volts;
 use crate::journal::fact::{EarthProof, ProvedOn};
 use crate::journal::{DeviceId, EntryId, Stamp};
 
@@ -25,27 +26,9 @@ pub enum Reading {
     Millivolts(u32),
 }
 
-/// Why a typed voltage is not one.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("\"{0}\" is not a voltage: write volts as digits, such as 0.4 or 231")]
-pub struct ReadingError(String);
-
-/// Reads volts as a person types them; up to three decimals and 2000 V (IEC 61243-3 ends at 1500 V DC).
-pub fn parse_volts(text: &str) -> Result<u32, ReadingError> {
-    let shown = || ReadingError(text.chars().take(24).collect());
-    let clean = text.trim().trim_end_matches(['V', 'v']).trim().replace(',', ".");
-    let (whole, part) = clean.split_once('.').unwrap_or((&clean, ""));
-    let digits = |s: &str| s.bytes().all(|b| b.is_ascii_digit());
-    if whole.is_empty() || whole.len() > 4 || part.len() > 3 || !digits(whole) || !digits(part) {
-        return Err(shown());
-    }
-    let volts: u32 = whole.parse().map_err(|_| shown())?;
-    let milli: u32 = format!("{part:0<3}").parse().map_err(|_| shown())?;
-    if volts > 2000 { Err(shown()) } else { Ok(volts * 1000 + milli) }
-}
-
 impl Reading {
-    /// Whether this counts as an indication of voltage. `dead_limit` in millivolts: the greatest number that counts as dead.
+    /// Whether this counts as an indication of voltage. `dead_limit` in millivolts: the greatest number that counts as dead, that
+    /// for AC or for DC as the reading is ([`super::limit::Limits`]).
     pub fn indicates(self, dead_limit: u32) -> bool {
         match self {
             Reading::None | Reading::Continuity => false,
@@ -64,12 +47,6 @@ impl Reading {
             Reading::Millivolts(mv) => format!("{} V", volts(mv)),
         }
     }
-}
-
-/// Millivolts as volts, without trailing zeros.
-pub fn volts(mv: u32) -> String {
-    let text = format!("{}.{:03}", mv / 1000, mv % 1000);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
 
 /// A reading that was taken.

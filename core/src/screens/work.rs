@@ -81,7 +81,14 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.heading("A voltage was met");
     page.para("Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.");
     page.entry("met-at", "Where it was met", "The conductor, terminal or part", look.draft("met-at"));
-    page.field("met-volts", "Volts, if it was a figure", "May stay empty", look.draft("met-volts"), EntryKind::Number, 10);
+    page.field(
+        "met-volts",
+        "Volts, if it was a figure",
+        "May stay empty",
+        look.draft("met-volts"),
+        EntryKind::Number,
+        10,
+    );
     page.toned("A voltage was met here", "met", Tone::Forbid);
 
     page.heading("The scope has changed");

@@ -1,6 +1,7 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
 mod background;
+mod conditions;
 mod desk;
 mod energised;
 mod evidence;
@@ -21,3 +22,4 @@ mod replay;
 mod supply;
 mod tag;
 mod tags;
+mod truth;

@@ -2,9 +2,7 @@
 
 use std::collections::{HashMap, HashSet, VecDeque};
 
-use stillbar_core::prove::{
-    Case, Conductor, Order, Role, Test, fewest_moves, parse_conductors, parse_volts, plan, plan_case,
-};
+use stillbar_core::prove::{Case, Conductor, Order, Role, Test, fewest_moves, parse_conductors, plan, plan_case};
 
 fn pairs(list: &str, order: Order) -> String {
     plan(&parse_conductors(list).unwrap(), order).iter().map(|t| format!("{}-{} ", t.first, t.then)).collect()
@@ -119,16 +117,6 @@ fn bad_lists_say_what_to_write() {
     ] {
         let error = parse_conductors(list).unwrap_err().to_string();
         assert!(error.contains(says), "{list}: {error}");
-    }
-}
-
-#[test]
-fn volts_as_people_type_them() {
-    for (text, mv) in [("231", 231_000), ("0.4", 400), ("0,4 V", 400), ("230.25", 230_250), ("0", 0)] {
-        assert_eq!(parse_volts(text).unwrap(), mv, "{text}");
-    }
-    for text in ["", "-1", "2001", "1e3", "..", "0x1", "12.3456", "99999999999999999999"] {
-        assert!(parse_volts(text).is_err(), "{text}");
     }
 }
 

@@ -8,13 +8,14 @@ mod supply;
 
 use super::Job;
 use super::age::Moment;
+use super::limits;
 use super::steps::Step;
 use crate::journal::fact::{Duty, Limit, On, SourceKind};
 use crate::journal::{Entry, EntryId, Fact};
 use crate::names::{alike, says_something};
 use crate::point::PointKind;
-use crate::prove::limit::{Bound, Limits, bound};
-use crate::prove::{System, conductors, volts};
+use crate::prove::limit::{Bound, bound};
+use crate::prove::{System, conductors};
 use crate::site::Across;
 use crate::store::LockRow;
 use crate::supply::{Cut, Held};
@@ -66,14 +67,10 @@ fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
     if !says_something(&limit.rule) {
         return no("Write the name of the company's rule that sets the limit.");
     }
-    if bound.allows(Limits { ac_mv: limit.ac, dc_mv: limit.dc }) {
-        return Ok(());
+    match bound.refuses(limits::of(limit)) {
+        Some(error) => no(format!("Set a lower one: {error}.")),
+        None => Ok(()),
     }
-    no(format!(
-        "A limit has to be below {} V AC and {} V DC: below extra-low voltage, and below half of the lowest voltage of any source here.",
-        volts(bound.ac_mv),
-        volts(bound.dc_mv)
-    ))
 }
 
 /// Whether what was found of a control supply says what has to be tested.
@@ -117,14 +114,13 @@ impl Gate<'_> {
             }
             Fact::LimitRuled { limit } => {
                 self.person()?;
-                limit_of(limit, bound(&[]))
+                limit_of(limit, bound([]))
             }
             Fact::JobOpened { limit, system, nominal_millivolts: nominal, .. } => {
                 self.person()?;
-                let (lines, reference) = match system {
-                    System::ThreeWire => (f64::from(*nominal), f64::from(*nominal) / 3f64.sqrt()),
-                    System::ThreePhaseNeutral => (f64::from(*nominal) * 3f64.sqrt(), f64::from(*nominal)),
-                    System::OnePhase => (f64::from(*nominal), f64::from(*nominal)),
+                let lines = match system {
+                    System::ThreePhaseNeutral => f64::from(*nominal) * 3f64.sqrt(),
+                    System::ThreeWire | System::OnePhase => f64::from(*nominal),
                 };
                 if *nominal == 0 || lines > MOST_BETWEEN {
                     return no(format!(
@@ -132,7 +128,7 @@ impl Gate<'_> {
                         (lines / 1000.0).round()
                     ));
                 }
-                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound(&[reference.round() as u32])))
+                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound([limits::supply(*system, *nominal)])))
             }
             Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
             _ => no("This belongs to a job or a site: open it first."),

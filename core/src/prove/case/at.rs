@@ -3,9 +3,7 @@
 use super::CaseError;
 use super::node::Node;
 use crate::json::quoted;
-
-/// The highest voltage that the formats take, in volts; IEC 61243-3 ends at 1500 V DC.
-const MAX_VOLTS: f64 = 2000.0;
+use crate::prove::figures;
 
 /// A value and where it stands.
 #[derive(Clone)]
@@ -86,20 +84,27 @@ impl<'a> At<'a> {
         }
     }
 
-    /// A voltage, as millivolts.
+    /// A voltage that was read, as millivolts. What is finer is rounded up: nothing that was read becomes nothing.
     pub(super) fn volts(&self) -> Result<u32, CaseError> {
+        let (mv, rest) = self.millivolts()?;
+        Ok(mv.saturating_add(u32::from(rest)))
+    }
+
+    /// A voltage that was set, as millivolts. What is finer is left out: a limit, or what bounds one, never grows.
+    pub(super) fn volts_set(&self) -> Result<u32, CaseError> {
+        Ok(self.millivolts()?.0)
+    }
+
+    fn millivolts(&self) -> Result<(u32, bool), CaseError> {
         let Node::Number(volts) = self.node else {
             return Err(self.wants("A number of volts without a unit, such as 230,"));
         };
         if *volts < 0.0 {
             return Err(self.error(format!("{volts} V is below zero; write the amount without a sign.")));
         }
-        if *volts > MAX_VOLTS {
-            return Err(self.error(format!(
-                "{volts} V is more than {MAX_VOLTS} V, where low-voltage indicators end; correct it, or use another method."
-            )));
-        }
-        Ok((volts * 1000.0).round() as u32)
+        figures::of_number(*volts).ok_or_else(|| {
+            self.error(format!("this is more than {} V, the most that can be saved; correct it.", figures::MOST))
+        })
     }
 
     /// A whole number from `least` to `most`.

@@ -7,9 +7,10 @@ use super::{
 };
 use crate::json::quoted;
 use crate::prove::conductors::{MAX, NAME};
+use crate::prove::limit::{Bound, Limits};
 use crate::prove::{Conductor, Earthing, Order, Role};
 
-const FIELDS: [&str; 16] = [
+const FIELDS: [&str; 17] = [
     "conductors",
     "earthing",
     "nominal_volts",
@@ -19,6 +20,7 @@ const FIELDS: [&str; 16] = [
     "own_order",
     "indicator",
     "dead_limit_volts",
+    "dead_limit_dc_volts",
     "stored_energy",
     "equipment",
     "readings",
@@ -32,8 +34,9 @@ const FIELDS: [&str; 16] = [
 const TEXT: usize = 80;
 /// The longest time on a label, in seconds: a week, as on the screens.
 const LONGEST_S: u32 = 7 * 24 * 3600;
-/// At and above this, extra-low voltage ends (50 V AC): no limit for dead.
-const DEAD_LIMIT_BELOW: u32 = 50_000;
+/// Where low voltage ends: 1000 V AC and 1500 V DC (IEC 61243-3).
+const LOW_VOLTAGE_AC_MV: u32 = 1_000_000;
+const LOW_VOLTAGE_DC_MV: u32 = 1_500_000;
 
 pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     let node = Node::parse(text)?;
@@ -51,7 +54,7 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     }
     case.nominal = nominal(&fields)?;
     if let Some(at) = fields.get("poles_opened") {
-        case.poles_opened = poles(&case, &at)?;
+        case.poles_opened = Some(poles(&case, &at)?);
     }
     if let Some(at) = fields.get("own_order") {
         if let Some(order) = fields.get("order") {
@@ -65,7 +68,10 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
         case.indicator = indicator(&at)?;
     }
     if let Some(at) = fields.get("dead_limit_volts") {
-        case.dead_limit_mv = dead_limit(&case.nominal, &at)?;
+        case.dead_limit_mv = dead_limit(&case, &at, false)?;
+    }
+    if let Some(at) = fields.get("dead_limit_dc_volts") {
+        case.dead_limit_dc_mv = dead_limit(&case, &at, true)?;
     }
     if let Some(at) = fields.get("stored_energy") {
         case.stored_energy = at.items(MAX)?.iter().map(|item| stored(&case, item)).collect::<Result<_, _>>()?;
@@ -179,7 +185,7 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
     let given = at.fields(&["line_neutral", "line_line", "dc", "control"])?;
     let read = |name: &str| -> Result<Option<u32>, CaseError> {
         let Some(at) = given.get(name) else { return Ok(None) };
-        let mv = at.volts()?;
+        let mv = at.volts_set()?;
         if mv < 1000 {
             return Err(at.error("a nominal voltage of less than 1 V is not one; leave it out if it is not known."));
         }
@@ -189,6 +195,15 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
     nominal.line_line_mv = read("line_line")?;
     nominal.dc_mv = read("dc")?;
     nominal.control_mv = read("control")?;
+    let above = |mv: Option<u32>, most| mv.is_some_and(|mv| mv > most);
+    if above(nominal.line_line(), LOW_VOLTAGE_AC_MV)
+        || above(nominal.line_neutral_mv.max(nominal.control_mv), LOW_VOLTAGE_AC_MV)
+        || above(nominal.dc_mv, LOW_VOLTAGE_DC_MV)
+    {
+        return Err(at.error(
+            "above 1000 V AC or 1500 V DC between conductors this is not low voltage; this method and its indicators do not serve.",
+        ));
+    }
     if let (Some(ln), Some(ll)) = (nominal.line_neutral_mv, nominal.line_line_mv) {
         // The square root of three for three phases, two for a mid-point; 2 % for the rounding of nominal values.
         let ratio = f64::from(ll) / f64::from(ln);
@@ -273,44 +288,50 @@ fn impedance(fields: &Fields) -> Result<Option<Impedance>, CaseError> {
 }
 
 fn indicator(at: &At) -> Result<Indicator, CaseError> {
-    let fields = at.fields(&["levels_volts", "impedance"])?;
+    let fields = at.fields(&["levels_volts", "dc_levels_volts", "impedance"])?;
     let mut indicator = Indicator { impedance: impedance(&fields)?.unwrap_or_default(), ..Indicator::default() };
     if let Some(at) = fields.get("levels_volts") {
-        let mut levels: Vec<u32> = Vec::new();
-        for item in at.items(32)? {
-            let mv = item.volts()?;
-            if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
-                return Err(
-                    item.error("the steps of an indicator rise, and the first is above zero; put them in order.")
-                );
-            }
-            levels.push(mv);
-        }
-        if levels.is_empty() {
-            return Err(at.error("an indicator has at least one step; leave the field out for the usual ones."));
-        }
-        indicator.levels_mv = levels;
+        indicator.levels_mv = levels(&at)?;
     }
+    indicator.dc_levels_mv = fields.get("dc_levels_volts").map(|at| levels(&at)).transpose()?;
     Ok(indicator)
 }
 
-fn dead_limit(nominal: &Nominal, at: &At) -> Result<u32, CaseError> {
-    let mv = at.volts()?;
-    let least = [nominal.line_neutral(), nominal.dc_mv, nominal.control_mv].into_iter().flatten().min();
-    if mv >= DEAD_LIMIT_BELOW || least.is_some_and(|least| mv > least / 2) {
-        return Err(at.error(
-            "a limit for dead is below 50 V and at most half of every nominal voltage; write 0, or the limit that the company set.",
-        ));
+fn levels(at: &At) -> Result<Vec<u32>, CaseError> {
+    let mut levels: Vec<u32> = Vec::new();
+    for item in at.items(32)? {
+        let mv = item.volts()?;
+        if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
+            return Err(item.error("the steps of an indicator rise, and the first is above zero; put them in order."));
+        }
+        levels.push(mv);
     }
-    Ok(mv)
+    if levels.is_empty() {
+        return Err(at.error("an indicator has at least one step; leave the field out for the usual ones."));
+    }
+    Ok(levels)
+}
+
+fn dead_limit(case: &Case, at: &At, dc: bool) -> Result<u32, CaseError> {
+    let mv = at.volts_set()?;
+    let limits = if dc { Limits { ac_mv: 0, dc_mv: mv } } else { Limits { ac_mv: mv, dc_mv: 0 } };
+    match Bound::of(case).refuses(limits) {
+        Some(error) => Err(at.error(format!("{error}; write 0, or the limit of the company's rule."))),
+        None => Ok(mv),
+    }
 }
 
 fn stored(case: &Case, at: &At) -> Result<Stored, CaseError> {
-    let fields = at.fields(&["what", "label_seconds", "read_at"])?;
+    let fields = at.fields(&["what", "label_seconds", "waited_seconds", "read_at", "volts", "level"])?;
     let what = fields.need("what", "say what may hold a charge, such as \"drive U1\"")?.text(TEXT)?.to_owned();
-    let seconds = fields.get("label_seconds").map(|at| at.whole(0, LONGEST_S, "seconds")).transpose()?;
+    let seconds = |name| fields.get(name).map(|at| at.whole(0, LONGEST_S, "seconds")).transpose();
+    let (label_seconds, waited_seconds) = (seconds("label_seconds")?, seconds("waited_seconds")?);
     let read_at = fields.get("read_at").map(|at| pair(case, &at)).transpose()?;
-    Ok(Stored { what, label_seconds: seconds, read_at })
+    let read = value(case, &fields, true)?;
+    if read_at.is_some() && read.is_some() {
+        return Err(at.error("\"read_at\" says between which conductors; put what was read there under \"readings\"."));
+    }
+    Ok(Stored { what, label_seconds, waited_seconds, read_at, read })
 }
 
 fn equipment(at: &At) -> Result<Equipment, CaseError> {
@@ -333,23 +354,27 @@ fn equipment(at: &At) -> Result<Equipment, CaseError> {
 fn given(case: &Case, at: &At) -> Result<Given, CaseError> {
     let fields = at.fields(&["pair", "volts", "level", "impedance", "dc"])?;
     let pair = pair(case, &fields.need("pair", "name the two conductors, such as [\"L1\",\"N\"]")?)?;
-    let value = match (fields.get("volts"), fields.get("level")) {
-        (Some(volts), None) => GivenValue::Volts(volts.volts()?),
-        (None, Some(at)) => level(case, &at)?,
-        (Some(_), Some(at)) => return Err(at.error("\"volts\" is given too; keep the one that was read.")),
-        (None, None) => {
-            return Err(at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\"."));
-        }
-    };
-    let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
     let dc = fields.get("dc").map(|at| at.flag()).transpose()?.unwrap_or(false);
+    let value = value(case, &fields, dc)?
+        .ok_or_else(|| at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\"."))?;
+    let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
     Ok(Given { pair, value, impedance, dc })
 }
 
-fn level(case: &Case, at: &At) -> Result<GivenValue, CaseError> {
+/// What was read, if it is there.
+fn value(case: &Case, fields: &Fields, dc: bool) -> Result<Option<GivenValue>, CaseError> {
+    match (fields.get("volts"), fields.get("level")) {
+        (Some(volts), None) => volts.volts().map(GivenValue::Volts).map(Some),
+        (None, Some(at)) => level(case, &at, dc).map(Some),
+        (Some(_), Some(at)) => Err(at.error("\"volts\" is given too; keep the one that was read.")),
+        (None, None) => Ok(None),
+    }
+}
+
+fn level(case: &Case, at: &At, dc: bool) -> Result<GivenValue, CaseError> {
     if let Node::Number(_) = at.node {
         let mv = at.volts()?;
-        let levels = &case.indicator.levels_mv;
+        let levels = case.indicator.steps(dc);
         if !levels.contains(&mv) {
             let steps = levels.iter().map(|mv| crate::prove::volts(*mv)).collect::<Vec<_>>().join(", ");
             return Err(at.error(format!(

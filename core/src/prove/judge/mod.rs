@@ -1,7 +1,7 @@
 //! The judge: what a set of readings proves, and what may be behind them.
 //!
-//! Promises: the verdict is worked out from the readings alone, and no diagnosis changes it; of several readings of one pair the worst
-//! counts; whatever is not known comes out as not proved. Start at [`judge`]; the method is in `docs/judge.md`.
+//! Promises: the verdict is worked out from the readings and the plan's conditions alone, and no diagnosis changes it; of several readings
+//! of one pair the worst counts; whatever is not known comes out as not proved. Start at [`judge`]; the method is in `docs/judge.md`.
 
 mod blunder;
 mod causes;
@@ -9,7 +9,7 @@ pub mod drawing;
 pub mod energised;
 mod fit;
 mod frames;
-mod neutral;
+pub mod neutral;
 mod scene;
 mod soft;
 mod verdict;
@@ -26,11 +26,11 @@ use scene::Scene;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Verdict {
-    /// Every pair was read without an indication, the indicator worked before and after, and the reference was shown to be earth.
+    /// Every pair was read without an indication, and the case shows all that the plan demands.
     ProvedDead,
     /// A pair gave an indication, or the reference failed.
     TreatAsLive,
-    /// Something is missing. Treat as live.
+    /// Something that the plan demands is missing. Treat as live.
     Incomplete,
     /// The readings are worth nothing. Treat as live.
     Void,
@@ -85,7 +85,7 @@ pub fn judge(case: &Case) -> Judgement {
     if let Some(where_) = verdict::direct(case) {
         out.diagnoses.push(diagnosis(Cause::DirectVoltage, &where_, 1.0));
     }
-    let lit = case.readings.iter().any(|g| !g.dc && verdict::indicates(case, g.value));
+    let lit = case.readings.iter().any(|g| !g.dc && case.indicates(g));
     if lit && let Some(scene) = Scene::of(case, 1.0) {
         explain(case, &scene, &mut out);
     } else if case.reference_proved == super::ReferenceProof::Failed {
@@ -93,8 +93,8 @@ pub fn judge(case: &Case) -> Judgement {
             case.conductors.iter().filter(|c| c.role.is_reference()).map(|c| c.name.as_str()).collect();
         out.diagnoses.push(diagnosis(Cause::BrokenReference, &names.join(", "), 1.0));
     }
-    for said in neutral::unexpected(case) {
-        out.diagnoses.push(diagnosis(Cause::NeutralEarth, &said, 1.0));
+    for found in neutral::unexpected(case) {
+        out.diagnoses.push(diagnosis(Cause::NeutralEarth, &found.sentence(), 1.0));
     }
     out
 }

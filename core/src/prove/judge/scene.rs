@@ -121,8 +121,8 @@ impl Scene {
             }
         }
         let neutral = case.conductors.iter().filter(|c| matches!(c.role, Role::Neutral | Role::MidPoint));
-        if !case.poles_opened.is_empty() {
-            scene.neutral_opened = Some(neutral.into_iter().any(|c| case.poles_opened.contains(&c.name)));
+        if let Some(poles) = &case.poles_opened {
+            scene.neutral_opened = Some(neutral.into_iter().any(|c| poles.contains(&c.name)));
         }
         for given in case.readings.iter().filter(|g| !g.dc) {
             let (Some(i), Some(j)) = (at(&given.pair[0]), at(&given.pair[1])) else { continue };

@@ -27,7 +27,9 @@ impl<'a> View<'a> {
         use Role::{Line, MidPoint, Neutral, Pen, Protective};
         let unknown = self.case.earthing == Earthing::Unknown;
         match (first.role, then.role) {
-            (Protective, Neutral) if !unknown => return neutral_to_earth(self.case.earthing, self.opened(then)).into(),
+            (Protective, Neutral) if !unknown => {
+                return neutral_to_earth(self.case.earthing, self.case.opens(&then.name)).into();
+            }
             _ => {}
         }
         match (first.role, then.role) {
@@ -70,12 +72,6 @@ impl<'a> View<'a> {
             }
             Between::Unsaid => "the voltage of the supply; its nominal voltage was not given".into(),
         }
-    }
-
-    /// Whether the isolator opens it; `None` where nobody said what it opens.
-    fn opened(&self, conductor: &Conductor) -> Option<bool> {
-        let poles = &self.case.poles_opened;
-        (!poles.is_empty()).then(|| poles.contains(&conductor.name))
     }
 }
 

@@ -4,11 +4,9 @@ use serde::Serialize;
 
 use super::Test;
 use super::volts::whole;
-use crate::prove::{Case, Earthing, Role};
-
-/// Where low voltage ends: 1000 V AC and 1500 V DC (IEC 61243-3).
-const LOW_VOLTAGE_AC_MV: u32 = 1_000_000;
-const LOW_VOLTAGE_DC_MV: u32 = 1_500_000;
+use crate::prove::conditions::{discharges, known_line_proves, left_closed};
+use crate::prove::limit::Bound;
+use crate::prove::{Case, Earthing, Role, Stored, volts};
 
 /// How to show that what the conductors are held against is earth.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -57,10 +55,8 @@ pub(super) fn reference(case: &Case) -> ReferenceTest {
         format!("Measure a low resistance from {name} to the main earthing terminal, with a long lead."),
         format!("Measure a low resistance from {name} to metalwork that is bonded elsewhere."),
     ];
-    // In IT a live line may show nothing to earth, so that this way proves nothing there.
-    if case.earthing != Earthing::It {
-        let unless = if case.earthing == Earthing::Unknown { ", unless the supply is IT" } else { "" };
-        ways.insert(0, format!("Read from {name} to a line that is known to be live and is not part of this isolation: the full voltage to earth has to appear{unless}."));
+    if known_line_proves(case.earthing) {
+        ways.insert(0, format!("Read from {name} to a line that is known to be live and is not part of this isolation: the full voltage to earth has to appear."));
     }
     ReferenceTest {
         conductor: Some(name.to_owned()),
@@ -72,17 +68,24 @@ pub(super) fn reference(case: &Case) -> ReferenceTest {
 }
 
 pub(super) fn waits(case: &Case) -> Vec<Wait> {
-    let mut waits: Vec<Wait> = case
-        .stored_energy
-        .iter()
-        .map(|stored| wait(&stored.what, stored.label_seconds, stored.read_at.clone()))
-        .collect();
-    if waits.is_empty() {
-        let kinds =
-            [(case.equipment.drive, "the drive"), (case.equipment.ups, "the UPS"), (case.equipment.pv, "the inverter")];
-        waits.extend(kinds.into_iter().filter(|(there, _)| *there).map(|(_, what)| wait(what, None, None)));
+    holders(case).into_iter().map(|stored| wait(&stored.what, stored.label_seconds, stored.read_at)).collect()
+}
+
+/// What has to discharge: what the case names, or else whatever holds the charge of the equipment that it names.
+pub(super) fn holders(case: &Case) -> Vec<Stored> {
+    if !case.stored_energy.is_empty() {
+        return case.stored_energy.clone();
     }
-    waits
+    let kinds =
+        [(case.equipment.drive, "the drive"), (case.equipment.ups, "the UPS"), (case.equipment.pv, "the inverter")];
+    let unsaid = |what: &str| Stored {
+        what: what.to_owned(),
+        label_seconds: None,
+        waited_seconds: None,
+        read_at: None,
+        read: None,
+    };
+    kinds.into_iter().filter(|(there, _)| *there).map(|(_, what)| unsaid(what)).collect()
 }
 
 fn wait(what: &str, seconds: Option<u32>, read_at: Option<[String; 2]>) -> Wait {
@@ -132,22 +135,28 @@ pub(super) fn warnings(case: &Case) -> Vec<String> {
     let no_reference = !case.conductors.iter().any(|c| c.role.is_reference());
     warn(no_reference, "No protective or PEN conductor is in the list: nothing here shows a voltage to earth.".into());
 
-    let opened = |name: &str| case.poles_opened.iter().any(|p| p == name);
-    let said = !case.poles_opened.is_empty();
-    let closed: Vec<&str> =
-        case.conductors.iter().filter(|c| c.role.danger() > 1 && !opened(&c.name)).map(|c| c.name.as_str()).collect();
+    let closed = left_closed(case);
+    let names = |of: &dyn Fn(Role) -> bool| {
+        let named = closed.iter().filter(|c| of(c.role)).map(|c| c.name.as_str());
+        named.collect::<Vec<_>>().join(", ")
+    };
+    let lines = names(&|role| role.danger() > 1);
     warn(
-        said && !closed.is_empty(),
-        format!(
-            "Not opened by the isolator: {}. Treat as live until another point of isolation cuts it off.",
-            closed.join(", ")
-        ),
+        !lines.is_empty(),
+        format!("Not opened by the isolator: {lines}. Treat as live until another point of isolation cuts it off."),
     );
-    let neutral = case.conductors.iter().find(|c| c.role == Role::Neutral && !opened(&c.name));
-    if let (true, Some(n), Earthing::Tt | Earthing::It) = (said, neutral, case.earthing) {
-        let why = if case.earthing == Earthing::Tt { "it can stand at some volts" } else { "it is a live conductor" };
-        warn(true, format!("{} is not opened, and in {} {why}: open it too.", n.name, case.earthing.word()));
-    }
+    let neutrals = names(&|role| role.danger() < 2);
+    let why = match case.earthing {
+        Earthing::Tt => "in TT it can stand at some volts",
+        Earthing::It => "in IT it is a live conductor",
+        _ => "where the earthing is not known it may be live",
+    };
+    warn(!neutrals.is_empty(), format!("{neutrals} is not opened, and {why}: open it too."));
+    let charged: Vec<&str> = case.conductors.iter().filter(|c| discharges(case, c)).map(|c| c.name.as_str()).collect();
+    warn(
+        !charged.is_empty(),
+        format!("No isolator opens {}: treat as live until it has discharged and its DC was read.", charged.join(", ")),
+    );
     warn(
         case.earthing == Earthing::It,
         "IT: a first fault stays hidden, and a live line may show nothing to earth.".into(),
@@ -173,15 +182,14 @@ pub(super) fn warnings(case: &Case) -> Vec<String> {
     );
     warn(case.equipment.generator, "A generator can start by itself: lock it off as a source of its own.".into());
 
-    let above = |mv: Option<u32>, limit| mv.is_some_and(|mv| mv > limit);
+    let (lowest, bound) = (case.indicator.lowest(false), Bound::of(case));
     warn(
-        above(case.nominal.line_line(), LOW_VOLTAGE_AC_MV) || above(case.nominal.dc_mv, LOW_VOLTAGE_DC_MV),
-        "Above 1000 V AC or 1500 V DC this is not low voltage: this method and its indicators do not serve.".into(),
-    );
-    let lowest = case.indicator.levels_mv.first().copied().unwrap_or(0);
-    warn(
-        lowest > 50_000,
-        format!("The indicator shows nothing below {} V: take one with a lower first step.", whole(lowest)),
+        !bound.lit_by(false, lowest),
+        format!(
+            "The indicator shows nothing below {} V: take one whose first step is {} V or less.",
+            whole(lowest),
+            volts(bound.ac_mv)
+        ),
     );
     warnings
 }
@@ -199,9 +207,12 @@ pub(super) fn notes(case: &Case, over: usize) -> Vec<String> {
         );
     }
     if case.earthing == Earthing::Unknown {
-        notes.push("The earthing arrangement was not given: the expectations to earth are the general ones.".into());
+        notes.push(
+            "The earthing arrangement was not given: the expectations to earth are the general ones, and a known live line proves no earth."
+                .into(),
+        );
     }
-    if case.poles_opened.is_empty() {
+    if case.poles_opened.is_none() {
         notes.push(
             "What the isolator opens was not given: whether every line is cut off cannot be told from here.".into(),
         );

@@ -1,0 +1,110 @@
+//! Voltages in figures: as people type them, as files give them, and as they are shown. A figure is never rounded towards zero.
+
+/// The highest voltage that can be saved, in whole volts: no reading is refused for its height, only for not fitting here.
+pub(super) const MOST: u32 = u32::MAX / 1000;
+
+/// Why a typed voltage is not one.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum ReadingError {
+    /// No digits, or something beside them.
+    #[error("\"{0}\" is not a voltage: write volts as digits, such as 0.4 or 231")]
+    NotVolts(String),
+    /// A mark before exactly three digits, which is the decimal mark in one country and parts thousands in another.
+    #[error("\"{typed}\": {one} V, or {thousand} V? Write {write_one} or {thousand}")]
+    OneOrThousand {
+        /// What was typed.
+        typed: String,
+        /// What it says if the mark is the decimal mark, in volts.
+        one: String,
+        /// The same as it can be typed without a doubt.
+        write_one: String,
+        /// What it says if the mark parts thousands, in volts.
+        thousand: String,
+    },
+    /// The same where both ways say nothing else than this.
+    #[error("\"{typed}\": write {value}, without three digits after the mark")]
+    EitherWay {
+        /// What was typed.
+        typed: String,
+        /// What it says, in volts.
+        value: String,
+    },
+    /// More than one mark, or blanks between digits.
+    #[error("\"{0}\": write one mark for the decimals and nothing between thousands, such as 1000.5")]
+    Grouped(String),
+    /// More than can be saved.
+    #[error("\"{0}\" is more than {MOST} V, the most that can be saved: correct it")]
+    TooHigh(String),
+}
+
+/// Reads volts as a person types them, as millivolts. Comma and point are both the decimal mark; before exactly three digits neither is
+/// guessed. Decimals beyond the third are rounded up, so that nothing becomes nothing that was something.
+///
+/// ```
+/// use stillbar_core::prove::parse_volts;
+/// assert_eq!(parse_volts("0,4 V"), Ok(400));
+/// assert_eq!(parse_volts("0.0004"), Ok(1));
+/// assert_eq!(parse_volts("1,000").unwrap_err().to_string(), "\"1,000\": 1 V, or 1000 V? Write 1 or 1000");
+/// ```
+pub fn parse_volts(text: &str) -> Result<u32, ReadingError> {
+    let shown = || text.trim().chars().take(24).collect::<String>();
+    let clean = text.trim().trim_end_matches(['V', 'v']).trim();
+    let parts: Vec<&str> = clean.split([',', '.']).collect();
+    let digits = |s: &str| s.bytes().all(|b| b.is_ascii_digit());
+    let (whole, part) = match parts[..] {
+        [whole] => (whole, ""),
+        [whole, part] => (whole, part),
+        _ if parts.iter().all(|p| !p.is_empty() && digits(p)) => return Err(ReadingError::Grouped(shown())),
+        _ => return Err(ReadingError::NotVolts(shown())),
+    };
+    if whole.is_empty() || !digits(whole) || !digits(part) {
+        let grouped = |c: char| c.is_ascii_digit() || c.is_whitespace() || matches!(c, '\'' | '’' | '_' | ',' | '.');
+        let ends = clean.starts_with(|c: char| c.is_ascii_digit()) && clean.ends_with(|c: char| c.is_ascii_digit());
+        return Err(if ends && clean.chars().all(grouped) { ReadingError::Grouped } else { ReadingError::NotVolts }(
+            shown(),
+        ));
+    }
+    let (mv, rest) = millivolts(whole, part).ok_or_else(|| ReadingError::TooHigh(shown()))?;
+    if part.len() == 3 {
+        return Err(three_digits(shown(), whole, part, mv));
+    }
+    mv.checked_add(u32::from(rest)).ok_or_else(|| ReadingError::TooHigh(shown()))
+}
+
+fn three_digits(typed: String, whole: &str, part: &str, mv: u32) -> ReadingError {
+    let one = volts(mv);
+    let thousand = format!("{whole}{part}");
+    let thousand = thousand.trim_start_matches('0');
+    if thousand.is_empty() {
+        return ReadingError::EitherWay { typed, value: one };
+    }
+    // Three decimals that all count get a fourth: that is no way to part thousands.
+    let write_one = if part.ends_with('0') { one.clone() } else { format!("{one}0") };
+    ReadingError::OneOrThousand { typed, one, write_one, thousand: thousand.to_owned() }
+}
+
+/// Whole volts and decimals, both digits only, as millivolts, and whether anything finer is left over. `None`: more than can be saved.
+fn millivolts(whole: &str, part: &str) -> Option<(u32, bool)> {
+    let whole = whole.trim_start_matches('0');
+    let volts: u32 = if whole.is_empty() { 0 } else { whole.parse().ok().filter(|v| *v <= MOST)? };
+    let (fine, rest) = part.split_at(part.len().min(3));
+    let milli: u32 = format!("{fine:0<3}").parse().ok()?;
+    Some((volts.checked_mul(1000)?.checked_add(milli)?, rest.bytes().any(|b| b != b'0')))
+}
+
+/// A number of volts from a file as millivolts, and whether anything finer is left over. `None`: below zero, or more than can be saved.
+pub(super) fn of_number(volts: f64) -> Option<(u32, bool)> {
+    if !(0.0..=f64::from(u32::MAX)).contains(&volts) {
+        return None;
+    }
+    // The shortest decimals that are this number are those of the file: no noise of binary fractions gets in.
+    let text = format!("{}", volts.abs());
+    let (whole, part) = text.split_once('.').unwrap_or((&text, ""));
+    millivolts(whole, part)
+}
+
+/// Millivolts as volts, without trailing zeros.
+pub fn volts(mv: u32) -> String {
+    let text = format!("{}.{:03}", mv / 1000, mv % 1000);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
