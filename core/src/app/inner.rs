@@ -183,6 +183,8 @@ impl Inner {
             return Err("This person is not known on this device.".into());
         }
         self.acting = Some(person);
+        // A form that somebody opened for another person's lock closes when the device is handed on. Should this fail, it still says whose.
+        let _ = self.store.drop_drafts_of(crate::screens::FOR_WHOM);
         // What somebody typed or chose stays theirs: the next person begins with what they left here themselves.
         self.load_drafts();
         Ok(())
@@ -313,7 +315,11 @@ impl Inner {
                 }
             }
         }
+        let fact = entry.body.fact.clone();
         self.pending.push(entry);
+        if let Some(job) = job {
+            self.note_off(job, &fact);
+        }
         Ok(id)
     }
 
@@ -452,7 +458,7 @@ impl Inner {
     }
 
     /// What stands in a field of this screen and is not kept yet.
-    pub(super) fn draft(&self, field: &str) -> String {
+    pub(crate) fn draft(&self, field: &str) -> String {
         self.drafts.get(field).cloned().unwrap_or_default()
     }
 }

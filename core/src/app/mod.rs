@@ -3,6 +3,7 @@
 //! Promises: calls are synchronous and never panic across the bridge; what a person gave is on disk before [`Field::screen`]
 //! shows anything later; an act is kept whole or not at all. Start at [`Field::open`].
 
+mod across;
 mod errors;
 mod inner;
 mod key;

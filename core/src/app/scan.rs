@@ -4,6 +4,7 @@ use super::inner::Inner;
 use super::office::Join;
 use crate::evidence;
 use crate::job::Job;
+use crate::journal::EntryId;
 use crate::screens::Route;
 use crate::screens::cx::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
@@ -113,15 +114,17 @@ impl Inner {
         self.store.places_of(tag).map_err(|e| e.to_string())
     }
 
-    /// What this device knows of a tag. The jobs that are folded are the few that still hold a lock, and the latest.
+    /// What this device knows of a tag. The jobs that are folded are the few that still hold a lock there, and the latest.
     pub(super) fn known(&mut self, tag: TagId) -> TagKnown {
         let places = self.store.places_of(tag).unwrap_or_default();
+        let points = self.points_of_tag(&places);
+        let locked = |point: EntryId| self.locks.iter().any(|l| l.on && l.point == Some(point));
         let latest = places.first().map(|p| p.job);
-        let mut ids: Vec<_> = places.iter().filter(|p| p.locked).map(|p| p.job).chain(latest).collect();
+        let mut ids: Vec<_> = points.iter().filter(|p| locked(p.point)).map(|p| p.job).chain(latest).collect();
         ids.sort_unstable();
         ids.dedup();
         let jobs: Vec<Job> = ids.into_iter().filter_map(|id| self.job(id).ok().cloned()).collect();
-        TagKnown { places, jobs }
+        TagKnown { places, points, jobs }
     }
 }
 

@@ -45,6 +45,7 @@ impl Inner {
             Route::Home | Route::Office => self.exchange_known(),
             _ => ExchangeKnown::default(),
         };
+        let site = self.site_known(job.as_ref());
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -59,6 +60,7 @@ impl Inner {
             cut: cut.as_ref(),
             drawn: &drawn,
             held: &held,
+            site: &site,
             entries: &entries,
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());

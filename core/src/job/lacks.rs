@@ -199,6 +199,9 @@ impl Job {
             lack(true, format!("{at} is not open."));
             return;
         }
+        if let Some((_, job)) = self.closed_beside(point.stamp.id) {
+            lack(true, format!("{at} was closed for another job: {job}. See that it is open, and say so."));
+        }
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
         if on.is_empty() && !point.lockable {

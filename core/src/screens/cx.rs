@@ -3,8 +3,10 @@
 use std::collections::BTreeMap;
 
 use crate::job::Job;
+use crate::job::known::Rules;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, Stamp};
+use crate::site::KnownPoint;
 use crate::store::{LockRow, TagRow};
 use crate::supply::{Cut, Drawn, Held};
 use crate::tag::TagId;
@@ -19,8 +21,25 @@ use super::parts::{Errand, Filled};
 pub struct TagKnown {
     /// Where it hangs or hung, latest first.
     pub places: Vec<TagRow>,
-    /// The jobs of those places that have a lock on or an owner to be told, and the latest one.
+    /// The points, in any job, that are or may be the one it hangs at.
+    pub points: Vec<KnownPoint>,
+    /// The jobs of those points that have a lock on there, and the latest one.
     pub jobs: Vec<Job>,
+}
+
+/// What other jobs tell of the points on a screen, and what a site has set.
+#[derive(Default)]
+pub struct SiteKnown {
+    /// Points that are known at the site and not in this job, latest first: on the step of the points only.
+    pub points: Vec<KnownPoint>,
+    /// The known point that the form for a new one is about.
+    pub typed: Option<KnownPoint>,
+    /// A point of this job, and a point of another job that is or may be the same; latest first.
+    pub alike: Vec<(EntryId, KnownPoint)>,
+    /// Where else the padlock is on, in other jobs: on the screen of a lock only.
+    pub padlock: Vec<LockRow>,
+    /// What sites allow: on the screen of rules only.
+    pub rules: Vec<(EntryId, Rules)>,
 }
 
 /// How the exchange with the office stands.
@@ -66,6 +85,8 @@ pub struct Look<'a> {
     pub drawn: &'a Drawn,
     /// What other jobs at the site hold locked, where points are closed only.
     pub held: &'a [Held],
+    /// What other jobs tell of the points on this screen.
+    pub site: &'a SiteKnown,
     /// The entries of the job, on the time line only.
     pub entries: &'a [crate::journal::Entry],
 }
@@ -78,6 +99,7 @@ pub struct Nothing {
     near: crate::app::near::Near,
     tag: TagKnown,
     drawn: Drawn,
+    site: SiteKnown,
 }
 
 impl<'a> Look<'a> {
@@ -102,6 +124,7 @@ impl<'a> Look<'a> {
             cut: None,
             drawn: &nothing.drawn,
             held: &[],
+            site: &nothing.site,
             entries,
         }
     }
@@ -208,9 +231,23 @@ impl Act<'_> {
         self.app.edit(field, value);
     }
 
+    /// What this screen noted with [`Act::note`].
+    pub fn draft(&self, field: &str) -> String {
+        self.app.draft(field)
+    }
+
     /// Puts what is known already into a field of another screen, as if it had been typed there.
     pub fn prefill(&mut self, route: Route, field: &str, value: &str) {
         self.app.prefill(route, field, value);
+    }
+
+    /// Asks something before anything is kept: what was given stays on the screen, and the screen asks it.
+    pub fn ask(&mut self, text: String) -> Result<(), String> {
+        for filled in self.input {
+            self.app.edit(&filled.field, &filled.value);
+        }
+        self.say = Some(text);
+        Ok(())
     }
 
     /// Rings the owner of a lock.

@@ -6,14 +6,15 @@ use serde::de::DeserializeOwned;
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
+use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
+use super::rules;
 use crate::job::steps::Step;
-use crate::journal::fact::{Duty, Limit};
+use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Earthing, Order, System, parse_volts, volts as volts_of};
+use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow, ProofState};
-use crate::words;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
 const MOST_SITES: usize = 12;
@@ -53,6 +54,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     page.button("Scan a tag", "scan");
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
     page.row("Office", super::office::in_short(look), go(Route::Office));
+    page.row("Rules of your company and sites", vec![rules::in_short(look)], go(Route::Rules));
     for (site, name) in look.world.sites.iter().take(MOST_SITES) {
         page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));
     }
@@ -135,12 +137,7 @@ pub fn new_job(look: &Look) -> Page {
     page.para("Orders differ between documents. Take the one that your site wants.");
     let hint = "Line to neutral, such as 230. For three wire line to line, such as 400.";
     page.field("volts", "Nominal voltage in volts", hint, look.draft("volts"), EntryKind::Number, 8);
-    match &look.world.limit {
-        Some(limit) => page.fact("Limit for dead", limit_in_words(limit)),
-        None => page.para(
-            "Figures other than 0 count as an indication: your company has set no limit. Ask who is responsible.",
-        ),
-    };
+    rules::at_set_up(&mut page, look);
     let usual = word_of(&Tolerance::default());
     let tolerances = options(&Tolerance::ALL, Tolerance::word);
     page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
@@ -148,25 +145,17 @@ pub fn new_job(look: &Look) -> Page {
     page
 }
 
-/// A company's limit, in words.
-pub(super) fn limit_in_words(limit: &Limit) -> String {
-    format!("{} V AC and {} V DC count as no indication, by {}", volts_of(limit.ac), volts_of(limit.dc), limit.rule)
-}
-
 /// Every lock that is on, of all jobs.
 pub fn board(look: &Look) -> Page {
     let mut page = Page::new("Locks on now");
-    page.caution(
-        Tone::Warn,
-        "This is what this device knows. That no lock is known here is no clearance: look at the point itself.",
-    );
+    page.caution(Tone::Warn, format!("This is what this device knows. {}", held::NO_CLEARANCE));
     super::tags::as_known(&mut page, look);
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
     if on.is_empty() {
         page.para("This device knows of no lock that is on.");
     }
     for lock in on {
-        lock_row(&mut page, look, lock);
+        held::row(&mut page, look, lock);
     }
     let owed: Vec<&LockRow> = off.into_iter().filter(|l| l.owed).collect();
     if !owed.is_empty() {
@@ -174,22 +163,12 @@ pub fn board(look: &Look) -> Page {
         page.caution(Tone::Must, "Tell each owner before they resume work.");
     }
     for lock in owed {
-        lock_row(&mut page, look, lock);
+        held::row(&mut page, look, lock);
     }
     page.row("Pass locks to a phone beside you", vec!["By codes, with no signal.".into()], go(Route::Near));
     page.toned("Share this as a message", "share", Tone::Quiet);
     page.main("Back to the jobs", go(Route::Home));
     page
-}
-
-fn lock_row(page: &mut Page, look: &Look, lock: &LockRow) {
-    let mut lines = vec![lock.job_title.clone(), format!("since {}", words::when(lock.since_ms, lock.zone, look.now))];
-    if !lock.telephone.is_empty() {
-        lines.push(format!("Telephone {}", lock.telephone));
-    }
-    let hangs = if lock.on { "on" } else { "was on" };
-    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
-    page.row(title, lines, go(Route::Lock(lock.job, lock.fit)));
 }
 
 /// What is done outside a job.
@@ -204,6 +183,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
         }
         "person" => add_person(act),
         "open-job" => open_job(act),
+        "ask-limit" => rules::ask(act),
         _ => Err(UNKNOWN.into()),
     }
 }

@@ -5,6 +5,7 @@ use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
 use super::job::{lacking, next};
+use super::locks::{fit, held};
 use super::parts::{PhotoSeen, PhotoSlot, StepRow, StepState, Tone};
 use super::plan::{in_words, passed};
 use crate::app::shoot::WAITING;
@@ -41,7 +42,13 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             Fact::CircuitOff { circuit: id(arg)?, seen }
         }
         (Step::Isolate(point), "open") => open(act, &now, point)?,
-        (Step::Isolate(point), "lock") => lock(act, &now, point)?,
+        (Step::Isolate(point), "fit" | "for") => {
+            return if fit::act(act, job, Some(point), verb, arg)? { act.onward(job, step) } else { Ok(()) };
+        }
+        (Step::Isolate(point), "parted") => {
+            let apart = act.need("apart", "Write by what the two are told apart, here at the spot.")?;
+            Fact::PointsParted { point, other: id(arg)?, apart }
+        }
         (Step::Isolate(point), "keep-photo") => {
             let why = act.need("photo-why", "Write why this photo is kept although it shows another point's tag.")?;
             act.keep_waiting(job, point, why)?;
@@ -107,6 +114,9 @@ fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, n
 fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let done = passed(look, job, Step::Isolate(point.stamp.id));
     page.fact("Point", in_words(job, point));
+    for (_, known) in &look.site.alike {
+        page.fact("Known at this site", format!("{}, {}, from {}", known.label, known.at, known.title));
+    }
     super::tags::at_point(page, look, job, point);
     if let Some(opened) = &point.opened {
         page.fact("Opened", look.by(opened));
@@ -120,7 +130,17 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     }
     // After the work there is nothing more to isolate; what was done stays to be seen.
     if job.finished.is_none() {
-        if point.opened.is_none() {
+        if let Some((closed, other)) = job.closed_beside(point.stamp.id) {
+            page.caution(
+                Tone::Forbid,
+                format!(
+                    "{} was closed for another job, {other}, {}. Treat as live. See that it is open, and say so.",
+                    point.label,
+                    look.when(closed)
+                ),
+            );
+            open_form(page, look, job, point);
+        } else if point.opened.is_none() {
             open_form(page, look, job, point);
         } else {
             secure(page, look, job, point);
@@ -128,6 +148,26 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     }
     if done {
         next(page, look, job);
+    }
+    if job.finished.is_none() {
+        parting(page, look, point);
+    }
+}
+
+/// Points of other jobs that look like this one count as this one, until somebody who stands here says that they are two.
+fn parting(page: &mut Page, look: &Look, point: &Point) {
+    if look.site.alike.is_empty() {
+        return;
+    }
+    page.heading("If it is another switch");
+    page.para(format!(
+        "Every lock on either holds both. Say that they are two only while you stand at {}.",
+        point.label
+    ));
+    page.entry("apart", "By what they are told apart", "Another bay, another number on the door", look.draft("apart"));
+    for (_, known) in &look.site.alike {
+        let label = format!("These are two: this, and {} of {}", known.label, known.title);
+        page.toned(label, format!("parted {}", known.point), Tone::Quiet);
     }
 }
 
@@ -151,6 +191,10 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         );
     }
     page.caution(Tone::Warn, "Treat as live. Opening proves nothing: dead is proved later, at the point of work.");
+    let held = held::says(look, job, point.stamp.id);
+    if !held.is_empty() {
+        page.caution(Tone::Must, format!("Open already for {held}. Go there and see it."));
+    }
     if on.is_empty() {
         page.para("Open it off load.");
     } else {
@@ -160,7 +204,10 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         let how = how.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
         page.choice("off-load", "How was it opened?", how, look.draft("off-load"));
     }
-    let found = [("on", "On: I switched it off"), ("off", "Off already")];
+    let mut found = [("on", "On: I switched it off"), ("off", "Off already")];
+    if !held.is_empty() {
+        found.reverse();
+    }
     let found = found.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
     page.choice("found", "How you found it", found, look.draft("found"));
     page.entry("seen", "What you saw go off", "Lamps, a display, the position of the blades", look.draft("seen"));
@@ -188,7 +235,8 @@ fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
 
 fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks = job.locks_at(point.stamp.id);
-    if locks.is_empty() {
+    if locks.is_empty() && held::beside(job, point.stamp.id).is_empty() {
+        page.para(held::NO_CLEARANCE);
         return;
     }
     page.heading("Locks on it now");
@@ -206,6 +254,7 @@ fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         let lines = vec![format!("{means}, {key}"), format!("since {}", look.when(&lock.since))];
         page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
     }
+    held::rows(page, look, job, point.stamp.id);
 }
 
 /// The point is open: locks, then the sign, then the photo; the first that is missing leads.
@@ -213,18 +262,8 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let at = &point.label;
     let waiting = uncovered(point, &job.people(), &job.locks);
     let none = !job.locks_on().any(|l| l.on == On::Point(point.stamp.id));
-    lock_form(page, look, job, point, &waiting);
-    let label = match look.acting {
-        _ if !point.lockable => "Keep how it is secured",
-        Some(person) if waiting.contains(&person) => "Keep this lock",
-        _ => "Lock for another person",
-    };
     let locks_lead = none || !waiting.is_empty();
-    if locks_lead {
-        page.main(label, "lock");
-    } else {
-        page.button(label, "lock");
-    }
+    fit::form(page, look, job, Some(point), &waiting);
     if point.sign.is_none() {
         let label = format!("The caution sign hangs at {at}");
         if locks_lead {
@@ -263,78 +302,4 @@ fn waiting_photo(page: &mut Page, look: &Look, at: &str) {
     page.photo(PhotoSlot { label: "Not kept yet".into(), hint: String::new(), action: String::new(), taken });
     page.entry("photo-why", "Why it is kept all the same", "It stays with the photo.", look.draft("photo-why"));
     page.button("Keep it with this reason", "keep-photo");
-}
-
-fn lock_form(page: &mut Page, look: &Look, job: &Job, point: &Point, waiting: &[EntryId]) {
-    if !point.lockable {
-        return other_means_form(page, look, job);
-    }
-    page.heading("Fit a lock");
-    page.caution(
-        Tone::Must,
-        "Each person fits their own lock. Keep a lock for somebody else only when they stand here and fitted it.",
-    );
-    let people = job.people().into_iter().map(|p| (p.to_string(), look.name(p))).collect();
-    // Whoever has the device and no lock yet; nobody else's lock is filled in beforehand.
-    let owner = look.acting.filter(|p| waiting.contains(p)).map(|p| p.to_string()).unwrap_or_default();
-    page.choice("owner", "Whose lock it is", people, look.draft_or("owner", &owner));
-    page.entry("lock-label", "What is written on the lock", "Name or number", look.draft("lock-label"));
-
-    let boxes = job.boxes_of(point.stamp.id);
-    if let Some(first) = boxes.first() {
-        let mut places: Vec<_> =
-            boxes.iter().map(|b| (b.stamp.id.to_string(), format!("On lock box {}", b.label))).collect();
-        places.push(("point".into(), format!("On {} itself", point.label)));
-        page.para("A key of this point is in the lock box: personal locks go on the box.");
-        page.choice("on", "Where the lock is", places, look.draft_or("on", &first.stamp.id.to_string()));
-    }
-    let mut keys = vec![("owner".to_owned(), "With the owner".to_owned())];
-    keys.extend(job.boxes.iter().map(|b| (b.stamp.id.to_string(), format!("In lock box {}", b.label))));
-    // The only answer, and the answer for a personal lock on a box, may stand there beforehand; a group's key is asked for.
-    let key = if job.boxes.is_empty() || !boxes.is_empty() { "owner" } else { "" };
-    page.choice("key", "Where its key is", keys, look.draft_or("key", key));
-    let means = [("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
-    let means = means.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-    page.choice("means", "How it is locked", means, look.draft("means"));
-}
-
-/// A point that takes no lock is secured once, by one person for all.
-fn other_means_form(page: &mut Page, look: &Look, job: &Job) {
-    page.heading("Secure it without a lock");
-    let text = "This point takes no lock. How it is secured instead is shown wherever the proof is shown.";
-    page.caution(Tone::Warn, text);
-    let people = job.people().into_iter().map(|p| (p.to_string(), look.name(p))).collect();
-    let owner = look.acting.map(|p| p.to_string()).unwrap_or_default();
-    page.choice("owner", "Who answers for it", people, look.draft_or("owner", &owner));
-    let hint = "What was taken out or put in, and where it is now: fuse links in the tool case of Mara Lind";
-    page.entry("how", "How the point is secured without a lock", hint, look.draft("how"));
-}
-
-fn lock(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
-    let point = job.point(point).ok_or("This point is not in this job. Go back to the job's steps.")?;
-    let owner = act.need_id("owner", "Choose who it is.")?;
-    if !point.lockable {
-        let how = act.need("how", "This point takes no lock. Write how it is secured instead.")?;
-        let (on, label) = (On::Point(point.stamp.id), "no lock".to_owned());
-        return Ok(Fact::LockFitted { on, owner, label, key: KeyAt::Owner, means: Means::Other(how), through: None });
-    }
-    let label = act.need("lock-label", "Write what is on the lock's label.")?;
-    let ask = "Choose where the lock is: on the lock box, or on the point itself.";
-    let on = if job.boxes_of(point.stamp.id).is_empty() || act.need("on", ask)? == "point" {
-        On::Point(point.stamp.id)
-    } else {
-        On::Box(act.need_id("on", ask)?)
-    };
-    let ask = "Choose where the key of this lock is.";
-    let key = if act.need("key", ask)? == "owner" { KeyAt::Owner } else { KeyAt::Box(act.need_id("key", ask)?) };
-    if matches!((on, key), (On::Box(_), KeyAt::Box(_))) {
-        return Err("The key of a personal lock on a box stays with its owner. Choose: with the owner.".into());
-    }
-    let ask = "Choose how it is locked: a padlock through the device, or a padlock on a hasp.";
-    let means = match act.need("means", ask)?.as_str() {
-        "padlock" => Means::Padlock,
-        "hasp" => Means::Hasp,
-        _ => return Err(ask.into()),
-    };
-    Ok(Fact::LockFitted { on, owner, label, key, means, through: None })
 }

@@ -145,7 +145,8 @@ pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
         EntryKind::Long,
         500,
     );
-    page.main("Pass it over in my name", "deviate");
+    let name = look.acting.map_or_else(|| "nobody yet".to_owned(), |person| look.name(person));
+    page.main(format!("Skip it, signed by {name}"), "deviate");
     page
 }
 

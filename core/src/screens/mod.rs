@@ -18,6 +18,7 @@ mod plan;
 mod prove;
 mod record;
 mod restore;
+mod rules;
 mod supply;
 pub mod svg;
 mod tags;
@@ -25,6 +26,7 @@ mod text;
 mod time_line;
 mod work;
 
+pub(crate) use locks::fit::FOR_WHOM;
 pub(crate) use prove::earth_in_words;
 pub use route::Route;
 pub(crate) use text::as_message;
@@ -46,6 +48,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::NewJob, _) => home::new_job(look),
         (Route::Board, _) => home::board(look),
         (Route::Office, _) => office::view(look),
+        (Route::Rules, _) => rules::view(look),
         (Route::Near, _) => near::view(look),
         (Route::Scan, _) => tags::scan(look),
         (Route::Tag(tag), _) => tags::view(look, *tag),
@@ -58,7 +61,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
-        (Route::Lock(_, lock), Some(job)) => locks::one(look, job, *lock),
+        (Route::Lock(_, lock), Some(job)) => locks::lock(look, job, *lock),
         (Route::Change(_), Some(job)) => work::change(look, job),
         (Route::Shift(_), Some(job)) => work::shift(look, job),
         (Route::TimeLine(_), Some(job)) => job::time_line(look, job),
@@ -73,6 +76,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
         Route::Office => office::act(act, verb),
+        Route::Rules => rules::act(act, verb),
         Route::Near => near::act(act, verb),
         Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
         Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),

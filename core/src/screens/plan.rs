@@ -47,7 +47,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         Step::Barriers => act_barriers(act, job, verb),
         Step::Sources => sources::act(act, job, verb, arg),
         Step::Stored => stored::act(act, job, verb),
-        Step::Points => points::act(act, job, verb),
+        Step::Points => points::act(act, job, verb, arg),
         Step::Instruments => instruments::act(act, job, verb),
         Step::RotationFound => rotation::act(act, job, verb),
         _ => act_circuits(act, job, verb),

@@ -4,7 +4,7 @@ use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
-use super::locks::put;
+use super::locks::{held, put};
 use super::parts::{EntryKind, Opt, Pad, PadRow, StepRow, StepState, Tone};
 use crate::job::Job;
 use crate::job::steps::Step;
@@ -47,7 +47,10 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             how: act.need("how", "Write how they were warned.")?,
             about: About::Energising,
         },
-        (Step::Unlock, "off") => Fact::LockRemoved { lock: id(arg)?, cut: None },
+        (Step::Unlock, "off") => {
+            held::take_off(act, job, id(arg)?, None)?;
+            return act.onward(job, step);
+        }
         (Step::Unlock, "sign-off") => Fact::SignRemoved { point: id(arg)? },
         (Step::Close, "close") => Fact::PointClosed { point: id(arg)?, beside: None },
         (Step::Presence, "presence") => return keep_presence(act, job),
@@ -135,7 +138,10 @@ fn unlock(look: &Look, job: &Job, page: &mut Page) {
         let mine = look.acting == Some(lock.owner);
         let blocked = may_remove(lock, lock.owner, &job.locks, |id| look.name(id));
         if finished && mine && blocked.is_none() && page.main.is_none() {
-            page.main(format!("Take my lock off {place}{}", twin(job, lock)), format!("off {}", lock.stamp.id));
+            page.main(
+                format!("Take my lock off {place}{}, as {owner}", twin(job, lock)),
+                format!("off {}", lock.stamp.id),
+            );
         }
         others |= !mine;
         let mut lines = vec![format!("Since {}.", look.when(&lock.since))];
@@ -201,6 +207,12 @@ fn close(look: &Look, job: &Job, page: &mut Page) {
                     page.caution(Tone::Warn, format!("{}: {caution}", point.label));
                 }
                 let state = next_or_open(page);
+                let others = held::beside(job, point.stamp.id);
+                if !others.is_empty() {
+                    row(page, &point.label, StepState::Done, "It stays open, for another job.".into());
+                    held::rows(page, look, job, point.stamp.id);
+                    continue;
+                }
                 row(page, &point.label, state, format!("Open. {}", point.at));
                 put(page, format!("{} is closed", point.label), format!("close {}", point.stamp.id));
             }

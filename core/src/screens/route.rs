@@ -18,6 +18,8 @@ pub enum Route {
     NewJob,
     /// All locks that are on.
     Board,
+    /// What the company and its sites have set.
+    Rules,
     /// What is passed to a phone beside this one.
     Near,
     /// The office, and what is not there yet.
@@ -63,7 +65,9 @@ impl Route {
     pub fn up(&self) -> Option<Route> {
         match *self {
             Route::Home => None,
-            Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => Some(Route::Home),
+            Route::People | Route::NewJob | Route::Board | Route::Rules | Route::Scan | Route::Tag(_) => {
+                Some(Route::Home)
+            }
             Route::Job(_) | Route::Network(_) | Route::Office | Route::Near => Some(Route::Home),
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
@@ -84,6 +88,7 @@ impl Route {
             | Route::NewLink(_)
             | Route::Part(..)
             | Route::Office
+            | Route::Rules
             | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) => Some(job),
@@ -108,6 +113,7 @@ impl fmt::Display for Route {
             Route::People => f.write_str("/people"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
+            Route::Rules => f.write_str("/rules"),
             Route::Near => f.write_str("/near"),
             Route::Office => f.write_str("/office"),
             Route::Scan => f.write_str("/scan"),
@@ -141,6 +147,7 @@ impl FromStr for Route {
             ["people"] => Route::People,
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
+            ["rules"] => Route::Rules,
             ["near"] => Route::Near,
             ["office"] => Route::Office,
             ["scan"] => Route::Scan,

@@ -4,14 +4,19 @@ use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look, TagKnown};
 use super::home::{UNKNOWN, go, id};
-use super::locks::key_place;
+use super::locks::{held, key_place};
 use super::parts::{PhotoSeen, PhotoSlot, Tone};
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
+use crate::names::alike;
 use crate::point::{Lock, Point};
+use crate::site::KnownPoint;
 use crate::tag::TagId;
 use crate::words;
+
+/// Most jobs that are listed beside those that know the tag.
+const MOST_JOBS: usize = 20;
 
 /// Scan, or type.
 pub fn scan(look: &Look) -> Page {
@@ -47,12 +52,9 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
 /// What this device knows of `tag`.
 pub fn view(look: &Look, tag: TagId) -> Page {
     let mut page = Page::new(format!("Tag {}", tag.spaced()));
-    let TagKnown { places, jobs } = look.tag;
+    let TagKnown { places, points, jobs } = look.tag;
     let Some(latest) = places.iter().find(|p| p.gone.is_none()).or(places.first()) else {
-        page.caution(
-            Tone::Warn,
-            "This device knows nothing of this tag. That no lock is known is no clearance: look at the point itself.",
-        );
+        page.caution(Tone::Warn, format!("This device knows nothing of this tag. {}", held::NO_CLEARANCE));
         as_known(&mut page, look);
         page.main("Scan another tag", "scan");
         return page;
@@ -63,7 +65,7 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     }
     let mut on = 0;
     for job in jobs {
-        for point in job.points.iter().filter(|p| p.tags.iter().any(|t| t.tag == tag)) {
+        for point in job.points.iter().filter(|p| points.iter().any(|there| there.point == p.stamp.id)) {
             for lock in job.locks_at(point.stamp.id) {
                 on += 1;
                 lock_on(&mut page, look, job, point, lock);
@@ -73,15 +75,20 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     if on == 0 {
         page.caution(
             Tone::Warn,
-            "This device knows of no lock on this point. That is no clearance: look at the point itself.",
+            format!("This device knows of no lock on this point, for any job. {}", held::NO_CLEARANCE),
         );
     }
-    pictures(&mut page, look, jobs, tag);
+    pictures(&mut page, look, jobs, points);
     page.heading("Jobs");
     for place in places {
         let here = if place.label == latest.label { String::new() } else { format!(" at {}", place.label) };
         let lines = vec![format!("Tag hung{here} {}", words::when(place.since_ms, place.zone, look.now))];
         page.row(format!("{} ({})", place.job_title, place.job.short()), lines, go(Route::Job(place.job)));
+    }
+    let elsewhere = |p: &&KnownPoint| places.iter().all(|place| place.job != p.job);
+    for point in points.iter().filter(elsewhere).take(MOST_JOBS) {
+        let lines = vec![format!("The same point, as far as is known: {}, {}", point.label, point.at)];
+        page.row(format!("{} ({})", point.title, point.job.short()), lines, go(Route::Job(point.job)));
     }
     as_known(&mut page, look);
     page.main("Scan another tag", "scan");
@@ -118,13 +125,10 @@ fn lock_on(page: &mut Page, look: &Look, job: &Job, point: &Point, lock: &Lock) 
     }
 }
 
-fn pictures(page: &mut Page, look: &Look, jobs: &[Job], tag: TagId) {
-    let tagged = |job: &Job| -> Vec<EntryId> {
-        job.points.iter().filter(|p| p.tags.iter().any(|t| t.tag == tag)).map(|p| p.stamp.id).collect()
-    };
+fn pictures(page: &mut Page, look: &Look, jobs: &[Job], points: &[KnownPoint]) {
     let mut taken = Vec::new();
     for job in jobs {
-        for photo in job.photos.iter().filter(|p| tagged(job).contains(&p.of)) {
+        for photo in job.photos.iter().filter(|p| points.iter().any(|there| there.point == p.of)) {
             let label = format!("{}, photo of {}", job.title, look.by(&photo.stamp));
             taken.push(PhotoSeen { sha256: photo.sha256.clone(), label });
         }
@@ -244,7 +248,7 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
     if at.tags_now().any(|t| t.tag == tag) {
         return here(act, job, point, tag);
     }
-    let (label, at, site) = (at.label.clone(), at.at.clone(), now.site);
+    let (label, site) = (at.label.clone(), now.site);
     let places = act.places_of(tag)?;
     act.note("elsewhere", "");
     act.note("blank", "");
@@ -258,7 +262,7 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
             let same_site = act.job(known.job)?.site == site;
             let same_name = alike(&known.label, &label);
             // The latest place counts: the same switch, met in an earlier job.
-            if same_site && same_name && alike(&known.place, &at) && known.gone.is_none() {
+            if act.app.may_be_one(known.point, point) && known.gone.is_none() {
                 return bind(act, job, point, tag, None);
             }
             let there = match (same_name, same_site) {
@@ -273,9 +277,4 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
             Ok(())
         }
     }
-}
-
-/// Whether two names differ at most in capitals and spacing.
-fn alike(one: &str, other: &str) -> bool {
-    one.to_lowercase().split_whitespace().eq(other.to_lowercase().split_whitespace())
 }

@@ -132,7 +132,7 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
         Fact::WorkStopped {} => "Work stopped, everybody clear".into(),
         Fact::GivenUp { why, clear } => format!("Isolation given up: {why}. {clear}"),
-        Fact::LimitSet { limit: Some(limit) } => super::home::limit_in_words(limit),
+        Fact::LimitSet { limit: Some(limit) } => super::rules::limit_in_words(limit),
         Fact::LimitSet { limit: None } => "No limit for figures any more".into(),
         Fact::SourceElsewhere { source, why } => {
             let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == *source);

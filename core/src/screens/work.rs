@@ -7,6 +7,7 @@ use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put};
 use super::parts::{EntryKind, Tone};
 use super::plan::sources;
+use super::rules;
 use crate::job::steps::Step;
 use crate::job::{Job, TroubleKind};
 use crate::journal::fact::{Found, SourceKind};
@@ -102,6 +103,8 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.para(format!("{ENDS} A parted neutral can be live from another circuit: every pair is tested again."));
     page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
     page.button("Keep that the neutral was parted", "neutral");
+
+    rules::change(&mut page, look, job);
 
     page.heading("A point of isolation is missing");
     page.para(format!("{ENDS} The new point is opened, locked and signed before you test again."));
@@ -211,6 +214,10 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
                 "Kept. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.".into(),
             );
         }
+        "limit" | "no-limit" => {
+            rules::act_change(act, job, verb)?;
+            voided(act, job);
+        }
         "neutral" => {
             let what = act.need("neutral", "Write which neutral was parted, and where.")?;
             act.keep(Some(job), Fact::NeutralParted { what })?;
@@ -255,7 +262,7 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
             page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));
         }
         if let Some(limit) = job.limit.as_ref().filter(|_| limited) {
-            page.fact("Counted as no indication", super::home::limit_in_words(limit));
+            page.fact("Counted as no indication", super::rules::limit_in_words(limit));
         }
     }
     for lock in job.locks_on() {

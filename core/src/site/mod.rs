@@ -11,7 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::job::known::{Known, Rules, SiteSource};
 use crate::journal::fact::{SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
-use crate::names::looks;
+use crate::names::{alike, looks};
 use crate::store::LockRow;
 use crate::supply::Position;
 use crate::tag::TagId;
@@ -60,6 +60,26 @@ pub struct PointThere {
     closings: Vec<Stamp>,
     /// How it was found when it was opened last and not closed since.
     found: Option<Position>,
+}
+
+/// A point that another job knows, as it is offered and named on screens.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct KnownPoint {
+    /// The entry that added it.
+    pub point: EntryId,
+    /// The job that did.
+    pub job: EntryId,
+    /// That job's title.
+    pub title: String,
+    /// Its label.
+    pub label: String,
+    /// Where it is.
+    pub at: String,
+}
+
+/// A padlock is known by its owner and its label: where it is on now, in any job.
+pub fn padlocks<'a>(locks: &'a [LockRow], owner: EntryId, label: &str) -> Vec<&'a LockRow> {
+    locks.iter().filter(|l| l.on && l.owner == owner && alike(&l.label, label)).collect()
 }
 
 /// A source that a job found.
@@ -202,6 +222,23 @@ impl Across {
         chosen.into_iter().map(|i| &self.points[i]).collect()
     }
 
+    /// A point as screens name it.
+    pub fn named(&self, p: &PointThere) -> KnownPoint {
+        let title = self.jobs.get(&p.job).map_or_else(|| "another job".to_owned(), |j| j.title.clone());
+        KnownPoint { point: p.id, job: p.job, title, label: p.label.clone(), at: p.at.clone() }
+    }
+
+    /// The points of other jobs that are, or may be, this one of `job`; latest first.
+    pub fn beside_point(&mut self, job: EntryId, point: EntryId) -> Vec<KnownPoint> {
+        let same: Vec<PointThere> = self.same(point).into_iter().filter(|p| p.job != job).cloned().collect();
+        same.iter().rev().filter(|p| !self.withdrawn.contains(&p.id)).map(|p| self.named(p)).collect()
+    }
+
+    /// What a site allows, where somebody has set it.
+    pub fn rules_of(&self, site: EntryId) -> Option<Rules> {
+        self.rules.get(&site).copied()
+    }
+
     /// The latest closings of points in other jobs that are or may be this one: what an opening has to say that it knew of.
     pub fn closings_of(&mut self, point: EntryId) -> Vec<EntryId> {
         /// Most that are said: what lies further back is of another day.
@@ -261,6 +298,11 @@ impl Across {
         known.failures.extend(failures.map(|(_, instrument, stamp)| (*instrument, *stamp)));
         let checks = self.checks.iter().filter(|(other, ..)| *other != job);
         known.checks.extend(checks.map(|(_, instrument, stamp, knew)| (*instrument, *stamp, knew.clone())));
+    }
+
+    /// A point of any job.
+    pub fn point(&self, id: EntryId) -> Option<&PointThere> {
+        self.points.iter().rev().find(|p| p.id == id)
     }
 
     /// Whether a point is known at a site.

@@ -208,6 +208,12 @@ impl Store {
         Ok(())
     }
 
+    /// Forgets what anybody left in a field of this name, on any screen.
+    pub fn drop_drafts_of(&self, field: &str) -> Result<(), StoreError> {
+        self.db.prepare_cached("DELETE FROM draft WHERE field = ?1")?.execute([field])?;
+        Ok(())
+    }
+
     /// A note of this device to itself.
     pub fn local(&self, name: &str) -> Result<Option<String>, StoreError> {
         let mut query = self.db.prepare_cached("SELECT value FROM local WHERE name = ?1")?;

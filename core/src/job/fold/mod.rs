@@ -138,6 +138,13 @@ impl Job {
             Fact::StoredAnswered { found: Some(found), .. } => format!("Stored energy was found: {}.", found.what),
             Fact::SourceAnswered { found: Some(found), .. } => format!("Another source was found: {}.", found.what),
             Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
+            // Open all along, as far as this job knew: whoever opened it again knew of a closing for another job.
+            Fact::PointOpened { point, knowing, .. } => match self.point(*point) {
+                Some(p) if p.opened.is_some() && knowing.iter().any(|closing| !p.knowing.contains(closing)) => {
+                    format!("{} was closed for another job in between.", p.label)
+                }
+                _ => return,
+            },
             Fact::PointClosed { point, .. } => {
                 format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
             }

@@ -4,9 +4,9 @@ use super::{Gate, Verdict, no};
 use crate::job::Job;
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
-use crate::names::{alike, says_something};
+use crate::names::says_something;
 use crate::point::{Lock, Means, Off, forced_lacks, gap, may_remove};
-use crate::store::LockRow;
+use crate::site::padlocks;
 
 impl Gate<'_> {
     pub(super) fn owed(&self, owner: EntryId) -> Verdict {
@@ -151,8 +151,7 @@ impl Gate<'_> {
         if matches!(means, Means::Other(_)) {
             return Ok(());
         }
-        let same = |l: &&LockRow| l.on && l.owner == owner && alike(&l.label, label);
-        let there: Vec<&LockRow> = self.locks.iter().filter(same).collect();
+        let there = padlocks(self.locks, owner, label);
         match (there.first(), through) {
             (None, None) => Ok(()),
             (None, Some(_)) => no("That padlock is not on anywhere else any more."),

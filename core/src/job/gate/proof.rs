@@ -196,7 +196,9 @@ impl Gate<'_> {
                 Some(c) if c.off.is_some() && c.on.is_none() => no(format!("{} is off already.", c.label)),
                 Some(_) => Ok(()),
             },
-            Fact::PointOpened { point: id, .. } if point(id)?.opened.is_some() => no("This point is open already."),
+            Fact::PointOpened { point: id, .. } if point(id)?.opened.is_some() && job.closed_beside(*id).is_none() => {
+                no("This point is open already.")
+            }
             Fact::SignPosted { point: id } => {
                 let point = point(id)?;
                 if job.locks_on().any(|l| l.on == On::Point(*id)) {

@@ -2,11 +2,12 @@
 
 use super::{Gate, Verdict, no};
 use crate::job::Job;
+use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
 use crate::journal::Fact;
 use crate::supply::{Drawn, Position, Restore, States, restore};
 
 impl Gate<'_> {
-    /// Whether a site's network takes in `fact`.
+    /// Whether a site's network, or its rules, take in `fact`.
     pub fn network(&self, drawn: &Drawn, fact: &Fact) -> Verdict {
         self.person()?;
         let known = |id: &String| {
@@ -28,7 +29,17 @@ impl Gate<'_> {
                 no(format!("{link} is not in this network."))
             }
             Fact::LinkSeen { .. } => Ok(()),
-            _ => no("This is not about a supply network."),
+            Fact::SiteRuled { between_proofs, proof_holds } => {
+                let fits = (1..=BETWEEN_PROOFS).contains(between_proofs) && (1..=PROOF_HOLDS).contains(proof_holds);
+                if fits {
+                    Ok(())
+                } else {
+                    no(format!(
+                        "A site sets less, not more: 1 to {BETWEEN_PROOFS} min between two proofs, 1 to {PROOF_HOLDS} min for a proof."
+                    ))
+                }
+            }
+            _ => no("This is not about a site."),
         }
     }
 

@@ -2,19 +2,21 @@
 //! they resume. The conditions are in [`forced_lacks`].
 
 use super::{keep_as, put};
+use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Forced, Lock, Off, forced_lacks};
 use crate::screens::build::Page;
 use crate::screens::cx::{Act, Look};
 use crate::screens::home::UNKNOWN;
 use crate::screens::parts::{EntryKind, Tone};
+use crate::store::LockRow;
 
 /// What is known of a forced removal and what it still lacks, or the form that begins one.
-pub(super) fn show(look: &Look, lock: &Lock, page: &mut Page) {
+pub(super) fn show(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
     let owner = look.name(lock.owner);
     let Some(forced) = &lock.forced else {
         if lock.is_on() {
-            begin(look, lock, &owner, page);
+            begin(look, job, lock, &owner, page);
         }
         return;
     };
@@ -74,12 +76,30 @@ pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), Strin
     }
     let authority = act.world().name(forced.authority);
     let mark = act.signature(&authority)?;
-    keep_as(act, job, forced.authority, Fact::LockForced { lock: lock.stamp.id, mark })?;
+    let beside = act.app.padlock_beside(job, lock.stamp.id)?;
+    keep_as(act, job, forced.authority, Fact::LockForced { lock: lock.stamp.id, mark: mark.clone() })?;
+    for row in beside {
+        elsewhere(act, forced, &row, &mark)?;
+    }
     act.say = Some(format!(
         "Kept. The lock is off and the proof has ended. {} has to know before they resume. This device is with {authority}.",
         act.world().name(lock.owner)
     ));
     Ok(())
+}
+
+/// The same padlock at a point of another job is off as well: what was found and tried for the one counts for the other.
+fn elsewhere(act: &mut Act, forced: &Forced, row: &LockRow, mark: &str) -> Result<(), String> {
+    let (lock, job) = (row.fit, Some(row.job));
+    let Forced { authority, function, reached, why, .. } = forced.clone();
+    act.keep(job, Fact::ForcedBegun { lock, authority, function, reached, why })?;
+    for (_, how) in &forced.not_on_site {
+        act.keep(job, Fact::OwnerNotOnSite { lock, how: how.clone() })?;
+    }
+    for (_, how, outcome) in &forced.sought {
+        act.keep(job, Fact::OwnerSought { lock, how: how.clone(), outcome: outcome.clone() })?;
+    }
+    act.keep(job, Fact::LockForced { lock, mark: mark.to_owned() }).map(drop)
 }
 
 /// Whether everything is there and the authority may sign.
@@ -104,7 +124,7 @@ pub(super) fn must_tell(look: &Look, lock: &Lock, forced: &Forced) -> String {
     )
 }
 
-fn begin(look: &Look, lock: &Lock, owner: &str, page: &mut Page) {
+fn begin(look: &Look, job: &Job, lock: &Lock, owner: &str, page: &mut Page) {
     page.heading(format!("If {owner} is absent"));
     page.caution(
         Tone::Forbid,
@@ -113,7 +133,10 @@ fn begin(look: &Look, lock: &Lock, owner: &str, page: &mut Page) {
              it, {owner} is not on site, every reasonable attempt to reach them was made, and they know before they resume."
         ),
     );
-    page.choice("authority", "Who answers for it", look.people(&[lock.owner]), look.draft("authority"));
+    // Anybody known here, on the job or not, but for the owner and those who learn.
+    let mut without: Vec<EntryId> = job.people().into_iter().filter(|p| job.learns(Some(*p))).collect();
+    without.push(lock.owner);
+    page.choice("authority", "Who answers for it", look.people(&without), look.draft("authority"));
     page.entry(
         "force-function",
         "What they are at this site",

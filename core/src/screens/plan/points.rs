@@ -3,7 +3,7 @@
 use super::super::Route;
 use super::super::build::Page;
 use super::super::cx::{Act, Look};
-use super::super::home::{UNKNOWN, distinct, go, options, picked};
+use super::super::home::{UNKNOWN, distinct, go, id, options, picked, word_of};
 use super::super::parts::Tone;
 use super::super::supply::cut::in_short;
 use super::lead;
@@ -22,8 +22,11 @@ const NOT_DRAWN: &str = "-";
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let mut switches = Vec::new();
     for point in &job.points {
-        page.fact(point.label.clone(), in_words(job, point));
+        let alike = look.site.alike.iter().find(|(own, _)| *own == point.stamp.id);
+        let same = alike.map_or_else(String::new, |(_, p)| format!(" This is the point known from {}.", p.title));
+        page.fact(point.label.clone(), format!("{}{same}", in_words(job, point)));
     }
+    known_here(page, look);
     page.row("Supply network", vec![in_short(look, job)], go(Route::Cut(job.id())));
     if let Some(cut) = look.cut {
         let taken = |id: &String| job.points.iter().any(|p| p.switch.as_ref() == Some(id));
@@ -35,6 +38,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         Tone::Forbid,
         "Stop buttons, interlocks and contactors are not points of isolation. Find the device that parts the conductors.",
     );
+    typed(page, look);
     page.entry("label", "Point, as it is labelled", "Such as: Q1 main switch", look.draft("label"));
     page.entry("at", "Where the point is", "Room and board", look.draft("at"));
     page.choice("kind", "What it is", options(&PointKind::ALL, PointKind::word), look.draft("kind"));
@@ -69,6 +73,34 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.button("Add this lock box", "box");
 }
 
+/// Points that other jobs at this site know: one tap fills the form.
+fn known_here(page: &mut Page, look: &Look) {
+    if look.site.points.is_empty() {
+        return;
+    }
+    page.heading("Known at this site");
+    for point in &look.site.points {
+        let lines = vec![format!("Known from {}. Tap to use it here.", point.title)];
+        page.row(format!("{}, {}", point.label, point.at), lines, format!("known {}", point.point));
+    }
+    page.heading("One more point");
+}
+
+/// Says that what stands in the form is a point that is known.
+fn typed(page: &mut Page, look: &Look) {
+    let Some(known) = &look.site.typed else { return };
+    page.caution(
+        Tone::Must,
+        format!(
+            "This is the point known from {}: {}, {}. Every lock on it counts here too.",
+            known.title, known.label, known.at
+        ),
+    );
+    if !look.draft("same-as").is_empty() {
+        page.toned("It is another point", "unknown", Tone::Quiet);
+    }
+}
+
 /// A point in a few sentences: what it is, where, what it opens and cuts off.
 pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
     let cuts = match point.cuts {
@@ -90,12 +122,25 @@ pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
 }
 
 /// Adds a point or a box.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
     let now = act.job(job)?;
     let fact = match verb {
+        "known" => return fill_in(act, &now, id(arg)?),
+        "unknown" => {
+            act.note("same-as", "");
+            return Ok(());
+        }
         "point" => {
             let cut = act.cut(&now).ok();
-            point(act, &now, cut.as_ref())?
+            let fact = point(act, &now, cut.as_ref())?;
+            let added = act.keep(Some(job), fact)?;
+            if let Some(known) = act.app.beside_point(job, added).first() {
+                act.say = Some(format!(
+                    "Kept. This is the point known from {}: {}, {}. If they are two, say so on its step.",
+                    known.title, known.label, known.at
+                ));
+            }
+            return Ok(());
         }
         "box" => {
             let label = act.need("box-label", "Write the number or name of the lock box.")?;
@@ -106,6 +151,25 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact).map(drop)
+}
+
+/// Puts a point that another job knows into the form; what it cuts off here, whoever adds it says.
+fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), String> {
+    let ask = "This point is not known at this site any more.";
+    let known = act.app.point_known(job, point).ok_or(ask)?;
+    let there = act.job(known.job)?;
+    let there = there.point(point).ok_or(ask)?;
+    let own: Vec<String> = job.conductors().into_iter().map(|c| c.name).collect();
+    let poles: Vec<&str> = there.poles.iter().filter(|p| own.contains(p)).map(String::as_str).collect();
+    act.note("same-as", &point.to_string());
+    act.note("label", &known.label);
+    act.note("at", &known.at);
+    act.note("kind", &word_of(&there.kind));
+    act.note("lockable", if there.lockable { "yes" } else { "no" });
+    act.note("poles", &poles.join("\n"));
+    act.note("switch", there.switch.as_deref().unwrap_or_default());
+    act.say = Some(format!("Known from {}. Check each line at the switch, then add it.", known.title));
+    Ok(())
 }
 
 fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, String> {
@@ -145,6 +209,6 @@ fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, String> {
         cuts,
         switch: link.map(|l| l.id.clone()),
         stays_open,
-        same_as: None,
+        same_as: act.draft("same-as").parse().ok(),
     })
 }

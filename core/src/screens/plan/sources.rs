@@ -6,7 +6,8 @@ use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use crate::job::Job;
-use crate::journal::fact::{Found, SourceKind};
+use crate::job::known::SiteSource;
+use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
 use crate::prove::parse_volts;
 
@@ -16,12 +17,21 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         Tone::Warn,
         "A source that nobody looked for is to be treated as live. Go and look. Drawings and memory are not enough.",
     );
-    match SourceKind::ALL.into_iter().find(|kind| !job.answered(*kind)) {
-        Some(kind) => question(page, look, kind),
-        None => another(page, look, job),
+    match (job.unanswered_sources().first(), SourceKind::ALL.into_iter().find(|kind| !job.answered(*kind))) {
+        (Some(known), _) => known_source(page, look, known),
+        (None, Some(kind)) => question(page, look, kind),
+        (None, None) => another(page, look, job),
     }
-    if !job.sources.is_empty() {
+    if !job.sources.is_empty() || !job.elsewhere.is_empty() {
         page.heading("Answers so far");
+    }
+    for elsewhere in &job.elsewhere {
+        let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == elsewhere.source);
+        let what = known.map_or("A source of this site", |s| s.what.as_str());
+        page.fact(
+            format!("{what} does not reach this work"),
+            format!("{} ({})", elsewhere.why, look.by(&elsewhere.stamp)),
+        );
     }
     for source in &job.sources {
         let by = look.by(&source.stamp);
@@ -35,6 +45,51 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
             page.caution(Tone::Must, text);
         }
     }
+}
+
+/// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
+fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
+    page.heading(format!("Known at this site: {}", known.what));
+    let at = if known.at.is_empty() { String::new() } else { format!(", at {}", known.at) };
+    page.caution(
+        Tone::Must,
+        format!("{}{at}, told by {}. Does it reach this work? Go and look.", known.what, known.told_by),
+    );
+    if known.kind.is_none() {
+        page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
+    }
+    if known.kind.is_none_or(|kind| kind == SourceKind::Control) {
+        control(page, look);
+    }
+    page.main("It is a source here too", format!("here {}", named(&known.source)));
+    page.entry("elsewhere", "Or why it does not reach this work", "What you saw, and where", look.draft("elsewhere"));
+    page.button("It does not reach this work", format!("elsewhere {}", named(&known.source)));
+}
+
+/// A source's name in an action.
+fn named(source: &SourceRef) -> String {
+    match source {
+        SourceRef::Found(entry) => format!("found {entry}"),
+        SourceRef::Drawn(id) => format!("drawn {id}"),
+    }
+}
+
+fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fact, String> {
+    let now = act.job(job)?;
+    let known = now.unanswered_sources().into_iter().find(|s| named(&s.source) == arg);
+    let known = known.ok_or("This source is answered already. Look again.")?;
+    if verb == "elsewhere" {
+        let why = act.need("elsewhere", "Write why it does not reach this work.")?;
+        return Ok(Fact::SourceElsewhere { source: known.source.clone(), why });
+    }
+    let kind = match known.kind {
+        Some(kind) => kind,
+        None => picked(act, "kind", "Choose which kind of source it is.")?,
+    };
+    let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
+    let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
+    let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", known.told_by));
+    Ok(Fact::SourceAnswered { kind, found: Some(found), looked, terminals, millivolts })
 }
 
 fn question(page: &mut Page, look: &Look, kind: SourceKind) {
@@ -94,6 +149,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
             let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
             Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }
         }
+        "here" | "elsewhere" => answer_known(act, job, verb, arg)?,
         "found" => found(act, asked()?)?,
         "another" => {
             let kind = picked(act, "kind", "Choose which kind of source it is.")?;

@@ -1,0 +1,68 @@
+//! Locks of other jobs at the points of a job, and a padlock that goes through points of several.
+
+use crate::job::Job;
+use crate::journal::{EntryId, Fact};
+use crate::screens::Route;
+use crate::screens::build::Page;
+use crate::screens::cx::{Act, Look};
+use crate::screens::home::go;
+use crate::store::LockRow;
+use crate::words;
+
+/// What is said where no lock is listed, on every screen that lists locks.
+pub const NO_CLEARANCE: &str = "No lock listed does NOT mean it is clear. Check at the isolator.";
+
+/// The locks of other jobs at this point, or at one that may be the same; each once.
+pub fn beside(job: &Job, point: EntryId) -> Vec<&LockRow> {
+    let held = job.known.iter().flat_map(|k| &k.held);
+    let mut rows: Vec<&LockRow> = held.filter(|(at, _)| *at == point).map(|(_, lock)| lock).collect();
+    rows.sort_by_key(|l| (l.since_ms, l.fit));
+    rows.dedup_by_key(|l| l.fit);
+    rows
+}
+
+/// A row for each of them, with whose job it is for.
+pub fn rows(page: &mut Page, look: &Look, job: &Job, point: EntryId) {
+    for lock in beside(job, point) {
+        row(page, look, lock);
+    }
+}
+
+/// A lock of any job, as a row that leads to it.
+pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
+    let mut lines =
+        vec![format!("For: {}", lock.job_title), format!("since {}", words::when(lock.since_ms, lock.zone, look.now))];
+    if !lock.telephone.is_empty() {
+        lines.push(format!("Telephone {}", lock.telephone));
+    }
+    let hangs = if lock.on { "on" } else { "was on" };
+    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
+    page.row(title, lines, go(Route::Lock(lock.job, lock.fit)));
+}
+
+/// Who holds this point open for another job, in a sentence; empty if nobody does.
+pub fn says(look: &Look, job: &Job, point: EntryId) -> String {
+    let locks: Vec<String> = beside(job, point)
+        .iter()
+        .map(|l| format!("{}: lock {} of {}", l.job_title, l.label, look.name(l.owner)))
+        .collect();
+    locks.join("; ")
+}
+
+/// Takes a lock off. A padlock that goes through points of other jobs comes off there in the same act, and that is said.
+pub fn take_off(act: &mut Act, job: EntryId, lock: EntryId, cut: Option<String>) -> Result<(), String> {
+    let beside = act.app.padlock_beside(job, lock)?;
+    act.keep(Some(job), Fact::LockRemoved { lock, cut: cut.clone() })?;
+    let mut places = Vec::new();
+    for row in beside {
+        if act.job(row.job)?.lock(row.fit).is_some_and(|l| l.is_on()) {
+            act.keep(Some(row.job), Fact::LockRemoved { lock: row.fit, cut: cut.clone() })
+                .map_err(|why| format!("The same padlock is on {}, for {}. {why}", row.place, row.job_title))?;
+        }
+        places.push(format!("{}, for {}", row.place, row.job_title));
+    }
+    if !places.is_empty() {
+        act.say = Some(format!("Kept. The padlock went through both: it is off {} too.", places.join("; ")));
+    }
+    Ok(())
+}
