@@ -73,11 +73,13 @@ impl Phone {
             clock: self.clock.tick(self.wall),
             wall: self.wall,
             zone: 60,
+            running: None,
             prev,
             after: None,
             site,
             job,
             by: self.by,
+            signed_on: None,
             seen: Vec::new(),
             fact,
         };

@@ -99,7 +99,7 @@ fn the_tables_follow_from_the_feeds() {
         // The same fold as the phone's.
         let same = Job::fold(&phone.chain[2..]).expect("a job");
         let found = records::jobs(&rig.office, site).expect("it reads");
-        assert_eq!((found[0].id, found[0].proof.as_str()), (job, proof_word(&same)));
+        assert_eq!((found[0].id, found[0].proof.as_str()), (job, ProofState::of(&same.alone()).word()));
         let told = records::job(&rig.office, site, job).expect("it reads");
         assert_eq!(told.job, same);
     });
