@@ -14,7 +14,7 @@ from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
 
 KEYS = {"anchors", "claims", "entries", "format", "job", "made", "photos", "program", "seal", "version"}
 PERSONAL = {"person-noted": "name qualification telephone", "told": "who", "handed-back": "to mark",
-            "key-taken": "mark", "shift-taken": "mark", "lock-forced": "mark"}  # fmt: skip
+            "key-taken": "mark", "shift-taken": "mark", "lock-forced": "mark", "run-signed": "mark", "supply-answered": "who"}  # fmt: skip
 
 
 def need(holds, says):

@@ -195,7 +195,7 @@ class Field:
         opened = {
             "title": "Replace a breaker", "place": "Plant room", "equipment": "DB1", "scope": "Breaker 4",
             "system": "three-phase-neutral", "earthing": "TN-S", "order": "least-dangerous-first",
-            "nominal-millivolts": 230_000, "dead-limit-millivolts": 0,
+            "nominal-millivolts": 230_000,
         }  # fmt: skip
         job = self.write({"job-opened": opened}, site)
         point = {"label": "Q4 feeder switch", "at": "Bay 4", "kind": "switch-disconnector", "lockable": True, "poles": ["L1", "L2", "L3"], "cuts": None}
