@@ -6,8 +6,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::age::Moment;
 use crate::journal::fact::{LightsFrom, SourceKind, SourceRef};
-use crate::journal::{EntryId, Hlc, Stamp};
+use crate::journal::{Entry, EntryId, Hlc, Stamp};
+use crate::site::Across;
 use crate::store::LockRow;
+use crate::world::World;
 
 /// Most minutes between two proofs of the indicator. Our rule, no source.
 pub const BETWEEN_PROOFS: u32 = 60;
@@ -104,6 +106,17 @@ impl Known {
     pub fn alone(now: Moment, job: &super::Job) -> Known {
         let used = job.runs.iter().map(|r| (r.indicator, LightsFrom { ac: 0, dc: Some(0) }));
         Known { lights_from: used.collect(), ..Known::at(now) }
+    }
+
+    /// What the entries of a site tell beside `job`, for who looks from outside any device. `others`: entries that jobs share, and those of
+    /// no job; any others change nothing.
+    pub fn of_site<'a>(now: Moment, job: &super::Job, others: impl Iterator<Item = &'a Entry>, world: &World) -> Known {
+        let mut across = Across::default();
+        others.for_each(|entry| across.extend(entry));
+        let mut known = Known::at(now);
+        across.beside(job.id(), job.site, &[], &mut known);
+        known.lights_from = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?))).collect();
+        known
     }
 
     /// Nothing known beside the job, at this moment.

@@ -209,10 +209,10 @@ fn add_person(act: &mut Act) -> Result<(), String> {
 
 fn open_job(act: &mut Act) -> Result<(), String> {
     let acting = act.acting()?;
-    let title = act.need("title", "Write what the job is, such as: replace contactor K3.")?;
-    let site = act.need("site", "Write the name of the site.")?;
-    let place = act.need("place", "Write where on the site it is.")?;
-    let equipment = act.need("equipment", "Write which equipment is to be isolated, as it is labelled.")?;
+    let title = line(act, "title", "Write what the job is, such as: replace contactor K3.")?;
+    let site = line(act, "site", "Write the name of the site.")?;
+    let place = line(act, "place", "Write where on the site it is.")?;
+    let equipment = line(act, "equipment", "Write which equipment is to be isolated, as it is labelled.")?;
     let scope = act.need("scope", "Write what is worked on, and where it ends.")?;
     let system = picked::<System>(act, "system", "Choose which conductors there are at the point of work.")?;
     let earthing = picked::<Earthing>(act, "earthing", "Choose the earthing arrangement, or that it is not known.")?;
@@ -244,6 +244,16 @@ fn open_job(act: &mut Act) -> Result<(), String> {
     act.say = Some(format!("Job opened. {} answers for the isolation.", act.world().name(acting)));
     act.go = Some(Route::Step(job, Step::Permit));
     Ok(())
+}
+
+/// A text that stands on one line of every screen of a job.
+fn line(act: &Act, field: &str, ask: &str) -> Result<String, String> {
+    const MOST: usize = 120;
+    let text = act.need(field, ask)?;
+    if text.chars().count() > MOST {
+        return Err(format!("That is too long: at most {MOST} characters. {ask}"));
+    }
+    Ok(text)
 }
 
 fn volts(act: &Act, field: &str, ask: &str) -> Result<u32, String> {

@@ -1,20 +1,25 @@
 //! One job: what stands proved, its time line, its readings and photos, in the core's own words.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use stillbar_core::app::standing;
-use stillbar_core::job::Job;
-use stillbar_core::journal::{Entry, EntryId};
+use stillbar_core::job::age::Moment;
+use stillbar_core::job::{Job, Known};
+use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
 use stillbar_core::screens::cx::{Look, Nothing};
 use stillbar_core::screens::parts::Standing;
 use stillbar_core::screens::said;
 use stillbar_core::supply::Cut;
 use stillbar_core::world::World;
 
-use super::{drawn, entries_of, world};
+use super::{across, drawn, entries_of, world};
 use crate::fault::Fault;
 use crate::office::Office;
 use crate::with;
+
+/// Who looks from the office looks with no device.
+const NOBODY: DeviceId = DeviceId([0; 32]);
 
 /// A job as it is told to a person.
 pub struct Told {
@@ -40,8 +45,10 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
     office.read(|tx| {
         let mut entries = entries_of(tx, site, id)?;
         entries.sort_by_key(|e| (e.order(), e.id));
-        let job = Job::fold(&entries).ok_or_else(|| Fault::nothing("There is no such job here."))?;
+        let mut job = Job::fold(&entries).ok_or_else(|| Fault::nothing("There is no such job here."))?;
         let world = world(tx, site)?;
+        let moment = Moment { device: NOBODY, running: None, wall: now, clock: Hlc(now, 0), doubt: false };
+        let mut known = Known::of_site(moment, &job, across(tx, site)?.iter(), &world);
         let site_name = tx.rows("SELECT name FROM site WHERE id = $1", with![site])?;
         let site_name = site_name.first().map_or(Ok(String::new()), |row| row.text(0))?;
         let mut phones = BTreeMap::new();
@@ -65,6 +72,8 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
         // Locks of other jobs at shared points are left out: without them less is shown as cut, never more.
         let mut drawn = drawn(tx, site)?;
         let cut = (!drawn.is_empty()).then(|| Cut::of(&job, drawn.network(), drawn.states(), &[]));
+        (known.against, known.network_since) = (cut.as_ref().and_then(|cut| cut.against(&job)), drawn.since());
+        job.known = Some(Arc::new(known));
         let nothing = Nothing::default();
         let look = Look { cut: cut.as_ref(), ..Look::from_office(&world, &nothing, now, &entries) };
         let standing = standing(&job, &look);

@@ -26,6 +26,7 @@ use std::collections::BTreeSet;
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::Off;
+use stillbar_core::site::is_shared;
 use stillbar_core::store::ProofState;
 use stillbar_core::supply::Drawn;
 use stillbar_core::world::World;
@@ -90,6 +91,28 @@ fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
     // As a phone reads them: in the journal's order, not in that of arrival.
     entries.sort_by_key(Entry::order);
     Ok(entries)
+}
+
+/// What jobs of a site tell each other, in the journal's order.
+fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
+    let sql = "SELECT body, sig FROM feed WHERE site = $1 ORDER BY number";
+    let mut entries = Vec::new();
+    for row in tx.rows(sql, with![site])? {
+        if !row.bytes(0)?.is_empty() {
+            entries.push(entry(&row)?);
+        }
+    }
+    entries.retain(|e: &Entry| is_shared(&e.body.fact));
+    entries.sort_by_key(Entry::order);
+    Ok(entries)
+}
+
+/// What stands proved in a list. A proof has an age and a list has not: it says when it knew so.
+fn proof(job: &Job) -> &'static str {
+    match ProofState::of(&job.alone()) {
+        ProofState::Proved => "Proved dead when last heard",
+        other => other.word(),
+    }
 }
 
 /// The people, sites and instruments of a site.
@@ -167,7 +190,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             job.place.as_str(),
             stage,
             next,
-            ProofState::of(&job.alone()).word(),
+            proof(job),
             job.handed.is_some(),
             job.stamp.wall,
             site,

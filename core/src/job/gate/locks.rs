@@ -190,7 +190,7 @@ impl Gate<'_> {
                 }
                 let mut there = job.locks_on().filter(|l| l.on == on);
                 match means {
-                    Means::Other(how) if point.lockable || how.trim().is_empty() => no(
+                    Means::Other(how) if point.lockable || !says_something(how) => no(
                         "This point takes a lock: fit one. Anything else is for points that cannot be locked, and says how.",
                     ),
                     Means::Padlock | Means::Hasp if !point.lockable => {

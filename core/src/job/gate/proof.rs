@@ -191,6 +191,11 @@ impl Gate<'_> {
     pub(super) fn switching(&self, job: &Job, fact: &Fact) -> Verdict {
         let point = |id: &EntryId| job.point(*id).ok_or_else(|| "This job has no such point.".to_owned());
         match fact {
+            // What stores energy is waited for with the covers on.
+            Fact::CoverOff { .. } | Fact::NoCovers { .. } => match job.still_charged(&self.now).first() {
+                Some(why) => no(why.clone()),
+                None => Ok(()),
+            },
             Fact::CircuitOff { circuit, .. } => match job.circuits.iter().find(|c| c.stamp.id == *circuit) {
                 None => no("This job has no such circuit."),
                 Some(c) if c.off.is_some() && c.on.is_none() => no(format!("{} is off already.", c.label)),
