@@ -3,7 +3,7 @@
 use crate::job::steps::Step;
 use crate::job::{Job, UndoneWhat, said};
 use crate::point::Means;
-use crate::prove::{Standing as Proof, volts};
+use crate::prove::{Met, Standing as Proof, volts};
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
 
@@ -16,6 +16,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
             "Handed back".to_owned(),
             format!("To {to}, {}. The supply is back: treat as live.", look.by(stamp)),
         ),
+        (proof, None) if job.given_up.is_some() => given_up(job, look, &proof),
         (Proof::Void { .. }, None) if job.finished.is_some() => {
             live("The work is finished and the supply is being restored.".into())
         }
@@ -25,13 +26,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         }
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => {
-            let named = readings.iter().take(2).map(|met| format!("{} {}", met.at, met.reading.word()));
-            let pairs = named.collect::<Vec<_>>().join("; ");
-            let more = match readings.len().saturating_sub(2) {
-                0 => String::new(),
-                more => format!("; and {more} more"),
-            };
-            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("Indication: {pairs}{more}."))
+            (Tone::Forbid, "Stop, treat as live".to_owned(), indication(&readings))
         }
         (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
         (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
@@ -103,4 +98,27 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
         ));
     }
     all
+}
+
+/// What was read, in a sentence; the first two of many.
+fn indication(readings: &[Met]) -> String {
+    let named = readings.iter().take(2).map(|met| format!("{} {}", met.at, met.reading.word()));
+    let pairs = named.collect::<Vec<_>>().join("; ");
+    let more = match readings.len().saturating_sub(2) {
+        0 => String::new(),
+        more => format!("; and {more} more"),
+    };
+    format!("Indication: {pairs}{more}.")
+}
+
+/// The isolation was given up before the work was done; what was met is said on.
+fn given_up(job: &Job, look: &Look, proof: &Proof) -> (Tone, String, String) {
+    let said = job.given_up.as_ref().map_or_else(String::new, |(stamp, why)| format!("{why} ({})", look.by(stamp)));
+    let text = format!("The isolation was given up, and the supply is being restored. {said}");
+    match proof {
+        Proof::Indication { readings } => {
+            (Tone::Forbid, "Stop, treat as live".to_owned(), format!("{text}. {}", indication(readings)))
+        }
+        _ => (Tone::Warn, "Treat as live".to_owned(), text),
+    }
 }

@@ -2,13 +2,12 @@
 
 use super::age::Moment;
 use super::steps::{Lack, Step};
-use super::{Job, Source};
+use super::{Back, Job, Source};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, Point, uncovered};
 use crate::prove::conditions::neutral_has_to_open;
 use crate::prove::{Role, Standing};
-use crate::supply::Position;
 
 impl Job {
     /// What `step` still lacks.
@@ -35,10 +34,7 @@ impl Job {
             Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
                 soft("Nobody has been warned that the supply comes back.".into());
             }
-            Step::Close => self.points.iter().filter(|p| self.goes_back_on(p)).for_each(|p| {
-                soft(format!("{} is still open.", p.label));
-            }),
-            Step::Presence => self.presence_lacks(&mut soft),
+            Step::Close => self.close_lacks(&mut soft),
             Step::CircuitsOn => self.circuits.iter().filter(|c| c.off.is_some() && c.on.is_none()).for_each(|c| {
                 soft(format!("{} is still off.", c.label));
             }),
@@ -47,6 +43,12 @@ impl Job {
         // Whoever gave the isolation up is asked for nothing more before restoring.
         if self.given_up.is_some() && step < Step::CoversBack {
             return Vec::new();
+        }
+        if matches!(step, Step::Presence | Step::HandBack) {
+            self.finding_lacks(&mut lacks);
+        }
+        if step == Step::Presence {
+            self.presence_lacks(&mut lacks);
         }
         let mut firm = |text: String| lacks.push(Lack { text, firm: true });
         match step {
@@ -101,16 +103,19 @@ impl Job {
         self.stored.iter().any(|s| s.found.is_some() || self.this_round(&s.stamp))
     }
 
-    /// Whether a point is to be put back on: it is open, and it was found on, in this job or in another that it is shared with.
-    pub fn goes_back_on(&self, point: &Point) -> bool {
-        let held = self.known.iter().flat_map(|k| &k.held).any(|(at, _)| *at == point.stamp.id);
-        point.opened.is_some() && self.was_on(point) && !held
-    }
-
-    /// Whether a point was on before anybody isolated it.
-    pub fn was_on(&self, point: &Point) -> bool {
-        let beside = self.known.as_ref().is_some_and(|k| k.found_on.contains(&point.stamp.id));
-        point.found != Some(Position::Open) || beside
+    /// What was found on and is still open; but for what only follows a supply that others keep locked.
+    fn close_lacks(&self, soft: &mut dyn FnMut(String)) {
+        for point in self.points.iter().filter(|p| self.goes_back_on(p)) {
+            let at = &point.label;
+            match self.back(point) {
+                Back::After(first) if first.iter().all(|p| self.held_by(p).is_some()) => {}
+                Back::Beside(own, others) => soft(format!(
+                    "{at} is still open. It brings {own} beside {}: say why, or leave it open.",
+                    others.join(" and ")
+                )),
+                _ => soft(format!("{at} is still open.")),
+            }
+        }
     }
 
     pub(super) fn source_lacks(&self, firm: &mut dyn FnMut(String)) {

@@ -5,6 +5,7 @@
 //! refuses. Start at [`Job::fold`].
 
 pub mod age;
+mod back;
 mod case;
 mod fold;
 pub mod gate;
@@ -15,9 +16,11 @@ mod limits;
 mod presence;
 mod stand;
 mod trouble;
+pub use back::Back;
 pub use heard::Heard;
 pub use known::Known;
 pub(crate) use lacks::waiting;
+pub use presence::{SupplyFinding, SupplyOdd};
 pub use stand::said;
 pub use trouble::{Cause, Trouble, TroubleKind};
 
@@ -31,7 +34,7 @@ use crate::journal::fact::{
 use crate::journal::{EntryId, Hlc, Stamp};
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Conductor, Earthing, Order, Reading, Role, Run, System, Taken, Test, Voided};
+use crate::prove::{Conductor, Earthing, Order, Role, Run, System, Taken, Test, Voided};
 use crate::tag::TagId;
 
 /// A job as the journal tells it.
@@ -470,12 +473,6 @@ impl Job {
     pub fn boxes_of(&self, point: EntryId) -> Vec<&LockBox> {
         let holds = |b: &&LockBox| b.keys(&self.locks).iter().any(|l| l.on == On::Point(point));
         self.boxes.iter().filter(holds).collect()
-    }
-
-    /// The latest presence reading of a pair.
-    pub fn presence_of(&self, first: &str, then: &str) -> Option<Reading> {
-        let of_pair = |t: &&Taken| t.first == first && t.then == then && self.this_round(&t.stamp);
-        self.presence.iter().rev().find(of_pair).map(|t| t.reading)
     }
 
     /// What the indicator of the latest run was proved on first.

@@ -1,8 +1,51 @@
-//! The supply after it is back: which pairs are read, and what does not look as it should.
+//! The supply after it is back: which pairs are read, what does not look as it should, and what becomes of that.
+//!
+//! Promises: a finding stays until a later reading no longer shows it, or somebody answers for the readings that show it now; a missing
+//! line or neutral is never accepted. Start at [`Job::supply_findings`].
 
-use super::Job;
-use crate::prove::judge::energised::{Arrangement, Energised, Rotation, energised};
-use crate::prove::{Earthing, Reading, Role, System};
+use super::steps::Lack;
+use super::{Answered, Job};
+use crate::journal::EntryId;
+use crate::journal::fact::SupplyAnswer;
+use crate::prove::judge::energised::{Arrangement, Energised, Finding, Rotation, energised};
+use crate::prove::{Earthing, Reading, Role, System, Taken};
+
+/// Something that was read with the supply back and does not look as it should.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SupplyFinding {
+    /// What it is.
+    pub what: SupplyOdd,
+    /// The entries of the readings that it rests on, the latest of each pair.
+    pub of: Vec<EntryId>,
+}
+
+/// What does not look as it should.
+#[derive(Debug, Clone, PartialEq)]
+pub enum SupplyOdd {
+    /// Voltages.
+    Voltage(Finding),
+    /// The lines turn the other way than before the isolation: before, and now.
+    Turned(Rotation, Rotation),
+}
+
+impl SupplyFinding {
+    /// Whether a line or the neutral is missing: nobody may accept that.
+    pub fn is_missing(&self) -> bool {
+        matches!(&self.what, SupplyOdd::Voltage(finding) if finding.is_missing())
+    }
+
+    /// In a sentence.
+    pub fn says(&self) -> String {
+        match &self.what {
+            SupplyOdd::Voltage(finding) => finding.says(),
+            SupplyOdd::Turned(before, now) => format!(
+                "The rotation is {}, and was {} before: motors run backwards. Isolate again, then change two lines over.",
+                now.word(),
+                before.word()
+            ),
+        }
+    }
+}
 
 impl Job {
     /// The pairs to read when the supply is back: lines to neutral (to PE where there is none and the supply is earthed), then line
@@ -24,15 +67,72 @@ impl Job {
         self.conductors().into_iter().filter(|c| c.role == Role::Line).map(|c| c.name).collect()
     }
 
+    fn neutral(&self) -> Option<String> {
+        self.conductors().into_iter().find(|c| c.role == Role::Neutral).map(|c| c.name)
+    }
+
     /// What lines are read to, if that says anything.
     fn other(&self) -> Option<String> {
         let earthed = !matches!(self.earthing, Earthing::It | Earthing::Unknown);
-        let of_role = |role| self.conductors().into_iter().find(|c| c.role == role).map(|c| c.name);
-        of_role(Role::Neutral).or_else(|| of_role(Role::Protective).filter(|_| earthed))
+        let protective = || self.conductors().into_iter().find(|c| c.role == Role::Protective).map(|c| c.name);
+        self.neutral().or_else(|| protective().filter(|_| earthed))
     }
 
-    /// What was read does not look as it should: sentences.
-    fn presence_odd(&self) -> Vec<String> {
+    /// The latest reading of a pair in this round.
+    fn read_now(&self, first: &str, then: &str) -> Option<&Taken> {
+        let of_pair = |t: &&Taken| t.first == first && t.then == then && self.this_round(&t.stamp);
+        self.presence.iter().rev().find(of_pair)
+    }
+
+    /// The latest presence reading of a pair.
+    pub fn presence_of(&self, first: &str, then: &str) -> Option<Reading> {
+        self.read_now(first, then).map(|t| t.reading)
+    }
+
+    /// The direction that was read before the isolation; `None` where it was not read, or nothing turned.
+    pub fn rotation_before(&self) -> Option<Rotation> {
+        let (_, rotation, _) = self.rotation_found.as_ref()?;
+        rotation.filter(|r| r.is_direction())
+    }
+
+    /// What was read with the supply back and does not look as it should, each with the readings that it rests on.
+    pub fn supply_findings(&self) -> Vec<SupplyFinding> {
+        let of = |(first, then): &(String, String)| self.read_now(first, then).map(|t| t.stamp.id);
+        let voltages = self.voltages_odd().into_iter();
+        let mut found: Vec<SupplyFinding> = voltages
+            .map(|f| SupplyFinding { of: f.pairs.iter().filter_map(of).collect(), what: SupplyOdd::Voltage(f) })
+            .collect();
+        let now = self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp));
+        if let (Some(before), Some((stamp, now, ..))) = (self.rotation_before(), now)
+            && now.is_direction()
+            && *now != before
+        {
+            found.push(SupplyFinding { what: SupplyOdd::Turned(before, *now), of: vec![stamp.id] });
+        }
+        found
+    }
+
+    /// What becomes of a finding: the latest answer that names every reading it rests on now.
+    pub fn supply_answer(&self, finding: &SupplyFinding) -> Option<&Answered> {
+        let all = |a: &&Answered| finding.of.iter().all(|id| a.of.contains(id)) && self.this_round(&a.stamp);
+        self.supply_answers.iter().rev().find(all)
+    }
+
+    /// Whether a finding is answered. That it is mended a new reading has to show; nobody accepts a missing line or neutral.
+    pub fn is_answered(&self, finding: &SupplyFinding) -> bool {
+        match self.supply_answer(finding).map(|a| a.answer) {
+            Some(SupplyAnswer::LeftOff) => true,
+            Some(SupplyAnswer::Accepted) => !finding.is_missing(),
+            Some(SupplyAnswer::Mended) | None => false,
+        }
+    }
+
+    /// Those that are not answered.
+    pub fn unanswered_findings(&self) -> Vec<SupplyFinding> {
+        self.supply_findings().into_iter().filter(|f| !self.is_answered(f)).collect()
+    }
+
+    fn voltages_odd(&self) -> Vec<Finding> {
         let lines = self.lines();
         let other = self.other();
         let volts = |first: &str, then: &str| match self.presence_of(first, then)? {
@@ -47,6 +147,7 @@ impl Job {
         energised(&Energised {
             lines: [at(0), at(1), at(2)],
             other: other.as_deref().unwrap_or("earth"),
+            neutral: self.neutral().is_some(),
             to_other: [to_other(0), to_other(1), to_other(2)],
             between: [volts(at(0), at(1)), volts(at(1), at(2)), volts(at(2), at(0))],
             line_line: if self.system == System::ThreeWire { nominal } else { nominal * 3f64.sqrt() },
@@ -55,20 +156,38 @@ impl Job {
         })
     }
 
-    pub(super) fn presence_lacks(&self, soft: &mut dyn FnMut(String)) {
+    /// What is found and not answered: no reason passes over it.
+    pub(super) fn finding_lacks(&self, lacks: &mut Vec<Lack>) {
+        for finding in self.unanswered_findings() {
+            let mended = self.supply_answer(&finding).is_some_and(|a| a.answer == SupplyAnswer::Mended);
+            let ask = match (mended, finding.is_missing()) {
+                (true, _) => "Said to be mended: read again.",
+                (_, true) => "Mend it, or leave off what it feeds.",
+                (_, false) => "Say what becomes of it.",
+            };
+            lacks.push(Lack { text: format!("{} {ask}", finding.says()), firm: true });
+        }
+    }
+
+    /// What was not read. Where no supply goes back on there is nothing to read.
+    pub(super) fn presence_lacks(&self, lacks: &mut Vec<Lack>) {
+        if !self.supply_comes_back() {
+            return;
+        }
+        let mut soft = |text: String| lacks.push(Lack { text, firm: false });
         for (first, then) in self.presence_pairs() {
             if self.presence_of(&first, &then).is_none() {
                 soft(format!("{first} – {then}: not read."));
             }
         }
-        self.presence_odd().into_iter().for_each(&mut *soft);
         match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
-            (System::OnePhase, _) | (_, Some((_, Rotation::Clockwise | Rotation::NotNeeded, ..))) => {}
-            (_, Some((_, Rotation::Anticlockwise, ..))) => soft(
-                "The rotation is anticlockwise: motors would run backwards. Change the scope of the job, isolate and prove again, and put two lines right."
-                    .into(),
-            ),
+            (System::OnePhase, _) => {}
             (_, None) => soft("The rotation is not read.".into()),
+            (_, Some((_, rotation, _, None))) if rotation.is_direction() && self.rotation_before().is_none() => {
+                soft("The rotation was not read before: uncouple what turns, or watch a short bump, then read.".into());
+            }
+            // What it turned like before is right; where nobody knows, whoever watched answers for it.
+            _ => {}
         }
     }
 }

@@ -243,7 +243,7 @@ impl Step {
             Fact::CoverBack { .. } => Step::CoversBack,
             Fact::Told { about: About::Energising, .. } => Step::Warn,
             Fact::PointClosed { .. } => Step::Close,
-            Fact::PresenceRead { .. } | Fact::RotationRead { .. } => Step::Presence,
+            Fact::PresenceRead { .. } | Fact::RotationRead { .. } | Fact::SupplyAnswered { .. } => Step::Presence,
             Fact::CircuitOn { .. } => Step::CircuitsOn,
             Fact::HandedBack { .. } => Step::HandBack,
             _ => return None,

@@ -464,6 +464,33 @@ pub enum SupplyAnswer {
     Accepted,
 }
 
+impl RotationGuard {
+    /// All.
+    pub const ALL: [RotationGuard; 2] = [RotationGuard::Uncoupled, RotationGuard::Bumped];
+
+    /// In a few words.
+    pub fn word(self) -> &'static str {
+        match self {
+            RotationGuard::Uncoupled => "What turns is uncoupled",
+            RotationGuard::Bumped => "A short bump, watched",
+        }
+    }
+}
+
+impl SupplyAnswer {
+    /// All.
+    pub const ALL: [SupplyAnswer; 3] = [SupplyAnswer::Mended, SupplyAnswer::LeftOff, SupplyAnswer::Accepted];
+
+    /// In a few words.
+    pub fn word(self) -> &'static str {
+        match self {
+            SupplyAnswer::Mended => "Mended, to be read again",
+            SupplyAnswer::LeftOff => "Left off",
+            SupplyAnswer::Accepted => "Accepted by somebody who was told",
+        }
+    }
+}
+
 impl SourceKind {
     /// Every kind, in the order in which they are asked for.
     pub const ALL: [SourceKind; 6] = [

@@ -8,6 +8,7 @@ pub mod cx;
 pub mod parts;
 mod route;
 
+mod give_up;
 mod home;
 mod isolate;
 mod job;
@@ -63,6 +64,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Locks(_), Some(job)) => locks::view(look, job),
         (Route::Lock(_, lock), Some(job)) => locks::lock(look, job, *lock),
         (Route::Change(_), Some(job)) => work::change(look, job),
+        (Route::GiveUp(_), Some(job)) => give_up::view(look, job),
         (Route::Shift(_), Some(job)) => work::shift(look, job),
         (Route::TimeLine(_), Some(job)) => job::time_line(look, job),
         (Route::Record(_), Some(job)) => record::view(look, job),
@@ -90,6 +92,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),
         Route::Locks(job) => locks::act(act, *job, None, verb, arg),
         Route::Lock(job, lock) => locks::act(act, *job, Some(*lock), verb, arg),
+        Route::GiveUp(job) => give_up::act(act, *job, verb),
         Route::Change(job) | Route::Shift(job) => work::act(act, *job, verb, arg),
     }
 }

@@ -1,18 +1,19 @@
 //! Restoring: covers back, people warned, locks off by their owners, points closed, supply read, circuits on, handed back.
 
+mod close;
+mod presence;
+
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
 use super::locks::{held, put};
-use super::parts::{EntryKind, Opt, Pad, PadRow, StepRow, StepState, Tone};
+use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::job::Job;
 use crate::job::steps::Step;
-use crate::journal::fact::{About, On, Rotation};
+use crate::journal::fact::{About, On};
 use crate::journal::{EntryId, Fact};
-use crate::point::{Lock, Off, Point, may_remove};
-use crate::prove::{Reading, System, parse_volts};
-use crate::supply::{self, Position, Restore, States};
+use crate::point::{Lock, Off, may_remove};
 
 /// One step of restoring.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -26,8 +27,8 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
         Step::CoversBack => covers(look, job, &mut page),
         Step::Warn => warn(look, job, &mut page),
         Step::Unlock => unlock(look, job, &mut page),
-        Step::Close => close(look, job, &mut page),
-        Step::Presence => presence(look, job, &mut page),
+        Step::Close => close::view(look, job, &mut page),
+        Step::Presence => presence::view(look, job, &mut page),
         Step::CircuitsOn => circuits(look, job, &mut page),
         _ => hand_back(look, job, &mut page),
     }
@@ -53,8 +54,11 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         }
         (Step::Unlock, "sign-off") => Fact::SignRemoved { point: id(arg)? },
         (Step::Close, "close") => Fact::PointClosed { point: id(arg)?, beside: None },
-        (Step::Presence, "presence") => return keep_presence(act, job),
-        (Step::Presence, "rotation") => return keep_rotation(act, job),
+        (Step::Close, "beside") => {
+            let why = act.need("beside", "Write why both supplies go on together.")?;
+            Fact::PointClosed { point: id(arg)?, beside: Some(why) }
+        }
+        (Step::Presence, _) => return presence::act(act, job, verb),
         (Step::CircuitsOn, "on") => Fact::CircuitOn { circuit: id(arg)? },
         (Step::HandBack, "hand-back") => {
             let to = act.need("to", "Write who takes the installation back.")?;
@@ -187,150 +191,6 @@ fn signs(job: &Job, page: &mut Page) {
     }
 }
 
-fn close(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Warn,
-        "Closing a point brings the supply back. Circuits stay off, everybody is clear, stand to the side of the device. Keep \
-         to the order that your site's switching rules give.",
-    );
-    let (order, cautions) = in_order(look, job);
-    for why in cautions {
-        page.caution(Tone::Forbid, why);
-    }
-    for (point, caution) in order {
-        match (&point.opened, &point.closed) {
-            (Some(_), _) if point.stays_open => {
-                row(page, &point.label, StepState::Done, "It stays open, as in normal service.".into());
-            }
-            (Some(_), _) => {
-                if !caution.is_empty() {
-                    page.caution(Tone::Warn, format!("{}: {caution}", point.label));
-                }
-                let state = next_or_open(page);
-                let others = held::beside(job, point.stamp.id);
-                if !others.is_empty() {
-                    row(page, &point.label, StepState::Done, "It stays open, for another job.".into());
-                    held::rows(page, look, job, point.stamp.id);
-                    continue;
-                }
-                row(page, &point.label, state, format!("Open. {}", point.at));
-                put(page, format!("{} is closed", point.label), format!("close {}", point.stamp.id));
-            }
-            (None, Some(closed)) => row(page, &point.label, StepState::Done, format!("Closed {}.", look.by(closed))),
-            (None, None) => row(page, &point.label, StepState::Later, "It was never opened.".into()),
-        }
-    }
-}
-
-/// The points in the order that feeds nothing that is still locked, each with what to look out for; and why some have to stay open.
-fn in_order<'a>(look: &Look, job: &'a Job) -> (Vec<(&'a Point, String)>, Vec<String>) {
-    let plain = || job.points.iter().map(|p| (p, String::new())).collect();
-    let Some(cut) = look.cut else { return (plain(), Vec::new()) };
-    let open = job.points.iter().filter(|p| p.opened.is_some() && !p.stays_open);
-    let wanted: States = open.filter_map(|p| Some((p.switch.clone()?, Position::Closed))).collect();
-    match supply::restore(&cut.network, &cut.standing(job), &wanted, look.held) {
-        Ok(Restore::Steps(steps)) => {
-            let place = |p: &Point| steps.iter().position(|s| p.switch.as_ref() == Some(&s.link));
-            let mut order: Vec<(&Point, String)> = job
-                .points
-                .iter()
-                .map(|p| (p, place(p).map(|i| steps[i].caution.clone()).unwrap_or_default()))
-                .collect();
-            order.sort_by_key(|(p, _)| place(p).unwrap_or(usize::MAX));
-            (order, Vec::new())
-        }
-        Ok(Restore::Refused { why, .. }) => (plain(), why),
-        Err(e) => (plain(), vec![format!("The supply network gives no order: {}", e.say)]),
-    }
-}
-
-fn presence(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Warn,
-        "The supply is on. Test as on live equipment, with the protection that your site's rules ask for.",
-    );
-    let pairs = job.presence_pairs();
-    for (first, then) in &pairs {
-        if let Some(reading) = job.presence_of(first, then) {
-            page.fact(format!("Read {first} – {then}"), reading.word());
-        }
-    }
-    let rows = pairs.iter().map(|(first, then)| PadRow {
-        field: pair_field(first, then),
-        label: format!("{first} – {then}"),
-        hint: format!("One probe on {first}, the other on {then}."),
-        chosen: look.draft(&pair_field(first, then)),
-    });
-    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
-    page.pad(Pad {
-        label: "Supply present".into(),
-        rows: rows.collect(),
-        options: vec![option("none", "No indication", Tone::Warn), option("lit", "Lit", Tone::Plain)],
-        volts: true,
-    });
-    let present = |(a, b): &(String, String)| job.presence_of(a, b).is_some_and(|r| r.indicates(0));
-    let all = pairs.iter().all(present);
-    if all {
-        page.button("Read again and keep", "presence");
-    } else {
-        put(page, "Keep the readings", "presence");
-    }
-    if job.system != System::OnePhase {
-        rotation(look, job, all, page);
-    }
-}
-
-fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
-    page.heading("Rotation of the lines");
-    if let Some((stamp, rotation, how, _)) = &job.rotation {
-        let word = Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
-        page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
-    }
-    let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
-    page.choice("rotation", "Which way it turns", options, look.draft("rotation"));
-    let hint = "Instrument and where it was read, or why it is not needed.";
-    page.entry("rotation-how", "How you know", hint, look.draft("rotation-how"));
-    if all_present {
-        put(page, "Keep the rotation", "rotation");
-    } else {
-        page.button("Keep the rotation", "rotation");
-    }
-}
-
-fn pair_field(first: &str, then: &str) -> String {
-    format!("presence-{first}-{then}")
-}
-
-fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
-    // All are read before any is kept: one that cannot be read must not leave half of them kept.
-    let mut facts = Vec::new();
-    for (first, then) in act.job(job)?.presence_pairs() {
-        let reading = match act.given(&pair_field(&first, &then)).as_str() {
-            "" => continue,
-            "none" => Reading::None,
-            "lit" => Reading::Lit(None),
-            typed => Reading::Millivolts(parse_volts(typed).map_err(|e| format!("{first} – {then}: {e}."))?),
-        };
-        facts.push(Fact::PresenceRead { first, then, reading });
-    }
-    if facts.is_empty() {
-        return Err("Enter at least one reading, and then keep it.".into());
-    }
-    for fact in facts {
-        act.keep(Some(job), fact)?;
-    }
-    act.onward(job, Step::Presence)
-}
-
-fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
-    let ask = "Choose which way it turns.";
-    let value = act.need("rotation", ask)?;
-    let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
-    let how = act.need("rotation-how", "Write how you know the rotation, or why it is not needed.")?;
-    act.keep(Some(job), Fact::RotationRead { rotation, how, guard: None })?;
-    act.onward(job, Step::Presence)
-}
-
 fn circuits(look: &Look, job: &Job, page: &mut Page) {
     page.caution(
         Tone::Must,
@@ -381,6 +241,7 @@ fn hand_back(look: &Look, job: &Job, page: &mut Page) {
             );
         }
     }
+    close::still_open(look, job, page);
     page.entry("to", "Who takes the installation back", "Name and what they answer for.", look.draft("to"));
     let hint = "What was done, what is different, what they have to watch. May stay empty.";
     page.field("note", "Note to them", hint, look.draft("note"), EntryKind::Long, 1000);

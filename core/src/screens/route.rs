@@ -50,6 +50,8 @@ pub enum Route {
     Lock(EntryId, EntryId),
     /// Something changed: scope, a source, a neutral, a point.
     Change(EntryId),
+    /// The isolation is given up.
+    GiveUp(EntryId),
     /// Shift change.
     Shift(EntryId),
     /// Everything that happened.
@@ -73,6 +75,7 @@ impl Route {
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
             Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
+            Route::GiveUp(job) => Some(Route::Job(job)),
             Route::Shift(job) | Route::TimeLine(job) | Route::Record(job) => Some(Route::Job(job)),
             Route::Lock(job, _) => Some(Route::Locks(job)),
             Route::Deviate(job, step) => Some(Route::Step(job, step)),
@@ -91,7 +94,7 @@ impl Route {
             | Route::Rules
             | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
-            Route::PointTags(job, _) => Some(job),
+            Route::PointTags(job, _) | Route::GiveUp(job) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
             Route::Cut(job) | Route::Record(job) => Some(job),
         }
@@ -129,6 +132,7 @@ impl fmt::Display for Route {
             Route::Locks(job) => write!(f, "/job/{job}/locks"),
             Route::Lock(job, lock) => write!(f, "/job/{job}/lock/{lock}"),
             Route::Change(job) => write!(f, "/job/{job}/change"),
+            Route::GiveUp(job) => write!(f, "/job/{job}/give-up"),
             Route::Shift(job) => write!(f, "/job/{job}/shift"),
             Route::TimeLine(job) => write!(f, "/job/{job}/time-line"),
             Route::Record(job) => write!(f, "/job/{job}/record"),
@@ -163,6 +167,7 @@ impl FromStr for Route {
             ["job", job, "locks"] => Route::Locks(id(job)?),
             ["job", job, "lock", lock] => Route::Lock(id(job)?, id(lock)?),
             ["job", job, "change"] => Route::Change(id(job)?),
+            ["job", job, "give-up"] => Route::GiveUp(id(job)?),
             ["job", job, "shift"] => Route::Shift(id(job)?),
             ["job", job, "time-line"] => Route::TimeLine(id(job)?),
             ["job", job, "record"] => Route::Record(id(job)?),

@@ -3,7 +3,7 @@
 use super::cx::Look;
 use crate::job::steps::Step;
 use crate::job::{Job, waiting};
-use crate::journal::fact::{About, Duty, ProvedOn, Rotation, SupplyAnswer};
+use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
 use crate::point::Means;
 use crate::supply::Position;
@@ -143,7 +143,7 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} is another point than the one alike: {apart}", point(id))
         }
         Fact::RotationFound { rotation: Some(rotation), how } => {
-            format!("Rotation before isolating {}. {how}", rotation_word(*rotation))
+            format!("Rotation before isolating {}. {how}", rotation.word())
         }
         Fact::RotationFound { how, .. } => format!("Rotation not read before isolating: {how}"),
         Fact::SupplyAnswered { answer, who, how, .. } => {
@@ -169,7 +169,14 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         }
         Fact::PointClosed { point: id, .. } => format!("{} closed", point(id)),
         Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
-        Fact::RotationRead { rotation, how, .. } => format!("Rotation {}. {how}", rotation_word(*rotation)),
+        Fact::RotationRead { rotation, how, guard } => {
+            let guard = match guard {
+                Some(RotationGuard::Uncoupled) => " (what turns was uncoupled)",
+                Some(RotationGuard::Bumped) => " (a short bump was watched)",
+                None => "",
+            };
+            format!("Rotation {}. {how}{guard}", rotation.word())
+        }
         Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
         Fact::Deviated { step, why } => {
@@ -191,13 +198,5 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         | Fact::LinkNoted { .. }
         | Fact::PartGone { .. }
         | Fact::LinkSeen { .. } => "Not of this job".into(),
-    }
-}
-
-fn rotation_word(rotation: Rotation) -> &'static str {
-    match rotation {
-        Rotation::Clockwise => "clockwise",
-        Rotation::Anticlockwise => "anticlockwise",
-        Rotation::NotNeeded => "not needed",
     }
 }

@@ -3,6 +3,7 @@
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
+use super::give_up::GIVE_UP;
 use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put};
 use super::parts::{EntryKind, Tone};
@@ -22,7 +23,10 @@ pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(Step::Work.title(job));
     super::job::lacking(&mut page, look, job, Step::Work);
     if let Some((stamp, clear)) = &job.finished {
-        page.fact("Work finished", look.by(stamp));
+        match &job.given_up {
+            Some((_, why)) => page.fact("Isolation given up", format!("{why} ({})", look.by(stamp))),
+            None => page.fact("Work finished", look.by(stamp)),
+        };
         page.fact("Seen clear", clear);
         super::job::next(&mut page, look, job);
         return page;
@@ -116,6 +120,10 @@ pub fn change(look: &Look, job: &Job) -> Page {
          in doubt, prove dead again before they begin."
     ));
     page.button("People on the job", go(Route::Step(job.id(), Step::People)));
+
+    page.heading("The work is not done now");
+    page.para("What was opened can be closed again, from wherever the job stands.");
+    page.button(GIVE_UP, go(Route::GiveUp(job.id())));
     page
 }
 
@@ -178,15 +186,6 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
         "stop" => {
             act.keep(Some(job), Fact::WorkStopped {})?;
             act.say = Some("Work is stopped. Treat as live until it is proved dead again.".into());
-        }
-        "give-up" => {
-            let why = act.need("give-up-why", "Write why the isolation is given up.")?;
-            let clear = act.need("give-up-clear", "Write how you saw that people and tools are clear.")?;
-            act.keep(Some(job), Fact::GivenUp { why, clear })?;
-            act.say = Some(
-                "The isolation is given up. Treat as live. Covers back, locks off, then close what was on.".into(),
-            );
-            act.go = Some(Route::Job(job));
         }
         "leave" => {
             let why = act.need("why", "Write why the work is left.")?;

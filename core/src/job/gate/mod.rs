@@ -4,6 +4,7 @@
 
 mod locks;
 mod proof;
+mod restore;
 mod supply;
 
 use super::Job;
@@ -168,6 +169,7 @@ impl Gate<'_> {
         self.locks(job, fact, person)?;
         self.proof(job, fact)?;
         self.switching(job, fact)?;
+        self.restore(job, fact)?;
         self.supply(job, fact)
     }
 
@@ -185,6 +187,9 @@ impl Gate<'_> {
                 | Fact::ReadingTaken { .. }
                 | Fact::WorkBegan { .. }
         );
+        if isolating && job.given_up.is_some() {
+            return no("The isolation was given up. Change the scope of the job first; then isolate and prove dead again.");
+        }
         if isolating && job.finished.is_some() {
             return no("The work is finished. Change the scope of the job first; then isolate and prove dead again.");
         }
@@ -194,6 +199,7 @@ impl Gate<'_> {
                 Fact::WorkFinished { .. }
                     | Fact::GivenUp { .. }
                     | Fact::PointClosed { .. }
+                    | Fact::SupplyAnswered { .. }
                     | Fact::CauseNoted { .. }
                     | Fact::RunSigned { .. }
                     | Fact::Deviated { .. }

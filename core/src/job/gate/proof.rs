@@ -218,20 +218,7 @@ impl Gate<'_> {
             Fact::PointClosed { point: id, .. } if job.locks_on().any(|l| l.on == On::Point(*id)) => {
                 no("A lock is still on this point.")
             }
-            Fact::PointClosed { point: id, .. } => {
-                let point = point(id)?;
-                let held = job.known.iter().flat_map(|k| &k.held).find(|(at, _)| at == id);
-                if let Some((_, lock)) = held {
-                    return no(format!(
-                        "{} stays open: lock {} of {} is on it, for {}.",
-                        point.label,
-                        lock.label,
-                        self.name(lock.owner),
-                        lock.job_title
-                    ));
-                }
-                if job.was_on(point) { Ok(()) } else { no(format!("{} was found off: it stays off.", point.label)) }
-            }
+            Fact::PointClosed { point: id, beside } => self.closes(job, point(id)?, beside.as_deref()),
             Fact::CircuitOn { circuit } => match job.circuits.iter().find(|c| c.off.is_some() && c.on.is_none()) {
                 Some(next) if next.stamp.id == *circuit => Ok(()),
                 Some(next) => no(format!("In order: {} comes next.", next.label)),

@@ -3,6 +3,7 @@
 use super::super::Route;
 use super::super::build::Page;
 use super::super::cx::{Act, Look};
+use super::super::give_up::GIVE_UP;
 use super::super::home::go;
 use super::super::parts::Tone;
 use super::{behind, results};
@@ -55,6 +56,9 @@ pub(super) fn explain(page: &mut Page, look: &Look, job: &Job) {
     page.main("Keep the cause, then prove again", "cause found");
     page.para("If it was looked for and not found: two whole tests follow, the second with another indicator or by another person.");
     page.toned("Cause not found", "cause none", Tone::Quiet);
+    if job.finished.is_none() {
+        page.button(GIVE_UP, go(Route::GiveUp(job.id())));
+    }
 }
 
 /// Keeps what was behind everything that is not explained yet.
