@@ -43,7 +43,7 @@ SHOTS: dict[str, list[str]] = {
     "office": ["Office"],
     "near": ["Locks on now", "Pass locks to a phone beside you"],
     "near-code": ["Locks on now", "Pass locks to a phone beside you", "Show what this phone has"],
-    "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
+    "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Go on without PIN", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
 }
 
 # One whole job, from which each screen is pictured the first time it is met, under its title.

@@ -1,4 +1,5 @@
-//! What the laptop lends to the core: its clock, its chance, and a file for the device's secret.
+//! What the laptop lends to the core: its clocks, its chance, a file for the device's secret, and one outside the data folder for the end of
+//! its chain.
 
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Read, Write};
@@ -7,8 +8,10 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
+use sha2::{Digest, Sha256};
 use stillbar_core::Platform;
 use stillbar_core::app::PlatformError;
+use stillbar_core::journal::Running;
 
 use crate::folder::plain;
 
@@ -17,17 +20,45 @@ pub(crate) const SECRET: &str = "device.key";
 /// More than any key needs; what is larger is no key, and is not read into memory.
 const MOST_SECRET: u64 = 4096;
 
+/// Likewise for the end of the chain.
+const MOST_HEAD: u64 = 4096;
+
 /// This laptop, with one data folder.
 pub struct System {
     folder: PathBuf,
     zone: TimeZone,
+    /// The file of the end of its chain; `None` where the system names no folder for what is not the person's own.
+    head: Option<PathBuf>,
+    /// Which start of the laptop this is, where the system says it.
+    start: Option<u64>,
 }
 
 impl System {
     /// Fails if the system has no source of random bytes, without which no entry could be signed.
     pub fn new(folder: &Path) -> Result<Self, String> {
+        let heads = dirs::state_dir().or_else(dirs::data_local_dir).map(|d| d.join("stillbar").join("heads"));
+        Self::with_heads(folder, heads.as_deref())
+    }
+
+    /// The same with another folder for the ends of chains, or none.
+    pub fn with_heads(folder: &Path, heads: Option<&Path>) -> Result<Self, String> {
         getrandom::fill(&mut [0; 1]).map_err(|_| "This system gives no random bytes, so nothing can be signed.")?;
-        Ok(Self { folder: folder.to_owned(), zone: TimeZone::system() })
+        // Named by where the data are: a copy that is put back in their place finds the end that was reached there.
+        let name = |path: &Path| Sha256::digest(path.as_os_str().as_encoded_bytes()).iter().map(|b| format!("{b:02x}")).collect::<String>();
+        let place = folder.canonicalize().unwrap_or_else(|_| folder.to_owned());
+        let head = heads.map(|heads| heads.join(name(&place)));
+        Ok(Self { folder: folder.to_owned(), zone: TimeZone::system(), head, start: start() })
+    }
+
+    fn write_head(&self, head: &[u8]) -> io::Result<()> {
+        let Some(file) = &self.head else { return Err(io::ErrorKind::NotFound.into()) };
+        let folder = file.parent().unwrap_or(Path::new("."));
+        let mut builder = fs::DirBuilder::new();
+        builder.recursive(true);
+        #[cfg(unix)]
+        std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+        builder.create(folder)?;
+        write_new(&file.with_extension("new"), file, head)
     }
 
     fn write_secret(&self, secret: &[u8]) -> io::Result<()> {
@@ -36,39 +67,71 @@ impl System {
             // The key that signed a journal is never replaced: its chain could not go on.
             return Err(io::ErrorKind::AlreadyExists.into());
         }
-        match fs::remove_file(&new) {
-            Err(e) if e.kind() != io::ErrorKind::NotFound => return Err(e),
-            _ => {}
-        }
-        let mut options = OpenOptions::new();
-        options.write(true).create_new(true);
-        #[cfg(unix)]
-        std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
-        let mut out = options.open(&new)?;
-        out.write_all(secret)?;
-        out.sync_all()?;
-        drop(out);
-        fs::rename(&new, &file)?;
-        // The new name itself must survive a power cut as well.
-        #[cfg(unix)]
-        File::open(&self.folder)?.sync_all()?;
-        Ok(())
+        write_new(&new, &file, secret)
     }
 
     fn read_secret(&self) -> io::Result<Option<Vec<u8>>> {
-        let file = match File::open(self.folder.join(SECRET)) {
-            Ok(file) => file,
-            Err(e) if e.kind() == io::ErrorKind::NotFound => return Ok(None),
-            Err(e) => return Err(e),
-        };
-        tighten(&file);
-        let mut secret = Vec::new();
-        file.take(MOST_SECRET + 1).read_to_end(&mut secret)?;
-        if secret.len() as u64 > MOST_SECRET {
-            return Err(io::ErrorKind::FileTooLarge.into());
-        }
-        Ok(Some(secret))
+        read_few(&self.folder.join(SECRET), MOST_SECRET)
     }
+}
+
+/// Writes a file for its owner only, whole or not at all, in place of what is there.
+fn write_new(new: &Path, file: &Path, bytes: &[u8]) -> io::Result<()> {
+    match fs::remove_file(new) {
+        Err(e) if e.kind() != io::ErrorKind::NotFound => return Err(e),
+        _ => {}
+    }
+    let mut options = OpenOptions::new();
+    options.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
+    let mut out = options.open(new)?;
+    out.write_all(bytes)?;
+    out.sync_all()?;
+    drop(out);
+    fs::rename(new, file)?;
+    // The new name itself must survive a power cut as well.
+    #[cfg(unix)]
+    File::open(file.parent().unwrap_or(Path::new(".")))?.sync_all()?;
+    Ok(())
+}
+
+/// Reads a file of at most `most` bytes, if it is there.
+fn read_few(path: &Path, most: u64) -> io::Result<Option<Vec<u8>>> {
+    let file = match File::open(path) {
+        Ok(file) => file,
+        Err(e) if e.kind() == io::ErrorKind::NotFound => return Ok(None),
+        Err(e) => return Err(e),
+    };
+    tighten(&file);
+    let mut bytes = Vec::new();
+    file.take(most + 1).read_to_end(&mut bytes)?;
+    if bytes.len() as u64 > most {
+        return Err(io::ErrorKind::FileTooLarge.into());
+    }
+    Ok(Some(bytes))
+}
+
+/// Which start of the laptop this is: another number after each (random(4), boot_id).
+fn start() -> Option<u64> {
+    let id = fs::read_to_string("/proc/sys/kernel/random/boot_id").ok()?;
+    let hash = Sha256::digest(id.trim().as_bytes());
+    // Without the highest bit: the database's whole numbers have a sign.
+    hash.first_chunk().map(|first| u64::from_be_bytes(*first) >> 1)
+}
+
+/// Milliseconds since that start, those included that the laptop slept (clock_gettime(2), CLOCK_BOOTTIME).
+#[cfg(target_os = "linux")]
+fn since_start() -> Option<u64> {
+    let time = rustix::time::clock_gettime(rustix::time::ClockId::Boottime);
+    let (seconds, nanos) = (u64::try_from(time.tv_sec).ok()?, u64::try_from(time.tv_nsec).ok()?);
+    Some(seconds * 1000 + nanos / 1_000_000)
+}
+
+/// Elsewhere the wall clock counts: the core takes it the cautious way.
+#[cfg(not(target_os = "linux"))]
+fn since_start() -> Option<u64> {
+    None
 }
 
 /// Others may not read the key. On a disk that cannot be changed it stays as it is: refusing would help nobody.
@@ -87,15 +150,19 @@ fn tighten(file: &File) {
 fn tighten(_: &File) {}
 
 impl Platform for System {
-    fn running(&self) -> Option<stillbar_core::journal::Running> {
-        None
+    fn running(&self) -> Option<Running> {
+        Some(Running { start: self.start?, ms: since_start()? })
     }
+
     fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
-        Ok(None)
+        let Some(file) = &self.head else { return Ok(None) };
+        read_few(file, MOST_HEAD).map_err(|e| self.head_failed("read", &e))
     }
-    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
-        Ok(())
+
+    fn store_head(&self, head: Vec<u8>) -> Result<(), PlatformError> {
+        self.write_head(&head).map_err(|e| self.head_failed("written", &e))
     }
+
     fn now_ms(&self) -> i64 {
         // A clock before 1970 counts backwards; the core judges what it makes of that.
         match SystemTime::now().duration_since(UNIX_EPOCH) {
@@ -125,6 +192,14 @@ impl Platform for System {
 }
 
 impl System {
+    fn head_failed(&self, deed: &str, e: &io::Error) -> PlatformError {
+        let why = match &self.head {
+            Some(file) => format!("The end of the journal in {} could not be {deed}: {}.", file.display(), plain(e)),
+            None => "This system names no folder for the end of the journal.".into(),
+        };
+        PlatformError::Failed { why }
+    }
+
     fn failed(&self, deed: &str, e: &io::Error) -> PlatformError {
         PlatformError::Failed {
             why: format!("The device's key {} could not be {deed}: {}.", self.folder.join(SECRET).display(), plain(e)),

@@ -111,7 +111,10 @@ def claims(said, own, shared, last):
     def when(e):
         at = datetime.fromtimestamp(e["wall"] // 1000, timezone(timedelta(minutes=e["zone"]))).isoformat()
         name = names.get(e["by"])  # Bytes where it is withheld.
-        return {"at": at, "by": name if isinstance(name, str) else e["by"] and f"person {e['by'].hex()[:8]}", "entry": e["id"].hex()}
+        by = name if isinstance(name, str) else e["by"] and f"person {e['by'].hex()[:8]}"
+        if by and e.get("signed_on") == "without-pin":
+            by += " (no PIN)"
+        return {"at": at, "by": by, "entry": e["id"].hex()}
 
     head = b"".join(device + e["seq"].to_bytes(8, "big") + e["id"] for device, e in sorted(last.items()))
     need(said["head"] == sha256(head).hex(), "the head is another one")

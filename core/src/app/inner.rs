@@ -6,12 +6,13 @@ use std::sync::Arc;
 use super::key::{device_key, wrong_key};
 use super::near::{Near, PART_MS};
 use super::office::Exchange;
+use super::pin::{Hand, Hands};
 use super::shoot::WAITING;
 use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
-use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact};
+use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact, SignedOn};
 use crate::screens::cx::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
@@ -36,6 +37,8 @@ pub struct Inner {
     pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
+    /// How it is known that they have, and who has had it before.
+    pub(crate) hands: Hands,
     /// The site for the next job that is opened.
     pub(crate) site: Option<EntryId>,
     jobs: BTreeMap<EntryId, Job>,
@@ -87,6 +90,7 @@ impl Inner {
             key,
             world: World::default(),
             acting: None,
+            hands: Hands::default(),
             site: None,
             jobs: BTreeMap::new(),
             locks: Vec::new(),
@@ -121,6 +125,12 @@ impl Inner {
         inner.exchange.has_office = inner.office().is_some();
         inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
+        inner.load_hands().map_err(failed)?;
+        if let Some(person) = inner.acting {
+            // A journal of before PINs: what cannot be kept now is kept at the next start.
+            inner.hands.all.entry(person).or_default();
+            let _ = inner.keep_hand(person);
+        }
         inner.load_drafts();
         Ok(inner)
     }
@@ -176,15 +186,20 @@ impl Inner {
         self.jobs.get(&id).ok_or_else(|| "This job is not on this device.".into())
     }
 
-    /// Takes the device into a person's hand.
+    /// Takes the device into a person's hand, who is known by `how` where several use it.
     /// It is kept for the next start at the end of the act, when all else of the act is on disk.
-    pub(crate) fn hold(&mut self, person: EntryId) -> Result<(), String> {
+    pub(crate) fn hold(&mut self, person: EntryId, how: Option<SignedOn>) -> Result<(), String> {
         if !self.world.people.contains_key(&person) {
             return Err("This person is not known on this device.".into());
         }
-        self.acting = Some(person);
-        // A form that somebody opened for another person's lock closes when the device is handed on. Should this fail, it still says whose.
-        let _ = self.store.drop_drafts_of(crate::screens::FOR_WHOM);
+        let before = self.acting.replace(person);
+        self.hands.known = how;
+        self.hands.all.entry(person).or_default();
+        if before != Some(person) {
+            // A form that somebody opened for another person's lock closes when the device is handed on. Should this fail, it still says
+            // whose.
+            let _ = self.store.drop_drafts_of(crate::screens::FOR_WHOM);
+        }
         // What somebody typed or chose stays theirs: the next person begins with what they left here themselves.
         self.load_drafts();
         Ok(())
@@ -198,6 +213,7 @@ impl Inner {
     /// See [`super::Field::keep`].
     pub(super) fn keep_alone(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         let before = self.acting.replace(by);
+        self.hands.tool = true;
         let kept = match (&fact, self.site, job) {
             (
                 Fact::NodeNoted { .. }
@@ -212,6 +228,7 @@ impl Inner {
         };
         let done = kept.and_then(|id| self.commit().map(|()| id));
         self.acting = before;
+        self.hands.tool = false;
         match done {
             Ok(id) => {
                 if self.world.sites.contains_key(&id) {
@@ -295,7 +312,7 @@ impl Inner {
             site,
             job,
             by: self.acting,
-            signed_on: None,
+            signed_on: self.signed_on(),
             seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
@@ -349,6 +366,7 @@ impl Inner {
         }
         self.turn += 1;
         self.notice = None;
+        self.touch();
         let (verb, arg) = action.split_once(' ').unwrap_or((action, ""));
         match verb {
             "go" => match arg.parse() {
@@ -358,19 +376,26 @@ impl Inner {
             "photo" => return self.want_photo(arg),
             "scan" => return self.want_scan(arg),
             "share" => return self.share(),
-            _ => return self.do_act(verb, arg, input),
+            _ => {
+                let errands = self.do_act(verb, arg, input);
+                return self.go_on(errands);
+            }
         }
         Vec::new()
     }
 
     pub(super) fn do_act(&mut self, verb: &str, arg: &str, input: &[Filled]) -> Vec<Errand> {
         let route = self.route;
-        let (acting, hand) = (self.acting, self.hand());
+        let (acting, hand, known) = (self.acting, self.hand(), self.hands.known);
         let mut act = Act { app: self, input, go: None, say: None, alarm: false, errands: Vec::new() };
         let done = screens::act(&route, &mut act, verb, arg);
         let Act { go, say, alarm, errands, .. } = act;
         let tone = if alarm { Tone::Forbid } else { Tone::Plain };
+        let first = done.is_ok() && !self.pending.is_empty() && self.asks_pin();
         match done.and_then(|()| {
+            if first {
+                return Err("Say who you are first. What you did goes on after that.".into());
+            }
             let kept = !self.pending.is_empty();
             self.commit().map(|()| kept)
         }) {
@@ -378,6 +403,7 @@ impl Inner {
                 if let Some(person) = self.acting.filter(|_| self.acting != acting) {
                     // If this alone fails, the next start has the person who had the device before, and says so on the first screen.
                     let _ = self.store.keep_local("acting", &person.to_string());
+                    let _ = self.keep_hand(person);
                 }
                 if kept {
                     // A photo that waits for its reason outlives every other act on its screen.
@@ -401,11 +427,19 @@ impl Inner {
             Err(why) => {
                 // The act is undone whole, and what was typed stays on the screen.
                 self.acting = acting;
-                let reloaded = self.reload();
+                self.hands.known = known;
+                let reloaded = self.reload().and_then(|()| self.load_hands());
+                self.hands.all.extend(acting.filter(|a| !self.hands.all.contains_key(a)).map(|a| (a, Hand::default())));
                 for filled in input {
                     self.edit(&filled.field, &filled.value);
                 }
-                self.refuse(reloaded.err().unwrap_or(why));
+                match reloaded {
+                    Ok(()) if first => {
+                        self.ask_first(verb, arg, input);
+                        self.notice = Some(Notice { tone: Tone::Warn, text: why });
+                    }
+                    other => self.refuse(other.err().unwrap_or(why)),
+                }
                 Vec::new()
             }
         }
@@ -422,6 +456,7 @@ impl Inner {
         }
         self.route = route;
         self.scanning = None;
+        self.hands.then = None;
         // Where the person was is a convenience: a full disk must not stop them from looking around.
         let _ = self.store.keep_local("route", &route.to_string());
         self.load_drafts();
@@ -473,7 +508,9 @@ fn draw(sites: &mut BTreeMap<EntryId, Drawn>, entry: &Entry) {
 /// Whether this may stand beside the other drafts of a screen.
 pub(super) fn draft_fits(drafts: &BTreeMap<String, String>, field: &str, value: &str) -> bool {
     // A signature is given for one act by one person: it must never stand there for the next.
+    // A PIN stands nowhere.
     field != "mark"
+        && !field.starts_with("pin")
         && field.len() <= 100
         && value.len() <= MAX_DRAFT
         && (drafts.len() < 100 || drafts.contains_key(field))

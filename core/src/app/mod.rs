@@ -13,6 +13,7 @@ mod networks;
 pub(crate) mod office;
 mod others;
 pub(crate) mod photos;
+pub(crate) mod pin;
 mod records;
 mod scan;
 pub(crate) mod shoot;

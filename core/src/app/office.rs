@@ -109,6 +109,7 @@ impl Inner {
         self.keep_note(PUSHED, "0")?;
         self.keep_note(ASIDE, "0")?;
         self.keep_note(URL, url)?;
+        self.office_vouched();
         // The code is used up.
         self.prefill(Route::Office, "code", "");
         if self.route == Route::Office {

@@ -14,11 +14,15 @@ use crate::tag::TagId;
 pub(crate) const WAITING: &str = "photo";
 
 impl Inner {
-    pub(super) fn want_photo(&mut self, of: &str) -> Vec<Errand> {
-        let (Some(job), Ok(of)) = (self.route.job(), of.parse()) else {
+    pub(super) fn want_photo(&mut self, arg: &str) -> Vec<Errand> {
+        let (Some(job), Ok(of)) = (self.route.job(), arg.parse()) else {
             self.refuse("There is nothing here to photograph.".into());
             return Vec::new();
         };
+        if self.asks_pin() {
+            self.ask_first("photo", arg, &[]);
+            return Vec::new();
+        }
         let token = self.token();
         self.wanted = Some((token.clone(), job, of));
         vec![errand(token)]
@@ -30,6 +34,7 @@ impl Inner {
         }
         self.turn += 1;
         self.notice = None;
+        self.touch();
         let Some((_, job, of)) = self.wanted.take_if(|(wanted, ..)| wanted == token) else {
             self.refuse("This photo was not asked for any more. Take it again.".into());
             return Vec::new();

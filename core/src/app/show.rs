@@ -42,13 +42,14 @@ impl Inner {
             _ => TagKnown::default(),
         };
         let exchange = match self.route {
-            Route::Home | Route::Office => self.exchange_known(),
+            Route::Home | Route::Office | Route::Pin(_) => self.exchange_known(),
             _ => ExchangeKnown::default(),
         };
         let site = self.site_known(job.as_ref());
         let look = Look {
             world: &self.world,
             acting: self.acting,
+            hands: &self.hands,
             drafts: &self.drafts,
             now,
             zone,

@@ -10,6 +10,7 @@ use std::sync::Arc;
 
 use super::inner::{Inner, draft_fits};
 use super::office::Exchange;
+use super::pin::Hands;
 use super::{OpenError, Platform, photos, records, scan, shoot};
 use crate::journal::EntryId;
 use crate::screens::Route;
@@ -32,6 +33,7 @@ pub(crate) struct Suspended {
     screen: Screen,
     route: Route,
     acting: Option<EntryId>,
+    hands: Hands,
     site: Option<EntryId>,
     /// What was typed, here too: the keyboard may hand over its last word late.
     drafts: BTreeMap<String, String>,
@@ -75,7 +77,10 @@ impl Stand {
 
     pub(super) fn edit(&mut self, field: &str, value: &str) {
         match self {
-            Stand::Open(inner) => inner.edit(field, value),
+            Stand::Open(inner) => {
+                inner.touch();
+                inner.edit(field, value);
+            }
             Stand::Suspended(aside) => aside.edit(field, value),
         }
     }
@@ -142,6 +147,7 @@ impl Suspended {
             head: inner.head.id,
             route: inner.route,
             acting: inner.acting,
+            hands: inner.hands.clone(),
             site: inner.site,
             drafts: inner.drafts.clone(),
             notice: inner.notice.clone(),
@@ -166,6 +172,9 @@ impl Suspended {
         inner.acting = self.acting.filter(|a| inner.world.people.contains_key(a));
         inner.site = self.site;
         inner.go(self.route);
+        // Read anew: another process may have gone on.
+        let all = std::mem::take(&mut inner.hands.all);
+        inner.hands = Hands { all, ..self.hands.clone() };
         for (field, value) in &self.drafts {
             if inner.draft(field) != *value {
                 inner.edit(field, value);

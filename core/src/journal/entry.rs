@@ -135,6 +135,11 @@ pub enum EntryError {
 }
 
 impl Stamp {
+    /// Whether the person went on without their PIN.
+    pub fn no_pin(&self) -> bool {
+        self.signed_on == Some(SignedOn::WithoutPin)
+    }
+
     /// Of something that is not in the journal.
     pub(crate) const NONE: Stamp = Stamp {
         id: EntryId::NONE,

@@ -14,7 +14,7 @@ use crate::journal::fact::{About, Duty, KeyAt, On};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use crate::point::{self, Means, Off};
 use crate::prove::volts;
-use crate::screens::cx::{Look, Nothing};
+use crate::screens::cx::{Look, NO_PIN, Nothing};
 use crate::supply::{Cut, Drawn};
 use crate::words::rfc3339;
 use crate::world::World;
@@ -125,7 +125,8 @@ impl Teller<'_> {
     }
 
     pub(super) fn when(&self, stamp: &Stamp) -> When {
-        let by = stamp.by.map(|person| self.look.name(person));
+        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
+        let by = stamp.by.map(|person| self.look.name(person) + no_pin);
         When { at: rfc3339(stamp.wall, stamp.zone), by, entry: stamp.id.to_string() }
     }
 

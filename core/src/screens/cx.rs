@@ -16,6 +16,9 @@ use crate::world::World;
 use super::Route;
 use super::parts::{Errand, Filled};
 
+/// What stands behind the name of who went on without their PIN.
+pub(crate) const NO_PIN: &str = " (no PIN)";
+
 /// What this device knows of a tag.
 #[derive(Default)]
 pub struct TagKnown {
@@ -63,6 +66,8 @@ pub struct Look<'a> {
     pub world: &'a World,
     /// The person who has the device in hand.
     pub acting: Option<EntryId>,
+    /// How it is known who has the device in hand, and who has a PIN.
+    pub hands: &'a crate::app::pin::Hands,
     /// What was typed and not yet kept on this screen.
     pub drafts: &'a BTreeMap<String, String>,
     /// The device's clock.
@@ -94,6 +99,7 @@ pub struct Look<'a> {
 /// What a look from outside any device has nothing of.
 #[derive(Default)]
 pub struct Nothing {
+    hands: crate::app::pin::Hands,
     drafts: BTreeMap<String, String>,
     exchange: ExchangeKnown,
     near: crate::app::near::Near,
@@ -113,6 +119,7 @@ impl<'a> Look<'a> {
         Look {
             world,
             acting: None,
+            hands: &nothing.hands,
             drafts: &nothing.drafts,
             now,
             zone: 0,
@@ -141,10 +148,11 @@ impl Look<'_> {
         words::when(stamp.wall, stamp.zone, self.now)
     }
 
-    /// "10:42, Mara Lind".
+    /// "10:42, Mara Lind"; it says where she went on without her PIN.
     pub fn by(&self, stamp: &Stamp) -> String {
+        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
         match stamp.by {
-            Some(person) => format!("{}, {}", self.when(stamp), self.name(person)),
+            Some(person) => format!("{}, {}{no_pin}", self.when(stamp), self.name(person)),
             None => self.when(stamp),
         }
     }

@@ -15,6 +15,7 @@ use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow, ProofState};
+use crate::words;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
 const MOST_SITES: usize = 12;
@@ -97,7 +98,10 @@ pub fn people(look: &Look) -> Page {
     for (id, person) in people {
         let twice = people.values().filter(|p| p.name == person.name).count() > 1;
         let title = if twice { format!("{} ({})", person.name, id.short()) } else { person.name.clone() };
-        let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned().collect();
+        let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
+        let anew = look.hands.all.get(id).and_then(|hand| hand.anew.as_ref());
+        let anew = anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
+        let lines = lines.chain(anew).collect();
         if look.acting == Some(*id) {
             let (number, state, word) = (String::new(), StepState::Now, "has the device".into());
             page.step(StepRow { number, title, state, word, lines, action: String::new() });
@@ -176,10 +180,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
     match verb {
         "hold" => {
             let person = id(arg)?;
-            act.app.hold(person)?;
-            act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
-            act.go = Some(Route::Home);
-            Ok(())
+            take(act, person)
         }
         "person" => add_person(act),
         "open-job" => open_job(act),
@@ -200,10 +201,20 @@ fn add_person(act: &mut Act) -> Result<(), String> {
     let person = act.keep(None, fact)?;
     act.say = Some(format!("{name} is known to this device now."));
     if act.app.acting.is_none() {
-        act.app.hold(person)?;
-        act.say = Some(format!("{name} has this device in hand."));
-        act.go = Some(Route::Home);
+        take(act, person)?;
     }
+    Ok(())
+}
+
+/// Takes the device into this person's hand, or asks for their PIN first.
+fn take(act: &mut Act, person: EntryId) -> Result<(), String> {
+    if act.app.asks_of(person) {
+        act.go = Some(Route::Pin(person));
+        return Ok(());
+    }
+    act.app.hold(person, None)?;
+    act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
+    act.go = Some(Route::Home);
     Ok(())
 }
 

@@ -14,7 +14,7 @@ use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::go;
-use super::parts::Tone;
+use super::parts::{EntryKind, Tone};
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::KeyAt;
@@ -124,13 +124,25 @@ pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, arg: 
 /// Keeps a fact that `person` signs: the device goes into their hands first, and back if the fact is refused, because then
 /// nothing was signed.
 pub(super) fn keep_as(act: &mut Act, job: EntryId, person: EntryId, fact: Fact) -> Result<(), String> {
-    let before = act.acting()?;
-    act.app.hold(person)?;
+    let (before, known) = (act.acting()?, act.app.hands.known);
+    let how = act.app.signs(person, &act.given("pin"))?;
+    act.app.hold(person, how)?;
     if let Err(why) = act.keep(Some(job), fact) {
-        act.app.hold(before)?;
+        act.app.hold(before, known)?;
         return Err(why);
     }
     Ok(())
+}
+
+/// A place to sign for `person`, who types their PIN too where they have one here.
+pub(super) fn sign_here(look: &Look, page: &mut Page, person: EntryId, label: String) {
+    page.mark("mark", label, look.draft("mark"));
+    let known = look.acting == Some(person) && look.hands.known.is_some();
+    if look.hands.has_pin(person) && !known {
+        let hint = "Leave it empty to sign without: the record says \"no PIN\".";
+        let label = format!("PIN of {}", look.name(person));
+        page.field("pin", &label, hint, String::new(), EntryKind::Number, 12);
+    }
 }
 
 /// Those on the job as options, but for those in `without`.

@@ -15,6 +15,7 @@ mod job;
 mod locks;
 mod near;
 mod office;
+mod pin;
 mod plan;
 mod prove;
 mod record;
@@ -46,6 +47,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
     match (route, job) {
         (Route::Home, _) => home::view(look, jobs),
         (Route::People, _) => home::people(look),
+        (Route::Pin(person), _) => pin::view(look, *person),
         (Route::NewJob, _) => home::new_job(look),
         (Route::Board, _) => home::board(look),
         (Route::Office, _) => office::view(look),
@@ -77,6 +79,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
 pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
+        Route::Pin(person) => pin::act(act, *person, verb),
         Route::Office => office::act(act, verb),
         Route::Rules => rules::act(act, verb),
         Route::Near => near::act(act, verb),

@@ -14,6 +14,8 @@ pub enum Route {
     Home,
     /// Who has the device in hand; new people.
     People,
+    /// The PIN of who takes the device, or goes on after a pause.
+    Pin(EntryId),
     /// A new job.
     NewJob,
     /// All locks that are on.
@@ -70,6 +72,7 @@ impl Route {
             Route::People | Route::NewJob | Route::Board | Route::Rules | Route::Scan | Route::Tag(_) => {
                 Some(Route::Home)
             }
+            Route::Pin(_) => Some(Route::People),
             Route::Job(_) | Route::Network(_) | Route::Office | Route::Near => Some(Route::Home),
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
@@ -86,7 +89,8 @@ impl Route {
     pub fn job(&self) -> Option<EntryId> {
         match *self {
             Route::Home | Route::People | Route::NewJob | Route::Board | Route::Scan | Route::Tag(_) => None,
-            Route::Network(_)
+            Route::Pin(_)
+            | Route::Network(_)
             | Route::NewNode(_)
             | Route::NewLink(_)
             | Route::Part(..)
@@ -114,6 +118,7 @@ impl fmt::Display for Route {
         match self {
             Route::Home => f.write_str("/"),
             Route::People => f.write_str("/people"),
+            Route::Pin(person) => write!(f, "/people/{person}/pin"),
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
             Route::Rules => f.write_str("/rules"),
@@ -149,6 +154,7 @@ impl FromStr for Route {
         Ok(match parts.as_slice() {
             [""] => Route::Home,
             ["people"] => Route::People,
+            ["people", person, "pin"] => Route::Pin(id(person)?),
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
             ["rules"] => Route::Rules,

@@ -5,7 +5,7 @@ use super::build::Page;
 use super::cx::{Act, Look};
 use super::give_up::GIVE_UP;
 use super::home::{UNKNOWN, go, options, picked};
-use super::locks::{keep_as, people, put};
+use super::locks::{keep_as, people, put, sign_here};
 use super::parts::{EntryKind, Tone};
 use super::plan::sources;
 use super::rules;
@@ -299,7 +299,7 @@ fn taking(look: &Look, job: &Job, (from, to): (EntryId, EntryId), told: &str, pa
     let gap = gap(&job.points, to, &job.locks);
     if gap.is_empty() {
         page.caution(Tone::Must, format!("Give the device to {name}. {name} signs below."));
-        page.mark("mark", format!("{name} signs for the shift"), look.draft("mark"));
+        sign_here(look, page, to, format!("{name} signs for the shift"));
         page.main(format!("{name} takes the shift"), "take-shift");
         return;
     }

@@ -5,6 +5,7 @@
 //! exactly as it is. Start at [`Store::open`] and [`Store::append`].
 
 mod exchange;
+mod hands;
 mod open;
 mod project;
 mod rescue;
@@ -142,7 +143,7 @@ impl Store {
 
     /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
     pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
-        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site, point FROM lock \
+        let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site, point, no_pin FROM lock \
                    JOIN job ON job.id = lock.job WHERE is_on = 1 OR owed = 1 ORDER BY since_ms, fit LIMIT 2000";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
@@ -161,6 +162,7 @@ impl Store {
                 switch: row.get(10)?,
                 site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
                 point: row.get::<_, Option<[u8; 32]>>(12)?.map(EntryId),
+                no_pin: row.get(13)?,
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)

@@ -55,6 +55,8 @@ pub struct LockRow {
     pub site: Option<EntryId>,
     /// The owner's telephone; filled in from the people, not stored here.
     pub telephone: String,
+    /// Whether whoever recorded that it is theirs went on without their PIN.
+    pub no_pin: bool,
     /// Whether it is on.
     pub on: bool,
     /// Whether it was forced off and the owner is not told yet.
@@ -160,9 +162,9 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
     for lock in &job.locks {
         let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
         db.prepare_cached(
-            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12) ON CONFLICT DO UPDATE SET place = excluded.place, \
+            "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) ON CONFLICT DO UPDATE SET place = excluded.place, \
              owner = excluded.owner, since_ms = excluded.since_ms, zone = excluded.zone, is_on = excluded.is_on, \
-             owed = excluded.owed WHERE (place, owner, since_ms, is_on, owed) IS NOT \
+             owed = excluded.owed, no_pin = excluded.no_pin WHERE (place, owner, since_ms, is_on, owed) IS NOT \
              (excluded.place, excluded.owner, excluded.since_ms, excluded.is_on, excluded.owed)",
         )?
         .execute(params![
@@ -180,7 +182,8 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
             match lock.on {
                 On::Point(point) => Some(point.0),
                 On::Box(_) => None,
-            }
+            },
+            lock.since.no_pin()
         ])?;
     }
     for point in &job.points {
@@ -219,8 +222,8 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
         ),
         (
             "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \
-             CAST(is_on AS TEXT), CAST(owed AS TEXT), coalesce(switch, ''), coalesce(hex(site), ''), coalesce(hex(point), '') FROM lock ORDER BY fit",
-            12,
+             CAST(is_on AS TEXT), CAST(owed AS TEXT), coalesce(switch, ''), coalesce(hex(site), ''), coalesce(hex(point), ''), CAST(no_pin AS TEXT) FROM lock ORDER BY fit",
+            13,
         ),
         (
             "SELECT tag, hex(point), hex(job), label, place, CAST(since_ms AS TEXT), CAST(zone AS TEXT), \

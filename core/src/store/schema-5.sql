@@ -17,3 +17,15 @@ CREATE TABLE arrival (
     start INTEGER,
     ms INTEGER
 ) STRICT, WITHOUT ROWID;
+-- Who has had this device in hand, and the hash of their PIN: of this device alone, never passed on.
+CREATE TABLE pin (
+    person BLOB PRIMARY KEY,
+    hash TEXT,
+    wrong INTEGER NOT NULL,
+    wall INTEGER,
+    start INTEGER,
+    ms INTEGER,
+    anew_ms INTEGER,
+    witness TEXT
+) STRICT, WITHOUT ROWID;
+ALTER TABLE lock ADD COLUMN no_pin INTEGER NOT NULL DEFAULT 0;

@@ -39,7 +39,7 @@ fn a_deviation_needs_a_reason_and_follows_the_job() {
 fn only_the_owner_takes_a_lock_off() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
-    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Tomas Brandt");
+    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN");
     field.act(None, format!("go {job}/locks"), vec![]);
     device.play(&field, "tap Mara Lind on Q4 feeder switch: ML 7\nunseen > Take my lock off");
     field.act(None, "remove".into(), vec![]);

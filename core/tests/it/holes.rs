@@ -33,7 +33,7 @@ fn nothing_is_proved_once_the_work_is_finished() {
 fn who_is_not_on_the_job_does_not_begin_work() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let job = job(&field);
-    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras");
+    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras\ntap Go on without PIN");
     let screen = force(&field, &job, "work", "begin", &[]);
     assert!(screen.contains("Joel Aras is not on this job"), "{screen}");
 }

@@ -16,6 +16,7 @@ mod networks;
 mod no_answer;
 mod order;
 mod pictures;
+mod pins;
 mod read;
 mod record;
 mod replay;

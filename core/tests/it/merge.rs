@@ -196,7 +196,7 @@ fn released_by_two() {
     let off = "tap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap Take my lock off";
     one.play(&format!("tap The job\n{off}"));
     other.play(&format!(
-        "tap All jobs\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Replace the outgoing breaker of washer 4\n{off}"
+        "tap All jobs\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n{off}"
     ));
     let shown = meet(&mut one, &mut other);
     assert!(!is_on(&one.tables(), "ML 7"), "{shown}");

@@ -20,7 +20,7 @@ fn second_job() -> String {
         .replace("see Permit reference", "");
     let check = include_str!("../../journeys/check-instruments.journey");
     format!(
-        "tap In hand: Mara Lind\ntap Tomas Brandt\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\
+        "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\
          tap Keep the work zone\ntap Plan Q4, Q9\ntap Next: Indicator and proving unit\n{check}{CIRCUITS}"
     )
 }
@@ -111,7 +111,7 @@ fn two_jobs_share_a_point_and_its_locks() {
     home(&field);
     device.play(
         &field,
-        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Replace the outgoing breaker of washer 4\ntap Next: Work",
+        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Next: Work",
     );
     device.play(&field, WORK);
     let close = RESTORE.find("tap Q4 feeder switch is closed").unwrap();
@@ -126,7 +126,7 @@ fn two_jobs_share_a_point_and_its_locks() {
     home(&field);
     device.play(
         &field,
-        "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Tighten the tails of washer 2\ntap Supply network\nunseen is shared\n\
+        "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\ntap Tighten the tails of washer 2\ntap Supply network\nunseen is shared\n\
          see No path in this network reaches DB4",
     );
 }
@@ -145,7 +145,7 @@ fn who_counts_on_a_lock_is_told_when_it_comes_off() {
     home(&field);
     device.play(
         &field,
-        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap ML 7\ntap Take my lock \
+        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap ML 7\ntap Take my lock \
          off\nsee This touches other work. Tighten the tails of washer 2, Plant room 2, ground floor: DB4 is no longer cut.",
     );
 }

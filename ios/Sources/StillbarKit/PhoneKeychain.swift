@@ -20,6 +20,11 @@
             return SecItemAdd(item(name).merging([kSecValueData: secret, kSecAttrAccessible: access]) { $1 } as CFDictionary, nil)
         }
 
+        public func put(_ secret: Data, as name: String) -> Int32 {
+            let status = SecItemUpdate(item(name) as CFDictionary, [kSecValueData: secret] as CFDictionary)
+            return status == errSecItemNotFound ? add(secret, as: name) : status
+        }
+
         private func item(_ name: String) -> [CFString: Any] {
             [kSecClass: kSecClassGenericPassword, kSecAttrService: "app.stillbar", kSecAttrAccount: name, kSecUseDataProtectionKeychain: true]
         }

@@ -7,10 +7,12 @@ public protocol Keychain: Sendable {
     func find(_ name: String) -> (status: Int32, secret: Data?)
     /// Keeps a secret on this device only, readable from its first unlock after a start, in no backup. Replaces none.
     func add(_ secret: Data, as name: String) -> Int32
+    /// Likewise, in place of what is there.
+    func put(_ secret: Data, as name: String) -> Int32
 }
 
-/// What the phone lends to the core: clock, zone, chance, and the device's key, kept where no backup takes it. A restored phone is
-/// another device and says so.
+/// What the phone lends to the core: clocks, zone, chance, the device's key, and the end of its chain; both are kept where no backup takes
+/// them. A restored phone is another device and says so.
 public final class Vault: Platform {
     private let keychain: any Keychain
     private let name: String
@@ -26,6 +28,8 @@ public final class Vault: Platform {
     public func offsetMinutes(atMs: Int64) -> Int32 {
         Int32(TimeZone.current.secondsFromGMT(for: Date(timeIntervalSince1970: Double(atMs) / 1000)) / 60)
     }
+
+    public func running() -> Running? { Uptime.now() }
 
     public func random(count: UInt32) -> Data {
         // The system's cryptographic source.
@@ -48,7 +52,25 @@ public final class Vault: Platform {
         if status != Status.success { throw failed("written", status) }
     }
 
-    private func failed(_ deed: String, _ status: Int32) -> PlatformError {
+    public func loadHead() throws -> Data? {
+        let (status, head) = keychain.find(headName)
+        switch status {
+        case Status.success where head != nil: return head
+        case Status.notFound: return nil
+        default: throw failed("read", status, of: Vault.head)
+        }
+    }
+
+    public func storeHead(head: Data) throws {
+        let status = keychain.put(head, as: headName)
+        if status != Status.success { throw failed("written", status, of: Vault.head) }
+    }
+
+    /// With the installation's key: a new installation begins a new chain.
+    private var headName: String { "\(name)-head" }
+    private static let head = "The end of the journal"
+
+    private func failed(_ deed: String, _ status: Int32, of what: String = "The device's key") -> PlatformError {
         let why =
             switch status {
             case Status.duplicate: "it is there already"
@@ -57,7 +79,7 @@ public final class Vault: Platform {
             case Status.noEntitlement: "this copy of Stillbar may not use the keychain; install it again"
             default: "the keychain says \(status)"
             }
-        return .Failed(why: "The device's key in the phone's keychain could not be \(deed): \(why).")
+        return .Failed(why: "\(what) in the phone's keychain could not be \(deed): \(why).")
     }
 }
 

@@ -23,18 +23,26 @@ enum Repository {
 /// A keychain in memory. It outlives the app, as the phone's does.
 final class TestKeychain: Keychain, @unchecked Sendable {
     var secrets: [String: Data] = [:]
+    /// What may be replaced.
+    var heads: [String: Data] = [:]
     /// What it answers instead, if anything.
     var refuses: Int32?
 
     func find(_ name: String) -> (status: Int32, secret: Data?) {
         if let refuses { return (refuses, nil) }
-        return secrets[name].map { (Status.success, $0) } ?? (Status.notFound, nil)
+        return (secrets[name] ?? heads[name]).map { (Status.success, $0) } ?? (Status.notFound, nil)
     }
 
     func add(_ secret: Data, as name: String) -> Int32 {
         if let refuses { return refuses }
         if secrets[name] != nil { return Status.duplicate }
         secrets[name] = secret
+        return Status.success
+    }
+
+    func put(_ secret: Data, as name: String) -> Int32 {
+        if let refuses { return refuses }
+        heads[name] = secret
         return Status.success
     }
 }
@@ -61,6 +69,8 @@ final class TestDevice: Platform, @unchecked Sendable {
 
     func offsetMinutes(atMs: Int64) -> Int32 { count("offsetMinutes") { 60 } }
 
+    func running() -> Running? { count("running") { Running(start: 1, ms: UInt64(now - TestDevice.morning)) } }
+
     func random(count bytes: UInt32) -> Data {
         count("random") {
             // SplitMix64: the same run every time, which a test wants and a phone must never have.
@@ -77,6 +87,10 @@ final class TestDevice: Platform, @unchecked Sendable {
     func loadSecret() throws -> Data? { try count("loadSecret") { try real.loadSecret() } }
 
     func storeSecret(secret: Data) throws { try count("storeSecret") { try real.storeSecret(secret: secret) } }
+
+    func loadHead() throws -> Data? { try count("loadHead") { try real.loadHead() } }
+
+    func storeHead(head: Data) throws { try count("storeHead") { try real.storeHead(head: head) } }
 
     private func count<T>(_ name: String, _ deed: () throws -> T) rethrows -> T {
         try lock.withLock {

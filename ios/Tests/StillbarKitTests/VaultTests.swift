@@ -26,6 +26,27 @@ import Testing
         #expect(try vault.loadSecret() == Data(1...32))
     }
 
+    @Test func theEndOfTheChainIsReplaced() throws {
+        let keychain = TestKeychain()
+        let vault = Vault(keychain, name: "device-key-1")
+        #expect(try vault.loadHead() == nil)
+        try vault.storeHead(head: Data([1, 2]))
+        try vault.storeHead(head: Data([3]))
+        #expect(try Vault(keychain, name: "device-key-1").loadHead() == Data([3]))
+        // A new installation has a chain of its own.
+        #expect(try Vault(keychain, name: "device-key-2").loadHead() == nil)
+        keychain.refuses = Status.locked
+        #expect(why { try vault.storeHead(head: Data([4])) }.contains("The end of the journal in the phone's keychain"))
+        #expect(why { _ = try vault.loadHead() }.contains("was not unlocked since it was started"))
+    }
+
+    /// A start's name gives one number, which fits the journal's database.
+    @Test func aStartIsOneNumber() throws {
+        let one = try #require(UUID(uuidString: "FFFFFFFF-FFFF-FFFF-0000-000000000000"))
+        #expect(Uptime.number(of: one) == UInt64(Int64.max))
+        #expect(Uptime.number(of: one) != Uptime.number(of: UUID()))
+    }
+
     @Test(arguments: [
         (Status.locked, "was not unlocked since it was started"), (Status.unavailable, "does not answer"),
         (Status.noEntitlement, "may not use the keychain"), (Int32(-4), "the keychain says -4"),

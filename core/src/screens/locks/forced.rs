@@ -1,7 +1,7 @@
 //! Taking off the lock of an absent owner: a named authority, the owner not on site, attempts to reach them, told before
 //! they resume. The conditions are in [`forced_lacks`].
 
-use super::{keep_as, put};
+use super::{keep_as, put, sign_here};
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Forced, Lock, Off, forced_lacks};
@@ -190,6 +190,6 @@ fn steps(look: &Look, lock: &Lock, forced: &Forced, owner: &str, page: &mut Page
     if let Some((_, to)) = lock.offered {
         page.para(format!("The lock is on offer to {}, who has not taken it.", look.name(to)));
     }
-    page.mark("mark", format!("{authority} signs for the removal"), look.draft("mark"));
+    sign_here(look, page, forced.authority, format!("{authority} signs for the removal"));
     put(page, format!("Take the lock off under the authority of {authority}"), "force-off");
 }

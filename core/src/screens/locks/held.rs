@@ -4,7 +4,7 @@ use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look};
+use crate::screens::cx::{Act, Look, NO_PIN};
 use crate::screens::home::go;
 use crate::store::LockRow;
 use crate::words;
@@ -30,8 +30,9 @@ pub fn rows(page: &mut Page, look: &Look, job: &Job, point: EntryId) {
 
 /// A lock of any job, as a row that leads to it.
 pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
-    let mut lines =
-        vec![format!("For: {}", lock.job_title), format!("since {}", words::when(lock.since_ms, lock.zone, look.now))];
+    let no_pin = if lock.no_pin { NO_PIN } else { "" };
+    let since = format!("since {}{no_pin}", words::when(lock.since_ms, lock.zone, look.now));
+    let mut lines = vec![format!("For: {}", lock.job_title), since];
     if !lock.telephone.is_empty() {
         lines.push(format!("Telephone {}", lock.telephone));
     }

@@ -1,6 +1,6 @@
 //! One lock: whose it is, hand-over, and how it comes off.
 
-use super::{forced, key_place, means_word, off_line, people, put, to};
+use super::{forced, key_place, means_word, off_line, people, put, sign_here, to};
 use crate::job::Job;
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
@@ -105,7 +105,7 @@ fn hand_over(look: &Look, job: &Job, lock: &Lock, own: bool, page: &mut Page) {
                 look.name(lock.owner)
             ),
         );
-        page.mark("mark", format!("{name} signs for lock and key"), look.draft("mark"));
+        sign_here(look, page, to, format!("{name} signs for lock and key"));
         put(page, format!("{name} takes lock and key"), "take");
         others.push(to);
     } else if own {

@@ -1,10 +1,13 @@
 package app.stillbar
 
 import android.content.Context
+import android.os.SystemClock
+import android.provider.Settings
 import android.security.keystore.KeyGenParameterSpec
 import android.security.keystore.KeyProperties
 import app.stillbar.core.Platform
 import app.stillbar.core.PlatformException
+import app.stillbar.core.Running
 import java.io.File
 import java.security.KeyStore
 import java.security.SecureRandom
@@ -15,20 +18,27 @@ import javax.crypto.SecretKey
 import javax.crypto.spec.GCMParameterSpec
 
 /**
- * What the phone lends to the core: clock, zone, chance, and the device's key, sealed by a key that never leaves the Android
- * Keystore and kept where no backup takes it. A restored phone is another device and says so.
+ * What the phone lends to the core: clocks, zone, chance, the device's key, sealed by a key that never leaves the Android Keystore, and
+ * the end of the device's chain; both are kept where no backup takes them. A restored phone is another device and says so.
  */
-class Vault(context: Context, private val clock: () -> Long = System::currentTimeMillis) : Platform {
+class Vault(private val context: Context, private val clock: () -> Long = System::currentTimeMillis) : Platform {
     private val file = File(context.noBackupFilesDir, "device.key")
+    private val head = File(context.noBackupFilesDir, "journal.head")
     private val chance = SecureRandom()
 
     override fun nowMs(): Long = clock()
 
     override fun offsetMinutes(atMs: Long): Int = TimeZone.getDefault().getOffset(atMs) / 60_000
 
+    /** By the clock that goes on while the phone sleeps; without a count of its starts nothing tells one start from the next. */
+    override fun running(): Running? {
+        val start = Settings.Global.getInt(context.contentResolver, Settings.Global.BOOT_COUNT, NO_COUNT)
+        return if (start == NO_COUNT) null else Running(start.toULong(), SystemClock.elapsedRealtime().toULong())
+    }
+
     override fun random(count: UInt): ByteArray = ByteArray(count.toInt()).also(chance::nextBytes)
 
-    override fun loadSecret(): ByteArray? = told("read") {
+    override fun loadSecret(): ByteArray? = told(KEY, file, "read") {
         if (!file.exists()) return@told null
         val sealed = file.readBytes()
         val key = keystore().getKey(ALIAS, null) as? SecretKey
@@ -38,14 +48,23 @@ class Vault(context: Context, private val clock: () -> Long = System::currentTim
         cipher.doFinal(sealed, NONCE, sealed.size - NONCE)
     }
 
-    override fun storeSecret(secret: ByteArray) = told("written") {
+    override fun storeSecret(secret: ByteArray) = told(KEY, file, "written") {
         // The key that signed a journal is never replaced: its chain could not go on.
         check(!file.exists()) { "it is there already" }
         val cipher = Cipher.getInstance(CIPHER)
         cipher.init(Cipher.ENCRYPT_MODE, keystore().getKey(ALIAS, null) as? SecretKey ?: newKey())
+        whole(file, cipher.iv + cipher.doFinal(secret))
+    }
+
+    override fun loadHead(): ByteArray? = told(HEAD, head, "read") { if (head.exists()) head.readBytes() else null }
+
+    override fun storeHead(head: ByteArray) = told(HEAD, this.head, "written") { whole(this.head, head) }
+
+    /** Writes a file whole or not at all, in place of what is there. */
+    private fun whole(file: File, bytes: ByteArray) {
         val half = File(file.path + ".new")
         half.outputStream().use { out ->
-            out.write(cipher.iv + cipher.doFinal(secret))
+            out.write(bytes)
             out.fd.sync()
         }
         check(half.renameTo(file)) { "it cannot be named" }
@@ -64,15 +83,18 @@ class Vault(context: Context, private val clock: () -> Long = System::currentTim
         generateKey()
     }
 
-    private fun <T> told(deed: String, run: () -> T): T = try {
+    private fun <T> told(what: String, file: File, deed: String, run: () -> T): T = try {
         run()
     } catch (e: PlatformException) {
         throw e
     } catch (e: Exception) {
-        throw PlatformException.Failed("The device's key $file could not be $deed: ${e.message ?: e.javaClass.simpleName}.")
+        throw PlatformException.Failed("$what $file could not be $deed: ${e.message ?: e.javaClass.simpleName}.")
     }
 
     private companion object {
+        const val KEY = "The device's key"
+        const val HEAD = "The end of the journal"
+        const val NO_COUNT = -1
         const val KEYSTORE = "AndroidKeyStore"
         const val ALIAS = "stillbar-device"
         const val CIPHER = "AES/GCM/NoPadding"

@@ -2,6 +2,7 @@ package app.stillbar
 
 import app.stillbar.core.Field
 import app.stillbar.core.Platform
+import app.stillbar.core.Running
 import java.io.File
 import org.junit.Test
 
@@ -14,9 +15,12 @@ class BridgeBench {
         private val key = File(folder, "bench.key")
         override fun nowMs() = System.currentTimeMillis()
         override fun offsetMinutes(atMs: Long) = 0
+        override fun running(): Running? = null
         override fun random(count: UInt) = ByteArray(count.toInt()) { it.toByte() }
         override fun loadSecret(): ByteArray = key.readBytes()
         override fun storeSecret(secret: ByteArray) = error("there is one already")
+        override fun loadHead(): ByteArray? = null
+        override fun storeHead(head: ByteArray) = Unit
     }
 
     @Test

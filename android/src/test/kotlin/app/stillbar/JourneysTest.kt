@@ -24,7 +24,8 @@ class JourneysTest {
         val rig = play("whole-job", Looking("day"))
         assertTrue(rig.text, "[Handed back]" in rig.text)
         // Every callback reached the phone that this test lent, not a copy of it.
-        assertEquals(setOf("nowMs", "offsetMinutes", "random", "loadSecret", "storeSecret"), rig.phone.calls.keys)
+        val all = setOf("nowMs", "offsetMinutes", "running", "random", "loadSecret", "storeSecret", "loadHead", "storeHead")
+        assertEquals(all, rig.phone.calls.keys)
         assertEquals(2, rig.eyes.opened)
     }
 

@@ -3,6 +3,8 @@ package app.stillbar
 import android.app.job.JobParameters
 import android.app.job.JobScheduler
 import android.os.Looper
+import android.os.SystemClock
+import android.provider.Settings
 import app.stillbar.core.PlatformException
 import java.io.File
 import java.util.concurrent.TimeUnit
@@ -164,6 +166,34 @@ class LifeTest {
         TestKeystore.keys.clear()
         val why = assertThrows(PlatformException.Failed::class.java) { vault.loadSecret() }
         assertTrue(why.toString(), "no longer has the key" in why.toString())
+    }
+
+    /** The end of the chain is kept beside the key, where no backup takes it, and the later one takes the place of the earlier. */
+    @Test
+    fun theEndOfTheChainIsKeptBesideTheKey() {
+        val rig = Rig()
+        Vault(rig.app).storeHead(byteArrayOf(1, 2))
+        Vault(rig.app).storeHead(byteArrayOf(3))
+        assertArrayEquals(byteArrayOf(3), Vault(rig.app).loadHead())
+        assertEquals(setOf("device.key", "journal.head"), rig.app.noBackupFilesDir.list()!!.toSet())
+        File(rig.app.noBackupFilesDir, "journal.head").delete()
+        assertEquals(null, Vault(rig.app).loadHead())
+    }
+
+    /** Running time belongs to one start of the phone; where the phone does not count its starts, none is told. */
+    @Test
+    fun theRunningClockIsThatOfThisStart() {
+        val rig = Rig()
+        val resolver = rig.app.contentResolver
+        Settings.Global.putInt(resolver, Settings.Global.BOOT_COUNT, 7)
+        val one = Vault(rig.app).running()!!
+        SystemClock.setCurrentTimeMillis(SystemClock.uptimeMillis() + 3_600_000)
+        val two = Vault(rig.app).running()!!
+        assertEquals(7uL, one.start)
+        assertEquals(one.start, two.start)
+        assertTrue("$one $two", two.ms >= one.ms + 3_600_000uL)
+        Settings.Global.putInt(resolver, Settings.Global.BOOT_COUNT, -1)
+        assertEquals(null, Vault(rig.app).running())
     }
 
     @Test

@@ -10,6 +10,7 @@ import android.view.ViewGroup
 import android.widget.CompoundButton
 import android.widget.TextView
 import app.stillbar.core.Platform
+import app.stillbar.core.Running
 import app.stillbar.core.asText
 import java.io.File
 import java.security.Security
@@ -72,8 +73,11 @@ class TestPhone(private val real: Platform) : Platform {
     override fun nowMs() = counted("nowMs", real.nowMs() + ahead)
     override fun offsetMinutes(atMs: Long) = counted("offsetMinutes", real.offsetMinutes(atMs))
     override fun random(count: UInt) = counted("random", real.random(count))
+    override fun running() = counted("running", Running(1u, (real.nowMs() + ahead).toULong()))
     override fun loadSecret() = counted("loadSecret", real.loadSecret())
     override fun storeSecret(secret: ByteArray) = counted("storeSecret", real.storeSecret(secret))
+    override fun loadHead() = counted("loadHead", real.loadHead())
+    override fun storeHead(head: ByteArray) = counted("storeHead", real.storeHead(head))
 }
 
 /** The real activity over the real core, in a phone of the test's own. */
