@@ -174,7 +174,9 @@ impl Suspended {
         inner.go(self.route);
         // Read anew: another process may have gone on.
         let all = std::mem::take(&mut inner.hands.all);
-        inner.hands = Hands { all, ..self.hands.clone() };
+        let mut hands = self.hands.clone();
+        hands.all = all;
+        inner.hands = hands;
         for (field, value) in &self.drafts {
             if inner.draft(field) != *value {
                 inner.edit(field, value);
