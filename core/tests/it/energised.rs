@@ -1,7 +1,7 @@
 //! A supply that is back, held against published voltages. Sources: IEC 60038 (nominal voltages), UKSI 1994/3021 (230 V, +10 %, -6 %),
 //! ANSI C84.1 Range A (service voltage), symmetrical components (Fortescue 1918).
 
-use stillbar_core::prove::judge::energised::{Arrangement, Energised, Tolerance, energised, unbalance};
+use stillbar_core::prove::judge::energised::{Arrangement, Energised, Odd, Tolerance, energised, unbalance};
 
 use crate::desk::*;
 
@@ -9,6 +9,7 @@ fn star(to_other: [f64; 3], between: [f64; 3], line_line: f64, tolerance: Tolera
     Energised {
         lines: ["L1", "L2", "L3"],
         other: "N",
+        neutral: true,
         to_other: to_other.map(Some),
         between: between.map(Some),
         line_line,
@@ -32,11 +33,11 @@ fn line_to_line_is_root_three_times_line_to_neutral() {
     for (neutral, line) in table {
         let [one, ..] = Arrangement::Star.to_other(line);
         assert!((one - neutral).abs() < 0.005, "{line} gives {one}");
-        assert_eq!(energised(&star([neutral; 3], [line; 3], line, Tolerance::Iec60038)), Vec::<String>::new());
+        assert_eq!(energised(&star([neutral; 3], [line; 3], line, Tolerance::Iec60038)), Vec::new());
     }
     // Both within tolerance, and still they do not belong together.
     let odd = energised(&star([225.0; 3], [425.0; 3], 400.0, Tolerance::Iec60038));
-    assert!(odd.len() == 1 && odd[0].contains("1.89 times"), "{odd:?}");
+    assert!(odd.len() == 1 && odd[0].says().contains("1.89 times") && odd[0].pairs.len() == 6, "{odd:?}");
 }
 
 /// IEC 60038 pairs of nominal voltages: each is within the tolerance of the other's square root of three.
@@ -79,22 +80,47 @@ fn deltas_are_told_from_stars() {
     let read = star([120.0, 207.85, 120.0], [240.0; 3], 240.0, Tolerance::AnsiC841A);
     assert!(energised(&Energised { arrangement: Some(Arrangement::HighLeg(1)), ..read }).is_empty());
     let odd = energised(&star([120.0, 207.85, 120.0], [240.0; 3], 207.85, Tolerance::AnsiC841A));
-    let last = odd.last().unwrap();
+    let last = odd.last().unwrap().says();
     assert!(last.starts_with("L2: these are the voltages of a delta with its mid-point earthed"), "{odd:?}");
+    // The voltages between the lines are not those of the star that was noted: it is the delta, and nothing is missing.
+    assert!(!odd.iter().any(|f| f.is_missing()), "{odd:?}");
+    // A star's lines about a neutral that hangs between two of them read the same: there it is missing.
+    let odd = energised(&star([200.0, 346.4, 200.0], [400.0; 3], 400.0, Tolerance::Iec60038));
+    assert!(odd.iter().any(|f| f.is_missing()), "{odd:?}");
     // A corner at earth: one line near nothing, the others at the full line-to-line voltage.
     let read = star([2.0, 481.0, 479.0], [480.0; 3], 480.0, Tolerance::AnsiC841A);
     assert!(energised(&Energised { arrangement: Some(Arrangement::CornerGrounded(0)), ..read }).is_empty());
     let odd = energised(&read);
-    assert!(odd.last().unwrap().starts_with("L1: these are the voltages of a delta with this line earthed"), "{odd:?}");
+    let last = odd.last().unwrap().says();
+    assert!(last.starts_with("L1: these are the voltages of a delta with this line earthed"), "{odd:?}");
 }
 
 #[test]
 fn missing_and_low_lines_are_told() {
     let odd = energised(&star([231.0, 0.0, 229.0], [230.0, 229.0, 399.0], 400.0, Tolerance::Iec60038));
-    assert!(odd.iter().any(|w| w.starts_with("L2 – N: 0.0 V. A line is missing")), "{odd:?}");
+    let missing: Vec<_> = odd.iter().filter(|f| f.is_missing()).collect();
+    assert_eq!(missing.len(), 1, "{odd:?}");
+    assert_eq!(missing[0].what, Odd::LineMissing(0.0));
+    assert_eq!(missing[0].pairs, [("L2".to_owned(), "N".to_owned())]);
+    assert!(missing[0].says().starts_with("L2 – N: 0.0 V. A line is missing"), "{odd:?}");
     // An open neutral, star of 10, 20 and 40 ohm on 230 V (Millman): the loads see 150.57, 260.80 and 301.14 V.
     let odd = energised(&star([150.57, 260.80, 301.14], [398.37; 3], 398.37, Tolerance::Iec60038));
     assert_eq!(odd.len(), 3, "{odd:?}");
+    assert!(odd.iter().any(|f| f.is_missing()), "{odd:?}");
+    // Less far off, so that no reading tells it alone: loads of 14, 8 and 7 kW at 230 V without a neutral (Millman).
+    let odd = energised(&star([178.58, 254.41, 264.95], [398.37; 3], 398.37, Tolerance::Iec60038));
+    let off: Vec<_> = odd.iter().filter(|f| matches!(f.what, Odd::NeutralOff(_))).collect();
+    assert!(off.len() == 1 && off[0].is_missing() && off[0].pairs.len() == 6, "{odd:?}");
+    // The neutral changed with a line: that line reads nothing, the others what lies between lines.
+    let odd = energised(&star([398.0, 399.0, 0.0], [399.0, 399.0, 398.0], 398.37, Tolerance::Iec60038));
+    let swapped = odd.iter().filter(|f| matches!(f.what, Odd::NeutralMissing(_)));
+    assert_eq!(swapped.count(), 3, "{odd:?}");
+    // A line that is only low is no missing one, and without a neutral a line at earth is none either.
+    let odd = energised(&star([231.0, 204.0, 230.0], [377.0, 376.0, 399.0], 398.37, Tolerance::Iec60038));
+    assert!(!odd.is_empty() && !odd.iter().any(|f| f.is_missing()), "{odd:?}");
+    let earth = Energised { neutral: false, other: "PE", ..star([2.0, 398.0, 399.0], [399.0, 398.0, 398.0], 398.37, Tolerance::Iec60038) };
+    let odd = energised(&earth);
+    assert!(odd.iter().any(|f| f.what == Odd::AtReference(2.0)) && !odd.iter().any(|f| f.is_missing()), "{odd:?}");
     // What was not read says nothing.
     let none = Energised { to_other: [None; 3], between: [None; 3], ..star([0.0; 3], [0.0; 3], 400.0, Tolerance::Uk) };
     assert!(energised(&none).is_empty());
