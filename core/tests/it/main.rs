@@ -20,6 +20,7 @@ mod pins;
 mod read;
 mod record;
 mod replay;
+mod restoring;
 mod supply;
 mod tag;
 mod tags;
