@@ -18,6 +18,7 @@ mod pictures;
 mod read;
 mod record;
 mod replay;
+mod shared_points;
 mod supply;
 mod tag;
 mod tags;
