@@ -21,6 +21,7 @@ mod read;
 mod record;
 mod replay;
 mod restoring;
+mod shared_points;
 mod supply;
 mod tag;
 mod tags;

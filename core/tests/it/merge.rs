@@ -92,9 +92,16 @@ const JOB: [&str; 4] = [PEOPLE, PLAN, ISOLATE, JOINED];
 
 fn fit(point: &str, label: &str) -> String {
     format!(
-        "tap Isolate {point}\nchoose Whose lock it is = Tomas Brandt\nfill What is written on the lock = {label}\nchoose How it is locked = \
-         Padlock on a hasp\ntap Keep this lock\n"
+        "tap Isolate {point}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on \
+         as Tomas Brandt's\n"
     )
+}
+
+/// The same on a phone that somebody else may have in hand.
+fn fits(phone: usize, point: &str, label: &str) -> String {
+    let script = fit(point, label);
+    let others = "\ntap Enter a lock that Tomas Brandt fitted\nfill";
+    if phone == 2 { script } else { script.replacen("\nfill", others, 1) }
 }
 
 /// Both hear of each other and then show the same.
@@ -408,8 +415,8 @@ proptest! {
             phone.device.pass([0, 1_000, -40_000, 300_000][other]);
             phone.goes(&job);
             let script = match what {
-                0 => fit("Q4 feeder switch", &format!("TB {n}")),
-                1 => fit("Q9 changeover switch", &format!("TB {n}")),
+                0 => fits(who, "Q4 feeder switch", &format!("TB {n}")),
+                1 => fits(who, "Q9 changeover switch", &format!("TB {n}")),
                 2 => "tap Locks and keys\ntap ML 7\ntap Take my lock off".into(),
                 3 => "tap Locks and keys\ntap ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key".into(),
                 4 => "tap Locks and keys\ntap ML 7\nsign Tomas Brandt signs for lock and key = T\ntap Tomas Brandt takes lock and key".into(),

@@ -59,7 +59,7 @@ fn an_unknown_tag_is_no_clearance() {
     device.play(
         &field,
         &format!(
-            "scan Scan a tag = {}\nsee knows nothing of this tag\nsee no clearance\nsee other devices may know",
+            "scan Scan a tag = {}\nsee knows nothing of this tag\nsee No lock listed does NOT mean it is clear\nsee other devices may know",
             tag(9)
         ),
     );

@@ -156,7 +156,7 @@ impl World {
         let who = self.chance.of(PHONES);
         match self.chance.of(20) {
             0..8 => {
-                let script = phone::deed(&mut self.chance, number);
+                let script = phone::deed(&mut self.chance, number, who == 1 || who == 2);
                 self.phones[who].goes(&beginning().job);
                 let why = self.phones[who].try_play(&script);
                 self.phones[who].look();

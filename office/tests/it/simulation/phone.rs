@@ -26,11 +26,14 @@ pub struct Phone {
 }
 
 /// What a person may do: whatever is refused on the way is refused.
-pub fn deed(chance: &mut Chance, number: usize) -> String {
+pub fn deed(chance: &mut Chance, number: usize, toms: bool) -> String {
     let fit = |point: &str| {
+        // Each of the two fits a lock of their own.
+        let whose = if toms { "TB" } else { "MB" };
+        let owner = if toms { "Tomas Brandt" } else { "Mara Lind" };
         format!(
-            "tap Isolate {point}\nchoose Whose lock it is = Tomas Brandt\nfill What is written on the lock = TB {number}\n\
-             choose How it is locked = Padlock on a hasp\ntap Keep this lock"
+            "tap Isolate {point}\nfill What is written on the lock = {whose} {number}\nchoose How it is locked = Padlock on a hasp\n\
+             tap Put this lock on as {owner}'s"
         )
     };
     let release = |lock: &str| format!("tap Locks and keys\ntap {lock}\ntap Take my lock off");
