@@ -258,7 +258,7 @@ fn scene() -> impl Strategy<Value = Scene> {
         12 => Just(Truth::Dead),
         2 => (0usize..4).prop_map(Truth::OneClosed),
         1 => Just(Truth::Fed),
-        5 => (0usize..5, prop::sample::select(vec![0.0, 0.3, 0.9, 1.0, 1.5]), any::<bool>()).prop_map(|(k, s, dc)| Truth::Raised(k, s, dc)),
+        5 => (0usize..5, prop::sample::select(vec![0.0, 0.05, 0.3, 0.9, 1.0, 1.5]), any::<bool>()).prop_map(|(k, s, dc)| Truth::Raised(k, s, dc)),
         1 => Just(Truth::Afloat),
     ];
     let one = (0usize..20).prop_flat_map(|k| {
@@ -279,7 +279,13 @@ fn scene() -> impl Strategy<Value = Scene> {
     let missing = prop_oneof![2 => Just(Missing::Nothing), 2 => one];
     let begins = prop::sample::select(vec![3.0, 6.0, 12.0, 24.0, 50.0, 120.0, 230.0]);
     let lamps = prop_oneof![1 => Just(None), 2 => [begins.clone(), begins].prop_map(Some)];
-    let limit = || prop_oneof![4 => Just(0.0), 1 => prop::sample::select(vec![0.5, 5.0, 12.0, 27.5, 49.9996, 50.0, 119.9, 120.0])];
+    let limit = || {
+        prop_oneof![
+            3 => Just(0.0),
+            3 => prop::sample::select(vec![0.5, 5.0]),
+            1 => prop::sample::select(vec![12.0, 27.5, 49.9996, 50.0, 119.9, 120.0]),
+        ]
+    };
     let earthing = prop::sample::select(vec!["TN-S", "TN-C-S", "TT", "IT", "unknown"]);
     (boards, truth, missing, lamps, [limit(), limit()], earthing, any::<bool>()).prop_map(
         |((kind, volts), truth, missing, lamps, limits, earthing, drive)| Scene {
