@@ -117,10 +117,12 @@ impl Inner {
     pub(super) fn known(&mut self, tag: TagId) -> TagKnown {
         let places = self.store.places_of(tag).unwrap_or_default();
         let latest = places.first().map(|p| p.job);
-        let mut ids: Vec<_> = places.iter().filter(|p| p.locked).map(|p| p.job).chain(latest).collect();
+        let aside = self.aside_jobs();
+        let locked = places.iter().filter(|p| p.locked || aside.contains(&p.job));
+        let mut ids: Vec<_> = locked.map(|p| p.job).chain(latest).collect();
         ids.sort_unstable();
         ids.dedup();
-        let jobs: Vec<Job> = ids.into_iter().filter_map(|id| self.job(id).ok().cloned()).collect();
+        let jobs: Vec<Job> = ids.into_iter().filter_map(|id| self.look_at(id).ok()).collect();
         TagKnown { places, jobs }
     }
 }

@@ -7,8 +7,12 @@ use crate::prove::Standing as Proof;
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
 
+/// What is said first while the device has forgotten what it wrote.
+const FORGOTTEN: &str = "This phone has forgotten what it wrote: treat as live.";
+
 /// What stands proved, for the top of every screen of the job.
 pub fn standing(job: &Job, look: &Look) -> Standing {
+    let forgot = job.known.as_ref().is_some_and(|known| known.forgot);
     let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
     let (tone, word, text) = match (job.standing(), &job.handed) {
         (_, Some((stamp, to, ..))) => (
@@ -47,6 +51,12 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
                 ),
             )
         }
+    };
+    let (tone, word, text) = match tone {
+        _ if !forgot => (tone, word, text),
+        // An indication is more than what was forgotten.
+        Tone::Forbid => (tone, word, format!("{FORGOTTEN} {text}")),
+        _ => (Tone::Warn, "Treat as live".to_owned(), format!("{FORGOTTEN} {text}")),
     };
     let mut deviations: Vec<String> = job
         .deviations

@@ -27,6 +27,13 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
             "Nobody has this device in hand. Say who you are first: everything is kept in a person's name.",
         );
     }
+    if look.forgot {
+        page.caution(
+            Tone::Forbid,
+            "Its journal was put back from a copy, or another device uses its key. What others hold of it comes back by itself. Nothing is \
+             saved until it goes on under a new key; then prove dead again.",
+        );
+    }
     page.heading("Open jobs");
     let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
     if open.is_empty() {
@@ -70,6 +77,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         });
     }
     match look.acting {
+        _ if look.forgot => page.main("Go on under a new key", "new-key"),
         Some(_) => page.main("New job", go(Route::NewJob)),
         None => page.button("New job", go(Route::NewJob)).main("Say who has this device", go(Route::People)),
     };
@@ -187,9 +195,13 @@ fn lock_row(page: &mut Page, look: &Look, lock: &LockRow) {
     if !lock.telephone.is_empty() {
         lines.push(format!("Telephone {}", lock.telephone));
     }
+    if let Some(why) = &lock.aside {
+        lines.push(format!("By an entry put aside: {why}. Counts as on until somebody has looked."));
+    }
     let hangs = if lock.on { "on" } else { "was on" };
     let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
-    page.row(title, lines, go(Route::Lock(lock.job, lock.fit)));
+    let route = if lock.aside.is_some() { Route::Asides(lock.job) } else { Route::Lock(lock.job, lock.fit) };
+    page.row(title, lines, go(route));
 }
 
 /// What is done outside a job.
@@ -200,6 +212,11 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
             act.app.hold(person)?;
             act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
             act.go = Some(Route::Home);
+            Ok(())
+        }
+        "new-key" => {
+            act.app.renew()?;
+            act.say = Some("This phone goes on under a new key. Prove dead again before any work.".into());
             Ok(())
         }
         "person" => add_person(act),

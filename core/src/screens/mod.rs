@@ -8,6 +8,7 @@ pub mod cx;
 pub mod parts;
 mod route;
 
+mod aside;
 mod home;
 mod isolate;
 mod job;
@@ -58,6 +59,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
+        (Route::Asides(_), Some(job)) => aside::view(look, job),
         (Route::Lock(_, lock), Some(job)) => locks::one(look, job, *lock),
         (Route::Change(_), Some(job)) => work::change(look, job),
         (Route::Shift(_), Some(job)) => work::shift(look, job),
@@ -85,6 +87,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),
         Route::Locks(job) => locks::act(act, *job, None, verb, arg),
+        Route::Asides(job) => aside::act(act, *job, verb, arg),
         Route::Lock(job, lock) => locks::act(act, *job, Some(*lock), verb, arg),
         Route::Change(job) | Route::Shift(job) => work::act(act, *job, verb, arg),
     }

@@ -44,6 +44,8 @@ pub enum Route {
     Step(EntryId, Step),
     /// A job's locks and keys.
     Locks(EntryId),
+    /// Entries about a job that are put aside.
+    Asides(EntryId),
     /// One lock.
     Lock(EntryId, EntryId),
     /// Something changed: scope, a source, a neutral, a point.
@@ -68,7 +70,7 @@ impl Route {
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
-            Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
+            Route::Step(job, _) | Route::Locks(job) | Route::Asides(job) | Route::Change(job) => Some(Route::Job(job)),
             Route::Shift(job) | Route::TimeLine(job) | Route::Record(job) => Some(Route::Job(job)),
             Route::Lock(job, _) => Some(Route::Locks(job)),
             Route::Deviate(job, step) => Some(Route::Step(job, step)),
@@ -86,7 +88,7 @@ impl Route {
             | Route::Office
             | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
-            Route::PointTags(job, _) => Some(job),
+            Route::PointTags(job, _) | Route::Asides(job) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
             Route::Cut(job) | Route::Record(job) => Some(job),
         }
@@ -121,6 +123,7 @@ impl fmt::Display for Route {
             Route::Job(job) => write!(f, "/job/{job}"),
             Route::Step(job, step) => write!(f, "/job/{job}/step/{}", step.name()),
             Route::Locks(job) => write!(f, "/job/{job}/locks"),
+            Route::Asides(job) => write!(f, "/job/{job}/aside"),
             Route::Lock(job, lock) => write!(f, "/job/{job}/lock/{lock}"),
             Route::Change(job) => write!(f, "/job/{job}/change"),
             Route::Shift(job) => write!(f, "/job/{job}/shift"),
@@ -154,6 +157,7 @@ impl FromStr for Route {
             ["job", job] => Route::Job(id(job)?),
             ["job", job, "step", step] => Route::Step(id(job)?, Step::named(step).ok_or(())?),
             ["job", job, "locks"] => Route::Locks(id(job)?),
+            ["job", job, "aside"] => Route::Asides(id(job)?),
             ["job", job, "lock", lock] => Route::Lock(id(job)?, id(lock)?),
             ["job", job, "change"] => Route::Change(id(job)?),
             ["job", job, "shift"] => Route::Shift(id(job)?),

@@ -55,6 +55,7 @@ impl Store {
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         for entry in entries {
             insert(&tx, entry)?;
+            exchange::no_longer_aside(&tx, entry.id)?;
         }
         for job in jobs {
             project::write(&tx, job)?;
@@ -161,6 +162,7 @@ impl Store {
                 switch: row.get(10)?,
                 site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
                 point: row.get::<_, Option<[u8; 32]>>(12)?.map(EntryId),
+                aside: None,
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)

@@ -213,6 +213,15 @@ impl Gate<'_> {
             }
             Fact::PointClosed { point: id, .. } => {
                 let point = point(id)?;
+                if let Some(aside) = job.aside_locks().find(|a| a.on == Some(On::Point(*id)))
+                    && let Some((label, owner)) = &aside.lock
+                {
+                    return no(format!(
+                        "{} stays open: lock {label} of {} is on it, by an entry put aside. Look at the point, then answer that entry.",
+                        point.label,
+                        self.name(*owner)
+                    ));
+                }
                 let held = job.known.iter().flat_map(|k| &k.held).find(|(at, _)| at == id);
                 if let Some((_, lock)) = held {
                     return no(format!(
