@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::forgot::Beginning;
 use super::key::{device_key, wrong_key};
 use super::near::{Near, PART_MS};
 use super::office::Exchange;
@@ -12,7 +13,7 @@ use super::{OpenError, Platform};
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
-use crate::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact, SignedOn};
+use crate::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, SignedOn};
 use crate::screens::cx::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
@@ -43,6 +44,12 @@ pub struct Inner {
     pub(crate) site: Option<EntryId>,
     jobs: BTreeMap<EntryId, Job>,
     pub(super) locks: Vec<LockRow>,
+    /// Entries that are put aside, and why.
+    pub(super) asides: Vec<(Entry, String)>,
+    /// The keys that this device had before.
+    pub(super) formers: Vec<DeviceId>,
+    /// This device has forgotten what it wrote: nothing is signed.
+    pub(crate) forgot: bool,
     /// What all jobs share.
     pub(super) across: Across,
     /// The supply networks, by site.
@@ -74,13 +81,14 @@ impl Inner {
     pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
-        let renew = store.local(NEW_KEY).map_err(other)?;
+        let Beginning { renew, forgot, older } = Beginning::of(&store, &*platform, last)?;
         let fresh = last.0 == 0 || renew.is_some();
         // Should the power go before the new key has signed anything, it is known by its name.
         let name = |name: &str| if renew.is_some() { store.keep_local(NEW_KEY, name).map_err(other) } else { Ok(()) };
         let key = device_key(&*platform, renew.as_deref(), fresh, name)?;
         let head = store.head(key.device()).map_err(other)?;
-        if !fresh && head.seq == 0 {
+        // A copy from before this key is this device's all the same.
+        if !fresh && head.seq == 0 && !older {
             return Err(wrong_key());
         }
         let mut inner = Inner {
@@ -94,6 +102,9 @@ impl Inner {
             site: None,
             jobs: BTreeMap::new(),
             locks: Vec::new(),
+            asides: Vec::new(),
+            formers: Vec::new(),
+            forgot: false,
             across: Across::default(),
             sites: BTreeMap::new(),
             touched: Vec::new(),
@@ -113,13 +124,15 @@ impl Inner {
         };
         let failed = |what: String| OpenError::Other { what };
         inner.reload().map_err(failed)?;
-        if head.seq == 0 {
-            let begin = inner.keep(None, Fact::DeviceBegan { label: "field".into(), after: None });
-            begin.and_then(|_| inner.commit()).map_err(|what| {
+        if forgot {
+            inner.note_forgot();
+        } else if renew.is_some() || head.seq == 0 {
+            inner.begin().map_err(|what| {
                 if what.contains("full") { OpenError::DiskFull { what } } else { OpenError::Other { what } }
             })?;
-            inner.store.drop_local(NEW_KEY).map_err(other)?;
         }
+        inner.keep_head();
+        inner.take_in_due();
         let local = |name: &str| inner.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
         inner.exchange.has_office = inner.office().is_some();
@@ -144,9 +157,13 @@ impl Inner {
         self.touched.clear();
         let mut world = World::default();
         let mut sites = BTreeMap::new();
+        let mut began = Vec::new();
         for entry in self.store.shared_entries().map_err(said)? {
             world.extend(&entry);
             draw(&mut sites, &entry);
+            if let Fact::DeviceBegan { after: Some(after), .. } = entry.body.fact {
+                began.push((entry.body.device, after));
+            }
         }
         let mut across = Across::default();
         let shared = self.store.entries_across().map_err(said)?;
@@ -155,7 +172,9 @@ impl Inner {
         let head = self.store.head(self.key.device()).map_err(said)?;
         self.wrote = self.store.entry(head.id).map_err(said)?.map_or(0, |e| e.body.clock.0);
         (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
+        self.formers = self.former(&began);
         self.load_locks()?;
+        self.load_asides()?;
         self.stale = false;
         Ok(())
     }
@@ -247,6 +266,7 @@ impl Inner {
 
     /// Keeps a fact about a site's supply network, likewise.
     pub(crate) fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+        self.remembers()?;
         if self.stale {
             self.reload()?;
         }
@@ -258,6 +278,7 @@ impl Inner {
 
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
     pub(crate) fn keep(&mut self, job: Option<EntryId>, mut fact: Fact) -> Result<EntryId, String> {
+        self.remembers()?;
         if self.stale {
             self.reload()?;
         }
@@ -296,7 +317,7 @@ impl Inner {
     }
 
     /// Signs a fact that passed the gate, and takes it in.
-    fn seal(&mut self, site: Option<EntryId>, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+    pub(super) fn seal(&mut self, site: Option<EntryId>, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         let wall = self.platform.now_ms();
         let reaches_back = matches!(fact, Fact::Withdrawn { .. });
         let mut clock = self.clock;
@@ -351,6 +372,7 @@ impl Inner {
         let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, String>>()?;
         self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>()).map_err(|e| e.to_string())?;
         self.pending.clear();
+        self.keep_head();
         // The act is on disk whatever happens now: what cannot be read again is read before the next act.
         self.stale = self.load_locks().is_err();
         Ok(())

@@ -1,7 +1,7 @@
 //! The device's key: found, made for a new journal, or refused.
 
 use super::{OpenError, Platform, PlatformError};
-use crate::journal::DeviceKey;
+use crate::journal::{DeviceId, DeviceKey};
 
 /// The device's key. `renew`: the key that is there may not go on, because the end of its chain is not known, unless it is the one of
 /// this name, which was begun for this journal. `fresh`: a new one may be made; `name` then keeps its name before it is stored.
@@ -11,8 +11,6 @@ pub(super) fn device_key(
     fresh: bool,
     name: impl FnOnce(&str) -> Result<(), OpenError>,
 ) -> Result<DeviceKey, OpenError> {
-    let secret =
-        |e: PlatformError| OpenError::Secret { what: format!("The device key (device.key) cannot be used: {e}") };
     if let Some(found) = platform.load_secret().map_err(secret)? {
         let found = DeviceKey::from_secret(&found).ok_or_else(wrong_key)?;
         if renew.is_none_or(|begun| found.device().to_string() == begun) {
@@ -30,6 +28,16 @@ pub(super) fn device_key(
     name(&key.device().to_string())?;
     platform.store_secret(fresh).map_err(secret)?;
     Ok(key)
+}
+
+/// The device whose key is stored.
+pub(super) fn stored_device(platform: &dyn Platform) -> Result<Option<DeviceId>, OpenError> {
+    let found = platform.load_secret().map_err(secret)?;
+    Ok(found.and_then(|found| DeviceKey::from_secret(&found)).map(|key| key.device()))
+}
+
+fn secret(error: PlatformError) -> OpenError {
+    OpenError::Secret { what: format!("The device key (device.key) cannot be used: {error}") }
 }
 
 pub(super) fn wrong_key() -> OpenError {

@@ -1,15 +1,17 @@
 //! What this device knows beside a job's own entries: see [`Known`].
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::inner::Inner;
 use crate::job::known::SiteSource;
 use crate::job::{Job, Known, age::Moment};
 use crate::journal::fact::{SourceKind, SourceRef};
-use crate::journal::{EntryId, Fact, Hlc};
+use crate::journal::{EntryId, Fact, Hlc, Stamp};
+use crate::store::LockRow;
 use crate::supply::{NodeKind, SourceSort};
 
-/// The note that this device has forgotten what it wrote.
+/// The note that this device has forgotten what it wrote; [`Inner::forgot`] while it runs.
 pub(crate) const FORGOT: &str = "forgot";
 /// The journal's moment before which no proof is believed here, as "ms count".
 pub(crate) const NOT_BEFORE: &str = "not-before";
@@ -22,7 +24,7 @@ impl Inner {
         let wall = self.platform.now_ms();
         let last = self.clock.last();
         let clock = if last.0 >= wall { last } else { Hlc(wall, 0) };
-        let doubt = self.store.local(CLOCK_DOUBT).ok().flatten().is_some();
+        let doubt = self.clock_says().is_some();
         Moment { device: self.key.device(), running: self.platform.running(), wall, clock, doubt }
     }
 
@@ -34,9 +36,16 @@ impl Inner {
         Ok(job)
     }
 
+    /// See [`super::Field::known_locks`].
+    pub(super) fn known_locks(&mut self) -> Vec<LockRow> {
+        let on: Vec<LockRow> = self.locks.iter().filter(|l| l.on).cloned().collect();
+        [on, self.aside_locks()].concat()
+    }
+
     fn known_of(&mut self, job: &Job) -> Known {
         let mut known = Known::at(self.moment());
-        self.across.beside(job.id(), job.site, &self.locks, &mut known);
+        let locks = [self.locks.clone(), self.aside_locks()].concat();
+        self.across.beside(job.id(), job.site, &locks, &mut known);
         let lights = self.world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
         known.lights_from = lights.collect();
         if let Some(cut) = self.cut(job) {
@@ -61,12 +70,25 @@ impl Inner {
             }
         }
         let local = |name: &str| self.store.local(name).ok().flatten();
-        known.forgot = local(FORGOT).is_some();
+        known.forgot = self.forgot;
+        known.aside = self.asides_of(job);
+        known.arrivals = self.arrivals_of(job);
         known.not_before = local(NOT_BEFORE).and_then(|text| {
             let (ms, count) = text.split_once(' ')?;
             Some(Hlc(ms.parse().ok()?, count.parse().ok()?))
         });
         known
+    }
+
+    /// When openings that other devices recorded came here.
+    fn arrivals_of(&self, job: &Job) -> BTreeMap<EntryId, Stamp> {
+        let device = self.key.device();
+        let opened = job.points.iter().filter_map(|p| p.opened.as_ref()).filter(|opened| opened.device != device);
+        let arrived = opened.filter_map(|opened| {
+            let (wall, running) = self.store.arrival(opened.id).ok().flatten()?;
+            Some((opened.id, Stamp { id: opened.id, device, wall, running, clock: Hlc(wall, 0), ..Stamp::NONE }))
+        });
+        arrived.collect()
     }
 
     /// Fills in what whoever acts knew of other jobs: an entry has to say it, because no clock can.

@@ -4,7 +4,10 @@
 //! shows anything later; an act is kept whole or not at all. Start at [`Field::open`].
 
 mod across;
+mod aside;
+mod clocks;
 mod errors;
+pub(crate) mod forgot;
 mod inner;
 mod key;
 pub(crate) mod known;
@@ -204,9 +207,9 @@ impl Field {
         self.lock().open().is_ok_and(|inner| inner.look_at(job).is_ok_and(proved))
     }
 
-    /// The locks that this device knows to be on, of all jobs.
+    /// The locks that this device knows to be on, of all jobs, and those that entries put aside tell of.
     pub fn known_locks(&self) -> Vec<LockRow> {
-        self.lock().open().map(|inner| inner.locks.iter().filter(|l| l.on).cloned().collect()).unwrap_or_default()
+        self.lock().open().map(|inner| inner.known_locks()).unwrap_or_default()
     }
 
     /// What stands at the top of a job's screens now: word, sentence, and what is said beside them, a line each.

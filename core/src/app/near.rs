@@ -101,7 +101,11 @@ impl Inner {
                     ),
                     Kind::Entries => {
                         read_entries(&plain).ok_or_else(unreadable).and_then(|all| self.take_in(all)).map(|taken| {
-                            let aside = if taken.aside == 0 { "" } else { " Some were kept aside: see Office." };
+                            let aside = if taken.aside == 0 {
+                                ""
+                            } else {
+                                " Some were put aside: see the jobs that they are about."
+                            };
                             match taken.new {
                                 0 => format!("Everything that was shown is here already.{aside}"),
                                 n => format!("Here now, and checked: {} of the other phone.{aside}", entries(n)),

@@ -1,10 +1,11 @@
 //! What the exchange with the office asks of the journal, and what is kept between two exchanges. None of it is evidence.
 
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 
 use super::inner::Inner;
 use super::photos;
-use crate::journal::Entry;
+use crate::journal::{DeviceId, Entry};
 use crate::screens::Route;
 use crate::screens::cx::ExchangeKnown;
 use crate::store::Sum;
@@ -18,6 +19,8 @@ const TOKEN: &str = "office-token";
 const NAME: &str = "office-name";
 const CURSOR: &str = "office-cursor";
 const PUSHED: &str = "office-pushed";
+/// The device that the office's token is for, where this one has a new key since.
+const DEVICE: &str = "office-device";
 const ASIDE: &str = "office-aside";
 
 /// What is signed together with an office's code.
@@ -106,6 +109,7 @@ impl Inner {
         self.keep_note(TOKEN, &enrolled.token)?;
         self.keep_note(NAME, &enrolled.office)?;
         self.keep_note(CURSOR, "")?;
+        self.keep_note(DEVICE, &self.key.device().to_string())?;
         self.keep_note(PUSHED, "0")?;
         self.keep_note(ASIDE, "0")?;
         self.keep_note(URL, url)?;
@@ -120,18 +124,49 @@ impl Inner {
         Ok(())
     }
 
-    fn pushed(&self) -> u64 {
-        self.local_or(PUSHED).parse().unwrap_or(0)
+    /// The device by which the office knows this one.
+    pub(crate) fn office_device(&self) -> DeviceId {
+        self.local_or(DEVICE).parse().unwrap_or_else(|_| self.key.device())
     }
 
-    /// The device's own entries that the office has not answered for yet.
-    pub(crate) fn to_push(&self, most: usize) -> Result<Vec<Entry>, String> {
-        self.store.entries_after(self.key.device(), self.pushed(), most).map_err(|e| e.to_string())
+    /// Notes by which device the office knows this one, before the key is another one.
+    pub(super) fn note_office_device(&self) -> Result<(), String> {
+        if self.local_or(URL).is_empty() || !self.local_or(DEVICE).is_empty() {
+            return Ok(());
+        }
+        self.keep_note(DEVICE, &self.key.device().to_string())
+    }
+
+    /// The chains that go to the office: the one that it knows this device by, the one that goes on, and what older keys wrote.
+    pub(crate) fn chains(&self) -> Vec<DeviceId> {
+        let mut all = vec![self.office_device(), self.key.device()];
+        all.extend(&self.formers);
+        let mut seen = BTreeSet::new();
+        all.retain(|device| seen.insert(*device));
+        all
+    }
+
+    fn pushed_note(&self, of: DeviceId) -> String {
+        if of == self.office_device() { PUSHED.into() } else { format!("{PUSHED}-{:.16}", of.to_string()) }
+    }
+
+    fn pushed(&self, of: DeviceId) -> u64 {
+        self.local_or(&self.pushed_note(of)).parse().unwrap_or(0)
+    }
+
+    /// The entries of one of [`Inner::chains`] that the office has not answered for yet.
+    pub(crate) fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
+        self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
+    }
+
+    /// The end of one of [`Inner::chains`].
+    pub(crate) fn end_of(&self, of: DeviceId) -> u64 {
+        if of == self.key.device() { self.head.seq } else { self.store.head(of).map_or(0, |head| head.seq) }
     }
 
     /// How many of the device's own entries the office does not have yet.
     pub(crate) fn unsent(&self) -> u64 {
-        self.head.seq.saturating_sub(self.pushed())
+        self.chains().into_iter().map(|of| self.end_of(of).saturating_sub(self.pushed(of))).sum()
     }
 
     /// Whether there is something for the office that goes before photos.
@@ -139,8 +174,8 @@ impl Inner {
         self.unsent() > 0
     }
 
-    pub(crate) fn note_pushed(&mut self, to: u64, aside: usize) -> Result<(), String> {
-        self.keep_note(PUSHED, &to.to_string())?;
+    pub(crate) fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), String> {
+        self.keep_note(&self.pushed_note(of), &to.to_string())?;
         if aside > 0 {
             let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
             self.keep_note(ASIDE, &(before + aside).to_string())?;
@@ -256,6 +291,7 @@ impl Inner {
             office: self.office_name(),
             unsent: self.unsent(),
             aside_there: self.aside_there(),
+            old_key: self.office_device() != self.key.device(),
             aside_here: self.store.aside().unwrap_or_default(),
             now: self.exchange.clone(),
         }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::inner::Inner;
 use crate::job::Job;
-use crate::journal::{DeviceId, Entry, EntryId};
+use crate::journal::{DeviceId, Entry, EntryId, Fact};
 use crate::sync::rules::{FUTURE_MS, Met, Taken, take};
 
 /// What became of a delivery.
@@ -19,6 +19,27 @@ pub struct TakenIn {
 impl Inner {
     /// Takes in entries of others, whose signatures hold. Those of one device come in the order of their numbers. All of it or nothing.
     pub(crate) fn take_in(&mut self, entries: Vec<Entry>) -> Result<TakenIn, String> {
+        let done = self.take_in_checked(entries)?;
+        self.take_in_due();
+        Ok(done)
+    }
+
+    /// Whether an entry's clock is more than a day ahead.
+    pub(super) fn is_ahead(&self, entry: &Entry, wall: i64) -> bool {
+        entry.body.wall.max(entry.body.clock.0) > wall.saturating_add(FUTURE_MS)
+    }
+
+    /// Notes when an entry of another device came, and what its clock says about this one's.
+    fn came(&mut self, entry: &Entry, wall: i64) -> Result<(), String> {
+        self.hear_peer_clock(entry.body.wall);
+        // The wait of stored energy counts from no earlier than an opening is known here.
+        if matches!(entry.body.fact, Fact::PointOpened { .. }) {
+            self.store.keep_arrival(entry.id, wall, self.platform.running()).map_err(|e| e.to_string())?;
+        }
+        Ok(())
+    }
+
+    pub(super) fn take_in_checked(&mut self, entries: Vec<Entry>) -> Result<TakenIn, String> {
         if self.stale || !self.pending.is_empty() {
             self.reload()?;
         }
@@ -27,28 +48,46 @@ impl Inner {
         // By device and number, because a delivery may be a year's work of several phones.
         let mut fresh: BTreeMap<(DeviceId, u64), EntryId> = BTreeMap::new();
         let wall = self.platform.now_ms();
+        let mut forgot = false;
         for entry in entries {
             let (device, seq) = (entry.body.device, entry.body.seq);
             let there = self.store.id_at(device, seq).map_err(said)?;
+            let own = device == self.key.device();
+            let of_this_device = own || self.formers.contains(&device);
             let met = Met {
                 holds: true,
                 known: there == Some(entry.id) || fresh.get(&(device, seq)) == Some(&entry.id),
                 number_taken: there.is_some() || fresh.contains_key(&(device, seq)),
-                of_this_device: device == self.key.device(),
-                from_the_future: entry.body.wall.max(entry.body.clock.0) > wall.saturating_add(FUTURE_MS),
+                of_this_device,
+                follows_on: !of_this_device || self.follows_on(&entry, &|d, s| fresh.get(&(d, s)).copied())?,
+                from_the_future: self.is_ahead(&entry, wall),
             };
-            match take(met) {
+            let taken = take(met);
+            // Nobody else can sign so: whatever of it is not here was forgotten, or written by a copy of this device.
+            forgot |= own && taken != Taken::Known;
+            if taken != Taken::Known && !of_this_device {
+                self.came(&entry, wall)?;
+            }
+            match taken {
                 Taken::Known => self.store.keep_opened(&entry).map_err(said)?,
                 Taken::Refused(_) => {}
                 Taken::Aside(why) => {
                     self.store.keep_aside(&entry, why).map_err(said)?;
                     done.aside += 1;
                 }
-                Taken::In => {
+                Taken::In | Taken::Back => {
                     fresh.insert((device, seq), entry.id);
                     new.push(entry);
                 }
             }
+        }
+        if forgot {
+            self.note_forgot();
+        }
+        if done.aside > 0 {
+            self.load_asides()?;
+            self.turn += 1;
+            self.stirred += 1;
         }
         if new.is_empty() {
             return Ok(done);

@@ -18,6 +18,7 @@ const KEPT: usize = 4;
 impl Inner {
     /// Makes the record of a job as PDF, and has the shell hand it on.
     pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, String> {
+        self.remembers()?;
         let made = of_store(&self.store, job, &self.key, self.now(), withhold)?;
         let pdf = made.pdf().map_err(|e| e.to_string())?;
         let folder = self.store.folder.join(FOLDER);

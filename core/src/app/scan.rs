@@ -120,10 +120,13 @@ impl Inner {
         let points = self.points_of_tag(&places);
         let locked = |point: EntryId| self.locks.iter().any(|l| l.on && l.point == Some(point));
         let latest = places.first().map(|p| p.job);
-        let mut ids: Vec<_> = points.iter().filter(|p| locked(p.point)).map(|p| p.job).chain(latest).collect();
+        let aside = self.aside_jobs();
+        let of_aside = places.iter().map(|p| p.job).filter(|job| aside.contains(job));
+        let held = points.iter().filter(|p| locked(p.point)).map(|p| p.job);
+        let mut ids: Vec<_> = held.chain(of_aside).chain(latest).collect();
         ids.sort_unstable();
         ids.dedup();
-        let jobs: Vec<Job> = ids.into_iter().filter_map(|id| self.job(id).ok().cloned()).collect();
+        let jobs: Vec<Job> = ids.into_iter().filter_map(|id| self.look_at(id).ok()).collect();
         TagKnown { places, points, jobs }
     }
 }

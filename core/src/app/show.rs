@@ -1,6 +1,7 @@
 //! What the device shows now: the screen of its place, with what stands proved, what is said, and the way up.
 
 use super::Inner;
+use super::forgot::SAYS;
 use super::standing::standing;
 use crate::job::steps::Step;
 use crate::journal::EntryId;
@@ -46,6 +47,7 @@ impl Inner {
             _ => ExchangeKnown::default(),
         };
         let site = self.site_known(job.as_ref());
+        let locks = [self.locks.clone(), self.aside_locks()].concat();
         let look = Look {
             world: &self.world,
             acting: self.acting,
@@ -53,7 +55,8 @@ impl Inner {
             drafts: &self.drafts,
             now,
             zone,
-            locks: &self.locks,
+            locks: &locks,
+            forgot: self.forgot,
             near: &self.near,
             exchange: &exchange,
             office: self.store.office_reached(),
@@ -68,7 +71,7 @@ impl Inner {
         let standing = job.as_ref().map(|job| standing(job, &look));
         // By this device's own entries: that another's clock is ahead is not for this person to put right.
         let behind = self.wrote.saturating_sub(now);
-        let notice = self.notice.clone().or_else(|| {
+        let said = self.notice.clone().or_else(|| {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {
                 tone: Tone::Warn,
@@ -80,6 +83,8 @@ impl Inner {
                 ),
             })
         });
+        let said = said.or_else(|| self.clock_says().map(|text| Notice { tone: Tone::Warn, text }));
+        let notice = if self.forgot { Some(forgotten(said)) } else { said };
         let up = self.route.up().map(|up| Button {
             id: "up".into(),
             label: match up {
@@ -107,4 +112,13 @@ impl Inner {
             up,
         }
     }
+}
+
+/// What has to stand on every screen while this device has forgotten what it wrote, behind whatever else is said.
+fn forgotten(said: Option<Notice>) -> Notice {
+    let text = match said {
+        Some(Notice { text, .. }) if !text.contains(SAYS) => format!("{text} {SAYS}"),
+        _ => SAYS.to_owned(),
+    };
+    Notice { tone: Tone::Forbid, text }
 }

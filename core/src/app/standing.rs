@@ -7,8 +7,12 @@ use crate::prove::{Met, Standing as Proof, volts};
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
 
+/// What is said first while the device has forgotten what it wrote.
+const FORGOTTEN: &str = "This phone has forgotten what it wrote: treat as live.";
+
 /// What stands proved, for the top of every screen of the job.
 pub fn standing(job: &Job, look: &Look) -> Standing {
+    let forgot = job.known.as_ref().is_some_and(|known| known.forgot);
     let live = |text: String| (Tone::Warn, "Treat as live".to_owned(), text);
     let (tone, word, text) = match (job.standing(), &job.handed) {
         (_, Some((stamp, to, ..))) => (
@@ -25,9 +29,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
             live("Every pair is tested; the indicator is not proved again yet.".into())
         }
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
-        (Proof::Indication { readings }, _) => {
-            (Tone::Forbid, "Stop, treat as live".to_owned(), indication(&readings))
-        }
+        (Proof::Indication { readings }, _) => (Tone::Forbid, "Stop, treat as live".to_owned(), indication(&readings)),
         (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
         (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
         (Proof::Proved { since }, _) => {
@@ -43,6 +45,12 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
                 ),
             )
         }
+    };
+    let (tone, word, text) = match tone {
+        _ if !forgot => (tone, word, text),
+        // An indication is more than what was forgotten.
+        Tone::Forbid => (tone, word, format!("{FORGOTTEN} {text}")),
+        _ => (Tone::Warn, "Treat as live".to_owned(), format!("{FORGOTTEN} {text}")),
     };
     let mut deviations: Vec<String> = job
         .deviations

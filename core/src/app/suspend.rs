@@ -12,10 +12,10 @@ use super::inner::{Inner, draft_fits};
 use super::office::Exchange;
 use super::pin::Hands;
 use super::{OpenError, Platform, photos, records, scan, shoot};
-use crate::journal::EntryId;
+use crate::journal::{DeviceId, EntryId};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
-use crate::store::{DATABASE, Store};
+use crate::store::{DATABASE, Store, StoreError};
 
 /// The field app, at work or set aside.
 pub(crate) enum Stand {
@@ -27,8 +27,10 @@ pub(crate) enum Stand {
 pub(crate) struct Suspended {
     folder: PathBuf,
     platform: Arc<dyn Platform>,
-    /// The last entry of this device: a journal without it is another one.
+    /// The last entry of this device.
     head: EntryId,
+    /// The device: a journal without any entry of it is another one.
+    device: DeviceId,
     /// The last screen; its notice and its turn go on.
     screen: Screen,
     route: Route,
@@ -145,6 +147,7 @@ impl Suspended {
             folder: inner.store.folder.clone(),
             platform: inner.platform.clone(),
             head: inner.head.id,
+            device: inner.key.device(),
             route: inner.route,
             acting: inner.acting,
             hands: inner.hands.clone(),
@@ -164,11 +167,16 @@ impl Suspended {
             return Err(self.another());
         }
         let store = Store::open(&self.folder)?;
-        let known = store.entry(self.head).map_err(|e| OpenError::Other { what: e.to_string() })?;
-        if known.is_none() {
+        let other = |e: StoreError| OpenError::Other { what: e.to_string() };
+        let known = self.head == EntryId::NONE || store.entry(self.head).map_err(other)?.is_some();
+        // An older copy of the same journal is opened, and says that it has forgotten.
+        if !known && store.head(self.device).map_err(other)?.seq == 0 {
             return Err(self.another());
         }
         let mut inner = Inner::over(store, self.platform.clone())?;
+        if !known {
+            inner.note_forgot();
+        }
         inner.acting = self.acting.filter(|a| inner.world.people.contains_key(a));
         inner.site = self.site;
         inner.go(self.route);

@@ -4,8 +4,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::Job;
 use super::age::Moment;
-use crate::journal::fact::{LightsFrom, SourceKind, SourceRef};
+use crate::journal::fact::{LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::site::Across;
 use crate::store::LockRow;
@@ -47,6 +48,8 @@ pub struct Known {
     pub forgot: bool,
     /// Runs that began before this are not believed here: the device had forgotten what it wrote.
     pub not_before: Option<Hlc>,
+    /// When openings that other devices recorded came here, by this device's clocks.
+    pub arrivals: BTreeMap<EntryId, Stamp>,
 }
 
 /// What a site allows at most.
@@ -95,15 +98,19 @@ pub struct Aside {
     pub entry: EntryId,
     /// What it says, in a sentence.
     pub says: String,
-    /// The lock that it tells of: label and owner.
+    /// When and by whom, by its own word.
+    pub stamp: Stamp,
+    /// The lock that it says was fitted: label and owner.
     pub lock: Option<(String, EntryId)>,
+    /// What that lock is on.
+    pub on: Option<On>,
     /// Why it is kept aside.
     pub why: String,
 }
 
 impl Known {
     /// What a job's own entries tell, at this moment: of its instruments, that they light in time, because nothing else is known.
-    pub fn alone(now: Moment, job: &super::Job) -> Known {
+    pub fn alone(now: Moment, job: &Job) -> Known {
         let used = job.runs.iter().map(|r| (r.indicator, LightsFrom { ac: 0, dc: Some(0) }));
         Known { lights_from: used.collect(), ..Known::at(now) }
     }
@@ -136,6 +143,24 @@ impl Known {
             aside: Vec::new(),
             forgot: false,
             not_before: None,
+            arrivals: BTreeMap::new(),
         }
+    }
+}
+
+impl Job {
+    /// Entries about this job that are put aside, answered or not.
+    pub fn asides(&self) -> &[Aside] {
+        self.known.as_ref().map_or(&[], |known| &known.aside)
+    }
+
+    /// When somebody last looked at the spot about an entry that is put aside.
+    pub fn aside_answer(&self, entry: EntryId) -> Option<&Stamp> {
+        self.aside_answered.iter().rev().find(|(_, answered)| *answered == entry).map(|(stamp, _)| stamp)
+    }
+
+    /// Locks that are on by the word of an entry that is put aside and that nobody has answered.
+    pub fn aside_locks(&self) -> impl Iterator<Item = &Aside> {
+        self.asides().iter().filter(|a| a.lock.is_some() && self.aside_answer(a.entry).is_none())
     }
 }

@@ -302,7 +302,16 @@ impl Job {
     /// How many milliseconds of the waiting time of something that stores energy are left at this moment.
     pub fn wait_left(&self, seconds: u32, at: &Moment) -> i64 {
         let opened = self.points.iter().filter_map(|p| p.opened.as_ref());
-        let waited = opened.map(|opened| shortest(opened, at)).min().unwrap_or(0);
+        // Another device's clock may be ahead of this one's: the wait is no longer than the opening is known here.
+        let arrived = |opened: &Stamp| {
+            let known = self.known.as_ref().filter(|k| k.now.device == at.device && opened.device != at.device)?;
+            known.arrivals.get(&opened.id)
+        };
+        let since = |opened: &Stamp| {
+            let told = shortest(opened, at);
+            arrived(opened).map_or(told, |arrived| shortest(arrived, at).min(told))
+        };
+        let waited = opened.map(since).min().unwrap_or(0);
         i64::from(seconds) * 1000 - waited
     }
 

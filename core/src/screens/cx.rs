@@ -56,6 +56,8 @@ pub struct ExchangeKnown {
     pub aside_there: usize,
     /// Entries of others that are kept aside here.
     pub aside_here: Vec<crate::store::Aside>,
+    /// The office knows this device by a key that it had before.
+    pub old_key: bool,
     /// What the thread does and did.
     pub now: crate::app::office::Exchange,
 }
@@ -74,8 +76,10 @@ pub struct Look<'a> {
     pub now: i64,
     /// Minutes ahead of UTC.
     pub zone: i32,
-    /// Locks of all jobs that are on, and forced removals of which the owner is not told.
+    /// Locks of all jobs that are on, those among them that entries put aside tell of, and forced removals of which the owner is not told.
     pub locks: &'a [LockRow],
+    /// This device has forgotten what it wrote: nothing is signed until it goes on under a new key.
+    pub forgot: bool,
     /// What is passed to a phone beside this one.
     pub near: &'a crate::app::near::Near,
     /// How the exchange stands, on the first screen and its own.
@@ -124,6 +128,7 @@ impl<'a> Look<'a> {
             now,
             zone: 0,
             locks: &[],
+            forgot: false,
             near: &nothing.near,
             exchange: &nothing.exchange,
             office: None,

@@ -29,6 +29,13 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
             "Nobody has this device in hand. Say who you are first: everything is kept in a person's name.",
         );
     }
+    if look.forgot {
+        page.caution(
+            Tone::Forbid,
+            "Its journal was put back from a copy, or another device uses its key. What others hold of it comes back by itself. Nothing is \
+             saved until it goes on under a new key; then prove dead again.",
+        );
+    }
     page.heading("Open jobs");
     let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
     if open.is_empty() {
@@ -73,6 +80,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         });
     }
     match look.acting {
+        _ if look.forgot => page.main("Go on under a new key", "new-key"),
         Some(_) => page.main("New job", go(Route::NewJob)),
         None => page.button("New job", go(Route::NewJob)).main("Say who has this device", go(Route::People)),
     };
@@ -100,7 +108,8 @@ pub fn people(look: &Look) -> Page {
         let title = if twice { format!("{} ({})", person.name, id.short()) } else { person.name.clone() };
         let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
         let anew = look.hands.all.get(id).and_then(|hand| hand.anew.as_ref());
-        let anew = anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
+        let anew =
+            anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
         let lines = lines.chain(anew).collect();
         if look.acting == Some(*id) {
             let (number, state, word) = (String::new(), StepState::Now, "has the device".into());
@@ -181,6 +190,11 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
         "hold" => {
             let person = id(arg)?;
             take(act, person)
+        }
+        "new-key" => {
+            act.app.renew()?;
+            act.say = Some("This phone goes on under a new key. Prove dead again before any work.".into());
+            Ok(())
         }
         "person" => add_person(act),
         "open-job" => open_job(act),

@@ -235,11 +235,13 @@ fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
 
 fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks = job.locks_at(point.stamp.id);
-    if locks.is_empty() && held::beside(job, point.stamp.id).is_empty() {
+    let aside = job.aside_locks().any(|a| a.on == Some(On::Point(point.stamp.id)));
+    if locks.is_empty() && !aside && held::beside(job, point.stamp.id).is_empty() {
         page.para(held::NO_CLEARANCE);
         return;
     }
     page.heading("Locks on it now");
+    super::aside::at_point(page, look, job, point.stamp.id);
     for lock in locks {
         let means = match &lock.means {
             Means::Padlock => "Padlock".to_owned(),

@@ -29,7 +29,8 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.step(row(job, look, state, i, current));
     }
     page.heading("At any time");
-    let on = job.locks_on().count();
+    super::aside::row(&mut page, job);
+    let on = job.locks_on().count() + job.aside_locks().count();
     page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
     page.row("Supply network", vec![super::supply::cut::in_short(look, job)], go(Route::Cut(job.id())));
     if job.handed.is_none() {

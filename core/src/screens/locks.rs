@@ -36,7 +36,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     }
 
     page.heading("On");
-    if job.locks_on().next().is_none() {
+    if job.locks_on().next().is_none() && job.aside_locks().next().is_none() {
         let held = job.known.iter().any(|k| !k.held.is_empty());
         let caution = if held { "" } else { held::NO_CLEARANCE };
         page.para(format!("No lock of this job is on. {caution}").trim());
@@ -59,6 +59,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.row(titles.unique(format!("{} on {place}: {}", look.name(lock.owner), lock.label)), lines, route(lock));
     }
     beside(&mut page, look, job);
+    super::aside::locks(&mut page, look, job);
     if job.locks.iter().any(|l| !l.is_on()) {
         page.heading("Off");
     }
@@ -67,6 +68,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         let title = titles.unique(format!("Off {place}: {}, {}", look.name(lock.owner), lock.label));
         page.row(title, vec![off_line(look, lock)], route(lock));
     }
+    super::aside::answered_locks(&mut page, look, job);
 
     if job.points.is_empty() && job.boxes.is_empty() {
         page.para("There is no point of isolation yet, so there is nothing to put a lock on.");

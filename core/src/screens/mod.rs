@@ -8,6 +8,7 @@ pub mod cx;
 pub mod parts;
 mod route;
 
+mod aside;
 mod give_up;
 mod home;
 mod isolate;
@@ -64,6 +65,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Job(_), Some(job)) => job::view(look, job),
         (Route::Step(_, step), Some(job)) => step_view(look, job, *step),
         (Route::Locks(_), Some(job)) => locks::view(look, job),
+        (Route::Asides(_), Some(job)) => aside::view(look, job),
         (Route::Lock(_, lock), Some(job)) => locks::lock(look, job, *lock),
         (Route::Change(_), Some(job)) => work::change(look, job),
         (Route::GiveUp(_), Some(job)) => give_up::view(look, job),
@@ -94,6 +96,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
         Route::Deviate(job, step) => job::act(act, *job, Some(*step), verb, arg),
         Route::Step(job, step) => step_act(act, *job, *step, verb, arg),
         Route::Locks(job) => locks::act(act, *job, None, verb, arg),
+        Route::Asides(job) => aside::act(act, *job, verb, arg),
         Route::Lock(job, lock) => locks::act(act, *job, Some(*lock), verb, arg),
         Route::GiveUp(job) => give_up::act(act, *job, verb),
         Route::Change(job) | Route::Shift(job) => work::act(act, *job, verb, arg),

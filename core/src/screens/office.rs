@@ -37,6 +37,7 @@ pub fn view(look: &Look) -> Page {
             "This device works on its own: everything is kept here, and others do not see its locks. An office takes in what is recorded \
              and hands on what others recorded at the same sites.",
         );
+        put_aside(&mut page, look);
         code(&mut page, look);
         page.main("Scan the office's code", "scan");
         return page;
@@ -107,12 +108,12 @@ fn differences(page: &mut Page, look: &Look) {
             ),
         );
     }
-    if !state.aside_here.is_empty() {
-        page.heading("Kept aside here");
-        page.caution(Tone::Warn, "This came from others and is not believed. Tell whoever looks after the office.");
-    }
-    for aside in state.aside_here.iter().take(20) {
-        page.fact(format!("Entry {} of device {:.8}", aside.seq, aside.device.to_string()), aside.why.clone());
+    put_aside(page, look);
+    if state.old_key {
+        page.caution(
+            Tone::Must,
+            "The office knows this phone by its old key, and puts aside what it sends now. Scan a new code of the office.",
+        );
     }
     if state.now.agreed == Some(false) {
         page.caution(
@@ -121,6 +122,19 @@ fn differences(page: &mut Page, look: &Look) {
              others may be incomplete.",
         );
         page.button("Compare again", "compare");
+    }
+}
+
+/// What came from others and is not in the journal; what is about a job stands on the job too.
+fn put_aside(page: &mut Page, look: &Look) {
+    let all = &look.exchange.aside_here;
+    if all.is_empty() {
+        return;
+    }
+    page.heading("Put aside here");
+    page.caution(Tone::Warn, "This is not in the journal. What is about a job is listed there: look at the spot.");
+    for aside in all.iter().take(20) {
+        page.fact(format!("Entry {} of device {:.8}", aside.seq, aside.device.to_string()), aside.why.clone());
     }
 }
 

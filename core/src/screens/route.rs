@@ -48,6 +48,8 @@ pub enum Route {
     Step(EntryId, Step),
     /// A job's locks and keys.
     Locks(EntryId),
+    /// Entries about a job that are put aside.
+    Asides(EntryId),
     /// One lock.
     Lock(EntryId, EntryId),
     /// Something changed: scope, a source, a neutral, a point.
@@ -77,7 +79,7 @@ impl Route {
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
-            Route::Step(job, _) | Route::Locks(job) | Route::Change(job) => Some(Route::Job(job)),
+            Route::Step(job, _) | Route::Locks(job) | Route::Asides(job) | Route::Change(job) => Some(Route::Job(job)),
             Route::GiveUp(job) => Some(Route::Job(job)),
             Route::Shift(job) | Route::TimeLine(job) | Route::Record(job) => Some(Route::Job(job)),
             Route::Lock(job, _) => Some(Route::Locks(job)),
@@ -98,7 +100,7 @@ impl Route {
             | Route::Rules
             | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
-            Route::PointTags(job, _) | Route::GiveUp(job) => Some(job),
+            Route::PointTags(job, _) | Route::Asides(job) | Route::GiveUp(job) => Some(job),
             Route::Change(job) | Route::Shift(job) | Route::TimeLine(job) | Route::Deviate(job, _) => Some(job),
             Route::Cut(job) | Route::Record(job) => Some(job),
         }
@@ -135,6 +137,7 @@ impl fmt::Display for Route {
             Route::Job(job) => write!(f, "/job/{job}"),
             Route::Step(job, step) => write!(f, "/job/{job}/step/{}", step.name()),
             Route::Locks(job) => write!(f, "/job/{job}/locks"),
+            Route::Asides(job) => write!(f, "/job/{job}/aside"),
             Route::Lock(job, lock) => write!(f, "/job/{job}/lock/{lock}"),
             Route::Change(job) => write!(f, "/job/{job}/change"),
             Route::GiveUp(job) => write!(f, "/job/{job}/give-up"),
@@ -171,6 +174,7 @@ impl FromStr for Route {
             ["job", job] => Route::Job(id(job)?),
             ["job", job, "step", step] => Route::Step(id(job)?, Step::named(step).ok_or(())?),
             ["job", job, "locks"] => Route::Locks(id(job)?),
+            ["job", job, "aside"] => Route::Asides(id(job)?),
             ["job", job, "lock", lock] => Route::Lock(id(job)?, id(lock)?),
             ["job", job, "change"] => Route::Change(id(job)?),
             ["job", job, "give-up"] => Route::GiveUp(id(job)?),

@@ -70,6 +70,7 @@ pub fn view(look: &Look, tag: TagId) -> Page {
                 on += 1;
                 lock_on(&mut page, look, job, point, lock);
             }
+            on += super::aside::at_point(&mut page, look, job, point.stamp.id);
         }
     }
     if on == 0 {

@@ -4,7 +4,7 @@ use rusqlite::{Connection, OptionalExtension, params};
 use sha2::{Digest, Sha256};
 
 use super::{Store, StoreError, bytes, decode};
-use crate::journal::{DeviceId, Entry, EntryId, Fact};
+use crate::journal::{DeviceId, Entry, EntryId, Fact, Running};
 
 /// What one device wrote for one site, as far as it is here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -100,6 +100,32 @@ impl Store {
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
+    /// Every entry that is put aside, and why, in chains.
+    pub fn aside_entries(&self) -> Result<Vec<(Entry, String)>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT id, body, sig, why FROM aside ORDER BY device, seq, id")?;
+        let rows = query.query_map([], |row| Ok((bytes(row)?, row.get(3)?)))?;
+        rows.map(|row| row.map_err(StoreError::from).and_then(|(stored, why)| Ok((decode(stored)?, why)))).collect()
+    }
+
+    /// Keeps when an entry of another device came here first.
+    pub fn keep_arrival(&self, id: EntryId, wall: i64, running: Option<Running>) -> Result<(), StoreError> {
+        let (start, ms) = (running.map(|r| signed(r.start)), running.map(|r| signed(r.ms)));
+        let sql = "INSERT OR IGNORE INTO arrival VALUES (?1, ?2, ?3, ?4)";
+        self.db.prepare_cached(sql)?.execute(params![id.0, wall, start, ms])?;
+        Ok(())
+    }
+
+    /// When an entry of another device came here first.
+    pub fn arrival(&self, id: EntryId) -> Result<Option<(i64, Option<Running>)>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT wall, start, ms FROM arrival WHERE id = ?1")?;
+        let found = query.query_row([id.0], |row| {
+            let (start, ms): (Option<i64>, Option<i64>) = (row.get(1)?, row.get(2)?);
+            let running = start.zip(ms).map(|(start, ms)| Running { start: unsigned(start), ms: unsigned(ms) });
+            Ok((row.get(0)?, running))
+        });
+        Ok(found.optional()?)
+    }
+
     /// Where the upload of a photo goes on.
     pub fn upload(&self, sha256: &str, size: &str) -> Result<Option<String>, StoreError> {
         let mut query = self.db.prepare_cached("SELECT place FROM upload WHERE sha256 = ?1 AND size = ?2")?;
@@ -121,6 +147,21 @@ impl Store {
         }
         Ok(())
     }
+}
+
+/// What is in the journal is put aside no longer.
+pub(super) fn no_longer_aside(db: &Connection, id: EntryId) -> Result<(), StoreError> {
+    db.prepare_cached("DELETE FROM aside WHERE id = ?1")?.execute([id.0])?;
+    Ok(())
+}
+
+/// SQLite's whole numbers have a sign; which start of a device it was is any number.
+fn signed(n: u64) -> i64 {
+    i64::from_be_bytes(n.to_be_bytes())
+}
+
+fn unsigned(n: i64) -> u64 {
+    u64::from_be_bytes(n.to_be_bytes())
 }
 
 /// Notes which sites have this entry, as the feeds of an office do (docs/exchange.md): its own; and what belongs to no site, a person, an

@@ -56,6 +56,7 @@ impl Store {
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
         for entry in entries {
             insert(&tx, entry)?;
+            exchange::no_longer_aside(&tx, entry.id)?;
         }
         for job in jobs {
             project::write(&tx, job)?;
@@ -163,6 +164,7 @@ impl Store {
                 site: row.get::<_, Option<[u8; 32]>>(11)?.map(EntryId),
                 point: row.get::<_, Option<[u8; 32]>>(12)?.map(EntryId),
                 no_pin: row.get(13)?,
+                aside: None,
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)

@@ -61,6 +61,8 @@ pub struct LockRow {
     pub on: bool,
     /// Whether it was forced off and the owner is not told yet.
     pub owed: bool,
+    /// Why the entry that tells of it is put aside, where it is: until somebody has looked, it counts as on.
+    pub aside: Option<String>,
 }
 
 /// A point that a tag hangs or hung at.

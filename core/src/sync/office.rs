@@ -14,6 +14,7 @@ use ureq::http::Request;
 use super::no_answer;
 use super::rules::{Size, Trouble};
 use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Page, Push, Pushed, Refusal};
+use crate::journal::DeviceId;
 
 /// Most bytes of an answer that is read.
 const MOST_ANSWER: u64 = 16 * 1024 * 1024;
@@ -91,14 +92,15 @@ impl Office {
         self.post("/enrol", ask)
     }
 
-    /// Hands over the device's own entries.
-    pub fn push(&self, push: &Push) -> Outcome<Pushed> {
-        self.post("/entries", push)
+    /// Hands over entries of the device that the token is for, or `of` another one.
+    pub fn push(&self, push: &Push, of: Option<DeviceId>) -> Outcome<Pushed> {
+        let path = of.map_or_else(|| "/entries".to_owned(), |of| format!("/entries?of={of}"));
+        self.post(&path, push)
     }
 
-    /// A page of what others wrote.
-    pub fn pull(&self, after: &str, limit: usize) -> Outcome<Page> {
-        self.get(&format!("/entries?after={after}&limit={limit}"))
+    /// A page of what others wrote; with `own`, of what the device itself wrote too.
+    pub fn pull(&self, after: &str, limit: usize, own: bool) -> Outcome<Page> {
+        self.get(&format!("/entries?after={after}&limit={limit}{}", if own { "&own=1" } else { "" }))
     }
 
     /// Counts and hashes.

@@ -7,7 +7,7 @@ pub const FIRST_WAIT_MS: u64 = 2_000;
 /// The longest wait, in milliseconds: a phone that comes up from the cellar is heard within minutes.
 pub const LONGEST_WAIT_MS: u64 = 5 * 60_000;
 
-/// What an entry from another device meets here.
+/// What an entry that comes in meets here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Met {
     /// Length, encoding and signature hold.
@@ -16,8 +16,10 @@ pub struct Met {
     pub known: bool,
     /// Another entry of the same device has its number.
     pub number_taken: bool,
-    /// It says that this device wrote it, and it is not here.
+    /// It is signed with this device's key, or with one that it had before, and it is not here.
     pub of_this_device: bool,
+    /// Its neighbours in that chain, as far as they are here, are those that it names and that name it.
+    pub follows_on: bool,
     /// Its clock is more than a day ahead of this device's.
     pub from_the_future: bool,
 }
@@ -27,6 +29,8 @@ pub struct Met {
 pub enum Taken {
     /// Into the journal.
     In,
+    /// Into the journal, as what this device has forgotten.
+    Back,
     /// Nothing: it is there.
     Known,
     /// Kept beside the journal, and shown to a person.
@@ -40,54 +44,74 @@ impl Taken {
     pub fn says(&self) -> String {
         match self {
             Taken::In => "It is taken into the journal.".into(),
+            Taken::Back => "It is taken back into the journal. The device has forgotten what it wrote, or its key is used elsewhere: nothing \
+                            stands proved and nothing is signed until it goes on under a new key."
+                .into(),
             Taken::Known => "Nothing: it is there.".into(),
-            Taken::Aside(why) => format!("It is kept aside and shown to a person: {why}."),
+            Taken::Aside(why) => {
+                format!("It is put aside and counts as the more cautious reading until somebody has looked at the spot: {why}.")
+            }
             Taken::Refused(why) => format!("It is thrown away: {why}."),
         }
     }
 }
 
-/// What becomes of an entry from another device.
+/// Why an entry is put aside: a number twice.
+pub const NUMBER_TAKEN: &str = "another entry of that device has its number";
+/// Why an entry is put aside: a number twice in a chain of this device.
+pub const KEY_ELSEWHERE: &str =
+    "it is signed with this device's key and does not fit what is here: that key was used elsewhere";
+/// Why an entry is put aside: its clock.
+pub const AHEAD: &str = "its clock is more than a day ahead";
+const NO_ENTRY: &str = "it is no entry, or its signature does not hold";
+
+/// What becomes of an entry that comes in.
 pub fn take(met: Met) -> Taken {
     match met {
-        Met { holds: false, .. } => Taken::Refused("it is no entry, or its signature does not hold"),
+        Met { holds: false, .. } => Taken::Refused(NO_ENTRY),
         Met { known: true, .. } => Taken::Known,
-        Met { number_taken: true, .. } => Taken::Aside("another entry of that device has its number"),
-        Met { of_this_device: true, .. } => {
-            Taken::Aside("it is signed with this device's key, and this device did not write it")
+        Met { of_this_device: true, number_taken: true, .. } | Met { of_this_device: true, follows_on: false, .. } => {
+            Taken::Aside(KEY_ELSEWHERE)
         }
-        Met { from_the_future: true, .. } => Taken::Aside("its clock is more than a day ahead"),
+        Met { number_taken: true, .. } => Taken::Aside(NUMBER_TAKEN),
+        Met { from_the_future: true, .. } => Taken::Aside(AHEAD),
+        Met { of_this_device: true, .. } => Taken::Back,
         _ => Taken::In,
     }
 }
 
 /// Every case of [`take`], in words.
-pub const TAKE: [(&str, Met, Taken); 6] = {
-    const PLAIN: Met =
-        Met { holds: true, known: false, number_taken: false, of_this_device: false, from_the_future: false };
+pub const TAKE: [(&str, Met, Taken); 8] = {
+    const PLAIN: Met = Met {
+        holds: true,
+        known: false,
+        number_taken: false,
+        of_this_device: false,
+        follows_on: true,
+        from_the_future: false,
+    };
+    const OWN: Met = Met { of_this_device: true, ..PLAIN };
     [
         ("A new entry that holds", PLAIN, Taken::In),
         ("The same entry again", Met { known: true, ..PLAIN }, Taken::Known),
-        (
-            "A changed entry, or bytes that are none",
-            Met { holds: false, ..PLAIN },
-            Taken::Refused("it is no entry, or its signature does not hold"),
-        ),
+        ("A changed entry, or bytes that are none", Met { holds: false, ..PLAIN }, Taken::Refused(NO_ENTRY)),
         (
             "Another entry with the same device and number",
             Met { number_taken: true, ..PLAIN },
-            Taken::Aside("another entry of that device has its number"),
+            Taken::Aside(NUMBER_TAKEN),
+        ),
+        ("An entry with this device's own signature that is not here and follows on", OWN, Taken::Back),
+        (
+            "An entry with this device's own signature, and another one has its number here",
+            Met { number_taken: true, ..OWN },
+            Taken::Aside(KEY_ELSEWHERE),
         ),
         (
-            "An entry with this device's own signature that it did not write",
-            Met { of_this_device: true, ..PLAIN },
-            Taken::Aside("it is signed with this device's key, and this device did not write it"),
+            "An entry with this device's own signature that goes on from another one than is here",
+            Met { follows_on: false, ..OWN },
+            Taken::Aside(KEY_ELSEWHERE),
         ),
-        (
-            "An entry whose clock is more than a day ahead",
-            Met { from_the_future: true, ..PLAIN },
-            Taken::Aside("its clock is more than a day ahead"),
-        ),
+        ("An entry whose clock is more than a day ahead", Met { from_the_future: true, ..PLAIN }, Taken::Aside(AHEAD)),
     ]
 };
 

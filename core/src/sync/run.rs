@@ -7,6 +7,7 @@ use super::office::{Begun, Office};
 use super::rules::{Size, Trouble, Waits, goes};
 use super::wire::{Answer, Digest, Push, WireEntry};
 use crate::app::{Inner, Stand};
+use crate::journal::DeviceId;
 
 /// Entries that are handed over at once; fewer after a failure.
 const AT_ONCE: usize = 200;
@@ -14,6 +15,8 @@ const AT_ONCE: usize = 200;
 const PIECE: usize = 256 * 1024;
 /// How often the office may ask for an earlier beginning before a person is asked.
 const MOST_GAPS: usize = 3;
+/// The office's word for an entry whose number another one has.
+const FORK: &str = "another-entry-has-this-number";
 /// Photos that one exchange sends and fetches, so that entries are looked at again in between.
 const MOST_PHOTOS: usize = 40;
 
@@ -51,7 +54,19 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
         return Err(Trouble::Refused(say));
     }
     let page = (AT_ONCE >> failures.min(5)).clamp(5, able.entries_per_push.max(5));
-    done.pushed = push(stand, office, page)?;
+    with(stand, |i| {
+        i.hear_office_clock(able.now_ms);
+        Ok(())
+    })?;
+    // What the office refuses is said at the end: what others wrote is heard all the same.
+    let refused = match push(stand, office, page) {
+        Ok(pushed) => {
+            done.pushed = pushed;
+            None
+        }
+        Err(trouble @ Trouble::Refused(_)) => Some(trouble),
+        Err(trouble) => return Err(trouble),
+    };
     done.pulled = pull(stand, office, page)?;
     let doubted = with(stand, |i| Ok(i.exchange.agreed == Some(false)))?;
     let mut agreed = agrees(stand, &office.digest()?)?;
@@ -65,25 +80,52 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
         i.note_agreed(agreed);
         Ok(())
     })?;
+    if let Some(trouble) = refused {
+        return Err(trouble);
+    }
     with(stand, |i| i.note_reached())?;
     (done.photos, done.more) = photos(stand, office, able.photo_bytes)?;
     Ok(done)
 }
 
 fn push(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
+    let (chains, known_by) = with(stand, |i| Ok((i.chains(), i.office_device())))?;
+    let mut pushed = 0;
+    for of in chains {
+        match push_chain(stand, office, page, of, known_by) {
+            Ok(count) => pushed += count,
+            // The end of a key that goes on no more: the office has seen that it has two ends, and nothing is to be sent again.
+            Err(Trouble::Refused(_)) if with(stand, |i| Ok(i.is_former(of)))? => {
+                with(stand, |i| i.note_pushed(of, i.end_of(of), 0))?;
+            }
+            Err(trouble) => return Err(trouble),
+        }
+    }
+    Ok(pushed)
+}
+
+/// Hands over one chain. `known_by`: the device that the office knows this one by; another chain is handed on.
+fn push_chain(stand: &Mutex<Stand>, office: &Office, page: usize, of: DeviceId, known_by: DeviceId) -> Outcome<usize> {
     let (mut pushed, mut gaps) = (0, 0);
     loop {
-        let batch = with(stand, |i| i.to_push(page))?;
+        let batch = with(stand, |i| i.to_push(of, page))?;
         let Some(first) = batch.first() else { return Ok(pushed) };
         let first = first.body.seq;
-        let answer = office.push(&Push { entries: batch.iter().map(WireEntry::of).collect() })?;
+        let push = Push { entries: batch.iter().map(WireEntry::of).collect() };
+        let answer = office.push(&push, Some(of).filter(|of| *of != known_by))?;
         let taken = answer.answers.iter().take_while(|a| a.answer != Answer::Refused).count();
         let aside = answer.answers.iter().filter(|a| a.answer == Answer::Aside).count();
         pushed += taken;
         let refused = answer.answers.get(taken).map(|a| a.reason.clone().unwrap_or_default());
         let gap = refused.as_deref() == Some("gap");
         let to = if gap { answer.last.seq } else { first.saturating_sub(1) + taken as u64 };
-        with(stand, |i| i.note_pushed(to, aside))?;
+        with(stand, |i| {
+            i.told_of_own(of, answer.last.seq);
+            if refused.as_deref() == Some(FORK) {
+                i.told_of_fork(of);
+            }
+            i.note_pushed(of, to, aside)
+        })?;
         match refused {
             Some(_) if gap && gaps < MOST_GAPS => gaps += 1,
             Some(why) => {
@@ -102,8 +144,8 @@ fn push(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
 fn pull(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
     let mut pulled = 0;
     loop {
-        let after = with(stand, |i| Ok(i.cursor()))?;
-        let got = office.pull(&after, page)?;
+        let (after, own) = with(stand, |i| Ok((i.cursor(), i.lacks_own())))?;
+        let got = office.pull(&after, page, own)?;
         // Signatures are checked before the journal is held. What is no entry is left out; the comparison afterwards finds it missing.
         let entries: Vec<_> = got.entries.iter().filter_map(WireEntry::open).collect();
         pulled += with(stand, |i| {
@@ -120,7 +162,12 @@ fn pull(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
 
 /// Whether the office holds of every site what is here, and the other way round.
 fn agrees(stand: &Mutex<Stand>, theirs: &Digest) -> Outcome<bool> {
-    let ours = with(stand, |i| i.sums())?;
+    let ours = with(stand, |i| {
+        for sum in theirs.sites.iter().flat_map(|site| &site.devices) {
+            i.told_of_own(sum.device, sum.last_seq);
+        }
+        i.sums()
+    })?;
     Ok(theirs.sites.iter().all(|site| {
         let here = |sum: &super::wire::DeviceSum| {
             ours.iter().any(|o| {

@@ -133,7 +133,10 @@ fn photos_are_shown_meanwhile() {
 #[test]
 fn another_journal_is_refused() {
     let (folder, device, field) = begun(&[PEOPLE, PLAN]);
-    let (other, _, other_field) = begun(&[PEOPLE]);
+    let other = tempfile::tempdir().unwrap();
+    let foreign = Device::new(2);
+    let other_field = foreign.open(other.path()).unwrap();
+    foreign.play(&other_field, PEOPLE);
     drop(other_field);
     let before = field.screen();
     field.suspend();
@@ -145,7 +148,6 @@ fn another_journal_is_refused() {
     };
     refused("there is none");
     assert!(!place.exists());
-    // Kept by a device of the same seed, so with the same key: its entries tell that it is another.
     let foreign = fs::read(other.path().join(DATABASE)).unwrap();
     fs::write(&place, &foreign).unwrap();
     refused("another");

@@ -1,7 +1,7 @@
 //! A device for tests: a clock that stands until it is moved, chance from a seed, a secret in memory.
 
 use std::path::Path;
-use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicI64, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex};
 
 use stillbar_core::journey::{Props, play};
@@ -16,6 +16,10 @@ pub struct Device {
     ticks: i64,
     chance: AtomicU64,
     secret: Mutex<Option<Vec<u8>>>,
+    head: Mutex<Option<Vec<u8>>>,
+    refuses_secrets: AtomicBool,
+    start: AtomicU64,
+    ran: AtomicU64,
 }
 
 impl Device {
@@ -28,10 +32,46 @@ impl Device {
     }
     fn ticking(seed: u64, ticks: i64) -> Arc<Device> {
         let (now, chance) = (AtomicI64::new(MORNING), AtomicU64::new(seed));
-        Arc::new(Device { now, ticks, chance, secret: Mutex::new(None) })
+        let (start, ran) = (AtomicU64::new(seed), AtomicU64::new(0));
+        Arc::new(Device {
+            now,
+            ticks,
+            chance,
+            secret: Mutex::default(),
+            head: Mutex::default(),
+            refuses_secrets: AtomicBool::default(),
+            start,
+            ran,
+        })
     }
+    /// Time passes, or the clock is set back; the running clock only ever goes on.
     pub fn pass(&self, ms: i64) {
         self.now.fetch_add(ms, Ordering::Relaxed);
+        self.ran.fetch_add(u64::try_from(ms).unwrap_or(0), Ordering::Relaxed);
+    }
+    /// The wall clock is set; no time passes.
+    pub fn set_clock(&self, ahead_ms: i64) {
+        self.now.fetch_add(ahead_ms, Ordering::Relaxed);
+    }
+    /// Another device with the same key.
+    pub fn copied(&self, seed: u64) -> Arc<Device> {
+        let copy = Device::ticking(seed, self.ticks);
+        copy.now.store(self.now.load(Ordering::Relaxed), Ordering::Relaxed);
+        *copy.secret.lock().unwrap() = self.secret.lock().unwrap().clone();
+        copy
+    }
+    /// Nothing is kept outside the folder any more.
+    pub fn loses_head(&self) {
+        *self.head.lock().unwrap() = None;
+    }
+    /// Whether the place for secrets takes none.
+    pub fn refuse_secrets(&self, refuses: bool) {
+        self.refuses_secrets.store(refuses, Ordering::Relaxed);
+    }
+    /// The device was switched off and on.
+    pub fn starts_anew(&self) {
+        self.start.fetch_add(1, Ordering::Relaxed);
+        self.ran.store(0, Ordering::Relaxed);
     }
     pub fn open(self: &Arc<Self>, folder: &Path) -> Result<Arc<Field>, OpenError> {
         Field::open(folder.to_string_lossy().into_owned(), self.clone())
@@ -49,12 +89,14 @@ impl Device {
 
 impl Platform for Device {
     fn running(&self) -> Option<stillbar_core::journal::Running> {
-        None
+        let (start, ms) = (self.start.load(Ordering::Relaxed), self.ran.load(Ordering::Relaxed));
+        Some(stillbar_core::journal::Running { start, ms })
     }
     fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
-        Ok(None)
+        Ok(self.head.lock().unwrap().clone())
     }
-    fn store_head(&self, _: Vec<u8>) -> Result<(), PlatformError> {
+    fn store_head(&self, head: Vec<u8>) -> Result<(), PlatformError> {
+        *self.head.lock().unwrap() = Some(head);
         Ok(())
     }
     fn now_ms(&self) -> i64 {
@@ -77,6 +119,9 @@ impl Platform for Device {
         Ok(self.secret.lock().unwrap().clone())
     }
     fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError> {
+        if self.refuses_secrets.load(Ordering::Relaxed) {
+            return Err(PlatformError::Failed { why: "The place for keys is closed.".into() });
+        }
         *self.secret.lock().unwrap() = Some(secret);
         Ok(())
     }

@@ -118,7 +118,11 @@ fn missing_and_low_lines_are_told() {
     // A line that is only low is no missing one, and without a neutral a line at earth is none either.
     let odd = energised(&star([231.0, 204.0, 230.0], [377.0, 376.0, 399.0], 398.37, Tolerance::Iec60038));
     assert!(!odd.is_empty() && !odd.iter().any(|f| f.is_missing()), "{odd:?}");
-    let earth = Energised { neutral: false, other: "PE", ..star([2.0, 398.0, 399.0], [399.0, 398.0, 398.0], 398.37, Tolerance::Iec60038) };
+    let earth = Energised {
+        neutral: false,
+        other: "PE",
+        ..star([2.0, 398.0, 399.0], [399.0, 398.0, 398.0], 398.37, Tolerance::Iec60038)
+    };
     let odd = energised(&earth);
     assert!(odd.iter().any(|f| f.what == Odd::AtReference(2.0)) && !odd.iter().any(|f| f.is_missing()), "{odd:?}");
     // What was not read says nothing.

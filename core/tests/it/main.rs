@@ -6,6 +6,7 @@ mod desk;
 mod energised;
 mod evidence;
 mod faults;
+mod forgotten;
 mod gates;
 mod holes;
 mod journal;

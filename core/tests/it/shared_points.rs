@@ -125,7 +125,9 @@ fn nobody_closes_a_point_that_another_job_has_locked_and_every_screen_says_whose
     device.play(&field, &format!("tap Next: Covers back\n{}", until(RESTORE, "tap Q4 feeder switch is closed")));
     goes(&field, &format!("/job/{first}/step/close"));
     device.play(&field, &format!("see It stays open, for another job\nsee Tomas Brandt, lock TB 7\nsee For: {SECOND}"));
-    let point = |e: &Entry| e.job() == Some(first) && matches!(&e.body.fact, Fact::PointAdded { label, .. } if label.starts_with("Q4"));
+    let point = |e: &Entry| {
+        e.job() == Some(first) && matches!(&e.body.fact, Fact::PointAdded { label, .. } if label.starts_with("Q4"))
+    };
     let q4 = field.entries().unwrap().into_iter().find(point).unwrap().id;
     let why = field.keep(person(&field, "Mara Lind"), Some(first), Fact::PointClosed { point: q4, beside: None });
     assert!(why.unwrap_err().contains("TB 7"));
@@ -215,7 +217,9 @@ fn a_padlock_that_is_on_elsewhere_is_asked_about_and_every_answer_works() {
 fn one_padlock_through_points_of_two_jobs_comes_off_both() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let first = job(&field);
-    let elsewhere = |script: &str| script.replace("Q4 feeder switch", "Q14 feeder switch").replace("Q9 changeover switch", "Q19 tie");
+    let elsewhere = |script: &str| {
+        script.replace("Q4 feeder switch", "Q14 feeder switch").replace("Q9 changeover switch", "Q19 tie")
+    };
     let isolate = elsewhere(until(ISOLATE, "tap The caution sign"));
     goes(&field, "/");
     let second = format!("{}{CHECK}{CIRCUITS}{isolate}", elsewhere(&second_plan()));
@@ -248,7 +252,10 @@ fn the_owner_in_a_form_is_whoever_has_the_device_or_is_named() {
     hand(&device, &field, "Tomas Brandt", "Mara Lind");
     goes(&field, &route);
     // Her own form again, with what she typed herself, and not the one that she had opened for Tomas.
-    device.play(&field, "see Fit your lock\nsee > Put this lock on as Mara Lind's\nsee ML 70\nunseen Put this lock on as Tomas");
+    device.play(
+        &field,
+        "see Fit your lock\nsee > Put this lock on as Mara Lind's\nsee ML 70\nunseen Put this lock on as Tomas",
+    );
     // A second tab that still shows an older screen keeps nothing.
     let stale = field.screen().turn - 1;
     let mara = person(&field, "Mara Lind");
@@ -316,7 +323,13 @@ fn the_company_sets_a_limit_once_and_in_a_job_only_the_person_in_charge_changes_
     let limit = Some(Limit { ac: 5_000, dc: 5_000, rule: "EW 14, figure 2".into() });
     let tomas = person(&field, "Tomas Brandt");
     let mara = person(&field, "Mara Lind");
-    field.keep(mara, Some(first), Fact::WorkerJoined { person: tomas, duty: stillbar_core::journal::fact::Duty::Working }).unwrap();
+    field
+        .keep(
+            mara,
+            Some(first),
+            Fact::WorkerJoined { person: tomas, duty: stillbar_core::journal::fact::Duty::Working },
+        )
+        .unwrap();
     let why = field.keep(tomas, Some(first), Fact::LimitSet { limit }).unwrap_err();
     assert!(why.contains("Only the person in charge"), "{why}");
     goes(&field, &format!("/job/{first}/change"));
@@ -343,5 +356,8 @@ fn who_cuts_their_own_lock_says_so_and_it_is_no_forced_removal() {
     let first = job(&field);
     hand(&device, &field, "Mara Lind", "Joel Aras");
     goes(&field, &format!("/job/{first}/locks"));
-    device.play(&field, "tap Mara Lind on Q9 changeover switch: ML 8\nsee Who answers for it\nsee Tomas Brandt\nunseen Ida Holm");
+    device.play(
+        &field,
+        "tap Mara Lind on Q9 changeover switch: ML 8\nsee Who answers for it\nsee Tomas Brandt\nunseen Ida Holm",
+    );
 }

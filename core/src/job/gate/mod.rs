@@ -188,7 +188,9 @@ impl Gate<'_> {
                 | Fact::WorkBegan { .. }
         );
         if isolating && job.given_up.is_some() {
-            return no("The isolation was given up. Change the scope of the job first; then isolate and prove dead again.");
+            return no(
+                "The isolation was given up. Change the scope of the job first; then isolate and prove dead again.",
+            );
         }
         if isolating && job.finished.is_some() {
             return no("The work is finished. Change the scope of the job first; then isolate and prove dead again.");

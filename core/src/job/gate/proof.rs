@@ -218,7 +218,20 @@ impl Gate<'_> {
             Fact::PointClosed { point: id, .. } if job.locks_on().any(|l| l.on == On::Point(*id)) => {
                 no("A lock is still on this point.")
             }
-            Fact::PointClosed { point: id, beside } => self.closes(job, point(id)?, beside.as_deref()),
+            Fact::PointClosed { point: id, beside } => {
+                let point = point(id)?;
+                // A lock that an entry put aside tells of may be on.
+                if let Some(aside) = job.aside_locks().find(|a| a.on == Some(On::Point(*id)))
+                    && let Some((label, owner)) = &aside.lock
+                {
+                    return no(format!(
+                        "{} stays open: lock {label} of {} is on it, by an entry put aside. Look at the point, then answer that entry.",
+                        point.label,
+                        self.name(*owner)
+                    ));
+                }
+                self.closes(job, point, beside.as_deref())
+            }
             Fact::CircuitOn { circuit } => match job.circuits.iter().find(|c| c.off.is_some() && c.on.is_none()) {
                 Some(next) if next.stamp.id == *circuit => Ok(()),
                 Some(next) => no(format!("In order: {} comes next.", next.label)),

@@ -49,7 +49,9 @@ impl Gate<'_> {
 fn before(job: &Job) -> Verdict {
     let back = |p: &Point| p.closed.as_ref().is_some_and(|closed| job.this_round(closed));
     if job.points.iter().any(|p| p.opened.is_some() || back(p)) {
-        return no("A point was opened already: the rotation before that cannot be read now. Say that it was not read, and why.");
+        return no(
+            "A point was opened already: the rotation before that cannot be read now. Say that it was not read, and why.",
+        );
     }
     Ok(())
 }
@@ -57,7 +59,9 @@ fn before(job: &Job) -> Verdict {
 /// Where nobody knows which way is right, what turns is kept from harm before anything is read.
 fn guarded(job: &Job, rotation: Rotation, guard: Option<RotationGuard>) -> Verdict {
     if rotation.is_direction() && guard.is_none() && job.rotation_before().is_none() {
-        return no("The rotation was not read before: uncouple what turns, or watch a short bump, then say which you did.");
+        return no(
+            "The rotation was not read before: uncouple what turns, or watch a short bump, then say which you did.",
+        );
     }
     Ok(())
 }
@@ -72,7 +76,9 @@ fn answered(job: &Job, of: &[EntryId], answer: SupplyAnswer, who: &str, how: &st
     let (ask_who, ask_how) = match answer {
         SupplyAnswer::Mended => ("Write what was wrong.", "Write what was mended."),
         SupplyAnswer::LeftOff => ("Write what is left off.", "Write how it is kept off."),
-        SupplyAnswer::Accepted => ("Write who was told and accepts it.", "Write how they were told, and why they accept it."),
+        SupplyAnswer::Accepted => {
+            ("Write who was told and accepts it.", "Write how they were told, and why they accept it.")
+        }
     };
     if !says_something(who) {
         return no(ask_who);

@@ -193,13 +193,14 @@ impl Finding {
             Odd::NeutralOff(volts) => format!(
                 "{other} stands {volts:.1} V off the middle of the lines: it is missing. Isolate again, then find out."
             ),
-            Odd::Outside(volts, [least, most], tolerance) => format!(
-                "{at}: {volts:.1} V, outside {least:.1} to {most:.1} V ({}). Find out why.",
-                tolerance.word()
-            ),
+            Odd::Outside(volts, [least, most], tolerance) => {
+                format!("{at}: {volts:.1} V, outside {least:.1} to {most:.1} V ({}). Find out why.", tolerance.word())
+            }
             Odd::NotAtEarth(volts) => format!("{at}: {volts:.1} V, and this line should be at earth."),
             Odd::AtReference(volts) => {
-                format!("{at}: {volts:.1} V, and the line is there: an earth fault, or a supply with this line at earth.")
+                format!(
+                    "{at}: {volts:.1} V, and the line is there: an earth fault, or a supply with this line at earth."
+                )
             }
             Odd::NotTogether(ratio, wanted) => format!(
                 "Line to line is {ratio:.2} times line to {other}, and should be {wanted:.2} times. Read both again."
@@ -270,7 +271,12 @@ fn against(read: &Energised) -> Vec<Finding> {
     if let Some(expected) = read.arrangement.map(|a| a.to_other(read.line_line)) {
         for (k, nominal) in expected.into_iter().enumerate() {
             let what = read.to_other[k].and_then(|volts| check(volts, nominal, read));
-            let what = what.map(|what| if read.arrangement == Some(Arrangement::Star) { star(what, k, nominal, read) } else { what });
+            let what =
+                what.map(
+                    |what| {
+                        if read.arrangement == Some(Arrangement::Star) { star(what, k, nominal, read) } else { what }
+                    },
+                );
             found.extend(what.map(|what| Finding { what, pairs: vec![read.to(k)] }));
         }
     }

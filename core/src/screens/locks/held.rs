@@ -36,9 +36,16 @@ pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
     if !lock.telephone.is_empty() {
         lines.push(format!("Telephone {}", lock.telephone));
     }
+    if let Some(why) = &lock.aside {
+        lines.push(format!("By an entry put aside: {why}. Counts as on until somebody has looked."));
+    }
     let hangs = if lock.on { "on" } else { "was on" };
     let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
-    page.row(title, lines, go(Route::Lock(lock.job, lock.fit)));
+    page.row(
+        title,
+        lines,
+        go(if lock.aside.is_some() { Route::Asides(lock.job) } else { Route::Lock(lock.job, lock.fit) }),
+    );
 }
 
 /// Who holds this point open for another job, in a sentence; empty if nobody does.

@@ -164,7 +164,11 @@ fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
     let value = act.need("rotation", ask)?;
     let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
     let guard = if rotation.is_direction() && act.job(job)?.rotation_before().is_none() {
-        Some(picked(act, "guard", "Not read before: uncouple what turns, or watch a short bump. Choose which you did.")?)
+        Some(picked(
+            act,
+            "guard",
+            "Not read before: uncouple what turns, or watch a short bump. Choose which you did.",
+        )?)
     } else {
         None
     };
