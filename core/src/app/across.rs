@@ -29,8 +29,8 @@ impl Inner {
                 known.rules = sites.filter_map(|site| Some((*site, self.across.rules_of(*site)?))).collect();
             }
             (Route::Step(id, Step::Points), Some(job)) => {
-                let points: Vec<_> = self.across.points_of(job.site, id).into_iter().cloned().collect();
-                known.points = points.iter().take(MOST_POINTS).map(|p| self.across.named(p)).collect();
+                let points: Vec<_> = self.across.points_of(job.site, id, MOST_POINTS).into_iter().cloned().collect();
+                known.points = points.iter().map(|p| self.across.named(p)).collect();
                 known.typed = self.typed_point(job);
                 for point in &job.points {
                     let beside = self.across.beside_point(id, point.stamp.id).into_iter().next();

@@ -16,6 +16,11 @@ use crate::journal::{EntryId, Fact};
 use crate::point::{Means, Point, uncovered};
 use crate::supply::Position;
 
+/// What is asked of who says that two points that look alike are two.
+const APART: &str = "Write by what the two are told apart, here at the spot.";
+/// Most points of other jobs that one is parted from in one act.
+const MOST_PARTED: usize = 100;
+
 /// What a step of the isolation shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
     let mut page = Page::new(step.title(job));
@@ -45,8 +50,16 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         (Step::Isolate(point), "fit" | "for") => {
             return if fit::act(act, job, Some(point), verb, arg)? { act.onward(job, step) } else { Ok(()) };
         }
+        (Step::Isolate(point), "none-of-these") => {
+            let apart = act.need("apart", APART)?;
+            for known in act.app.beside_point(job, point).into_iter().take(MOST_PARTED) {
+                let other = known.point;
+                act.keep(Some(job), Fact::PointsParted { point, other, apart: apart.clone() })?;
+            }
+            return Ok(());
+        }
         (Step::Isolate(point), "parted") => {
-            let apart = act.need("apart", "Write by what the two are told apart, here at the spot.")?;
+            let apart = act.need("apart", APART)?;
             Fact::PointsParted { point, other: id(arg)?, apart }
         }
         (Step::Isolate(point), "keep-photo") => {
@@ -168,6 +181,9 @@ fn parting(page: &mut Page, look: &Look, point: &Point) {
     for (_, known) in &look.site.alike {
         let label = format!("These are two: this, and {} of {}", known.label, known.title);
         page.toned(label, format!("parted {}", known.point), Tone::Quiet);
+    }
+    if look.site.alike.len() > 1 {
+        page.toned("It is none of these: another switch", "none-of-these", Tone::Quiet);
     }
 }
 

@@ -204,12 +204,15 @@ impl Across {
         found
     }
 
-    /// Every point of a site that is known, one for each group, latest first, but for those of `without`.
-    pub fn points_of(&mut self, site: Option<EntryId>, without: EntryId) -> Vec<&PointThere> {
+    /// The points of a site that are known, one for each group, latest first, but for those of `without`; at most so many.
+    pub fn points_of(&mut self, site: Option<EntryId>, without: EntryId, most: usize) -> Vec<&PointThere> {
         let mut seen = BTreeSet::new();
         let mut chosen = Vec::new();
         for i in (0..self.points.len()).rev() {
             let p = &self.points[i];
+            if chosen.len() == most {
+                break;
+            }
             if p.site != site || self.withdrawn.contains(&p.id) || seen.contains(&i) {
                 continue;
             }
