@@ -85,7 +85,15 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
     tell("people", &[PEOPLE], &[])?;
     tell("finished job", &[PLAN, ADD_INSTRUMENTS, CIRCUITS, ISOLATE, PROVE, WORK, RESTORE], &[])?;
 
+    // Each later job is asked for the sources that the earlier ones found at this site.
+    let looked = |board: &str| format!("fill Where you looked = {board}, its drawing");
+    let answered = |board: &str, sources: usize| {
+        let once = "fill Or why it does not reach this work = Followed to its changeover; this board has another way\n\
+                    tap It does not reach this work\n";
+        format!("{}{}", once.repeat(sources), looked(board))
+    };
     past.back.store(5 * HOUR, Ordering::Relaxed);
+    let (at, told) = (looked("DB6"), answered("DB6", 1));
     let fan = [
         ("Replace the outgoing breaker of washer 4", "Change the contactor of extractor fan 2"),
         ("Breaker 4 and its tails", "Contactor K2 and its terminals"),
@@ -100,6 +108,7 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Washers stopped", "Fans stopped"),
         ("ML 7", "ML 3"),
         ("ML 8", "ML 4"),
+        (at.as_str(), told.as_str()),
     ];
     // Met first in this job, so that a scan has something to tell.
     let tag = format!(
@@ -109,6 +118,7 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
     tell("job at work", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, &tag, PROVE, "tap Begin work"], &fan)?;
 
     past.back.store(2 * HOUR, Ordering::Relaxed);
+    let (at, told) = (looked("DB7"), answered("DB7", 2));
     let trap = [
         ("Replace the outgoing breaker of washer 4", "Move the socket circuit of bay 3"),
         ("Breaker 4 and its tails", "Way 3 and its neutral"),
@@ -120,10 +130,12 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Q9", "Q13"),
         ("ML 7", "ML 5"),
         ("ML 8", "ML 6"),
+        (at.as_str(), told.as_str()),
     ];
     tell("job with a trap", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, INDICATION], &trap)?;
 
     past.back.store(HOUR / 2, Ordering::Relaxed);
+    let (at, told) = (looked("DB5"), answered("DB5", 3));
     let dryer = [
         ("Replace the outgoing breaker of washer 4", "Add a way for the new dryer"),
         ("Breaker 4 and its tails", "One new way"),
@@ -133,6 +145,7 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Q4", "Q5"),
         ("bay 4", "bay 5"),
         ("Q9", "Q14"),
+        (at.as_str(), told.as_str()),
     ];
     tell("planned job", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS], &dryer)?;
     tell("network", &[NETWORK], &[])?;

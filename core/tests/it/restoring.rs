@@ -134,7 +134,7 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
     let plan = format!("{}{qp}{}", &plan[..at], &plan[at..]);
     let isolate = "see Isolate QP\nfill What you saw go off = Inverter dark\nchoose How you found it = On: I switched it off\n\
                    tap QP is open, off load\nfill What is written on the lock = ML 6\nchoose How it is locked = Padlock on a hasp\n\
-                   tap Keep this lock\ntap The caution sign hangs at QP\nphoto Photo of QP\n";
+                   tap Put this lock on as Mara Lind's\ntap The caution sign hangs at QP\nphoto Photo of QP\n";
     let at = ISOLATE.find("see Isolate Q4").unwrap();
     let isolate = format!("{}{isolate}{}", &ISOLATE[..at], &ISOLATE[at..]);
     let at = PROVE.find("read N – L1").unwrap();
@@ -166,16 +166,18 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
     let plan = include_str!("../../journeys/plan.journey")
-        .replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
+        .replace("Replace the outgoing breaker of washer 4", "Tighten the tails")
+        .replace("fill Where you looked = DB4", "tap It is a source here too\nfill Where you looked = DB4")
+        .replace("fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n", "");
     let check = include_str!("../../journeys/check-instruments.journey");
     let circuits = include_str!("../../journeys/circuits.journey");
     let isolate = ISOLATE.replace("How you found it = On: I switched it off", "How you found it = Off already");
-    let isolate = isolate.replace("ML 7", "TB 1").replace("ML 8", "TB 2");
+    let isolate = isolate.replace("ML 7", "TB 1").replace("ML 8", "TB 2").replace("Mara Lind", "Tomas Brandt");
     field.act(None, "go /".into(), vec![]);
-    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\n{plan}{check}{circuits}{isolate}{PROVE}"));
+    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"));
     let other = field.screen().route.split("/step").next().unwrap().to_owned();
     field.act(None, "go /people".into(), vec![]);
-    device.play(&field, "tap Mara Lind");
+    device.play(&field, "tap Mara Lind\ntap Go on without PIN");
     field.act(None, format!("go {job}/step/work"), vec![]);
     device.play(&field, WORK);
     device.play(&field, unlocked());
@@ -255,7 +257,7 @@ fn what_is_read_after_a_step_was_passed_over_is_answered_for() {
     let (_folder, device, field) = supplied_job();
     device.play(
         &field,
-        "tap Pass this over, with a reason\nfill Why, and what is done instead = Readings follow later\ntap Pass it over in my name\n\
+        "tap Pass this over, with a reason\nfill Why, and what is done instead = Readings follow later\ntap Skip it, signed by Mara Lind\n\
          see # Circuits on, in order\ntap The job\nsee Presence and rotation [passed over]\ntap Presence and rotation",
     );
     device.play(&field, &reads(&[("L2 – N", "400"), ("L3 – N", "0")]));

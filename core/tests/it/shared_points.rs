@@ -42,7 +42,7 @@ fn person(field: &Field, name: &str) -> EntryId {
 /// The device goes into another hand.
 fn hand(device: &Device, field: &Field, from: &str, to: &str) {
     goes(field, "/");
-    device.play(field, &format!("tap In hand: {from}\ntap {to}"));
+    device.play(field, &format!("tap In hand: {from}\ntap {to}\ntap Go on without PIN"));
 }
 
 /// The plan of a second job at the same points, where the first one's generator is known, up to its points.
