@@ -7,22 +7,23 @@ use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 use unicode_security::skeleton;
 
-/// What a name looks like: equal for names that a person could confuse. Not for showing.
+/// What a name looks like in capitals and in small letters: names that are equal in one of the two could be confused. Not for showing.
 ///
 /// ```
-/// use stillbar_core::names::looks;
-/// assert_eq!(looks("ML  7"), looks("ｍl7"));
-/// assert_eq!(looks("Мара"), looks("Mapa")); // Cyrillic and Latin
-/// assert_ne!(looks("ML 7"), looks("ML 8"));
+/// use stillbar_core::names::alike;
+/// assert!(alike("ML  7", "ｍl7"));
+/// assert!(alike("Мара", "Mapa")); // Cyrillic and Latin, alike in capitals
+/// assert!(alike("νia", "via")); // Greek and Latin, alike in small letters
+/// assert!(!alike("ML 7", "ML 8"));
 /// ```
-pub fn looks(name: &str) -> String {
-    // Twice: folding the case brings letters forth that look like others, and a skeleton may have capitals again.
-    once(&once(name))
+pub fn looks(name: &str) -> [String; 2] {
+    [str::to_uppercase, str::to_lowercase].map(|fold| once(&once(name, fold), fold))
 }
 
-fn once(name: &str) -> String {
-    let wide: String = name.nfkc().collect::<String>().to_lowercase();
-    let bare: String = skeleton(&wide).nfkc().collect::<String>().to_lowercase();
+/// Folded, and every letter replaced by the one that it looks like. Twice, because a skeleton may have letters of the other case.
+fn once(name: &str, fold: fn(&str) -> String) -> String {
+    let wide = fold(&name.nfkc().collect::<String>());
+    let bare = fold(&skeleton(&wide).nfkc().collect::<String>());
     bare.chars().filter(|c| !blank(*c)).collect()
 }
 
@@ -36,7 +37,7 @@ fn blank(c: char) -> bool {
 
 /// Whether two names could be taken for one another.
 pub fn alike(one: &str, other: &str) -> bool {
-    looks(one) == looks(other)
+    looks(one).iter().zip(&looks(other)).any(|(a, b)| a == b)
 }
 
 /// Whether a reason says something: at least a word of letters. Dots, dashes and blanks do not; one letter is a word only where a script

@@ -69,7 +69,11 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} secured without a lock by {}: {how}", job.lock_place(*on), name(owner))
         }
         Fact::LockFitted { on, owner, label, through: Some(_), .. } => {
-            format!("Lock {label} of {} on {}: one cable or bar through it and another", name(owner), job.lock_place(*on))
+            format!(
+                "Lock {label} of {} on {}: one cable or bar through it and another",
+                name(owner),
+                job.lock_place(*on)
+            )
         }
         Fact::LockFitted { on, owner, label, .. } => {
             format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on))

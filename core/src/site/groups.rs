@@ -11,7 +11,8 @@ use crate::tag::TagId;
 enum Common<'a> {
     Tag(TagId),
     Switch(&'a str),
-    Looks(&'a str, &'a str),
+    /// A like label at a like place, each in capitals or in small letters.
+    Looks(bool, &'a str, bool, &'a str),
 }
 
 /// The groups, worked out once after each change.
@@ -53,7 +54,8 @@ fn join(points: &[PointThere], parted: &BTreeSet<(EntryId, EntryId)>, places: &B
     for (i, p) in points.iter().enumerate() {
         let tags = p.tags.iter().map(|tag| Common::Tag(*tag));
         let switch = p.switch.iter().map(|s| Common::Switch(s));
-        let looks = std::iter::once(Common::Looks(&p.looks.0, &p.looks.1));
+        let folds = [(false, false), (false, true), (true, false), (true, true)];
+        let looks = folds.map(|(a, b)| Common::Looks(a, &p.looks.0[usize::from(a)], b, &p.looks.1[usize::from(b)]));
         for common in tags.chain(switch).chain(looks) {
             buckets.entry((p.site, common)).or_default().push(i);
         }

@@ -53,7 +53,7 @@ pub struct PointThere {
     pub label: String,
     /// Where it is.
     pub at: String,
-    looks: (String, String),
+    looks: ([String; 2], [String; 2]),
     switch: Option<String>,
     same_as: Option<EntryId>,
     tags: BTreeSet<TagId>,
@@ -196,11 +196,10 @@ impl Across {
 
     /// Points of a site, known from other jobs, that have a like label; the one at a like place first.
     pub fn like(&self, site: Option<EntryId>, label: &str, at: &str) -> Vec<&PointThere> {
-        let (label, at) = (looks(label), looks(at));
         let here =
-            self.points.iter().filter(|p| p.site == site && p.looks.0 == label && !self.withdrawn.contains(&p.id));
+            self.points.iter().filter(|p| p.site == site && alike(&p.label, label) && !self.withdrawn.contains(&p.id));
         let mut found: Vec<&PointThere> = here.collect();
-        found.sort_by_key(|p| p.looks.1 != at);
+        found.sort_by_key(|p| !alike(&p.at, at));
         found
     }
 

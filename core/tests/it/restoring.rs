@@ -174,7 +174,12 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     let isolate = ISOLATE.replace("How you found it = On: I switched it off", "How you found it = Off already");
     let isolate = isolate.replace("ML 7", "TB 1").replace("ML 8", "TB 2").replace("Mara Lind", "Tomas Brandt");
     field.act(None, "go /".into(), vec![]);
-    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"));
+    device.play(
+        &field,
+        &format!(
+            "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"
+        ),
+    );
     let other = field.screen().route.split("/step").next().unwrap().to_owned();
     field.act(None, "go /people".into(), vec![]);
     device.play(&field, "tap Mara Lind\ntap Go on without PIN");

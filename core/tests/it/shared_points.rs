@@ -124,7 +124,7 @@ fn nobody_closes_a_point_that_another_job_has_locked_and_every_screen_says_whose
     goes(&field, &format!("/job/{first}"));
     device.play(&field, &format!("tap Next: Covers back\n{}", until(RESTORE, "tap Q4 feeder switch is closed")));
     goes(&field, &format!("/job/{first}/step/close"));
-    device.play(&field, &format!("see It stays open, for another job\nsee Tomas Brandt, lock TB 7\nsee For: {SECOND}"));
+    device.play(&field, &format!("see Stays open: held by lock TB 7 of Tomas Brandt, for {SECOND}."));
     let point = |e: &Entry| {
         e.job() == Some(first) && matches!(&e.body.fact, Fact::PointAdded { label, .. } if label.starts_with("Q4"))
     };
@@ -273,11 +273,14 @@ fn two_drives_of_like_names_are_each_read() {
          energy found\n",
     );
     assert_ne!(plan, PLAN);
-    let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE, "wait 6", until(PROVE, "choose How it was shown")]);
+    let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE]);
+    // With the covers on: the labels' time first.
+    device.play(&field, "see Drive 1: wait 5 min from opening\nsee Drive 10: wait 5 min from opening\nwait 6");
+    device.play(&field, until(PROVE, "wait 1"));
     device.play(
         &field,
         "fill Direct voltage at Drive 1, in volts = 0\ntap Keep the reading at Drive 1\nfill Direct voltage at Drive 10, in volts = 0\ntap Keep \
-         the reading at Drive 10\nsee How it was shown",
+         the reading at Drive 10\nsee # Test every pair",
     );
 }
 
