@@ -165,15 +165,25 @@ fn what_follows_the_mains_goes_back_on_after_them() {
 fn what_others_hold_stays_open_and_holds_nobody_up() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
-    let plan = include_str!("../../journeys/plan.journey").replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
+    let plan = include_str!("../../journeys/plan.journey")
+        .replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
     let found = "fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n";
-    let plan = plan.replace(found, "").replacen("fill Where you looked = DB4", "tap It is a source here too\nfill Where you looked = DB4", 1);
+    let plan = plan.replace(found, "").replacen(
+        "fill Where you looked = DB4",
+        "tap It is a source here too\nfill Where you looked = DB4",
+        1,
+    );
     let check = include_str!("../../journeys/check-instruments.journey");
     let circuits = include_str!("../../journeys/circuits.journey");
     let isolate = ISOLATE.replace("How you found it = On: I switched it off", "How you found it = Off already");
     let isolate = isolate.replace("ML 7", "TB 1").replace("ML 8", "TB 2");
     field.act(None, "go /".into(), vec![]);
-    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"));
+    device.play(
+        &field,
+        &format!(
+            "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"
+        ),
+    );
     let other = field.screen().route.split("/step").next().unwrap().to_owned();
     field.act(None, "go /people".into(), vec![]);
     device.play(&field, "tap Mara Lind\ntap Go on without PIN");

@@ -53,7 +53,9 @@ impl Gate<'_> {
 fn before(job: &Job) -> Verdict {
     let back = |p: &Point| p.closed.as_ref().is_some_and(|closed| job.this_round(closed));
     if job.points.iter().any(|p| p.opened.is_some() || back(p)) {
-        return no("A point was opened already: the rotation before that stays as it was noted, and cannot be read now.");
+        return no(
+            "A point was opened already: the rotation before that stays as it was noted, and cannot be read now.",
+        );
     }
     Ok(())
 }
