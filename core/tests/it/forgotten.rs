@@ -315,7 +315,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
     let cut = RESTORE[..closed].rfind('\n').unwrap() + 1;
     let why = one.device.try_play(one.field(), &RESTORE).unwrap_err();
     let shown = as_text(&one.field().screen());
-    assert!(shown.contains("stays open: lock TB 1 of Tomas Brandt is on it"), "{cut} {why}\n{shown}");
+    assert!(shown.contains("Stays open: held by lock TB 1 of Tomas Brandt"), "{cut} {why}\n{shown}");
 }
 
 /// The new key is on disk before it signs: ended at any moment between, the phone has its old state or goes on with a key of its own.

@@ -124,7 +124,7 @@ fn nobody_closes_a_point_that_another_job_has_locked_and_every_screen_says_whose
     goes(&field, &format!("/job/{first}"));
     device.play(&field, &format!("tap Next: Covers back\n{}", until(RESTORE, "tap Q4 feeder switch is closed")));
     goes(&field, &format!("/job/{first}/step/close"));
-    device.play(&field, &format!("see Stays open: held by lock TB 7 of Tomas Brandt, for {SECOND}."));
+    device.play(&field, &format!("see Q4 feeder switch [stays open]\nsee Tomas Brandt, lock TB 7\nsee For: {SECOND}"));
     let point = |e: &Entry| {
         e.job() == Some(first) && matches!(&e.body.fact, Fact::PointAdded { label, .. } if label.starts_with("Q4"))
     };

@@ -394,10 +394,14 @@ impl Gate<'_> {
             | Fact::NoCircuits { .. }
             | Fact::NoCovers { .. }
             | Fact::CoverOff { .. }
-            | Fact::PresenceRead { .. }
-            | Fact::RotationRead { .. }
             | Fact::PhotoTaken { .. }
             | Fact::Deviated { .. } => Ok(()),
+            Fact::PresenceRead { .. } | Fact::RotationRead { .. }
+                if job.supply_findings().iter().any(|f| f.of.contains(&entry)) =>
+            {
+                no("This reading does not look as it should: it stays. Read again, or answer for it.")
+            }
+            Fact::PresenceRead { .. } | Fact::RotationRead { .. } => Ok(()),
             // A slip of the finger costs a test; a voltage that was there and is taken back may cost a life.
             Fact::ReadingTaken { .. } if job.troubles.iter().any(|t| t.stamp.id == entry) => {
                 no("This reading showed a voltage: it stays. Write its cause, then prove the indicator and test again.")

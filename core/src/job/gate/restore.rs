@@ -10,7 +10,11 @@ use crate::point::Point;
 impl Gate<'_> {
     pub(super) fn restore(&self, job: &Job, fact: &Fact) -> Verdict {
         match fact {
-            Fact::RotationFound { rotation: Some(rotation), .. } if rotation.is_direction() => before(job),
+            Fact::RotationFound { rotation, .. }
+                if rotation.is_some_and(Rotation::is_direction) || job.rotation_before().is_some() =>
+            {
+                before(job)
+            }
             Fact::RotationRead { rotation, guard, .. } => guarded(job, *rotation, *guard),
             Fact::SupplyAnswered { of, answer, who, how } => answered(job, of, *answer, who, how),
             _ => Ok(()),
@@ -50,7 +54,7 @@ fn before(job: &Job) -> Verdict {
     let back = |p: &Point| p.closed.as_ref().is_some_and(|closed| job.this_round(closed));
     if job.points.iter().any(|p| p.opened.is_some() || back(p)) {
         return no(
-            "A point was opened already: the rotation before that cannot be read now. Say that it was not read, and why.",
+            "A point was opened already: the rotation before that stays as it was noted, and cannot be read now.",
         );
     }
     Ok(())

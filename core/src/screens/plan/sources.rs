@@ -119,7 +119,7 @@ fn another(page: &mut Page, look: &Look, job: &Job) {
 
 /// What a control supply brings to the point of work.
 pub(in crate::screens) fn control(page: &mut Page, look: &Look) {
-    let hint = "Control supplies only: X3:1, X3:2. They are tested too.";
+    let hint = "Control supplies only, from the drawing: X3:1, X3:2. They are tested too.";
     page.entry("terminals", "Its terminals at the work, with commas", hint, look.draft("terminals"));
     let hint = "Control supplies only, such as 24";
     page.field("control-volts", "Its voltage in volts", hint, look.draft("control-volts"), EntryKind::Number, 8);

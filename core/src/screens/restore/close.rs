@@ -8,7 +8,7 @@ use crate::screens::Route;
 use crate::screens::build::Page;
 use crate::screens::cx::Look;
 use crate::screens::home::go;
-use crate::screens::locks::put;
+use crate::screens::locks::{self, put};
 use crate::screens::parts::{StepRow, StepState, Tone};
 use crate::store::LockRow;
 use crate::supply::{self, Position, Restore, States};
@@ -36,7 +36,10 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
                 row(page, label, StepState::Done, "It stays open, as in normal service.".into());
             }
             Back::FoundOff => row(page, label, StepState::Done, "Found off: it stays off.".into()),
-            Back::Held(lock) => stays(page, label, held(look, lock)),
+            Back::Held(lock) => {
+                stays(page, label, held(look, lock));
+                locks::held::rows(page, look, job, point.stamp.id);
+            }
             Back::After(first) => {
                 let names: Vec<&str> = first.iter().map(|p| p.label.as_str()).collect();
                 let line = format!("It only follows the supply: after {}.", names.join(", "));
