@@ -58,6 +58,9 @@ pub fn view(look: &Look, person: EntryId) -> Page {
     if look.exchange.office.is_some() {
         page.entry("office-code", "Code from the office", "One that was made there just now.", look.draft("office-code"));
         page.button("Ask the office as witness", "office");
+        if let Some(trouble) = &look.exchange.now.trouble {
+            page.caution(Tone::Warn, trouble.says());
+        }
     }
     page
 }
@@ -96,6 +99,7 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
         "office" => {
             let code = act.need("office-code", "Type the code that the office made for this.")?;
             act.app.ask_office(person, &code)?;
+            act.note("office-code", "");
             act.say = Some("The office is asked. Its answer comes on this screen.".into());
             Ok(())
         }
