@@ -44,7 +44,9 @@ impl System {
     pub fn with_heads(folder: &Path, heads: Option<&Path>) -> Result<Self, String> {
         getrandom::fill(&mut [0; 1]).map_err(|_| "This system gives no random bytes, so nothing can be signed.")?;
         // Named by where the data are: a copy that is put back in their place finds the end that was reached there.
-        let name = |path: &Path| Sha256::digest(path.as_os_str().as_encoded_bytes()).iter().map(|b| format!("{b:02x}")).collect::<String>();
+        let name = |path: &Path| {
+            Sha256::digest(path.as_os_str().as_encoded_bytes()).iter().map(|b| format!("{b:02x}")).collect::<String>()
+        };
         let place = folder.canonicalize().unwrap_or_else(|_| folder.to_owned());
         let head = heads.map(|heads| heads.join(name(&place)));
         Ok(Self { folder: folder.to_owned(), zone: TimeZone::system(), head, start: start() })

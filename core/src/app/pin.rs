@@ -173,7 +173,8 @@ impl Inner {
         let now = self.tick();
         let Some(hand) = self.hands.all.get_mut(&person) else { return Err("No PIN is set here. Set one.".into()) };
         let Some(kept) = &hand.hash else { return Err("No PIN is set here. Set one.".into()) };
-        let hash = PasswordHash::new(kept).map_err(|_| "The PIN kept here cannot be read. Set it anew with a witness.")?;
+        let hash =
+            PasswordHash::new(kept).map_err(|_| "The PIN kept here cannot be read. Set it anew with a witness.")?;
         let right = pin.len() <= *DIGITS.end() && Argon2::default().verify_password(pin.as_bytes(), &hash).is_ok();
         (hand.wrong, hand.tried) = if right { (0, None) } else { (hand.wrong.saturating_add(1), Some(now)) };
         self.keep_hand(person)?;
@@ -218,7 +219,8 @@ impl Inner {
 
     /// Asks the office to be the witness: its one-time code is good for this only if the office itself takes it.
     pub(crate) fn ask_office(&mut self, person: EntryId, code: &str) -> Result<(), String> {
-        let join = Join::read(code).ok_or("This is not the code of an office. Ask there for one, and type all of it.")?;
+        let join =
+            Join::read(code).ok_or("This is not the code of an office. Ask there for one, and type all of it.")?;
         let ours = self.office_name().is_some_and(|(_, url)| url == join.url);
         if !ours {
             return Err("This code is of another office than this device's. Ask your own office for one.".into());

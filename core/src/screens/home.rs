@@ -100,7 +100,8 @@ pub fn people(look: &Look) -> Page {
         let title = if twice { format!("{} ({})", person.name, id.short()) } else { person.name.clone() };
         let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
         let anew = look.hands.all.get(id).and_then(|hand| hand.anew.as_ref());
-        let anew = anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
+        let anew =
+            anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
         let lines = lines.chain(anew).collect();
         if look.acting == Some(*id) {
             let (number, state, word) = (String::new(), StepState::Now, "has the device".into());

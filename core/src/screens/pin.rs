@@ -17,7 +17,9 @@ pub fn view(look: &Look, person: EntryId) -> Page {
         page.field(field, label, hint, String::new(), EntryKind::Number, *DIGITS.end() as u32);
     };
     if let Some(then) = &look.hands.then {
-        page.para("Nobody touched this device for 10 minutes, or it was started again. What you did goes on after this.");
+        page.para(
+            "Nobody touched this device for 10 minutes, or it was started again. What you did goes on after this.",
+        );
         page.button("Back, and do it later", go(then.route));
     }
     let chosen = |page: &mut Page| {
@@ -56,7 +58,12 @@ pub fn view(look: &Look, person: EntryId) -> Page {
         page.button("Set it anew with this witness", "anew");
     }
     if look.exchange.office.is_some() {
-        page.entry("office-code", "Code from the office", "One that was made there just now.", look.draft("office-code"));
+        page.entry(
+            "office-code",
+            "Code from the office",
+            "One that was made there just now.",
+            look.draft("office-code"),
+        );
         page.button("Ask the office as witness", "office");
         if let Some(trouble) = &look.exchange.now.trouble {
             page.caution(Tone::Warn, trouble.says());

@@ -27,9 +27,10 @@ impl Store {
     pub(crate) fn keep_hand(&self, person: EntryId, hand: &Hand) -> Result<(), StoreError> {
         let sql = "INSERT OR REPLACE INTO pin VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
         // What SQLite's whole numbers do not hold is no clock of this device: the wall clock counts then.
-        let running = hand.tried.and_then(|t| t.running).and_then(|r| {
-            Some((i64::try_from(r.start).ok()?, i64::try_from(r.ms).ok()?))
-        });
+        let running = hand
+            .tried
+            .and_then(|t| t.running)
+            .and_then(|r| Some((i64::try_from(r.start).ok()?, i64::try_from(r.ms).ok()?)));
         self.db.prepare_cached(sql)?.execute(params![
             person.0,
             hand.hash,

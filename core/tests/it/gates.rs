@@ -29,8 +29,10 @@ fn a_deviation_needs_a_reason_and_follows_the_job() {
         &field,
         "fill Why, and what is done instead = no\ntap Skip it, signed by Mara Lind\nsee Give the reason in words",
     );
-    device
-        .play(&field, "fill Why, and what is done instead = One circuit feeds the alarm\ntap Skip it, signed by Mara Lind");
+    device.play(
+        &field,
+        "fill Why, and what is done instead = One circuit feeds the alarm\ntap Skip it, signed by Mara Lind",
+    );
     let screen = as_text(&field.screen());
     assert!(screen.contains("[deviation] Deviation at Shed the circuits: One circuit feeds the alarm"), "{screen}");
 }

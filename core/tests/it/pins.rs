@@ -11,9 +11,9 @@ use crate::desk::*;
 const MIN: i64 = 60_000;
 const SECOND: i64 = 1000;
 
-/// Tomas takes the device from Mara, or back.
+/// From the first screen: the device is handed on.
 fn hand_on(from: &str, to: &str) -> String {
-    format!("tap All jobs\ntap In hand: {from}\ntap {to}\n")
+    format!("tap In hand: {from}\ntap {to}\n")
 }
 
 fn add(name: &str) -> String {
@@ -64,13 +64,31 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     device.play(&field, "tap Back\ntap All jobs\nsee In hand: Mara Lind\ntap In hand: Mara Lind");
     device.play(&field, &add("Otto Reis"));
     assert_eq!(last(&field), Some(SignedOn::OnlyUser));
-    device.play(&field, &format!("tap Tomas Brandt\n{}see In hand: Tomas Brandt\ntap In hand: Tomas Brandt\n{}", set("4821"), add("Ada Moor")));
+    device.play(
+        &field,
+        &format!(
+            "tap Tomas Brandt\n{}see In hand: Tomas Brandt\ntap In hand: Tomas Brandt\n{}",
+            set("4821"),
+            add("Ada Moor")
+        ),
+    );
     assert_eq!(last(&field), Some(SignedOn::Pin));
-    device.play(&field, &format!("{}tap Go on without PIN\ntap In hand: Mara Lind\n{}", hand_on("Tomas Brandt", "Mara Lind"), add("Ben Orr")));
+    device.play(
+        &field,
+        &format!(
+            "tap All jobs\n{}tap Go on without PIN\ntap In hand: Mara Lind\n{}",
+            hand_on("Tomas Brandt", "Mara Lind"),
+            add("Ben Orr")
+        ),
+    );
     assert_eq!(last(&field), Some(SignedOn::WithoutPin));
     device.play(
         &field,
-        &format!("{}fill PIN = 4821\ntap Sign on\ntap In hand: Tomas Brandt\n{}", hand_on("Mara Lind", "Tomas Brandt"), add("Cid Ray")),
+        &format!(
+            "tap All jobs\n{}fill PIN = 4821\ntap Sign on\ntap In hand: Tomas Brandt\n{}",
+            hand_on("Mara Lind", "Tomas Brandt"),
+            add("Cid Ray")
+        ),
     );
     assert_eq!(last(&field), Some(SignedOn::Pin));
 }
@@ -98,14 +116,24 @@ fn after_a_pause_it_is_asked_before_anything_is_kept_and_never_for_looking() {
     device.play(&field, &format!("{}unseen Sign on", add("Ada Moor")));
     drop(field);
     let field = device.open(folder.path()).unwrap();
-    device.play(&field, &format!("{}see PIN of Tomas Brandt\ntap Go on without PIN\nsee Ben Orr is known", add("Ben Orr")));
+    device.play(
+        &field,
+        &format!("{}see PIN of Tomas Brandt\ntap Go on without PIN\nsee Ben Orr is known", add("Ben Orr")),
+    );
     assert_eq!(last(&field), Some(SignedOn::WithoutPin));
 }
 
 #[test]
 fn wrong_tries_wait_longer_and_lock_nobody_out() {
     let (folder, device, mut field) = tomas();
-    device.play(&field, &format!("{}tap Go on without PIN\n{}", hand_on("Tomas Brandt", "Mara Lind"), hand_on("Mara Lind", "Tomas Brandt")));
+    device.play(
+        &field,
+        &format!(
+            "tap All jobs\n{}tap Go on without PIN\n{}",
+            hand_on("Tomas Brandt", "Mara Lind"),
+            hand_on("Mara Lind", "Tomas Brandt")
+        ),
+    );
     for wait in [1, 2, 4, 8, 16, 32, 60, 60, 60] {
         device.play(&field, &format!("fill PIN = 1234\ntap Sign on\nsee Wait {wait} s, then try again."));
         // The right one has to wait as well, and a start does not shorten it.
@@ -119,7 +147,14 @@ fn wrong_tries_wait_longer_and_lock_nobody_out() {
     }
     device.play(&field, "fill PIN = 4821\ntap Sign on\nsee In hand: Tomas Brandt");
     // From the beginning again.
-    device.play(&field, &format!("{}tap Go on without PIN\n{}", hand_on("Tomas Brandt", "Mara Lind"), hand_on("Mara Lind", "Tomas Brandt")));
+    device.play(
+        &field,
+        &format!(
+            "{}tap Go on without PIN\n{}",
+            hand_on("Tomas Brandt", "Mara Lind"),
+            hand_on("Mara Lind", "Tomas Brandt")
+        ),
+    );
     device.play(&field, "fill PIN = 1234\ntap Sign on\nsee Wait 1 s, then try again.");
 }
 
@@ -127,7 +162,13 @@ fn wrong_tries_wait_longer_and_lock_nobody_out() {
 fn a_forgotten_one_is_set_anew_with_a_witness() {
     let (_folder, device, field) = tomas();
     let back = hand_on("Tomas Brandt", "Mara Lind");
-    device.play(&field, &format!("{back}tap Go on without PIN\n{}see Nobody else has a PIN here", hand_on("Mara Lind", "Tomas Brandt")));
+    device.play(
+        &field,
+        &format!(
+            "tap All jobs\n{back}tap Go on without PIN\n{}see Nobody else has a PIN here",
+            hand_on("Mara Lind", "Tomas Brandt")
+        ),
+    );
     device.play(&field, &format!("fill PIN = 4821\ntap Sign on\n{back}{}", set("7777")));
     device.play(
         &field,
@@ -145,7 +186,13 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
     );
     device.play(&field, &add("Otto Reis"));
     assert_eq!(last(&field), Some(SignedOn::Pin));
-    device.play(&field, &format!("{back}fill PIN = 7777\ntap Sign on\n{}fill PIN = 4821\ntap Sign on\nsee not the PIN", hand_on("Mara Lind", "Tomas Brandt")));
+    device.play(
+        &field,
+        &format!(
+            "tap All jobs\n{back}fill PIN = 7777\ntap Sign on\n{}fill PIN = 4821\ntap Sign on\nsee not the PIN",
+            hand_on("Mara Lind", "Tomas Brandt")
+        ),
+    );
     device.pass(SECOND);
     device.play(&field, "fill PIN = 9090\ntap Sign on\nsee In hand: Tomas Brandt");
     // Nobody else's is set by an action from outside.
@@ -197,7 +244,10 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
     let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, JOINS, offer]);
     device.play(&field, &format!("unseen PIN\n{takes}tap Tomas Brandt takes lock and key\nsee Lock of Tomas Brandt"));
     assert_eq!(last(&field), Some(SignedOn::WithoutPin));
-    device.play(&field, "tap Locks and keys\ntap The job\ntap Time line\nsee Tomas Brandt (no PIN)\nunseen Mara Lind (no PIN)");
+    device.play(
+        &field,
+        "tap Locks and keys\ntap The job\ntap Time line\nsee Tomas Brandt (no PIN)\nunseen Mara Lind (no PIN)",
+    );
     device.play(&field, "tap The job\ntap All jobs\ntap Locks on now\nsee (no PIN)");
     drop(field);
     let title = "Replace the outgoing breaker of washer 4";
@@ -208,8 +258,12 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
     assert!(locks.contains(&Some("Tomas Brandt (no PIN)".into())), "{locks:?}");
 
     // He has one: a wrong one is refused with all that was typed, an empty one is said, the right one counts.
-    for (pin, known) in [("4821", SignedOn::Pin), ("", SignedOn::WithoutPin)] {
-        let script = format!("tap In hand: Mara Lind\ntap Tomas Brandt\n{}{}tap Go on without PIN", set("4821"), hand_on("Tomas Brandt", "Mara Lind").replace("tap All jobs\n", ""));
+    for (pin, known) in [("fill PIN of Tomas Brandt = 4821\n", SignedOn::Pin), ("", SignedOn::WithoutPin)] {
+        let script = format!(
+            "tap In hand: Mara Lind\ntap Tomas Brandt\n{}{}tap Go on without PIN",
+            set("4821"),
+            hand_on("Tomas Brandt", "Mara Lind")
+        );
         let (_folder, device, field) = begun(&[PEOPLE, &script, PLAN, ISOLATE, JOINS, offer]);
         assert_eq!(last(&field), Some(SignedOn::WithoutPin), "Mara went on without");
         device.play(
@@ -217,7 +271,7 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
             &format!("{takes}fill PIN of Tomas Brandt = 1234\ntap Tomas Brandt takes lock and key\nsee not the PIN of Tomas Brandt\nsee Lock of Mara Lind"),
         );
         device.pass(SECOND);
-        device.play(&field, &format!("{takes}fill PIN of Tomas Brandt = {pin}\ntap Tomas Brandt takes lock and key\nsee Lock of Tomas Brandt"));
+        device.play(&field, &format!("{takes}{pin}tap Tomas Brandt takes lock and key\nsee Lock of Tomas Brandt"));
         assert_eq!(last(&field), Some(known));
     }
 }
@@ -225,7 +279,12 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
 /// A photo is kept in a name too: it is asked for after the PIN.
 #[test]
 fn a_photo_after_a_pause_waits_for_the_pin() {
-    let script = format!("tap In hand: Mara Lind\ntap Tomas Brandt\n{}", set("4821"));
+    let script = format!(
+        "{}tap Go on without PIN\n{}{}",
+        hand_on("Mara Lind", "Tomas Brandt"),
+        hand_on("Tomas Brandt", "Mara Lind"),
+        set("4821")
+    );
     let cut = ISOLATE.find("photo ").unwrap();
     let (_folder, device, field) = begun(&[PEOPLE, &script, PLAN, &ISOLATE[..cut]]);
     device.pass(11 * MIN);
@@ -234,11 +293,14 @@ fn a_photo_after_a_pause_waits_for_the_pin() {
         _ => None,
     });
     assert!(field.act(None, slot.unwrap(), vec![]).is_empty());
-    assert!(as_text(&field.screen()).contains("PIN of Tomas Brandt"));
+    assert!(as_text(&field.screen()).contains("PIN of Mara Lind"));
     let main = field.screen().main.unwrap().action;
     let errands = field.act(None, main, vec![Filled { field: "pin".into(), value: "4821".into() }]);
     let [Errand::TakePhoto { token, .. }] = &errands[..] else { panic!("{errands:?}") };
     let before = field.entries().unwrap().len();
-    field.deliver(token.clone(), Outcome::Photo { media_type: "image/png".into(), bytes: stillbar_core::demo::PHOTO.to_vec() });
+    field.deliver(
+        token.clone(),
+        Outcome::Photo { media_type: "image/png".into(), bytes: stillbar_core::demo::PHOTO.to_vec() },
+    );
     assert_eq!((field.entries().unwrap().len(), last(&field)), (before + 1, Some(SignedOn::Pin)));
 }

@@ -144,7 +144,10 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
         "tap Take my lock off Q4 feeder switch\n",
         "tap Take my lock off QP\ntap Take my lock off Q4 feeder switch\n",
     );
-    let off = off.replace("tap The sign at Q4 feeder switch is down\n", "tap The sign at QP is down\ntap The sign at Q4 feeder switch is down\n");
+    let off = off.replace(
+        "tap The sign at Q4 feeder switch is down\n",
+        "tap The sign at QP is down\ntap The sign at Q4 feeder switch is down\n",
+    );
     begun(&[PEOPLE, &plan, &isolate, &prove, WORK, &off])
 }
 
@@ -162,7 +165,8 @@ fn what_follows_the_mains_goes_back_on_after_them() {
 fn what_others_hold_stays_open_and_holds_nobody_up() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
-    let plan = include_str!("../../journeys/plan.journey").replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
+    let plan = include_str!("../../journeys/plan.journey")
+        .replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
     let check = include_str!("../../journeys/check-instruments.journey");
     let circuits = include_str!("../../journeys/circuits.journey");
     let isolate = ISOLATE.replace("How you found it = On: I switched it off", "How you found it = Off already");
@@ -170,7 +174,12 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     // The work lasts longer than a shared device knows its hand.
     let work = format!("{WORK}\ntap Go on without PIN");
     field.act(None, "go /".into(), vec![]);
-    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"));
+    device.play(
+        &field,
+        &format!(
+            "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"
+        ),
+    );
     let other = field.screen().route.split("/step").next().unwrap().to_owned();
     field.act(None, "go /people".into(), vec![]);
     device.play(&field, "tap Mara Lind\ntap Go on without PIN");
@@ -195,8 +204,12 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
 /// Right is as found, whichever way that was.
 #[test]
 fn rotation_is_right_as_found() {
-    let plan = PLAN.replace("Which way it turns now = Clockwise: L1, L2, L3", "Which way it turns now = Anticlockwise: L1, L3, L2");
-    let restore = RESTORE.replace("Which way it turns = Clockwise: L1, L2, L3", "Which way it turns = Anticlockwise: L1, L3, L2");
+    let plan = PLAN.replace(
+        "Which way it turns now = Clockwise: L1, L2, L3",
+        "Which way it turns now = Anticlockwise: L1, L3, L2",
+    );
+    let restore =
+        RESTORE.replace("Which way it turns = Clockwise: L1, L2, L3", "Which way it turns = Anticlockwise: L1, L3, L2");
     let (_folder, _device, field) = begun(&[PEOPLE, &plan, ISOLATE, PROVE, WORK, &restore]);
     assert!(as_text(&field.screen()).contains("[Handed back]"));
 }
@@ -270,7 +283,8 @@ fn what_is_read_after_a_step_was_passed_over_is_answered_for() {
         .filter(|e| matches!(e.body.fact, Fact::PresenceRead { .. }))
         .map(|e| e.id)
         .collect();
-    let accepted = Fact::SupplyAnswered { of, answer: SupplyAnswer::Accepted, who: "Joel Aras".into(), how: "Told".into() };
+    let accepted =
+        Fact::SupplyAnswered { of, answer: SupplyAnswer::Accepted, who: "Joel Aras".into(), how: "Told".into() };
     assert!(keep(&field, accepted).unwrap_err().contains("Nobody accepts a missing line or neutral"));
     device.play(&field, &answer(missing, "Left off", "All of DB4", "F1 and F2 stay off, locked"));
     device.play(&field, &format!("unseen Forbid: {missing}\nsee Forbid: {line}"));
@@ -294,7 +308,8 @@ fn a_reading_out_of_tolerance_is_accepted_until_it_is_read_again() {
     device.play(&field, "see # Circuits on, in order\ntap The job\ntap Presence and rotation");
     let again = reads(&[("L2 – N", "203")]).replace("tap Keep the readings", "tap Read again and keep");
     device.play(&field, &again);
-    device.play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still lacking: L2 – N: 203.0 V");
+    device
+        .play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still lacking: L2 – N: 203.0 V");
     let again = reads(&[("L2 – N", "229")]).replace("tap Keep the readings", "tap Read again and keep");
     device.play(&field, &again);
     device.play(&field, "see # Circuits on, in order");
@@ -330,7 +345,10 @@ fn an_isolation_is_given_up_half_way() {
          see It was never opened.\nsee Forbid: Do not close Q4 feeder switch: the normal supply and Standby generator set\n\
          fill Why both go on together = Q9 is at 0, seen\ntap Q4 feeder switch is closed, for this reason\nsee # Presence and rotation",
     );
-    let again = keep(&field, Fact::PointClosed { point: point(&field, "Q9 changeover switch"), beside: Some("It is off".into()) });
+    let again = keep(
+        &field,
+        Fact::PointClosed { point: point(&field, "Q9 changeover switch"), beside: Some("It is off".into()) },
+    );
     assert!(again.unwrap_err().contains("not open in this job"));
 }
 
