@@ -77,7 +77,7 @@ pub struct Hands {
     pub then: Option<Then>,
     ready: Option<Then>,
     /// Whose PIN an office is asked to be the witness for, and whose it has been.
-    asked_office: Option<EntryId>,
+    asked_office: Option<(EntryId, Join)>,
     /// Whose PIN the office was witness for: they may set it anew.
     pub vouched: Option<EntryId>,
     /// A tool keeps something in somebody's name: no screen, and nothing known of a hand.
@@ -225,14 +225,15 @@ impl Inner {
         if !ours {
             return Err("This code is of another office than this device's. Ask your own office for one.".into());
         }
-        self.exchange.join = Some(join);
-        self.hands.asked_office = Some(person);
+        self.exchange.join = Some(join.clone());
+        self.hands.asked_office = Some((person, join));
         Ok(())
     }
 
-    /// The office took its code.
+    /// The office took a code: the one that it was asked by as a witness, or one to join by.
     pub(super) fn office_vouched(&mut self) {
-        if let Some(person) = self.hands.asked_office.take() {
+        let taken = self.exchange.join.as_ref();
+        if let Some((person, _)) = self.hands.asked_office.take_if(|(_, join)| Some(&*join) == taken) {
             self.hands.vouched = Some(person);
         }
     }

@@ -85,6 +85,7 @@ impl Inner {
         self.scanning = None;
         self.turn += 1;
         self.notice = None;
+        self.touch();
         let mut errands = vec![Errand::Buzz];
         match self.route {
             Route::PointTags(..) => errands.extend(self.do_act("found", tag.as_str(), &[])),

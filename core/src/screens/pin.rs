@@ -65,6 +65,9 @@ pub fn view(look: &Look, person: EntryId) -> Page {
             look.draft("office-code"),
         );
         page.button("Ask the office as witness", "office");
+        if let Some(trouble) = &look.exchange.now.trouble {
+            page.caution(Tone::Warn, trouble.says());
+        }
     }
     page
 }
@@ -103,6 +106,7 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
         "office" => {
             let code = act.need("office-code", "Type the code that the office made for this.")?;
             act.app.ask_office(person, &code)?;
+            act.note("office-code", "");
             act.say = Some("The office is asked. Its answer comes on this screen.".into());
             Ok(())
         }

@@ -11,9 +11,9 @@ use crate::desk::*;
 const MIN: i64 = 60_000;
 const SECOND: i64 = 1000;
 
-/// Tomas takes the device from Mara, or back.
+/// From the first screen: the device is handed on.
 fn hand_on(from: &str, to: &str) -> String {
-    format!("tap All jobs\ntap In hand: {from}\ntap {to}\n")
+    format!("tap In hand: {from}\ntap {to}\n")
 }
 
 fn add(name: &str) -> String {
@@ -76,7 +76,7 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     device.play(
         &field,
         &format!(
-            "{}tap Go on without PIN\ntap In hand: Mara Lind\n{}",
+            "tap All jobs\n{}tap Go on without PIN\ntap In hand: Mara Lind\n{}",
             hand_on("Tomas Brandt", "Mara Lind"),
             add("Ben Orr")
         ),
@@ -85,7 +85,7 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     device.play(
         &field,
         &format!(
-            "{}fill PIN = 4821\ntap Sign on\ntap In hand: Tomas Brandt\n{}",
+            "tap All jobs\n{}fill PIN = 4821\ntap Sign on\ntap In hand: Tomas Brandt\n{}",
             hand_on("Mara Lind", "Tomas Brandt"),
             add("Cid Ray")
         ),
@@ -129,7 +129,7 @@ fn wrong_tries_wait_longer_and_lock_nobody_out() {
     device.play(
         &field,
         &format!(
-            "{}tap Go on without PIN\n{}",
+            "tap All jobs\n{}tap Go on without PIN\n{}",
             hand_on("Tomas Brandt", "Mara Lind"),
             hand_on("Mara Lind", "Tomas Brandt")
         ),
@@ -164,7 +164,10 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
     let back = hand_on("Tomas Brandt", "Mara Lind");
     device.play(
         &field,
-        &format!("{back}tap Go on without PIN\n{}see Nobody else has a PIN here", hand_on("Mara Lind", "Tomas Brandt")),
+        &format!(
+            "tap All jobs\n{back}tap Go on without PIN\n{}see Nobody else has a PIN here",
+            hand_on("Mara Lind", "Tomas Brandt")
+        ),
     );
     device.play(&field, &format!("fill PIN = 4821\ntap Sign on\n{back}{}", set("7777")));
     device.play(
@@ -186,7 +189,7 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
     device.play(
         &field,
         &format!(
-            "{back}fill PIN = 7777\ntap Sign on\n{}fill PIN = 4821\ntap Sign on\nsee not the PIN",
+            "tap All jobs\n{back}fill PIN = 7777\ntap Sign on\n{}fill PIN = 4821\ntap Sign on\nsee not the PIN",
             hand_on("Mara Lind", "Tomas Brandt")
         ),
     );
@@ -255,11 +258,11 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
     assert!(locks.contains(&Some("Tomas Brandt (no PIN)".into())), "{locks:?}");
 
     // He has one: a wrong one is refused with all that was typed, an empty one is said, the right one counts.
-    for (pin, known) in [("4821", SignedOn::Pin), ("", SignedOn::WithoutPin)] {
+    for (pin, known) in [("fill PIN of Tomas Brandt = 4821\n", SignedOn::Pin), ("", SignedOn::WithoutPin)] {
         let script = format!(
             "tap In hand: Mara Lind\ntap Tomas Brandt\n{}{}tap Go on without PIN",
             set("4821"),
-            hand_on("Tomas Brandt", "Mara Lind").replace("tap All jobs\n", "")
+            hand_on("Tomas Brandt", "Mara Lind")
         );
         let (_folder, device, field) = begun(&[PEOPLE, &script, PLAN, ISOLATE, JOINS, offer]);
         assert_eq!(last(&field), Some(SignedOn::WithoutPin), "Mara went on without");
@@ -268,12 +271,7 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
             &format!("{takes}fill PIN of Tomas Brandt = 1234\ntap Tomas Brandt takes lock and key\nsee not the PIN of Tomas Brandt\nsee Lock of Mara Lind"),
         );
         device.pass(SECOND);
-        device.play(
-            &field,
-            &format!(
-                "{takes}fill PIN of Tomas Brandt = {pin}\ntap Tomas Brandt takes lock and key\nsee Lock of Tomas Brandt"
-            ),
-        );
+        device.play(&field, &format!("{takes}{pin}tap Tomas Brandt takes lock and key\nsee Lock of Tomas Brandt"));
         assert_eq!(last(&field), Some(known));
     }
 }
@@ -281,7 +279,12 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
 /// A photo is kept in a name too: it is asked for after the PIN.
 #[test]
 fn a_photo_after_a_pause_waits_for_the_pin() {
-    let script = format!("tap In hand: Mara Lind\ntap Tomas Brandt\n{}", set("4821"));
+    let script = format!(
+        "{}tap Go on without PIN\n{}{}",
+        hand_on("Mara Lind", "Tomas Brandt"),
+        hand_on("Tomas Brandt", "Mara Lind"),
+        set("4821")
+    );
     let cut = ISOLATE.find("photo ").unwrap();
     let (_folder, device, field) = begun(&[PEOPLE, &script, PLAN, &ISOLATE[..cut]]);
     device.pass(11 * MIN);
@@ -290,7 +293,7 @@ fn a_photo_after_a_pause_waits_for_the_pin() {
         _ => None,
     });
     assert!(field.act(None, slot.unwrap(), vec![]).is_empty());
-    assert!(as_text(&field.screen()).contains("PIN of Tomas Brandt"));
+    assert!(as_text(&field.screen()).contains("PIN of Mara Lind"));
     let main = field.screen().main.unwrap().action;
     let errands = field.act(None, main, vec![Filled { field: "pin".into(), value: "4821".into() }]);
     let [Errand::TakePhoto { token, .. }] = &errands[..] else { panic!("{errands:?}") };

@@ -178,6 +178,49 @@ fn a_lock_on_one_phone_is_on_the_other() {
     });
 }
 
+/// A PIN that was forgotten is set anew with the office as witness: its one-time code counts when the office itself has taken it.
+#[test]
+fn the_office_is_witness_for_a_new_pin() {
+    each(|rig| {
+        let link = Link::to(served(rig));
+        let phone = Phone::new(1);
+        phone.play(PEOPLE);
+        phone.joins(rig, &link, &[]);
+        phone.goes("/people");
+        phone.play(
+            "tap Tomas Brandt\nfill New PIN = 4821\nfill New PIN again = 4821\ntap Set this PIN\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on \
+             without PIN\ntap In hand: Mara Lind\ntap Tomas Brandt",
+        );
+        let route = phone.field.screen().route;
+        let asks = |url: &str, code: &str| {
+            phone.goes(&route);
+            phone.play(&format!(
+                "fill Code from the office = stillbar-enrol:1:{url}:{code}\ntap Ask the office as witness"
+            ));
+            phone.goes(&route)
+        };
+        let (ours, made_up) = (format!("http://{}", link.at), "0123456789abcdef");
+        phone.play(&format!(
+            "fill Code from the office = stillbar-enrol:1:http://127.0.0.1:1:{made_up}\ntap Ask the office as witness\nsee of another office"
+        ));
+        asks(&ours, made_up);
+        for _ in 0..5 {
+            let _ = phone.field.exchange();
+            assert!(!phone.goes(&route).contains("The office has agreed"));
+        }
+        asks(&ours, &rig.code(&[]));
+        let agreed = (0..200).any(|_| {
+            let _ = phone.field.exchange();
+            phone.goes(&route).contains("The office has agreed")
+        });
+        assert!(agreed, "{}", phone.goes(&route));
+        phone.play(
+            "fill New PIN = 9090\nfill New PIN again = 9090\ntap Set it anew\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: the \
+             office",
+        );
+    });
+}
+
 /// The link breaks at every thousandth byte of what is said; the phones are closed and opened in between. In the end nothing is missing.
 #[test]
 fn cut_at_every_thousandth_byte_nothing_is_lost() {
