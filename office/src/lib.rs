@@ -6,6 +6,7 @@
 //! [`web::routes()`] for all that is answered, at [`start::run`] for the command.
 
 pub mod audit;
+pub mod built;
 pub mod enrol;
 pub mod exchange;
 pub mod fault;

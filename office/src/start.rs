@@ -1,4 +1,4 @@
-//! Starting: the port, the folder, the database, the key, the photos, in this order, each with a clear error.
+//! Starting: the port, what this build has, the folder, the database, the key, the photos, in this order, each with a clear error.
 
 use std::io::Write;
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use tokio::runtime::Runtime;
 
+use crate::built::Built;
 use crate::key::{KEY, office_key};
 use crate::office::{Lent, Office, Reached};
 use crate::people::{self, New};
@@ -91,6 +92,9 @@ pub fn runtime() -> Result<Runtime, String> {
 
 /// Opens all that the office stands on.
 pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office, String> {
+    if let Some(why) = Built::THIS.lacks(config.database.as_deref(), config.objects.as_deref()) {
+        return Err(why);
+    }
     make(&config.data)?;
     let store = store::open(&config.data, config.database.as_deref(), runtime.handle())?;
     let file = config.key.clone().unwrap_or_else(|| config.data.join(KEY));

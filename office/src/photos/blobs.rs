@@ -9,9 +9,13 @@ use futures_util::{StreamExt, TryStreamExt};
 use object_store::local::LocalFileSystem;
 use object_store::path::Path as Key;
 use object_store::{GetOptions, GetRange, ObjectStore, ObjectStoreExt, PutPayload};
+use stillbar_core::sync::no_answer;
 
-use super::{Name, s3};
+use super::Name;
 use crate::fault::Fault;
+
+/// Characters of what a store says that are passed on.
+const MOST_SAID: usize = 300;
 
 /// The place of photos and of the pieces of uploads.
 pub struct Blobs {
@@ -42,15 +46,20 @@ impl Blobs {
         if url.strip_prefix("s3://").is_none_or(|bucket| bucket.is_empty() || bucket.contains('/')) {
             return Err("--objects takes file:///FOLDER or s3://BUCKET, without a folder in it.".into());
         }
+        Blobs::bucket(url, nonce).await
+    }
+
+    #[cfg(feature = "s3")]
+    async fn bucket(url: &str, nonce: &str) -> Result<Blobs, String> {
         let failed = |e: object_store::Error| {
             format!(
                 "The store of photos {url} cannot be used: {}. See that the bucket is there, that the key may put, get, list and delete, and \
                  what AWS_ENDPOINT, AWS_REGION, AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants \
                  AWS_ALLOW_HTTP=true.",
-                s3::cause(&e).trim_end_matches('.')
+                cause(&e).trim_end_matches('.')
             )
         };
-        let store = s3::store(url).map_err(failed)?;
+        let store = super::s3::store(url).map_err(failed)?;
         let blobs = Blobs { store: Arc::new(store) };
         // All that is done later, in a folder that no other process uses at this moment.
         let probe = format!("started/{nonce}");
@@ -59,6 +68,12 @@ impl Blobs {
         blobs.store.get(&key).await.map_err(failed)?;
         blobs.emptied(&probe).await.map_err(failed)?;
         Ok(blobs)
+    }
+
+    // [`crate::built`] has told it before, at more length.
+    #[cfg(not(feature = "s3"))]
+    async fn bucket(_: &str, _: &str) -> Result<Blobs, String> {
+        Err("This Stillbar was built without S3.".into())
     }
 
     /// Keeps `bytes` whole under `key`.
@@ -114,5 +129,29 @@ pub fn key(name: Name) -> String {
 }
 
 fn fault(error: object_store::Error) -> Fault {
-    Fault::Busy(format!("the store of photos: {}", s3::cause(&error)))
+    Fault::Busy(format!("the store of photos: {}", cause(&error)))
+}
+
+/// What a person can make of an error of the store: its cause, without the calls and repeats before it.
+fn cause(error: &object_store::Error) -> String {
+    let mut last: &dyn std::error::Error = error;
+    while let Some(source) = last.source() {
+        last = source;
+        if let Some(error) = last.downcast_ref::<ureq::Error>() {
+            return no_answer(error);
+        }
+    }
+    let said = last.to_string();
+    let said = match (between(&said, "Code"), between(&said, "Message")) {
+        (Some(code), Some(message)) => format!("{code}: {message}"),
+        _ => said,
+    };
+    // What a store says may be a whole page.
+    said.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(MOST_SAID).collect()
+}
+
+/// The text of an element of the XML in which a store says what is wrong.
+fn between<'a>(said: &'a str, name: &str) -> Option<&'a str> {
+    let (_, after) = said.split_once(&format!("<{name}>"))?;
+    Some(after.split_once(&format!("</{name}>"))?.0)
 }

@@ -5,6 +5,7 @@
 //! [`add`].
 
 mod blobs;
+#[cfg(feature = "s3")]
 mod s3;
 mod upload;
 

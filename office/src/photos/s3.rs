@@ -16,7 +16,6 @@ use object_store::client::{
     HttpClient, HttpConnector, HttpError, HttpErrorKind, HttpRequest, HttpResponse, HttpService,
 };
 use object_store::{ClientConfigKey, ClientOptions, RetryConfig};
-use stillbar_core::sync::no_answer;
 use tokio::sync::Semaphore;
 use ureq::http::Request;
 use ureq::{Agent, Error};
@@ -31,9 +30,6 @@ const CONNECTING: Duration = Duration::from_secs(5);
 const AT_ONCE: usize = 16;
 /// Bytes of an answer at most: a photo, or what a store says of an error.
 const MOST_ANSWER: u64 = MOST_ORIGINAL as u64 + (1 << 20);
-
-/// Characters of what a store says that are passed on.
-const MOST_SAID: usize = 300;
 
 /// The bucket at `s3://BUCKET`; address, region and key come from the environment, as `AWS_` variables.
 pub(super) fn store(url: &str) -> object_store::Result<AmazonS3> {
@@ -104,28 +100,4 @@ fn failed(error: Error) -> HttpError {
         _ => HttpErrorKind::Unknown,
     };
     HttpError::new(kind, error)
-}
-
-/// What a person can make of an error of the store: its cause, without the calls and repeats before it.
-pub(super) fn cause(error: &object_store::Error) -> String {
-    let mut last: &dyn std::error::Error = error;
-    while let Some(source) = last.source() {
-        last = source;
-        if let Some(error) = last.downcast_ref::<Error>() {
-            return no_answer(error);
-        }
-    }
-    let said = last.to_string();
-    let said = match (between(&said, "Code"), between(&said, "Message")) {
-        (Some(code), Some(message)) => format!("{code}: {message}"),
-        _ => said,
-    };
-    // What a store says may be a whole page.
-    said.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(MOST_SAID).collect()
-}
-
-/// The text of an element of the XML in which a store says what is wrong.
-fn between<'a>(said: &'a str, name: &str) -> Option<&'a str> {
-    let (_, after) = said.split_once(&format!("<{name}>"))?;
-    Some(after.split_once(&format!("</{name}>"))?.0)
 }

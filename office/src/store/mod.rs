@@ -8,12 +8,16 @@
 //! Promises: what [`Store::change`] did is on disk when it returns, or none of it is; a newer database is left as it is.
 //! Start at [`open`].
 
+#[cfg(feature = "postgres")]
 mod postgres;
 mod sqlite;
 mod value;
 
 use std::path::Path;
 
+use tokio::runtime::Handle;
+
+#[cfg(feature = "postgres")]
 pub use postgres::Postgres;
 pub use sqlite::{DATABASE, Sqlite};
 pub use value::{Row, Value};
@@ -67,16 +71,30 @@ pub fn read<T>(store: &dyn Store, mut deed: impl FnMut(&mut dyn Tx) -> Result<T,
 }
 
 /// Opens the database at `url`, or SQLite in the folder if none is given; brings it to this version's tables.
-pub fn open(folder: &Path, url: Option<&str>, handle: &tokio::runtime::Handle) -> Result<Box<dyn Store>, String> {
+pub fn open(folder: &Path, url: Option<&str>, handle: &Handle) -> Result<Box<dyn Store>, String> {
     match url {
         None => Ok(Box::new(Sqlite::open(&folder.join(DATABASE))?)),
-        Some(url) if url.starts_with("postgres://") || url.starts_with("postgresql://") => {
-            Ok(Box::new(Postgres::open(url, handle)?))
-        }
+        Some(url) if is_postgres(url) => postgres(url, handle),
         Some(_) => {
             Err("--database takes postgres://USER@HOST/NAME. Leave it out for SQLite in the data folder.".into())
         }
     }
+}
+
+/// Whether `--database` asks for PostgreSQL.
+pub fn is_postgres(url: &str) -> bool {
+    url.starts_with("postgres://") || url.starts_with("postgresql://")
+}
+
+#[cfg(feature = "postgres")]
+fn postgres(url: &str, handle: &Handle) -> Result<Box<dyn Store>, String> {
+    Ok(Box::new(Postgres::open(url, handle)?))
+}
+
+// [`crate::built`] has told it before, at more length.
+#[cfg(not(feature = "postgres"))]
+fn postgres(_: &str, _: &Handle) -> Result<Box<dyn Store>, String> {
+    Err("This Stillbar was built without PostgreSQL.".into())
 }
 
 /// What is said of a database that a newer version wrote.

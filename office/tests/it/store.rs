@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 use std::sync::atomic::{AtomicBool, Ordering};
 
 use stillbar_core::journal::EntryId;
+use stillbar_office::built::Built;
 use stillbar_office::fault::Fault;
 use stillbar_office::store::{self, Value};
 use stillbar_office::with;
@@ -92,6 +93,23 @@ fn a_newer_database_is_left_as_it_is() {
         drop(newer);
     }
     assert!(store::open(folder.path(), Some("mysql://x"), runtime.handle()).is_err());
+}
+
+#[test]
+fn what_was_left_out_of_a_build_is_told_with_the_way_to_it() {
+    let postgres = Some("postgres://office@db/office");
+    let s3 = Some("s3://photos");
+    let bare = Built { postgres: false, s3: false };
+    let why = bare.lacks(postgres, None).expect("it is refused");
+    assert!(why.contains("PostgreSQL") && why.contains("--features postgres,s3"), "{why}");
+    let why = bare.lacks(None, s3).expect("it is refused");
+    assert!(why.contains("S3") && why.contains("--features postgres,s3"), "{why}");
+    assert_eq!(bare.lacks(None, Some("file:///srv/photos")), None);
+    assert_eq!(bare.lacks(None, None), None);
+    // An address that is none is told by whoever reads it.
+    assert_eq!(bare.lacks(Some("mysql://x"), Some("s4://x")), None);
+    // What tests stand on has both, or they would test less than they say.
+    assert_eq!(Built::THIS.lacks(postgres, s3), None);
 }
 
 #[test]
