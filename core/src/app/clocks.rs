@@ -37,6 +37,11 @@ impl Inner {
         }
     }
 
+    /// Whether this device's clock reads more than a minute less than when it wrote an entry itself.
+    pub(super) fn went_back(&self, now: i64) -> bool {
+        self.wrote_at.saturating_sub(now) > 60_000
+    }
+
     /// What contradicts this device's clock now, and what to do; a sentence.
     pub(super) fn clock_says(&self) -> Option<String> {
         let (now, zone) = self.now();

@@ -35,6 +35,8 @@ pub struct Inner {
     pub(super) clock: Clock,
     /// What this device's clock read when it wrote its last entry.
     pub(super) wrote: i64,
+    /// The latest that its wall clock read then.
+    pub(super) wrote_at: i64,
     pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
@@ -95,6 +97,7 @@ impl Inner {
             clock: Clock::resume(last),
             head,
             wrote: 0,
+            wrote_at: 0,
             key,
             world: World::default(),
             acting: None,
@@ -170,7 +173,9 @@ impl Inner {
         // Rules of sites belong to no job, and come with what is read anyway.
         self.store.shared_entries().map_err(said)?.iter().chain(&shared).for_each(|entry| across.extend(entry));
         let head = self.store.head(self.key.device()).map_err(said)?;
-        self.wrote = self.store.entry(head.id).map_err(said)?.map_or(0, |e| e.body.clock.0);
+        let last = self.store.entry(head.id).map_err(said)?;
+        self.wrote = last.as_ref().map_or(0, |e| e.body.clock.0);
+        self.wrote_at = self.wrote_at.max(last.map_or(0, |e| e.body.wall));
         (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
         self.formers = self.former(&began);
         self.load_locks()?;
@@ -339,6 +344,7 @@ impl Inner {
         };
         let entry = Entry::seal(body, &self.key, &|count| self.platform.random(count)).map_err(|e| e.to_string())?;
         self.wrote = clock.last().0;
+        self.wrote_at = self.wrote_at.max(wall);
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };
         self.world.extend(&entry);

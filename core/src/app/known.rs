@@ -24,7 +24,7 @@ impl Inner {
         let wall = self.platform.now_ms();
         let last = self.clock.last();
         let clock = if last.0 >= wall { last } else { Hlc(wall, 0) };
-        let doubt = self.clock_says().is_some();
+        let doubt = self.clock_says().is_some() || self.went_back(wall);
         Moment { device: self.key.device(), running: self.platform.running(), wall, clock, doubt }
     }
 
