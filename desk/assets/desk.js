@@ -7,7 +7,7 @@ const picks = (e) => e.type === "radio" || e.type === "checkbox";
 const hush = () => document.getElementById("shell-trouble")?.remove();
 
 // Asking the desk ---
-const DEAD = "The desk is not answering. What you typed is still here. Start it again and tap once more.";
+const DEAD = "Stillbar is not answering. What you typed is still here. Start it again, and open the address that it prints.";
 
 class Refused extends Error {}
 
@@ -21,7 +21,9 @@ async function post(path, body, type = "application/json") {
   } catch {
     throw new Error(DEAD);
   }
-  throw new Refused((await answer.text().catch(() => "")).trim() || DEAD);
+  const why = (await answer.text().catch(() => "")).trim() || DEAD;
+  // Locked out is not refused: a desk that was started anew takes it once this browser has its key.
+  throw answer.status === 403 ? new Error(why) : new Refused(why);
 }
 
 // A message of the shell's own: a new element each time, so that a screen reader says it again.
@@ -35,7 +37,10 @@ function tell(text) {
 }
 
 // Drafts: kept by the desk while they are typed ---
+// Each with the screen and the hand that it was typed under: it is nobody else's, and belongs nowhere else.
 const unsent = new Map();
+const place = () => ({ route: form().dataset.route, hand: form().dataset.hand });
+const keyOf = (field) => JSON.stringify([place(), field]);
 let timer = 0;
 let sending = Promise.resolve();
 
@@ -48,7 +53,7 @@ function valueOf(field) {
 }
 
 function draft(field, pause) {
-  unsent.set(field, valueOf(field));
+  unsent.set(keyOf(field), { ...place(), field, value: valueOf(field) });
   clearTimeout(timer);
   if (pause) timer = setTimeout(keep, pause);
   else keep();
@@ -59,16 +64,18 @@ function keep() {
   clearTimeout(timer);
   sending = sending.then(async () => {
     try {
-      for (const [field, value] of [...unsent]) {
-        await post("/edit", { field, value });
-        if (unsent.get(field) === value) unsent.delete(field);
+      for (const [key, typed] of [...unsent]) {
+        await post("/edit", typed).catch((error) => {
+          // A draft that the desk refuses would be refused again; the person is told, and the field still holds it.
+          if (error instanceof Refused) unsent.delete(key);
+          throw error;
+        });
+        if (unsent.get(key) === typed) unsent.delete(key);
         hush();
       }
       return true;
     } catch (error) {
-      // A draft that the desk refuses would be refused again; the person is told, and the field still holds it.
-      if (error instanceof Refused) unsent.clear();
-      else timer = setTimeout(keep, 3000);
+      if (unsent.size) timer = setTimeout(keep, 3000);
       tell(error.message);
       return false;
     }
@@ -78,8 +85,8 @@ function keep() {
 
 // The page goes away: requests that outlive it take what is still unsent.
 function leave() {
-  for (const [field, value] of unsent) {
-    const body = JSON.stringify({ field, value });
+  for (const typed of unsent.values()) {
+    const body = JSON.stringify(typed);
     fetch("/edit", { method: "POST", headers: { "Content-Type": "application/json" }, body, keepalive: true }).catch(() => {});
   }
 }
@@ -167,15 +174,26 @@ function choose(done) {
 }
 
 // Showing ---
-function show({ html, title, route }) {
+const GIVEN = "[data-mark], input[data-field]:not([type=radio], [type=checkbox], [type=hidden]), textarea";
+let changes = Number(app.dataset.changes); // What the screen is the state of.
+
+function show({ html, title, route, changes: count }) {
+  changes = count;
+  document.getElementById("shell-bar")?.remove();
   const before = seen();
+  const { turn } = form().dataset;
+  const given = new Map([...app.querySelectorAll(GIVEN)].map((e) => [e.id, e]));
   const moved = form().dataset.route !== route;
   const held = document.activeElement?.id;
   const at = window.scrollY;
   app.innerHTML = html;
   // What was typed while the answer was on its way.
-  const fresh = (e) => !moved && !picks(e) && unsent.has(e.dataset.field);
-  for (const e of app.querySelectorAll("[data-field]")) if (fresh(e)) e.value = unsent.get(e.dataset.field);
+  const fresh = (e) => !picks(e) && unsent.has(keyOf(e.dataset.field));
+  for (const e of app.querySelectorAll("[data-field]")) if (fresh(e)) e.value = unsent.get(keyOf(e.dataset.field)).value;
+  // If nobody did anything meanwhile, what was given stays: a signature or a PIN is no draft, and stands nowhere else.
+  for (const e of form().dataset.turn === turn ? app.querySelectorAll(GIVEN) : []) {
+    if (given.has(e.id)) e.replaceWith(given.get(e.id));
+  }
   document.title = `${title} · Stillbar`;
   ready();
   // The browser's own way back leads to the screen before, and not out of the app.
@@ -264,24 +282,6 @@ function pen(event) {
   }
   paint(mark);
 }
-
-// What changed without a tap, such as a lock that another phone told of ---
-let stirred = null;
-
-// Not under a finger: who types, or waits for an answer, is shown it afterwards.
-async function watch() {
-  const typing = document.activeElement?.matches("input:not([type=radio], [type=checkbox]), textarea");
-  if (document.hidden || busy || typing || unsent.size || document.querySelector("dialog[open]")) return;
-  try {
-    const now = await (await fetch("/stirred")).text();
-    if (stirred !== null && now !== stirred && !busy) show(await (await fetch("/screen")).json());
-    stirred = now;
-  } catch {
-    // The desk is not answering: the next tap says so.
-  }
-}
-
-setInterval(watch, 2000);
 
 // Drawings ---
 // A wide drawing in steps, about the middle of what is seen of it.

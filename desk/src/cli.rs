@@ -11,7 +11,7 @@ use crate::{calls, office, photo, record, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
-                     answers this machine only, in a browser.";
+                     answers this machine only, in a browser, and only who has the address that it prints.";
 
 const EXAMPLES: &str = "\
 Examples:
@@ -65,6 +65,9 @@ enum Command {
     ///
     /// The folder is made if it is not there. One process at a time may have it open. Everything entered is on disk
     /// before the screen moves on, so the desk may be ended at any moment: Ctrl-C, or the power.
+    ///
+    /// The address that it prints holds a key, made anew at each start. Whoever has that address can do all that you can; nobody else is
+    /// let in, other users of this machine neither. The data folder and what is in it are for you alone (0700 and 0600).
     #[command(after_help = "Example:\n  stillbar desk --data ~/isolations --open")]
     Desk(DeskArgs),
     /// Run the office: phones exchange what they recorded, people see it in a browser

@@ -5,6 +5,7 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 pub use stillbar_core::store::plain;
+use stillbar_core::store::{private, write_private};
 
 /// In a folder with this file there is nothing but the demo.
 const MARK: &str = "demo.txt";
@@ -32,11 +33,7 @@ pub fn make(folder: &Path) -> Result<(), String> {
     if folder.exists() {
         return Err(format!("{} is a file. Name a folder with --data.", folder.display()));
     }
-    let mut builder = fs::DirBuilder::new();
-    builder.recursive(true);
-    #[cfg(unix)]
-    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
-    builder.create(folder).map_err(|e| {
+    private::make_folder(folder).map_err(|e| {
         format!("The folder {} could not be made: {}. Name another with --data.", folder.display(), plain(&e))
     })
 }
@@ -67,7 +64,7 @@ pub fn demo(folder: &Path) -> Result<Demo, String> {
 /// Says in the folder that the demo is being written, or that it is whole.
 pub fn mark(folder: &Path, whole: bool) -> Result<(), String> {
     let file = folder.join(MARK);
-    fs::write(&file, if whole { WHOLE } else { BEGUN }).map_err(|e| {
+    write_private(&file, if whole { WHOLE } else { BEGUN }.as_bytes()).map_err(|e| {
         format!("{} could not be written: {}. Name another folder with --data.", file.display(), plain(&e))
     })
 }

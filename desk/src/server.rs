@@ -4,14 +4,14 @@
 //! |---|---|
 //! | `GET /` | the page with the screen as it is now |
 //! | `POST /act` | the person did something; the new screen and the errands |
-//! | `POST /edit` | one draft, kept before the answer |
+//! | `POST /edit` | one draft with the route and the hand of the screen it was typed on, kept before the answer |
 //! | `POST /deliver?token=` | a photo's bytes, or `{"why": ..}` if there is none; the new screen |
 //! | `POST /frame?token=&width=&height=&turn=` | the brightness of a camera's frame; the new screen, or 204 if nothing is in it |
-//! | `GET /stirred` | a number that grows when the screen may have changed by itself |
+//! | `GET /stirred` | a number that grows with every change of the screen; 204 while the core is busy |
 //! | `GET /screen` | the screen as it is now |
 //! | `GET /photo/{sha256}` | a kept photo; with `.320.jpg` behind it, its small copy |
 //!
-//! An answer that is not 2xx is one or two sentences of plain text.
+//! All of it for whoever has the key, see [`guard`]. An answer that is not 2xx is one or two sentences of plain text.
 
 use std::future::Future;
 use std::sync::Arc;
@@ -28,10 +28,11 @@ use axum::routing::{get, post};
 use serde::{Deserialize, Serialize};
 use stillbar_core::evidence::media;
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
-use tokio::sync::{Notify, Semaphore};
+use tokio::sync::{Mutex, Notify, Semaphore};
 
 use crate::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED, Say, is_json, json, whole};
-use crate::{guard, render};
+use crate::guard::{self, Door};
+use crate::render;
 
 /// Photos that may be in memory at once.
 const PHOTOS_AT_ONCE: usize = 2;
@@ -39,14 +40,17 @@ const PHOTOS_AT_ONCE: usize = 2;
 /// How long a photo may take from the browser beside us; one that stalls must not keep the next from its turn.
 const PHOTO_COMES: Duration = Duration::from_secs(60);
 
+/// How long a page that asks for changes waits for the core.
+const CORE_ANSWERS: Duration = Duration::from_millis(500);
+
 /// What the server needs of the core. A trait, so that tests can show any screen.
 pub trait Brain: Send + Sync + 'static {
     /// See [`Field::screen`].
     fn screen(&self) -> Screen;
     /// See [`Field::act`].
-    fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand>;
-    /// See [`Field::edit`].
-    fn edit(&self, field: String, value: String);
+    fn act(&self, turn: u64, action: String, input: Vec<Filled>) -> Vec<Errand>;
+    /// See [`Field::edit_on`].
+    fn edit(&self, typed: Typed) -> Result<(), String>;
     /// See [`Field::deliver`].
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand>;
     /// See [`Field::photo`].
@@ -55,8 +59,8 @@ pub trait Brain: Send + Sync + 'static {
     fn shared(&self, _name: &str) -> Option<Vec<u8>> {
         None
     }
-    /// See [`Field::stirred`].
-    fn stirred(&self) -> u64 {
+    /// See [`Field::changes`].
+    fn changes(&self) -> u64 {
         0
     }
 }
@@ -65,11 +69,11 @@ impl Brain for Field {
     fn screen(&self) -> Screen {
         Field::screen(self)
     }
-    fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
-        Field::act(self, turn, action, input)
+    fn act(&self, turn: u64, action: String, input: Vec<Filled>) -> Vec<Errand> {
+        Field::act(self, Some(turn), action, input)
     }
-    fn edit(&self, field: String, value: String) {
-        Field::edit(self, field, value);
+    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), String> {
+        Field::edit_on(self, &route, &hand, &field, &value)
     }
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
         Field::deliver(self, token, outcome)
@@ -80,25 +84,27 @@ impl Brain for Field {
     fn shared(&self, name: &str) -> Option<Vec<u8>> {
         Field::shared(self, name)
     }
-    fn stirred(&self) -> u64 {
-        Field::stirred(self)
+    fn changes(&self) -> u64 {
+        Field::changes(self)
     }
 }
 
 struct Desk<B> {
     brain: Arc<B>,
     photos: Arc<Semaphore>,
+    /// Held by the one question for changes that is under way.
+    asking: Arc<Mutex<()>>,
 }
 
 impl<B> Clone for Desk<B> {
     fn clone(&self) -> Self {
-        Self { brain: Arc::clone(&self.brain), photos: Arc::clone(&self.photos) }
+        Self { brain: self.brain.clone(), photos: self.photos.clone(), asking: self.asking.clone() }
     }
 }
 
-/// All that the desk answers, for a page under this port of loopback.
-pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
-    let desk = Desk { brain, photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)) };
+/// All that the desk answers, for whom this door lets in.
+pub fn router<B: Brain>(brain: Arc<B>, door: Arc<Door>) -> Router {
+    let desk = Desk { brain, photos: Arc::new(Semaphore::new(PHOTOS_AT_ONCE)), asking: Arc::default() };
     Router::new()
         .route("/act", post(act::<B>))
         .route("/edit", post(edit::<B>))
@@ -113,10 +119,11 @@ pub fn router<B: Brain>(brain: Arc<B>, port: u16) -> Router {
         .route("/style.css", get(|| asset("text/css; charset=utf-8", include_str!("../assets/style.css"))))
         .route("/desk.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/desk.js"))))
         .route("/camera.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/camera.js"))))
+        .route("/watch.js", get(|| asset("text/javascript; charset=utf-8", include_str!("../assets/watch.js"))))
         .route("/icon.svg", get(|| asset("image/svg+xml", include_str!("../assets/icon.svg"))))
         .fallback(|| async { Say::new(StatusCode::NOT_FOUND, "There is nothing here. The desk is at /.") })
         .with_state(desk)
-        .layer(middleware::from_fn_with_state(port, guard::guard))
+        .layer(middleware::from_fn_with_state(door, guard::guard))
 }
 
 /// Answers until Ctrl-C or a request to end; answers under way then get `last` to finish. `ready` is called once such a
@@ -168,16 +175,36 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
 }
 
 async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Say> {
-    call(move || render::page(&desk.brain.screen())).await.map(Html)
+    call(move || {
+        let changes = desk.brain.changes();
+        render::page(&desk.brain.screen(), changes)
+    })
+    .await
+    .map(Html)
 }
 
-async fn stirred<B: Brain>(State(desk): State<Desk<B>>) -> Result<String, Say> {
-    call(move || desk.brain.stirred().to_string()).await
+/// A page asks every second. While the core is busy with a photo or a record, the questions must not fill the threads behind it, and
+/// that the desk is there has to be told all the same.
+async fn stirred<B: Brain>(State(desk): State<Desk<B>>) -> Result<Response, Say> {
+    let busy = || StatusCode::NO_CONTENT.into_response();
+    let Ok(asking) = desk.asking.clone().try_lock_owned() else { return Ok(busy()) };
+    let asked = call(move || {
+        let changes = desk.brain.changes();
+        drop(asking);
+        changes
+    });
+    match tokio::time::timeout(CORE_ANSWERS, asked).await {
+        Ok(changes) => Ok(changes?.to_string().into_response()),
+        Err(_) => Ok(busy()),
+    }
 }
 
 async fn again<B: Brain>(State(desk): State<Desk<B>>) -> Result<Response, Say> {
-    call(move || shown(&desk.brain.screen(), Vec::new())).await
+    call(move || shown(&*desk.brain, Vec::new())).await
 }
+
+const NO_TURN: &str =
+    "An act has to say the turn of the screen that it was done on. Nothing was done: reload the page.";
 
 #[derive(Deserialize)]
 struct Act {
@@ -193,11 +220,26 @@ async fn act<B: Brain>(
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Response, Say> {
     let Act { turn, action, fields } = json(&headers, body)?;
+    // Without it, a tap on an old screen would count on the new one.
+    let turn = turn.ok_or_else(|| Say::new(StatusCode::BAD_REQUEST, NO_TURN))?;
     call(move || {
         let errands = desk.brain.act(turn, action, fields);
-        shown(&desk.brain.screen(), errands)
+        shown(&*desk.brain, errands)
     })
     .await
+}
+
+/// What was typed into a field, and the screen that it was typed on.
+#[derive(Debug, Deserialize)]
+pub struct Typed {
+    /// See [`Screen::route`].
+    pub route: String,
+    /// See [`Screen::hand`].
+    pub hand: String,
+    /// The field.
+    pub field: String,
+    /// All that now stands in it.
+    pub value: String,
 }
 
 async fn edit<B: Brain>(
@@ -205,8 +247,11 @@ async fn edit<B: Brain>(
     headers: HeaderMap,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<StatusCode, Say> {
-    let Filled { field, value } = json(&headers, body)?;
-    call(move || desk.brain.edit(field, value)).await.map(|()| StatusCode::NO_CONTENT)
+    let typed = json(&headers, body)?;
+    match call(move || desk.brain.edit(typed)).await? {
+        Ok(()) => Ok(StatusCode::NO_CONTENT),
+        Err(why) => Err(Say::new(StatusCode::CONFLICT, why)),
+    }
 }
 
 #[derive(Deserialize)]
@@ -240,7 +285,7 @@ async fn deliver<B: Brain>(
     };
     call(move || {
         let errands = desk.brain.deliver(token, outcome);
-        shown(&desk.brain.screen(), errands)
+        shown(&*desk.brain, errands)
     })
     .await
 }
@@ -262,9 +307,12 @@ async fn frame<B: Brain>(
     let luma = whole(body)?.into();
     call(move || {
         let errands = desk.brain.deliver(token, Outcome::Frame { width, height, luma });
-        let screen = desk.brain.screen();
         // Nothing in it: the page goes on looking, and need not draw the screen again.
-        if screen.turn == turn { StatusCode::NO_CONTENT.into_response() } else { shown(&screen, errands) }
+        if desk.brain.screen().turn == turn {
+            StatusCode::NO_CONTENT.into_response()
+        } else {
+            shown(&*desk.brain, errands)
+        }
     })
     .await
 }
@@ -309,11 +357,15 @@ struct Shown<'a> {
     html: String,
     title: &'a str,
     route: &'a str,
+    changes: u64,
     errands: Vec<Errand>,
 }
 
-fn shown(screen: &Screen, errands: Vec<Errand>) -> Response {
-    let shown = Shown { html: render::screen(screen), title: &screen.title, route: &screen.route, errands };
+fn shown(brain: &impl Brain, errands: Vec<Errand>) -> Response {
+    // Counted before the screen is read: what comes in between is shown once too often rather than never.
+    let changes = brain.changes();
+    let screen = brain.screen();
+    let shown = Shown { html: render::screen(&screen), title: &screen.title, route: &screen.route, changes, errands };
     match serde_json::to_string(&shown) {
         Ok(text) => ([(header::CONTENT_TYPE, "application/json")], text).into_response(),
         Err(_) => Say::fault().into_response(),

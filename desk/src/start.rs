@@ -10,6 +10,7 @@ use stillbar_core::{Field, OpenError};
 use stillbar_office::start as office;
 
 use crate::folder::{self, Demo};
+use crate::guard::Door;
 use crate::platform::System;
 use crate::{calls, server};
 
@@ -55,7 +56,8 @@ pub fn demo(data: Option<PathBuf>, fresh: bool, port: Option<u16>, browser: bool
         }
     }
     let field = open(&data).map_err(|e| e.to_string())?;
-    match office::beside(data.join(OFFICE), "Brook Lane office") {
+    let beside = data.join(OFFICE);
+    match folder::make(&beside).and_then(|()| office::beside(beside, "Brook Lane office")) {
         Ok(office) => {
             field.join(&office.code)?;
             let mut out = std::io::stdout().lock();
@@ -115,6 +117,7 @@ fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), 
     field.good_time(true);
     let failed = |e: std::io::Error| format!("The desk could not answer: {}. Start it again.", folder::plain(&e));
     let port = listener.local_addr().map_err(failed)?.port();
+    let door = Arc::new(Door::new(port)?);
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(2)
@@ -125,16 +128,16 @@ fn serve(listener: TcpListener, field: Arc<Field>, browser: bool) -> Result<(), 
         .map_err(failed)?;
     let done = runtime.block_on(async {
         let listener = tokio::net::TcpListener::from_std(listener)?;
-        let url = format!("http://127.0.0.1:{port}/");
         let ready = || {
             let mut out = std::io::stdout().lock();
-            let _ = writeln!(out, "Stillbar is at {url}").and_then(|()| out.flush());
+            let _ = writeln!(out, "Stillbar is at {}", door.address()).and_then(|()| out.flush());
             drop(out);
-            if browser && open::that_detached(&url).is_err() {
+            let opened = |address: String| open::that_detached(address).is_ok();
+            if browser && !door.address_once().is_ok_and(opened) {
                 let _ = writeln!(std::io::stderr(), "No browser could be started. Open the address above in one.");
             }
         };
-        server::run(listener, server::router(field, port), LAST_ANSWERS, ready).await
+        server::run(listener, server::router(field, door.clone()), LAST_ANSWERS, ready).await
     });
     runtime.shutdown_timeout(LAST_ANSWERS);
     done.map_err(failed)

@@ -92,7 +92,7 @@ def main() -> None:
         entries = None
         while True:
             at = time.perf_counter()
-            shown = urllib.request.urlopen(desk.url + "screen").read().decode()
+            shown = urllib.request.urlopen(desk.at("/screen")).read().decode()
             asked.append((time.perf_counter() - at) * 1000)
             if entries is None and "Last reached" in shown and "All are there." in shown:
                 entries = time.monotonic() - began

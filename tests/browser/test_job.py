@@ -21,7 +21,7 @@ def test_from_plan_to_hand_back_with_the_power_cut_in_between(desk: Desk, phone:
             phone.expect_unreachable()
             desk.kill()
             desk.start(desk.port)
-            phone.reload()
+            phone.open(desk.url)
 
     phone.open(desk.url)
     play(phone, "people", photo=picture)
@@ -30,7 +30,7 @@ def test_from_plan_to_hand_back_with_the_power_cut_in_between(desk: Desk, phone:
     phone.expect_unreachable()
     desk.kill()
     desk.start(desk.port)
-    phone.reload()
+    phone.open(desk.url)
     assert phone.page.get_by_label("What the job is", exact=True).input_value() == "Half a title"
     phone.tap("All jobs")
     play(
@@ -63,7 +63,7 @@ def test_an_indication_on_l2_pe_ends_the_way_to_work(desk: Desk, phone: Phone, p
         phone.expect_unreachable()
         desk.kill()
         desk.start(desk.port)
-        phone.reload()
+        phone.open(desk.url)
         phone.tap("Next: Test every pair")
 
 

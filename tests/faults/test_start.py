@@ -20,7 +20,7 @@ def test_port_taken(tmp_path: Path):
 def test_second_process_on_the_same_folder(desk: Desk):
     """The second one is refused by the folder's name; the first one goes on; a killed one leaves no lock behind."""
     refused(command("desk", "--data", desk.folder, "--port", "0"), 1, str(desk.folder), "already")
-    with urllib.request.urlopen(desk.url, timeout=10) as answer:
+    with urllib.request.urlopen(desk.at("/screen"), timeout=10) as answer:
         assert answer.status == 200
     desk.kill()
     desk.start()

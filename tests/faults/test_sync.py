@@ -134,7 +134,7 @@ def again(desk: Desk, phone: Phone) -> None:
     phone.expect_unreachable()
     desk.kill()
     desk.start(desk.port)
-    phone.reload()
+    phone.open(desk.url)
 
 
 def test_whatever_goes_wrong_all_journals_are_equal(offices, desks, browser: Browser, picture: Path, tmp_path: Path):

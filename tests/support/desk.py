@@ -16,7 +16,7 @@ ROOT = Path(__file__).resolve().parents[2]
 # Start, stop and one command each take well under a second; this bound is for a loaded machine of two cores.
 PATIENCE_S = 30
 
-ADDRESS = re.compile(r"^Stillbar is at (http://127\.0\.0\.1:(\d+)/\S*)$")
+ADDRESS = re.compile(r"^Stillbar is at (http://127\.0\.0\.1:(\d+)/\?key=([0-9a-f]{32}))$")
 
 _LIBC = ctypes.CDLL(None)
 _PR_SET_PDEATHSIG = 1
@@ -88,8 +88,10 @@ class Desk:
     def __init__(self, folder: Path, *arguments: str):
         """`arguments` stand before `--data`: none for an empty folder, `demo` for the demo."""
         self.folder = folder
+        # As it is printed: with the key that lets a browser in.
         self.url = ""
         self.port = 0
+        self.key = ""
         self._arguments = list(arguments) or ["desk"]
         self._process: subprocess.Popen | None = None
         self._lines: queue.Queue[str | None] = queue.Queue()
@@ -119,8 +121,12 @@ class Desk:
                 self.kill()
                 raise AssertionError(f"the desk ended before it said its address.\n{self.said}")
             if found := ADDRESS.match(line.rstrip("\n")):
-                self.url, self.port = found[1], int(found[2])
+                self.url, self.port, self.key = found[1], int(found[2]), found[3]
                 return self
+
+    def at(self, path: str) -> str:
+        """The address of `path`, with the key, for who has no cookie; it begins with a slash."""
+        return f"http://127.0.0.1:{self.port}{path}?key={self.key}"
 
     @property
     def running(self) -> bool:

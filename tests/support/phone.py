@@ -18,8 +18,8 @@ PATIENCE_MS = 15_000
 CHECKS = Path(__file__).with_name("checks.js").read_text()
 OUT = Path(__file__).resolve().parents[1] / "out"
 
-# How Chromium says that nobody answered, which is what a killed desk looks like.
-_UNREACHABLE = re.compile(r"net::ERR_|Failed to fetch")
+# How Chromium says that nobody answered, which is what a killed desk looks like; one that was started anew has another key.
+_UNREACHABLE = re.compile(r"net::ERR_|Failed to fetch|status of 403")
 
 # Before a tap: what is on screen, and a mark on each notice, so that the same words said again count as an answer.
 _NOTICES = """[...document.querySelectorAll('[role=status], [role=alert]')].filter((e) => e.checkVisibility() && e.innerText.trim())"""
@@ -54,6 +54,7 @@ class Phone:
         self.page: Page = self._context.new_page()
         self._errors: list[str] = []
         self._unreachable_expected = False
+        self._refusal_expected = ""
         self._open_requests: set = set()
         self.page.on("console", lambda m: self._error(f"{m.text} {m.location.get('url', '')}") if m.type == "error" else None)
         self.page.on("pageerror", lambda e: self._error(str(e)))
@@ -149,13 +150,13 @@ class Phone:
         with self._answer("the main button"):
             main.tap()
 
-    def reload(self) -> None:
-        """Pulls the page anew, as after the app was killed."""
-        self.open(self.page.url)
-
     def expect_unreachable(self) -> None:
-        """From now until the next `open` or `reload`, the browser's complaints that nobody answers are no failure."""
+        """From now until the next `open`, the browser's complaints that nobody answers are no failure."""
         self._unreachable_expected = True
+
+    def expect_refusal(self, status: str) -> None:
+        """The browser's complaint of an answer with this status is no failure: the desk is right to refuse."""
+        self._refusal_expected = f"status of {status}"
 
     # Reading -------------------------------------------------------------------------------------------------------
 
@@ -260,5 +261,6 @@ class Phone:
         return " ".join(" ".join(found.all_inner_texts()).split())
 
     def _error(self, text: str) -> None:
-        if not (self._unreachable_expected and _UNREACHABLE.search(text)):
+        refused = self._refusal_expected and self._refusal_expected in text
+        if not (refused or self._unreachable_expected and _UNREACHABLE.search(text)):
             self._errors.append(f"in the console: {text}")

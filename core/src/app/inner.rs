@@ -220,6 +220,8 @@ impl Inner {
         self.hands.known = how;
         self.hands.all.entry(person).or_default();
         if before != Some(person) {
+            // What one person asked for is not theirs who has the device when it comes.
+            (self.wanted, self.scanning) = (None, None);
             // A form that somebody opened for another person's lock closes when the device is handed on. Should this fail, it still says
             // whose.
             let _ = self.store.drop_drafts_of(crate::screens::FOR_WHOM);

@@ -24,6 +24,7 @@ mod show;
 mod standing;
 mod suspend;
 mod tend;
+mod windows;
 
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
@@ -39,6 +40,7 @@ use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::{LockRow, Store};
 use crate::sync::worker::{self, Waker};
 use crate::sync::{Done, Link};
+use windows::Seen;
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
 #[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
@@ -69,6 +71,7 @@ pub struct Field {
     talking: Arc<Mutex<()>>,
     /// The thread that talks to the office, from the first time that there is one.
     waker: OnceLock<Waker>,
+    seen: Mutex<Seen>,
 }
 
 #[cfg_attr(feature = "bindings", uniffi::export)]
@@ -78,7 +81,7 @@ impl Field {
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
         let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
         let stand = Arc::new(Mutex::new(Stand::Open(Box::new(inner))));
-        let field = Field { stand, talking: Arc::default(), waker: OnceLock::new() };
+        let field = Field { stand, talking: Arc::default(), waker: OnceLock::new(), seen: Mutex::default() };
         field.wake();
         Ok(Arc::new(field))
     }
@@ -157,6 +160,19 @@ impl Field {
     /// The bytes of a file that was made to be shared, by the name in [`Errand::ShareFile`]. The latest few are kept.
     pub fn shared(&self, name: &str) -> Option<Vec<u8>> {
         self.lock().shared(name)
+    }
+
+    /// Grows with every change of the screen but what is typed, acts here among them: for a shell with several windows, each of which can
+    /// then tell that what it shows is old.
+    pub fn changes(&self) -> u64 {
+        let mut seen = self.seen.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
+        seen.changes(&mut self.lock())
+    }
+
+    /// As [`Field::edit`], from a window whose screen may be old: kept for the screen of that `route`, and only while the device is in
+    /// the same `hand`. The error is a sentence for the person, and says why nothing was kept.
+    pub fn edit_on(&self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
+        self.lock().edit_on(route, hand, field, value)
     }
 
     /// Takes in entries that other devices wrote; those of one device in the order of their numbers, all of them or none.

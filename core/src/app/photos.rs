@@ -8,7 +8,7 @@ use std::fs;
 use std::path::Path;
 
 use crate::evidence::{self, Checked, Warning};
-use crate::store::{plain, write_whole};
+use crate::store::{plain, write_private};
 use crate::tag::TagId;
 
 /// A copy is named by its original's SHA-256, and this.
@@ -45,7 +45,7 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
         let path = folder.join(format!("{sha256}{suffix}"));
         let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
         if !there {
-            write_whole(&path, content).map_err(|e| {
+            write_private(&path, content).map_err(|e| {
                 format!("The photo could not be written: {}. Free some space and take it again.", plain(&e))
             })?;
         }
@@ -68,6 +68,11 @@ pub fn load(folder: &Path, name: &str) -> Option<Vec<u8>> {
     copy.or_else(|| original(folder, sha256))
 }
 
+/// Whether there is a small copy of a photo to show.
+pub fn is_here(folder: &Path, sha256: &str) -> bool {
+    folder.join(format!("{sha256}{THUMBNAIL}")).exists()
+}
+
 /// The copies of a photo that a record may show, as far as they are here, the largest first.
 pub fn copies(folder: &Path, sha256: &str) -> Vec<Vec<u8>> {
     [PRINT, THUMBNAIL].iter().filter_map(|suffix| fs::read(folder.join(format!("{sha256}{suffix}"))).ok()).collect()
@@ -87,7 +92,7 @@ pub fn to_send(folder: &Path, name: &str) -> Option<Vec<u8>> {
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
 pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), String> {
     if evidence::check(bytes).is_ok() {
-        write_whole(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(|e| e.to_string())?;
+        write_private(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(|e| e.to_string())?;
     }
     Ok(())
 }

@@ -8,7 +8,7 @@ use super::inner::Inner;
 use crate::journal::EntryId;
 use crate::record::of_store;
 use crate::screens::parts::Errand;
-use crate::store::{plain, write_whole};
+use crate::store::{plain, private, write_private};
 
 /// Where they lie in the data folder.
 const FOLDER: &str = "shared";
@@ -27,8 +27,8 @@ impl Inner {
         let failed = |e: std::io::Error| {
             format!("The record could not be written to disk: {}. Free some space and try again.", plain(&e))
         };
-        fs::create_dir_all(&folder).map_err(failed)?;
-        write_whole(&folder.join(&name), &pdf).map_err(failed)?;
+        private::make_folder(&folder).map_err(failed)?;
+        write_private(&folder.join(&name), &pdf).map_err(failed)?;
         clear(&folder, &name);
         let path = folder.join(&name).to_string_lossy().into_owned();
         Ok(Errand::ShareFile { title: made.report().title.clone(), name, media_type: "application/pdf".into(), path })

@@ -100,6 +100,7 @@ impl Inner {
         Screen {
             route: self.route.to_string(),
             turn: self.turn,
+            hand: self.hand(),
             title: page.title,
             context: job.map_or_else(String::new, |job| {
                 let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));

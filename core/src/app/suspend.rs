@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use super::inner::{Inner, draft_fits};
@@ -113,11 +113,14 @@ impl Stand {
     }
 
     pub(super) fn shared(&self, name: &str) -> Option<Vec<u8>> {
-        let folder = match self {
+        records::shared(self.folder(), name)
+    }
+
+    pub(super) fn folder(&self) -> &Path {
+        match self {
             Stand::Open(inner) => &inner.store.folder,
             Stand::Suspended(aside) => &aside.folder,
-        };
-        records::shared(folder, name)
+        }
     }
 
     /// Closes the journal.

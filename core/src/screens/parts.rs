@@ -15,6 +15,8 @@ pub struct Screen {
     pub route: String,
     /// Counts what happened; a shell sends it back with an action, so that a second tap on an old screen does nothing.
     pub turn: u64,
+    /// Who has the device in hand, as a mark that means nothing to a shell; empty for nobody.
+    pub hand: String,
     /// The screen's one title.
     pub title: String,
     /// The job and the place, or empty outside a job.

@@ -7,6 +7,7 @@
 mod exchange;
 mod hands;
 mod open;
+pub mod private;
 mod project;
 mod rescue;
 mod whole;
@@ -27,7 +28,7 @@ pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, LockRow, ProofState, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
-pub use whole::{plain, write_whole};
+pub use whole::{plain, write_private, write_whole};
 
 /// The note of when the office was last reached.
 const OFFICE_REACHED: &str = "office-reached";

@@ -1,15 +1,15 @@
 //! Opening a data folder: what can be wrong with it, and what to do.
 
-use std::fs::{self, File, OpenOptions, TryLockError};
+use std::fs::{self, File, TryLockError};
 use std::io::{ErrorKind, Read};
 use std::path::Path;
 use std::time::Duration;
 
 use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavior};
 
-use super::Store;
 use super::rescue::unfinished;
-use super::whole::{plain, sync_new_folder, write_whole};
+use super::whole::{plain, sync_new_folder, write_private};
+use super::{Store, private};
 use crate::app::OpenError;
 
 /// The database's file name in the data folder.
@@ -75,8 +75,9 @@ impl Store {
         if folder.exists() && !folder.is_dir() {
             return Err(OpenError::Other { what: format!("{shown} is a file. Name a folder for the data instead.") });
         }
-        fs::create_dir_all(folder.join("photos")).map_err(|e| io_error(folder, &e))?;
+        private::make_folder(&folder.join("photos")).map_err(|e| io_error(folder, &e))?;
         let lock = take_lock(folder)?;
+        private::close(folder);
         let path = folder.join(DATABASE);
         if unfinished(folder).is_some() {
             return Err(damaged(folder, "a rescue was broken off"));
@@ -134,6 +135,8 @@ fn begin(folder: &Path, path: &Path) -> Result<(), OpenError> {
             fs::remove_file(left).map_err(|e| failed(&e))?;
         }
     }
+    // SQLite gives its log and its index the permissions of the database.
+    private::open(&new).map_err(|e| failed(&e))?;
     let made = Connection::open(&new).and_then(|db| prepare(&db).and_then(|()| settle(&db)));
     made.map_err(|e| open_error(folder, &e))?;
     fs::rename(&new, path).map_err(|e| failed(&e))?;
@@ -173,8 +176,7 @@ fn prepare(db: &Connection) -> rusqlite::Result<()> {
 
 pub(super) fn take_lock(folder: &Path) -> Result<File, OpenError> {
     let path = folder.join(LOCK);
-    let file = OpenOptions::new().read(true).write(true).create(true).truncate(false).open(&path);
-    let file = file.map_err(|e| io_error(folder, &e))?;
+    let file = private::open(&path).map_err(|e| io_error(folder, &e))?;
     for last in (0..TRIES).map(|n| n + 1 == TRIES) {
         match file.try_lock() {
             Ok(()) => return Ok(file),
@@ -239,7 +241,7 @@ fn open_error(folder: &Path, error: &rusqlite::Error) -> OpenError {
         // SQLite does not say why a file could not be made: a try of our own tells a full disk from one that takes nothing.
         Some(ErrorCode::CannotOpen) => {
             let trial = folder.join("room");
-            let tried = write_whole(&trial, &[0; 4096]);
+            let tried = write_private(&trial, &[0; 4096]);
             let _ = fs::remove_file(&trial);
             tried.err().map_or_else(|| read_only(folder), |e| io_error(folder, &e))
         }

@@ -10,8 +10,8 @@ use std::path::{Path, PathBuf};
 use rusqlite::{Connection, OpenFlags};
 
 use super::open::{StoreError, io_error, settle, take_lock};
-use super::whole::{sync_folder, write_whole};
-use super::{DATABASE, Store};
+use super::whole::{sync_folder, write_private};
+use super::{DATABASE, Store, private};
 use crate::app::OpenError;
 use crate::job::Job;
 use crate::journal::{Entry, EntryId, MAX_ENTRY_BYTES};
@@ -52,6 +52,7 @@ const BODY_BEGINS: [[u8; 4]; 5] = [
 pub fn rescue(folder: &Path) -> Result<Rescued, OpenError> {
     let failed = |e: &std::io::Error| io_error(folder, e);
     let lock = take_lock(folder)?;
+    private::close(folder);
     let begun = unfinished(folder);
     if begun.is_none() && !folder.join(DATABASE).exists() {
         return Err(OpenError::Other {
@@ -97,14 +98,14 @@ fn begin(folder: &Path) -> Result<PathBuf, OpenError> {
         .find(|path| !path.exists())
         .ok_or_else(|| other("There are a thousand rescued journals here; move some away.".into()))?;
     let fresh = kept.join(FRESH);
-    fs::create_dir_all(&fresh).map_err(|e| failed(&e))?;
+    private::make_folder(&fresh).map_err(|e| failed(&e))?;
     let mut found: BTreeMap<EntryId, Entry> = BTreeMap::new();
     // SQLite may write to what it opens, so it gets copies; the originals are only read, and later moved.
     for name in ["", "-wal"].map(|end| format!("{DATABASE}{end}")) {
         if folder.join(&name).exists() {
             let bytes = fs::read(folder.join(&name)).map_err(|e| failed(&e))?;
             carve(&bytes, &mut found);
-            write_whole(&kept.join(&name), &bytes).map_err(|e| failed(&e))?;
+            write_private(&kept.join(&name), &bytes).map_err(|e| failed(&e))?;
         }
     }
     ask(&kept.join(DATABASE), &mut found);
@@ -127,7 +128,7 @@ fn begin(folder: &Path) -> Result<PathBuf, OpenError> {
     for made in [&kept, folder] {
         sync_folder(made).map_err(|e| failed(&e))?;
     }
-    write_whole(&fresh.join(READY), b"").map_err(|e| failed(&e))?;
+    write_private(&fresh.join(READY), b"").map_err(|e| failed(&e))?;
     Ok(kept)
 }
 

@@ -5,12 +5,27 @@ use std::fs::{self, File};
 use std::io::{self, Write};
 use std::path::Path;
 
+use super::private;
+
 /// Writes `bytes` to `path`, in place of what is there: under another name first, which a failure takes away again.
 pub fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    write(path, bytes, |half| File::create(half))
+}
+
+/// The same for a file of the data folder, which is for its owner only.
+pub fn write_private(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    write(path, bytes, |half| {
+        let file = private::open(half)?;
+        file.set_len(0)?;
+        Ok(file)
+    })
+}
+
+fn write(path: &Path, bytes: &[u8], create: impl FnOnce(&Path) -> io::Result<File>) -> io::Result<()> {
     let mut half = OsString::from(path);
     half.push(".part");
     let written = (|| {
-        let mut file = File::create(&half)?;
+        let mut file = create(Path::new(&half))?;
         file.write_all(bytes)?;
         file.sync_all()?;
         fs::rename(&half, path)?;

@@ -14,8 +14,8 @@ use stillbar_core::parts::{Block, Button, Notice, Screen, Standing, Tone};
 
 use crate::body::MOST_PHOTO;
 
-/// The whole page, with the screen in it.
-pub fn page(shown: &Screen) -> String {
+/// The whole page, with the screen in it; `changes` is what it is the state of.
+pub fn page(shown: &Screen, changes: u64) -> String {
     html! {
         (DOCTYPE)
         html lang="en" {
@@ -28,10 +28,11 @@ pub fn page(shown: &Screen) -> String {
                 link rel="stylesheet" href="/style.css";
                 script src="/camera.js" defer {}
                 script src="/desk.js" defer {}
+                script src="/watch.js" defer {}
             }
             body {
                 noscript { p .notice.forbid { "Stillbar needs JavaScript. Allow it for this page and reload." } }
-                div #shell-app data-most-photo=(MOST_PHOTO) { (root(shown)) }
+                div #shell-app data-most-photo=(MOST_PHOTO) data-changes=(changes) { (root(shown)) }
             }
         }
     }
@@ -45,7 +46,7 @@ pub fn screen(shown: &Screen) -> String {
 
 fn root(shown: &Screen) -> Markup {
     html! {
-        form .screen novalidate autocomplete="off" data-turn=(shown.turn) data-route=(shown.route) {
+        form .screen novalidate autocomplete="off" data-turn=(shown.turn) data-route=(shown.route) data-hand=(shown.hand) {
             header .top {
                 @if let Some(up) = &shown.up { (up_button(up)) }
                 p .plate { @if shown.context.is_empty() { "Stillbar" } @else { (shown.context) } }

@@ -22,7 +22,7 @@ fn gallery() {
         fs::write(folder.join(name), text).expect("written");
     }
     for (name, shown) in samples::all() {
-        let page = render::page(&shown);
+        let page = render::page(&shown, 1);
         assert!(page.ends_with("</html>"), "{name}");
         fs::write(folder.join(format!("{name}.html")), page).expect("written");
     }

@@ -62,7 +62,7 @@ fn every_block_is_drawn_under_its_id() {
 #[test]
 fn no_id_is_there_twice_and_every_reference_has_its_target() {
     for (name, shown) in samples::all() {
-        let html = render::page(&shown);
+        let html = render::page(&shown, 1);
         let all = ids(&html);
         let found: HashSet<_> = all.iter().copied().collect();
         assert_eq!(found.len(), all.len(), "{name}: {all:?}");
@@ -117,8 +117,8 @@ fn nothing_given_becomes_markup() {
     screen.main = Some(button.clone());
     screen.up = Some(button);
 
-    let page = render::page(&screen);
-    assert_eq!(page.matches("<script").count(), 2, "only the page's own scripts");
+    let page = render::page(&screen, 1);
+    assert_eq!(page.matches("<script").count(), 3, "only the page's own scripts");
     assert!(!page.contains("alert('x')</script>"));
     assert!(page.matches("&lt;script&gt;").count() > 40, "everything is still there as text");
 }
@@ -126,7 +126,7 @@ fn nothing_given_becomes_markup() {
 #[test]
 fn nothing_inline_that_the_policy_would_forbid() {
     for (name, shown) in samples::all() {
-        let page = render::page(&shown);
+        let page = render::page(&shown, 1);
         for inline in [" style=", " onclick=", " onload=", "<style", "javascript:"] {
             assert!(!page.contains(inline), "{name}: {inline}");
         }
@@ -135,7 +135,7 @@ fn nothing_inline_that_the_policy_would_forbid() {
 
 #[test]
 fn the_frame_of_a_screen() {
-    let html = render::page(&proving::volts());
+    let html = render::page(&proving::volts(), 1);
     has(
         &html,
         &[
@@ -158,6 +158,6 @@ fn the_frame_of_a_screen() {
 #[test]
 fn no_word_of_the_shell_claims_safety() {
     for (name, shown) in samples::all() {
-        assert!(!render::page(&shown).to_lowercase().contains("safe"), "{name}");
+        assert!(!render::page(&shown, 1).to_lowercase().contains("safe"), "{name}");
     }
 }

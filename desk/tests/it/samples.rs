@@ -14,6 +14,7 @@ pub fn screen(route: &str, title: &str, blocks: Vec<Block>) -> Screen {
     Screen {
         route: route.into(),
         turn: 7,
+        hand: "a person".into(),
         title: title.into(),
         context: "Pump house 2 · board P2-DB1 · way 7".into(),
         standing: Some(Standing {

@@ -6,15 +6,15 @@ use axum::body::Body;
 use axum::http::{HeaderMap, Request, StatusCode};
 use stillbar_core::{Errand, Filled, Outcome, Screen};
 use stillbar_desk::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED};
-use stillbar_desk::guard::POLICY;
-use stillbar_desk::server::{self, Brain};
+use stillbar_desk::guard::{Door, POLICY};
+use stillbar_desk::server::{self, Brain, Typed};
 use tower::ServiceExt;
 
 use crate::samples;
 
-const PORT: u16 = 7462;
-const HOST: (&str, &str) = ("host", "127.0.0.1:7462");
-const JSON: (&str, &str) = ("content-type", "application/json");
+pub const PORT: u16 = 7462;
+pub const HOST: (&str, &str) = ("host", "127.0.0.1:7462");
+pub const JSON: (&str, &str) = ("content-type", "application/json");
 
 /// Writes down what it is asked.
 #[derive(Default)]
@@ -32,14 +32,21 @@ impl Brain for Notes {
     fn screen(&self) -> Screen {
         samples::first()
     }
-    fn act(&self, turn: Option<u64>, action: String, input: Vec<Filled>) -> Vec<Errand> {
+    fn act(&self, turn: u64, action: String, input: Vec<Filled>) -> Vec<Errand> {
         assert!(action != "panic", "asked to");
         let fields: Vec<_> = input.iter().map(|f| format!("{}={}", f.field, f.value)).collect();
-        self.note(format!("act {turn:?} {action} {}", fields.join(",")));
+        self.note(format!("act {turn} {action} {}", fields.join(",")));
         vec![Errand::TakePhoto { token: "t 1".into(), hint: "near".into() }]
     }
-    fn edit(&self, field: String, value: String) {
-        self.note(format!("edit {field}={value}"));
+    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), String> {
+        if hand != "mara" {
+            return Err("Somebody else has this device now.".into());
+        }
+        self.note(format!("edit {route} {field}={value}"));
+        Ok(())
+    }
+    fn changes(&self) -> u64 {
+        41
     }
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
         self.note(match outcome {
@@ -76,14 +83,24 @@ fn a_shared_file_is_a_download() {
     assert_eq!(get("/shared/..%2Fjournal.db").status, StatusCode::NOT_FOUND);
 }
 
-struct Answer {
-    status: StatusCode,
-    headers: HeaderMap,
-    text: String,
+pub struct Answer {
+    pub status: StatusCode,
+    pub headers: HeaderMap,
+    pub text: String,
     noted: Vec<String>,
 }
 
+/// As the page does, which has the key.
 fn ask(method: &str, path: &str, headers: &[(&str, &str)], body: impl Into<Body>) -> Answer {
+    let door = Arc::new(Door::new(PORT).expect("this system has random bytes"));
+    let address = door.address();
+    let (_, key) = address.split_once("=").expect("the address has a key");
+    let cookie = format!("stillbar-{PORT}={key}");
+    at(&door, method, path, &[headers, &[("cookie", &cookie)]].concat(), body)
+}
+
+/// Asks the desk behind this door, with no more than these headers.
+pub fn at(door: &Arc<Door>, method: &str, path: &str, headers: &[(&str, &str)], body: impl Into<Body>) -> Answer {
     let brain = Arc::new(Notes::default());
     let mut request = Request::builder().method(method).uri(path);
     for (name, value) in headers {
@@ -92,8 +109,10 @@ fn ask(method: &str, path: &str, headers: &[(&str, &str)], body: impl Into<Body>
     let request = request.body(body.into()).expect("the request of a test is well formed");
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().expect("a runtime starts");
     runtime.block_on(async {
-        let answer =
-            server::router(Arc::clone(&brain), PORT).oneshot(request).await.expect("the router always answers");
+        let answer = server::router(Arc::clone(&brain), Arc::clone(door))
+            .oneshot(request)
+            .await
+            .expect("the router always answers");
         let (parts, body) = answer.into_parts();
         let bytes = axum::body::to_bytes(body, MOST_PHOTO).await.expect("the answer is whole");
         let noted = brain.said.lock().expect("no test panics while it notes").clone();
@@ -119,6 +138,7 @@ fn the_page_and_what_it_needs() {
         ("/style.css", "text/css"),
         ("/desk.js", "text/javascript"),
         ("/camera.js", "text/javascript"),
+        ("/watch.js", "text/javascript"),
         ("/icon.svg", "image/svg+xml"),
     ] {
         assert!(page.text.contains(path), "{path} is not asked for");
@@ -160,12 +180,18 @@ fn only_its_own_names() {
 
 #[test]
 fn only_its_own_page_may_post() {
-    let edit = |header| ask("POST", "/edit", &[HOST, JSON, header], r#"{"field":"a","value":"b"}"#);
+    let edit = |header| {
+        ask("POST", "/edit", &[HOST, JSON, header], r#"{"route":"/new","hand":"mara","field":"a","value":"b"}"#)
+    };
     for ours in
         [("origin", "http://127.0.0.1:7462"), ("origin", "http://localhost:7462"), ("sec-fetch-site", "same-origin")]
     {
         let answer = edit(ours);
-        assert_eq!((answer.status, answer.noted), (StatusCode::NO_CONTENT, vec!["edit a=b".to_owned()]), "{ours:?}");
+        assert_eq!(
+            (answer.status, answer.noted),
+            (StatusCode::NO_CONTENT, vec!["edit /new a=b".to_owned()]),
+            "{ours:?}"
+        );
     }
     for foreign in [
         ("origin", "http://evil.example"),
@@ -181,7 +207,12 @@ fn only_its_own_page_may_post() {
     }
     // A plain HTML form can send these without asking first.
     for kind in ["text/plain", "application/x-www-form-urlencoded", "multipart/form-data"] {
-        let answer = ask("POST", "/edit", &[HOST, ("content-type", kind)], r#"{"field":"a","value":"b"}"#);
+        let answer = ask(
+            "POST",
+            "/edit",
+            &[HOST, ("content-type", kind)],
+            r#"{"route":"/new","hand":"mara","field":"a","value":"b"}"#,
+        );
         assert_eq!(answer.status, StatusCode::UNSUPPORTED_MEDIA_TYPE, "{kind}");
         assert!(answer.noted.is_empty());
     }
@@ -191,13 +222,42 @@ fn only_its_own_page_may_post() {
 fn an_act_reaches_the_core_as_it_is_and_brings_the_screen() {
     let answer =
         ask("POST", "/act", &[HOST, JSON], r#"{"turn":7,"action":"go:1","fields":[{"field":"a","value":"b\nc"}]}"#);
-    assert_eq!(answer.noted, ["act Some(7) go:1 a=b\nc"]);
+    assert_eq!(answer.noted, ["act 7 go:1 a=b\nc"]);
     let shown: serde_json::Value = serde_json::from_str(&answer.text).expect("JSON");
     assert_eq!(shown["route"], "/");
     assert_eq!(shown["title"], "Jobs");
     assert_eq!(shown["errands"], serde_json::json!([{"errand": "take-photo", "token": "t 1", "hint": "near"}]));
     assert!(shown["html"].as_str().is_some_and(|h| h.starts_with("<form")));
-    assert_eq!(ask("POST", "/act", &[HOST, JSON], r#"{"action":"x"}"#).noted, ["act None x "]);
+    assert_eq!(shown["changes"], 41);
+}
+
+/// Over HTTP there is always a screen that was tapped on.
+#[test]
+fn an_act_without_a_turn_is_refused() {
+    for body in [r#"{"action":"x"}"#, r#"{"turn":null,"action":"x"}"#] {
+        let answer = ask("POST", "/act", &[HOST, JSON], body);
+        assert_eq!(answer.status, StatusCode::BAD_REQUEST, "{body}");
+        assert!(answer.text.contains("turn") && answer.text.contains("Nothing was done"), "{}", answer.text);
+        assert!(answer.noted.is_empty(), "it reached the core");
+    }
+}
+
+#[test]
+fn a_draft_without_its_screen_is_refused_and_one_that_the_core_refuses_is_told() {
+    let answer = ask("POST", "/edit", &[HOST, JSON], r#"{"field":"a","value":"b"}"#);
+    assert_eq!((answer.status, answer.noted), (StatusCode::BAD_REQUEST, vec![]));
+    let late = r#"{"route":"/new","hand":"tomas","field":"a","value":"b"}"#;
+    let answer = ask("POST", "/edit", &[HOST, JSON], late);
+    assert_eq!((answer.status, answer.noted), (StatusCode::CONFLICT, vec![]));
+    assert!(answer.text.starts_with("Somebody else has this device now."), "{}", answer.text);
+}
+
+#[test]
+fn the_page_says_what_it_is_the_state_of() {
+    assert_eq!(get("/stirred").text, "41");
+    assert!(get("/").text.contains(r#"data-changes="41""#));
+    let again: serde_json::Value = serde_json::from_str(&get("/screen").text).expect("JSON");
+    assert_eq!(again["changes"], 41);
 }
 
 #[test]
@@ -213,7 +273,7 @@ fn what_cannot_be_read_is_refused_with_a_reason() {
 #[test]
 fn too_much_is_refused_with_a_sentence() {
     let json = |size: usize| {
-        let frame = r#"{"field":"a","value":""}"#;
+        let frame = r#"{"route":"/","hand":"mara","field":"a","value":""}"#;
         frame.replace("\"\"", &format!("\"{}\"", "x".repeat(size - frame.len())))
     };
     assert_eq!(ask("POST", "/edit", &[HOST, JSON], json(MOST_TYPED)).status, StatusCode::NO_CONTENT);
@@ -290,7 +350,7 @@ fn a_kept_photo_has_the_kind_that_its_bytes_say() {
 
 #[test]
 fn a_panic_is_told_and_the_desk_goes_on() {
-    let answer = ask("POST", "/act", &[HOST, JSON], r#"{"action":"panic"}"#);
+    let answer = ask("POST", "/act", &[HOST, JSON], r#"{"turn":7,"action":"panic"}"#);
     assert_eq!(answer.status, StatusCode::INTERNAL_SERVER_ERROR);
     assert!(answer.text.starts_with("The desk met a fault of its own"), "{}", answer.text);
     assert!(!answer.text.contains("asked to"), "nothing of the inside shows");

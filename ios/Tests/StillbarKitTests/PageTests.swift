@@ -6,7 +6,7 @@ import Testing
 /// What no journey comes by: readings beside answers, signatures, colours, drawings.
 @MainActor struct PageTests {
     private func screen(_ blocks: Block...) -> Screen {
-        Screen(route: "/", turn: 1, title: "A screen", context: "", standing: nil, notice: nil, blocks: blocks, main: nil, up: nil)
+        Screen(route: "/", turn: 1, hand: "", title: "A screen", context: "", standing: nil, notice: nil, blocks: blocks, main: nil, up: nil)
     }
 
     private final class Drafts { var sent: [String] = [] }
