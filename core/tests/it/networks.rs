@@ -122,7 +122,7 @@ fn two_jobs_share_a_point_and_its_locks() {
     device.play(&field, &RESTORE[..close]);
     device.play(
         &field,
-        "tap The job\ntap Close the points\nsee Q9 changeover switch [done]\nsee It stays open, as in normal service.\nsee Q4 feeder switch [stays open]\n\
+        "tap The job\ntap Close the points\nsee Q9 changeover switch\nsee Q4 feeder switch [stays open]\n\
          see Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails of washer 2.\nunseen Q4 feeder switch is closed",
     );
     // The supply of Mara's board waits for the second job, which goes on.

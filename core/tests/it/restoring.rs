@@ -194,7 +194,7 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     device.play(&field, unlocked());
     device.play(
         &field,
-        "see Q4 feeder switch [stays open]\nsee Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails.\n\
+        "tap The job\ntap Close the points\nsee Q4 feeder switch [stays open]\nsee Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails.\n\
          unseen Q4 feeder switch is closed\ntap Next: Circuits on, in order\ntap F1 washers is on\ntap F2 lighting is on\n\
          see Stays open: held by lock TB 1 of Tomas Brandt\nfill Who takes the installation back = Joel Aras, site manager\n\
          sign Signature of the person who takes it back = Joel Aras\ntap Hand back\nsee [Handed back]",
