@@ -21,7 +21,7 @@ pub struct Trouble {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum TroubleKind {
     /// A voltage, on a pair or at the work.
-    Voltage(Met),
+    Voltage(Box<Met>),
     /// The protective conductor is not earth.
     NotEarth,
     /// An indicator failed a proof after readings were taken with it: the indicator.
@@ -45,7 +45,7 @@ impl Job {
     /// Notes what this entry met. Read for withdrawn entries too: a voltage that was there was there.
     pub(super) fn note_trouble(&mut self, entry: &Entry) {
         let stamp = entry.stamp();
-        let met = |at: String, pair, reading| TroubleKind::Voltage(Met { stamp, at, pair, reading });
+        let met = |at: String, pair, reading| TroubleKind::Voltage(Box::new(Met { stamp, at, pair, reading }));
         let kind = match &entry.body.fact {
             Fact::ReadingTaken { first, then, reading, dc, .. } if self.indicates(&stamp, *reading, *dc) => {
                 let pair = Some([first.clone(), then.clone()]);
@@ -122,10 +122,10 @@ impl Job {
             let apart = |a: &Run, b: &Run| a.indicator != b.indicator || a.before.by != b.before.by;
             // Nothing came between the two that ended the first.
             let together = |a: &Run, b: &Run| {
-                !self.voided.iter().any(|v| {
-                    v.stamp.clock > a.before.clock && v.stamp.clock < b.before.clock
-                        || !a.knew(&v.stamp) && v.stamp.clock < b.before.clock
-                })
+                !self
+                    .voided
+                    .iter()
+                    .any(|v| v.stamp.clock < b.before.clock && (v.stamp.clock > a.before.clock || !a.knew(&v.stamp)))
             };
             !good.iter().enumerate().any(|(i, a)| good[i + 1..].iter().any(|b| apart(a, b) && together(a, b)))
         })

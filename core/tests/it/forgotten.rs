@@ -317,7 +317,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
     one.play(WORK);
     one.hear(&other);
     assert!(!one.proved());
-    let why = one.device.try_play(one.field(), &RESTORE).unwrap_err();
+    let why = one.device.try_play(one.field(), RESTORE).unwrap_err();
     let shown = as_text(&one.field().screen());
     assert!(
         shown.contains("Q4 feeder switch stays open: lock TB 1 of Tomas Brandt is on it, by an entry put aside"),

@@ -145,7 +145,7 @@ impl Scene {
         match self.lamps {
             None => ("volts".into(), json!((volts * 1e4).round() / 1e4)),
             Some(first) => {
-                let lit = steps(first[usize::from(dc)]).into_iter().filter(|s| volts >= *s).next_back();
+                let lit = steps(first[usize::from(dc)]).into_iter().rfind(|s| volts >= *s);
                 ("level".into(), lit.map_or(json!("none"), |s| json!(s)))
             }
         }

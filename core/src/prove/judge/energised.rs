@@ -340,7 +340,7 @@ fn displaced(read: &Energised) -> Option<Finding> {
         to.iter().fold(f64::MIN, |a, b| a.max(*b)) - to.iter().fold(f64::MAX, |a, b| a.min(*b))
     };
     let pairs = read.pairs();
-    (off > MISSING * nominal).then(|| Finding { what: Odd::NeutralOff(off), pairs })
+    (off > MISSING * nominal).then_some(Finding { what: Odd::NeutralOff(off), pairs })
 }
 
 /// Line-to-line against line-to-neutral: the square root of three in a star.
