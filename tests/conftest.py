@@ -20,6 +20,14 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--sweep", action="store_true", help="faults at every single deed, where by default every few are tried")
 
 
+@pytest.fixture(scope="session", autouse=True)
+def state(tmp_path_factory: pytest.TempPathFactory):
+    """What the app keeps outside its data stays out of this machine's own."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("XDG_STATE_HOME", str(tmp_path_factory.mktemp("state")))
+        yield
+
+
 @pytest.fixture
 def desks():
     """Makes desks, `desks(folder, "demo")`, and ends each one with the test."""

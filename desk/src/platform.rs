@@ -65,11 +65,20 @@ impl System {
 
     fn write_secret(&self, secret: &[u8]) -> io::Result<()> {
         let (file, new) = (self.folder.join(SECRET), self.folder.join("device.key.new"));
-        if file.try_exists()? {
-            // The key that signed a journal is never replaced: its chain could not go on.
-            return Err(io::ErrorKind::AlreadyExists.into());
+        if let Some(former) = self.read_secret()? {
+            // The key that signed a journal is never destroyed: should that journal come back, its chain goes on with it.
+            let mut number = 1;
+            while self.former(number).try_exists()? {
+                number += 1;
+            }
+            write_new(&new, &self.former(number), &former)?;
         }
         write_new(&new, &file, secret)
+    }
+
+    /// Where a key is set aside that another takes the place of.
+    fn former(&self, number: u32) -> PathBuf {
+        self.folder.join(format!("{SECRET}.former-{number}"))
     }
 
     fn read_secret(&self) -> io::Result<Option<Vec<u8>>> {

@@ -65,6 +65,8 @@ class Bench:
     def fresh(self) -> None:
         """The folder as it is before the acts."""
         shutil.rmtree(self.data.parent, ignore_errors=True)
+        # Each run is a device of its own: what one reached is not what another forgot.
+        shutil.rmtree(self.where / "state", ignore_errors=True)
         for file in (self.where / "trash").iterdir():
             file.unlink()
         self.data.parent.mkdir()
@@ -80,7 +82,7 @@ class Bench:
         if script:
             (self.where / "script").write_text(script)
             words = [*words, self.where / "script"]
-        environment = dict(os.environ)
+        environment = os.environ | {"XDG_STATE_HOME": str(self.where / "state")}
         if fault:
             # The folder that the data folder is made in belongs to the disk as well.
             fault = {"FOLDER": self.data.parent, "TRASH": self.where / "trash", **fault}
@@ -238,7 +240,7 @@ def test_a_rescue_that_ends_at_every_deed(bench: Bench, how: str, every):
         bench.fresh()
         environment = {"FOLDER": bench.data.parent, "TRASH": bench.where / "trash", "HOW": how, "AT": at}
         words = {f"FAULT_{name}": str(value) for name, value in environment.items()} | {"LD_PRELOAD": str(bench.shim)}
-        first = subprocess.run(rescue, env=os.environ | words, capture_output=True, text=True, timeout=PATIENCE_S, check=False)
+        first = subprocess.run(rescue, env=os.environ | {"XDG_STATE_HOME": str(bench.where / "state")} | words, capture_output=True, text=True, timeout=PATIENCE_S, check=False)
         assert plain(first.stderr), f"{how} at {at}: {first.stderr}"
         if first.returncode != 0:
             again = command("rescue", "--data", bench.data)

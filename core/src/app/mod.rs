@@ -55,7 +55,8 @@ pub trait Platform: Send + Sync {
     fn random(&self, count: u32) -> Vec<u8>;
     /// The device's secret, if one was stored.
     fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError>;
-    /// Store the device's secret where other apps cannot read it.
+    /// Store the device's secret where other apps cannot read it. One that is there already is set aside, and never destroyed: what it
+    /// signed has to be gone on with, should its journal come back.
     fn store_secret(&self, secret: Vec<u8>) -> Result<(), PlatformError>;
     /// What was last kept by [`Platform::store_head`], if anything was.
     fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError>;

@@ -14,16 +14,25 @@ fn system() -> (tempfile::TempDir, System) {
 }
 
 #[test]
-fn the_secret_comes_back_and_is_never_replaced() {
+fn the_secret_comes_back_and_is_never_destroyed() {
     let (dir, system) = system();
     assert_eq!(system.load_secret(), Ok(None));
     // What a process that was killed while it wrote leaves behind.
     fs::write(dir.path().join("device.key.new"), "half").expect("written");
     system.store_secret(vec![7; 32]).expect("stored");
     assert_eq!(system.load_secret(), Ok(Some(vec![7; 32])));
-    let why = system.store_secret(vec![8; 32]).expect_err("there is one").to_string();
-    assert!(why.contains("device.key") && !why.contains("os error"), "{why}");
-    assert_eq!(system.load_secret(), Ok(Some(vec![7; 32])));
+    // A journal that goes on under a new key: the former ones are set aside, for their owner only.
+    for (number, key) in [(1, 8), (2, 9)] {
+        system.store_secret(vec![key; 32]).expect("stored in place of the former");
+        assert_eq!(system.load_secret(), Ok(Some(vec![key; 32])));
+        let former = dir.path().join(format!("device.key.former-{number}"));
+        assert_eq!(fs::read(&former).expect("it is set aside"), [key - 1; 32]);
+        #[cfg(unix)]
+        {
+            use std::os::unix::fs::PermissionsExt;
+            assert_eq!(fs::metadata(&former).expect("it is there").permissions().mode() & 0o777, 0o600);
+        }
+    }
     assert!(!dir.path().join("device.key.new").exists());
 }
 

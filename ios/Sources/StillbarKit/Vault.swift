@@ -47,8 +47,16 @@ public final class Vault: Platform {
     }
 
     public func storeSecret(secret: Data) throws {
-        // The key that signed a journal is never replaced: its chain could not go on.
-        let status = keychain.add(secret, as: name)
+        var status = keychain.add(secret, as: name)
+        if status == Status.duplicate, let former = try loadSecret() {
+            // The key that signed a journal is never destroyed: should that journal come back, its chain goes on with it.
+            var number = 1
+            repeat {
+                status = keychain.add(former, as: "\(name)-former-\(number)")
+                number += 1
+            } while status == Status.duplicate
+            if status == Status.success { status = keychain.put(secret, as: name) }
+        }
         if status != Status.success { throw failed("written", status) }
     }
 

@@ -42,7 +42,7 @@ final class TestKeychain: Keychain, @unchecked Sendable {
 
     func put(_ secret: Data, as name: String) -> Int32 {
         if let refuses { return refuses }
-        heads[name] = secret
+        if secrets[name] != nil { secrets[name] = secret } else { heads[name] = secret }
         return Status.success
     }
 }

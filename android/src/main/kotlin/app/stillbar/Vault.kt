@@ -49,8 +49,11 @@ class Vault(private val context: Context, private val clock: () -> Long = System
     }
 
     override fun storeSecret(secret: ByteArray) = told(KEY, file, "written") {
-        // The key that signed a journal is never replaced: its chain could not go on.
-        check(!file.exists()) { "it is there already" }
+        // The key that signed a journal is never destroyed: should that journal come back, its chain goes on with it.
+        if (file.exists()) {
+            val free = generateSequence(1) { it + 1 }.map { File("${file.path}.former-$it") }.first { !it.exists() }
+            whole(free, file.readBytes())
+        }
         val cipher = Cipher.getInstance(CIPHER)
         cipher.init(Cipher.ENCRYPT_MODE, keystore().getKey(ALIAS, null) as? SecretKey ?: newKey())
         whole(file, cipher.iv + cipher.doFinal(secret))

@@ -149,7 +149,7 @@ class LifeTest {
     }
 
     @Test
-    fun theKeyIsSealedAndNeverReplaced() {
+    fun theKeyIsSealedAndNeverDestroyed() {
         val rig = Rig()
         val vault = Vault(rig.app)
         val file = File(rig.app.noBackupFilesDir, "device.key")
@@ -157,8 +157,12 @@ class LifeTest {
         val sealed = file.readBytes()
         assertFalse(sealed.toList().windowed(secret.size).any { it == secret.toList() })
         assertArrayEquals(secret, Vault(rig.app).loadSecret())
-        assertThrows(PlatformException.Failed::class.java) { vault.storeSecret(ByteArray(32)) }
-        assertArrayEquals(sealed, file.readBytes())
+        // A journal that goes on under a new key: the former one is set aside, sealed as it was.
+        vault.storeSecret(ByteArray(32) { 7 })
+        assertArrayEquals(ByteArray(32) { 7 }, vault.loadSecret())
+        assertArrayEquals(sealed, File(rig.app.noBackupFilesDir, "device.key.former-1").readBytes())
+        file.writeBytes(sealed)
+        assertArrayEquals(secret, vault.loadSecret())
         // Changed by a byte, or on a phone whose Keystore is another.
         file.writeBytes(sealed.clone().also { it[20] = (it[20] + 1).toByte() })
         assertThrows(PlatformException.Failed::class.java) { vault.loadSecret() }
