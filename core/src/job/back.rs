@@ -68,11 +68,11 @@ impl Job {
         if point.opened.is_none() {
             return Back::NotOpen;
         }
-        if let Some(lock) = self.held_by(point) {
-            return Back::Held(lock);
-        }
         if !self.was_on(point) {
             return Back::FoundOff;
+        }
+        if let Some(lock) = self.held_by(point) {
+            return Back::Held(lock);
         }
         let first = self.first_of_all(point);
         if !first.is_empty() {
