@@ -15,7 +15,7 @@ from support.folder import database
 
 BODY_KEYS = {"device", "seq", "clock", "wall", "zone", "prev", "site", "job", "by", "fact"}
 # Where a device says what it had of others, and which entry of the job it wrote before.
-ALSO = {"seen", "after"}
+ALSO = {"seen", "after", "running", "signed_on"}
 
 
 def split(stored: bytes) -> tuple[bytes, bytes]:
