@@ -159,6 +159,12 @@ impl Job {
         self.aside_answered.iter().rev().find(|(_, answered)| *answered == entry).map(|(stamp, _)| stamp)
     }
 
+    /// The lock that is on at this point by the word of an entry that is put aside: label and owner.
+    pub fn aside_at(&self, point: EntryId) -> Option<(&str, EntryId)> {
+        let at = self.aside_locks().find(|a| a.on == Some(On::Point(point)))?;
+        at.lock.as_ref().map(|(label, owner)| (label.as_str(), *owner))
+    }
+
     /// Locks that are on by the word of an entry that is put aside and that nobody has answered.
     pub fn aside_locks(&self) -> impl Iterator<Item = &Aside> {
         self.asides().iter().filter(|a| a.lock.is_some() && self.aside_answer(a.entry).is_none())

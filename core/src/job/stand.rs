@@ -227,7 +227,10 @@ impl Job {
         for aside in &known.aside {
             let mut answers = self.aside_answered.iter().filter(|(_, entry)| *entry == aside.entry);
             if !answers.any(|(stamp, _)| run.knew(stamp)) {
-                return Some(format!("An entry about this job is put aside: {}", aside.says));
+                return Some(format!(
+                    "An entry about this job is put aside: {}. Look at the spot, then prove again.",
+                    aside.says
+                ));
             }
         }
         if !self.lights_in_time(known.lights_from.get(&run.indicator)) {

@@ -55,7 +55,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     if let Some(more) = job.asides().len().checked_sub(MOST + 1) {
         page.para(format!("And {} more, shown as these are answered.", more + 1));
     }
-    page.main("The job", go(Route::Job(job.id())));
+    super::job::next(&mut page, look, job);
     page
 }
 

@@ -221,13 +221,11 @@ impl Gate<'_> {
             Fact::PointClosed { point: id, beside } => {
                 let point = point(id)?;
                 // A lock that an entry put aside tells of may be on.
-                if let Some(aside) = job.aside_locks().find(|a| a.on == Some(On::Point(*id)))
-                    && let Some((label, owner)) = &aside.lock
-                {
+                if let Some((label, owner)) = job.aside_at(*id) {
                     return no(format!(
                         "{} stays open: lock {label} of {} is on it, by an entry put aside. Look at the point, then answer that entry.",
                         point.label,
-                        self.name(*owner)
+                        self.name(owner)
                     ));
                 }
                 self.closes(job, point, beside.as_deref())

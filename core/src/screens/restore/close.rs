@@ -52,6 +52,10 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
                 beside(page, look, point, &own, &others.join(" and "), asked.is_none());
                 asked.get_or_insert(point);
             }
+            Back::On if job.aside_at(point.stamp.id).is_some() => {
+                stays(page, label, aside(look, job, point));
+                put(page, "Look at the entry put aside", go(Route::Asides(job.id())));
+            }
             Back::On => {
                 if !caution.is_empty() {
                     page.caution(Tone::Warn, format!("{label}: {caution}"));
@@ -90,6 +94,13 @@ fn stays(page: &mut Page, title: &str, line: String) {
     let (title, word) = (title.to_owned(), "stays open".to_owned());
     let (number, action) = (String::new(), String::new());
     page.step(StepRow { number, title, state: StepState::Later, word, lines: vec![line], action });
+}
+
+/// By what entry that is put aside a point stays open: somebody has to look.
+fn aside(look: &Look, job: &Job, point: &Point) -> String {
+    job.aside_at(point.stamp.id).map_or_else(String::new, |(label, owner)| {
+        format!("Stays open: lock {label} of {} is on it, by an entry put aside. Look at the point.", look.name(owner))
+    })
 }
 
 /// By what a point is held open.
