@@ -16,6 +16,9 @@ pub const MAX_BYTES: usize = 1 << 20;
 /// The most readings of one case.
 pub const MAX_READINGS: usize = 20_000;
 
+/// Where an indicator without any step begins.
+pub(super) const SHOWS_NONE: u32 = u32::MAX;
+
 /// A set of conductors to be proved dead, and what is known about it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Case {
@@ -264,7 +267,7 @@ impl Indicator {
     /// Where it begins to show alternating or direct voltage, in millivolts. Where its steps for direct voltage were not said, it is
     /// taken to begin no earlier than EN 61243-3 asks for: at 120 V, and not before its first step for alternating voltage.
     pub fn lowest(&self, dc: bool) -> u32 {
-        let first = |levels: &[u32]| levels.first().copied().unwrap_or(u32::MAX);
+        let first = |levels: &[u32]| levels.first().copied().unwrap_or(SHOWS_NONE);
         match (&self.dc_levels_mv, dc) {
             (_, false) => first(&self.levels_mv),
             (Some(levels), true) => first(levels),

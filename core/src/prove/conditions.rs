@@ -4,6 +4,7 @@
 //! It does not look at indications. The rules for the neutral and for a known live line stand here too, so that a plan asks for what a
 //! proof needs. [`sentences`] words the list.
 
+use super::case::SHOWS_NONE;
 use super::limit::{Bound, LimitError, current};
 use super::{Case, Conductor, Earthing, GivenValue, ReferenceProof, Role, Stored, plan, volts};
 
@@ -21,7 +22,7 @@ pub enum Unmet {
     LightsLate {
         /// Direct voltage, or alternating.
         dc: bool,
-        /// Where it begins, in millivolts.
+        /// Where it begins, in millivolts; the greatest number if it has no step for it.
         lowest_mv: u32,
         /// Where it has to begin at the latest, in millivolts.
         bound_mv: u32,
@@ -243,9 +244,10 @@ fn sentence(unmet: &Unmet) -> String {
         Unmet::IndicatorAfter => "It is not shown that the indicator worked after the tests.".into(),
         Unmet::LightsLate { dc, lowest_mv, bound_mv, said } => {
             let (lowest, by, kind) = (volts(*lowest_mv), volts(*bound_mv), current(*dc));
-            let begins = match said {
-                true => format!("The indicator begins at {lowest} V {kind}"),
-                false => format!("Where the indicator begins is not said for {kind} and taken as {lowest} V"),
+            let begins = match (*lowest_mv, said) {
+                (SHOWS_NONE, _) => format!("The indicator does not show {kind}"),
+                (_, true) => format!("The indicator begins at {lowest} V {kind}"),
+                (_, false) => format!("Where the indicator begins is not said for {kind} and taken as {lowest} V"),
             };
             format!(
                 "{begins}; here it has to by {by} V. That it showed nothing proves nothing: take one that begins earlier, or read in figures."

@@ -94,6 +94,11 @@ fn direct_voltage_is_asked_for_on_every_pair() {
     assert!(matches!(lacks(&file), Unmet::LightsLate { dc: true, lowest_mv: 120_000, bound_mv: 12_000, said: false }));
     file["indicator"] = json!({ "dc_levels_volts": [12, 50] });
     proved(&file);
+    // One that is known to show no direct voltage has no step for it.
+    let mut case = read(&file).unwrap();
+    case.indicator.dc_levels_mv = Some(Vec::new());
+    assert!(matches!(unmet(&case)[..], [Unmet::LightsLate { dc: true, said: true, .. }]));
+    assert!(judge(&case).why[0].starts_with("The indicator does not show DC; here it has to by 12 V."));
     // A pole to earth is read both ways, a pole to the other only in the DC range.
     let poles = json!([
         { "pair": ["L+", "L-"], "volts": 0, "dc": true },
