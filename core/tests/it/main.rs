@@ -15,6 +15,7 @@ mod judge;
 mod merge;
 mod networks;
 mod no_answer;
+mod oracle;
 mod order;
 mod pictures;
 mod pins;

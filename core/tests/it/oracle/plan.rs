@@ -1,0 +1,580 @@
+//! What a job of the players is like, and how somebody who does everything right goes on with it.
+
+use std::collections::BTreeSet;
+
+use stillbar_core::journal::fact::{
+    About, Duty, EarthProof, Found, InstrumentKind, KeyAt, LightsFrom, Limit, On, ProvedOn, SourceKind, SourceRef,
+};
+use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::point::{Means, PointKind};
+use stillbar_core::prove::judge::energised::Tolerance;
+use stillbar_core::prove::{Earthing, Order, Reading, System};
+use stillbar_core::supply::{NodeKind, Position};
+
+use super::alike::alike;
+use super::chance::Chance;
+
+/// A source that somebody finds when they look.
+#[derive(Clone, Debug)]
+pub struct Other {
+    pub kind: SourceKind,
+    pub what: &'static str,
+    pub at: &'static str,
+    pub terminals: &'static [&'static str],
+    pub millivolts: Option<u32>,
+}
+
+/// What there is at the site, as far as one job is about it.
+#[derive(Clone, Debug)]
+pub struct Plan {
+    pub title: String,
+    pub equipment: &'static str,
+    pub system: System,
+    pub earthing: Earthing,
+    pub nominal: u32,
+    pub limit: Option<Limit>,
+    pub others: Vec<Other>,
+    pub stored: Option<(&'static str, u32)>,
+    /// Label and place of the point of the normal supply.
+    pub point: (&'static str, &'static str),
+    pub covers: bool,
+    /// Whether somebody finds out what was behind what went wrong.
+    pub finds_out: bool,
+}
+
+/// TODO
+pub const STORED_ELSEWHERE: bool = false;
+
+/// What comes next.
+#[derive(Debug)]
+pub enum Next {
+    Keep(Fact),
+    /// Nothing but waiting, so many milliseconds.
+    Wait(i64),
+    /// All pairs are read and the indicator is proved again.
+    Done,
+}
+
+const OTHERS: [Other; 6] = [
+    Other {
+        kind: SourceKind::Generator,
+        what: "Standby set",
+        at: "Changeover Q9 in DB1",
+        terminals: &[],
+        millivolts: None,
+    },
+    Other { kind: SourceKind::SecondFeeder, what: "Tie from MB2", at: "Q12 in MB1", terminals: &[], millivolts: None },
+    Other { kind: SourceKind::Ups, what: "UPS of the desk", at: "Server cupboard", terminals: &[], millivolts: None },
+    Other { kind: SourceKind::Pv, what: "Roof", at: "Inverter in the yard", terminals: &[], millivolts: None },
+    Other { kind: SourceKind::Battery, what: "Store in the cellar", at: "QB1", terminals: &[], millivolts: None },
+    Other {
+        kind: SourceKind::Control,
+        what: "Panel heater",
+        at: "X3",
+        terminals: &["X3:1", "X3:2"],
+        millivolts: Some(230_000),
+    },
+];
+
+impl Plan {
+    /// The `nth` job of a site; several share the point of the normal supply.
+    pub fn of(chance: &mut Chance, nth: usize) -> Plan {
+        let three = [System::ThreePhaseNeutral, System::OnePhase, System::ThreeWire];
+        let system = three[chance.of(3).min(chance.of(3))];
+        let earthings = [Earthing::TnCS, Earthing::TnS, Earthing::Tt, Earthing::It, Earthing::Unknown];
+        let others = (0..chance.of(3).min(chance.of(3))).map(|_| OTHERS[chance.of(OTHERS.len())].clone());
+        let mut kinds = BTreeSet::new();
+        let others: Vec<Other> = others.filter(|o| kinds.insert(o.kind)).collect();
+        let points = [("Q4 feeder switch", "Main board MB1, bay 4"), ("Q5", "Main board MB1, bay 5")];
+        Plan {
+            title: format!("Replace breaker {nth}"),
+            equipment: ["DB4", "DB6", "DB8"][nth % 3],
+            system,
+            earthing: earthings[chance.of(5)],
+            nominal: if system == System::ThreeWire { 400_000 } else { 230_000 },
+            limit: None,
+            others,
+            stored: (chance.of(5) == 0).then(|| [("Drive 1", 300), ("Drive 10", 900)][chance.of(2)]),
+            point: points[usize::from(chance.of(4) == 0)],
+            covers: chance.of(3) > 0,
+            finds_out: chance.of(3) > 0,
+        }
+    }
+
+    pub fn opening(&self) -> Fact {
+        Fact::JobOpened {
+            title: self.title.clone(),
+            place: "Plant room 2".into(),
+            equipment: self.equipment.into(),
+            scope: "One breaker and its tails".into(),
+            system: self.system,
+            earthing: self.earthing,
+            order: Order::ALL[0],
+            nominal_millivolts: self.nominal,
+            limit: self.limit.clone(),
+            tolerance: Tolerance::default(),
+        }
+    }
+
+    fn lines(&self) -> Vec<String> {
+        let lines: &[&str] = if self.system == System::OnePhase { &["L"] } else { &["L1", "L2", "L3"] };
+        lines.iter().map(|l| (*l).to_owned()).collect()
+    }
+
+    fn lines_and_neutral(&self) -> Vec<String> {
+        let mut all = self.lines();
+        all.extend((self.system != System::ThreeWire).then(|| "N".to_owned()));
+        all
+    }
+}
+
+/// A person at work on a job, and what their phone knows.
+pub struct Desk<'a> {
+    pub plan: &'a Plan,
+    pub entries: &'a [Entry],
+    pub job: EntryId,
+    pub me: EntryId,
+    /// Somebody else who may work on it, where the one is not enough.
+    pub mate: EntryId,
+    /// What its wall clock says.
+    pub wall: i64,
+    /// Begin the test again: the last run led to nothing.
+    pub again: bool,
+}
+
+impl<'a> Desk<'a> {
+    fn all(&self) -> impl Iterator<Item = &'a Entry> + '_ {
+        self.entries.iter().filter(|e| e.job() == Some(self.job) && !self.is_withdrawn(e.id))
+    }
+
+    fn is_withdrawn(&self, id: EntryId) -> bool {
+        self.entries.iter().any(|e| matches!(e.body.fact, Fact::Withdrawn { entry, .. } if entry == id))
+    }
+
+    fn has(&self, fits: impl Fn(&Fact) -> bool) -> bool {
+        self.all().any(|e| fits(&e.body.fact))
+    }
+
+    /// After the scope was changed last, if it was.
+    fn has_for_scope(&self, fits: impl Fn(&Fact) -> bool) -> bool {
+        let all: Vec<&Entry> = self.all().collect();
+        let from = all.iter().rposition(|e| matches!(e.body.fact, Fact::ScopeChanged { .. })).unwrap_or(0);
+        all[from..].iter().any(|e| fits(&e.body.fact))
+    }
+
+    pub fn next(&self) -> Next {
+        if let Some(fact) =
+            self.planned().or_else(|| self.points()).or_else(|| self.network()).or_else(|| self.instruments())
+        {
+            return Next::Keep(fact);
+        }
+        if let Some(fact) = self.isolated() {
+            return Next::Keep(fact);
+        }
+        self.opened_up().unwrap_or_else(|| self.proving())
+    }
+
+    fn planned(&self) -> Option<Fact> {
+        if !self.has(|f| matches!(f, Fact::WorkerJoined { .. })) {
+            return Some(Fact::WorkerJoined { person: self.me, duty: Duty::InCharge });
+        }
+        if !self.workers().contains(&self.me) {
+            return Some(Fact::WorkerJoined { person: self.me, duty: Duty::Working });
+        }
+        if self.needs_mate() && !self.workers().contains(&self.mate) {
+            return Some(Fact::WorkerJoined { person: self.mate, duty: Duty::Working });
+        }
+        if !self.has(|f| matches!(f, Fact::PermitNoted { .. })) {
+            return Some(Fact::PermitNoted { reference: Some("BL-2231".into()), why_none: None });
+        }
+        if !self.has(|f| matches!(f, Fact::Told { about: About::Isolating, .. })) {
+            return Some(Fact::Told { who: "Shift leader".into(), how: "In person".into(), about: About::Isolating });
+        }
+        if !self.has(|f| matches!(f, Fact::BarrierPlaced { .. })) {
+            return Some(Fact::BarrierPlaced { what: "Chain barrier".into(), at: "Door of plant room 2".into() });
+        }
+        for kind in SourceKind::ALL {
+            let known = self.plan.others.iter().find(|o| o.kind == kind);
+            if !self.has_for_scope(|f| matches!(f, Fact::SourceAnswered { kind: k, .. } if *k == kind)) {
+                let found = known.map(|o| Found { what: o.what.into(), at: o.at.into() });
+                let terminals = known.map_or(Vec::new(), |o| o.terminals.iter().map(|t| (*t).to_owned()).collect());
+                let millivolts = known.and_then(|o| o.millivolts);
+                let looked = if found.is_some() { String::new() } else { "The board and its drawing".into() };
+                return Some(Fact::SourceAnswered { kind, found, looked, terminals, millivolts });
+            }
+        }
+        if !self.has_for_scope(|f| matches!(f, Fact::StoredAnswered { .. })) {
+            let found = self.plan.stored.map(|s| Found { what: s.0.into(), at: "Its terminals X5".into() });
+            let looked = if found.is_some() { String::new() } else { "Nameplates of the washers".into() };
+            return Some(Fact::StoredAnswered { found, seconds: self.plan.stored.map_or(0, |s| s.1), looked });
+        }
+        self.foreign()
+    }
+
+    /// What another job found, and this one did not: it does not reach this work.
+    pub fn foreign(&self) -> Option<Fact> {
+        let own: Vec<&Found> = self.all().filter_map(|e| found(&e.body.fact)).collect();
+        let site = self.entries.iter().find(|e| e.id == self.job).and_then(|e| e.body.site);
+        for e in
+            self.entries.iter().filter(|e| e.body.site == site && e.job() != Some(self.job) && !self.is_withdrawn(e.id))
+        {
+            let Some(theirs) = found(&e.body.fact) else { continue };
+            if !STORED_ELSEWHERE && matches!(e.body.fact, Fact::StoredAnswered { .. }) {
+                continue;
+            }
+            let mine = own.iter().any(|o| alike(&o.what, &theirs.what) && alike(&o.at, &theirs.at));
+            let source = SourceRef::Found(e.id);
+            if !mine && !self.has(|f| matches!(f, Fact::SourceElsewhere { source: s, .. } if *s == source)) {
+                return Some(Fact::SourceElsewhere { source, why: "It feeds another board, traced by hand".into() });
+            }
+        }
+        None
+    }
+
+    /// Who is on the job, as far as is known here.
+    pub fn workers(&self) -> BTreeSet<EntryId> {
+        let mut workers = BTreeSet::new();
+        for e in self.all() {
+            match e.body.fact {
+                Fact::WorkerJoined { person, .. } => drop(workers.insert(person)),
+                Fact::WorkerLeft { person } => drop(workers.remove(&person)),
+                _ => {}
+            }
+        }
+        workers
+    }
+
+    /// What the network of the site shows, if somebody drew one: the zone, the points in it, and ways that do not count.
+    fn network(&self) -> Option<Fact> {
+        let (mut parts, mut sources) = (BTreeSet::new(), Vec::new());
+        for e in self.entries {
+            match &e.body.fact {
+                Fact::NodeNoted { node } => {
+                    parts.insert(node.id.as_str());
+                    sources.extend((node.kind == NodeKind::Source).then_some(node.id.as_str()));
+                }
+                Fact::LinkNoted { link } => drop(parts.insert(link.id.as_str())),
+                Fact::PartGone { part, .. } => drop(parts.remove(part.as_str())),
+                _ => {}
+            }
+        }
+        sources.retain(|s| parts.contains(s));
+        for id in sources {
+            let source = SourceRef::Drawn(id.into());
+            if id != "GRID" && !self.has(|f| matches!(f, Fact::SourceElsewhere { source: s, .. } if *s == source)) {
+                return Some(Fact::SourceElsewhere { source, why: "It feeds another board, traced by hand".into() });
+            }
+        }
+        if parts.contains(self.plan.equipment) && !self.has(|f| matches!(f, Fact::ZoneNoted { .. })) {
+            return Some(Fact::ZoneNoted { zone: vec![self.plan.equipment.into()] });
+        }
+        let point = self.all().find(|e| matches!(e.body.fact, Fact::PointAdded { cuts: None, .. }))?.id;
+        if parts.contains("Q4") && !self.has(|f| matches!(f, Fact::PointDrawn { .. })) {
+            return Some(Fact::PointDrawn { point, switch: "Q4".into(), stays_open: false });
+        }
+        if self.again && parts.contains("Q9") && !self.has(|f| matches!(f, Fact::CutDiffers { .. })) {
+            return Some(Fact::CutDiffers { ways: vec!["Q9".into()], why: "The set is away, seen in the yard".into() });
+        }
+        None
+    }
+
+    fn points(&self) -> Option<Fact> {
+        if !self.has(|f| matches!(f, Fact::PointAdded { cuts: None, .. })) {
+            return Some(self.point(self.plan.point.0, self.plan.point.1, self.plan.lines_and_neutral(), None));
+        }
+        for source in self.all().filter(|e| matches!(e.body.fact, Fact::SourceAnswered { found: Some(_), .. })) {
+            let Fact::SourceAnswered { found: Some(found), terminals, .. } = &source.body.fact else { continue };
+            if !self.has(|f| matches!(f, Fact::PointAdded { cuts: Some(s), .. } if *s == source.id)) {
+                let poles = if terminals.is_empty() { self.plan.lines_and_neutral() } else { terminals.clone() };
+                return Some(self.point(&format!("Switch of {}", found.what), &found.at, poles, Some(source.id)));
+            }
+        }
+        None
+    }
+
+    fn point(&self, label: &str, at: &str, poles: Vec<String>, cuts: Option<EntryId>) -> Fact {
+        let same_as = self.entries.iter().find_map(|e| match &e.body.fact {
+            Fact::PointAdded { label: l, at: a, .. }
+                if e.job() != Some(self.job) && alike(l, label) && alike(a, at) =>
+            {
+                Some(e.id)
+            }
+            _ => None,
+        });
+        let kind = PointKind::ALL[0];
+        Fact::PointAdded {
+            label: label.into(),
+            at: at.into(),
+            kind,
+            lockable: true,
+            poles,
+            cuts,
+            switch: None,
+            stays_open: false,
+            same_as,
+        }
+    }
+
+    fn instruments(&self) -> Option<Fact> {
+        for kind in [InstrumentKind::Indicator, InstrumentKind::ProvingUnit] {
+            let Some(id) = self.instrument(kind) else {
+                let lights_from =
+                    (kind == InstrumentKind::Indicator).then_some(LightsFrom { ac: 12_000, dc: Some(12_000) });
+                let name = if lights_from.is_some() { "Two-pole tester" } else { "Proving unit" };
+                return Some(Fact::InstrumentNoted {
+                    kind,
+                    name: name.into(),
+                    serial: format!("90{}", kind as u8),
+                    lights_from,
+                });
+            };
+            if self.needs_check(id) {
+                return Some(check(id));
+            }
+        }
+        if !self.has(|f| matches!(f, Fact::NoCircuits { .. } | Fact::CircuitListed { .. })) {
+            return Some(Fact::NoCircuits { why: "Nothing runs".into() });
+        }
+        if self.plan.system != System::OnePhase && !self.has(|f| matches!(f, Fact::RotationFound { .. })) {
+            return Some(Fact::RotationFound { rotation: None, how: "No outlet is near, no motor runs".into() });
+        }
+        None
+    }
+
+    /// It was not checked in this job and shift, or has failed since, in any job.
+    fn needs_check(&self, id: EntryId) -> bool {
+        let good = |e: &Entry| match e.body.fact {
+            Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, .. } => {
+                instrument == id && leads_sound && tips_sound && body_sound && e.job() == Some(self.job)
+            }
+            _ => false,
+        };
+        let Some(checked) = self.entries.iter().rposition(|e| good(e) && !self.is_withdrawn(e.id)) else { return true };
+        let age = self.wall - self.entries[checked].body.wall;
+        let failed = self.entries[checked..].iter().any(|e| match e.body.fact {
+            Fact::IndicatorProved { indicator, works: false, .. } => indicator == id,
+            Fact::InstrumentChecked { instrument, leads_sound, .. } => instrument == id && !leads_sound,
+            Fact::ShiftTaken { .. } => e.job() == Some(self.job),
+            _ => false,
+        });
+        failed || !(0..11 * 3_600_000).contains(&age)
+    }
+
+    pub fn instrument(&self, wanted: InstrumentKind) -> Option<EntryId> {
+        let found =
+            self.entries.iter().find(|e| matches!(e.body.fact, Fact::InstrumentNoted { kind, .. } if kind == wanted));
+        found.map(|e| e.id)
+    }
+
+    pub fn own_points(&self) -> Vec<EntryId> {
+        self.all().filter(|e| matches!(e.body.fact, Fact::PointAdded { .. })).map(|e| e.id).collect()
+    }
+
+    fn isolated(&self) -> Option<Fact> {
+        for point in self.own_points() {
+            let last = self.all().filter(|e| match e.body.fact {
+                Fact::PointOpened { point: p, .. } | Fact::PointClosed { point: p, .. } => p == point,
+                _ => false,
+            });
+            if !matches!(last.last().map(|e| &e.body.fact), Some(Fact::PointOpened { .. })) {
+                let (seen, found) = ("Lamp out, blades seen apart".into(), Position::Closed);
+                return Some(Fact::PointOpened { point, off_load: true, seen, found, knowing: Vec::new() });
+            }
+            for owner in self.workers() {
+                if !self.is_locked(point, owner) {
+                    let label = format!("L{}-{}", owner.short().to_uppercase(), self.locks_so_far());
+                    let (on, key, means) = (On::Point(point), KeyAt::Owner, Means::Hasp);
+                    return Some(Fact::LockFitted { on, owner, label, key, means, through: None });
+                }
+            }
+            if !self.has(|f| matches!(f, Fact::SignPosted { point: p } if *p == point)) {
+                return Some(Fact::SignPosted { point });
+            }
+            let step = format!("isolate-{point}");
+            if !self.has(|f| matches!(f, Fact::Deviated { step: s, .. } if *s == step)) {
+                return Some(Fact::Deviated { step, why: "No photo: the camera is not allowed here".into() });
+            }
+        }
+        None
+    }
+
+    fn locks_so_far(&self) -> usize {
+        self.entries.iter().filter(|e| matches!(e.body.fact, Fact::LockFitted { .. })).count()
+    }
+
+    fn is_locked(&self, point: EntryId, person: EntryId) -> bool {
+        self.all().any(|e| match e.body.fact {
+            Fact::LockFitted { on: On::Point(p), owner, .. } if p == point && owner == person => !self
+                .has(|f| matches!(f, Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } if *lock == e.id)),
+            _ => false,
+        })
+    }
+
+    /// Covers, after stored energy had its time.
+    fn opened_up(&self) -> Option<Next> {
+        if self.has(|f| matches!(f, Fact::CoverOff { .. } | Fact::NoCovers { .. })) {
+            return None;
+        }
+        let stored = self
+            .all()
+            .filter_map(|e| {
+                if let Fact::StoredAnswered { found: Some(_), seconds, .. } = e.body.fact {
+                    Some(seconds)
+                } else {
+                    None
+                }
+            })
+            .max();
+        let opened = self.all().filter(|e| matches!(e.body.fact, Fact::PointOpened { .. })).map(|e| e.body.wall).max();
+        if let (Some(seconds), Some(opened)) = (stored, opened)
+            && !self.again
+            && self.wall - opened < i64::from(seconds) * 1000
+        {
+            return Some(Next::Wait(i64::from(seconds) * 1000));
+        }
+        Some(Next::Keep(if self.plan.covers {
+            Fact::CoverOff { what: "Front plate".into() }
+        } else {
+            Fact::NoCovers { why: "It is open".into() }
+        }))
+    }
+
+    fn proving(&self) -> Next {
+        if let Some(cause) = self.cause() {
+            return Next::Keep(cause);
+        }
+        let all: Vec<&Entry> = self.all().collect();
+        let begun =
+            all.iter().rposition(|e| matches!(e.body.fact, Fact::IndicatorProved { run: None, works: true, .. }));
+        let indicator = self.instrument(InstrumentKind::Indicator).expect("there is one by now");
+        let unit = self.instrument(InstrumentKind::ProvingUnit).expect("there is one by now");
+        let proof =
+            |run| Next::Keep(Fact::IndicatorProved { run, indicator, on: ProvedOn::ProvingUnit(unit), works: true });
+        let Some(begun) = begun.filter(|_| !self.again) else { return proof(None) };
+        let (run, since) = (all[begun].id, &all[begun..]);
+        let has = |fits: &dyn Fn(&Fact) -> bool| since.iter().any(|e| fits(&e.body.fact));
+        if !has(&|f| matches!(f, Fact::ReferenceProved { holds: true, .. })) {
+            let how = "Low resistance to the main earthing terminal".into();
+            return Next::Keep(Fact::ReferenceProved { run, way: EarthProof::MainTerminal, how, holds: true });
+        }
+        for stored in self.all().filter(|e| matches!(e.body.fact, Fact::StoredAnswered { found: Some(_), .. })) {
+            if !has(&|f| matches!(f, Fact::DischargeRead { of, .. } if *of == stored.id)) {
+                return Next::Keep(Fact::DischargeRead { run, of: stored.id, reading: Reading::None });
+            }
+        }
+        for direct in self.all().filter(|e| {
+            matches!(
+                e.body.fact,
+                Fact::SourceAnswered {
+                    kind: SourceKind::Pv | SourceKind::Battery | SourceKind::Ups,
+                    found: Some(_),
+                    ..
+                }
+            )
+        }) {
+            if !has(&|f| matches!(f, Fact::DischargeRead { of, .. } if *of == direct.id)) {
+                return Next::Keep(Fact::DischargeRead { run, of: direct.id, reading: Reading::None });
+            }
+        }
+        for (first, then, dc) in self.readings() {
+            let read = |f: &Fact| match f {
+                Fact::ReadingTaken { first: a, then: b, dc: d, .. } => *a == first && *b == then && *d == dc,
+                _ => false,
+            };
+            if !has(&read) {
+                return Next::Keep(Fact::ReadingTaken { run, first, then, reading: Reading::None, dc });
+            }
+        }
+        let last = since.last().expect("the run begins with itself");
+        if matches!(last.body.fact, Fact::IndicatorProved { run: Some(_), .. }) { Next::Done } else { proof(Some(run)) }
+    }
+
+    /// Every pair, the less dangerous conductor first.
+    pub fn readings(&self) -> Vec<(String, String, bool)> {
+        let mut all = vec!["PE".to_owned()];
+        all.extend((self.plan.system != System::ThreeWire).then(|| "N".to_owned()));
+        all.extend(self.plan.lines());
+        let mut direct = false;
+        for e in self.all() {
+            match &e.body.fact {
+                Fact::SourceAnswered { found: Some(_), terminals, kind, .. } => {
+                    all.extend(terminals.iter().filter(|t| !all.contains(t)).cloned().collect::<Vec<_>>());
+                    direct |= matches!(kind, SourceKind::Pv | SourceKind::Battery | SourceKind::Ups);
+                }
+                Fact::StoredAnswered { found: Some(_), .. } => direct = true,
+                _ => {}
+            }
+        }
+        let mut pairs = Vec::new();
+        for (n, one) in all.iter().enumerate() {
+            for other in &all[n + 1..] {
+                pairs.push((one.clone(), other.clone(), false));
+                if direct {
+                    pairs.push((one.clone(), other.clone(), true));
+                }
+            }
+        }
+        pairs
+    }
+
+    /// Something went wrong, and nobody found out why: the second of two runs is somebody else's.
+    pub fn needs_mate(&self) -> bool {
+        !self.plan.finds_out && self.has(went_wrong)
+    }
+
+    /// Runs that were begun since then.
+    pub fn begun_since(&self) -> usize {
+        let all: Vec<&Entry> = self.all().collect();
+        let wrong = all.iter().rposition(|e| went_wrong(&e.body.fact)).unwrap_or(0);
+        all[wrong..]
+            .iter()
+            .filter(|e| matches!(e.body.fact, Fact::IndicatorProved { run: None, works: true, .. }))
+            .count()
+    }
+
+    /// What was behind what went wrong.
+    fn cause(&self) -> Option<Fact> {
+        let named: BTreeSet<EntryId> = self
+            .all()
+            .filter_map(|e| if let Fact::CauseNoted { of, .. } = &e.body.fact { Some(of) } else { None })
+            .flatten()
+            .copied()
+            .collect();
+        let of: Vec<EntryId> =
+            self.all().filter(|e| went_wrong(&e.body.fact) && !named.contains(&e.id)).map(|e| e.id).collect();
+        let (found, cause) = (self.plan.finds_out, "A neighbour's lighting shared the neutral, it seems".into());
+        (!of.is_empty()).then_some(Fact::CauseNoted { of, found, cause })
+    }
+}
+
+pub fn went_wrong(fact: &Fact) -> bool {
+    let lit = |r: &Reading| matches!(r, Reading::Lit(_) | Reading::Millivolts(1..));
+    match fact {
+        Fact::ReadingTaken { reading, .. } | Fact::VoltageMet { reading, .. } | Fact::DischargeRead { reading, .. } => {
+            lit(reading)
+        }
+        Fact::ReferenceProved { holds, .. } => !holds,
+        Fact::IndicatorProved { run: Some(_), works, .. } => !works,
+        _ => false,
+    }
+}
+
+pub fn found(fact: &Fact) -> Option<&Found> {
+    match fact {
+        Fact::SourceAnswered { found, .. } | Fact::StoredAnswered { found, .. } => found.as_ref(),
+        _ => None,
+    }
+}
+
+pub fn check(instrument: EntryId) -> Fact {
+    let (note, knowing) = (String::new(), Vec::new());
+    Fact::InstrumentChecked {
+        instrument,
+        leads_sound: true,
+        tips_sound: true,
+        body_sound: true,
+        in_date: true,
+        note,
+        knowing,
+    }
+}

@@ -1,0 +1,229 @@
+//! The promises, sentence by sentence: may "proved dead" stand now? Written from what was promised, by a hand that does not look at how the
+//! app works it out; it shares no line with it. Where a promise is silent, the plain reading. The app may be more cautious, never less.
+//!
+//! Start at [`may_stand`]; which locks are on is [`super::points::locks_on`].
+
+use stillbar_core::journal::fact::{Found, On, SourceKind, SourceRef};
+use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::prove::{Earthing, System};
+
+use super::alike::{alike, says_something};
+use super::ends::{self, asides};
+use super::known::{Known, Moment};
+use super::network;
+use super::points::{like, locks_on};
+use super::runs::runs_stand;
+
+/// A job that is asked about.
+pub struct Ask<'k, 'a> {
+    pub known: &'k Known<'a>,
+    pub job: EntryId,
+    pub site: Option<EntryId>,
+    pub system: System,
+    pub earthing: Earthing,
+    pub nominal: u32,
+    pub moment: Moment<'k>,
+    /// Every way that ended, or would have ended, a proof of this job.
+    pub ends: Vec<(&'a Entry, &'static str)>,
+    /// The points of this job, and the openings of each that count.
+    pub points: Vec<(&'a Entry, Vec<&'a Entry>)>,
+    /// What other jobs found at the site, and this one did not find itself; and who here said that it is elsewhere.
+    pub foreign: Vec<(Source<'a>, Vec<&'a Entry>)>,
+}
+
+/// A source or stored energy that somebody found.
+#[derive(Clone, Copy)]
+pub struct Source<'a> {
+    pub entry: &'a Entry,
+    /// `None`: stored energy.
+    pub kind: Option<SourceKind>,
+    pub found: &'a Found,
+    pub terminals: &'a [String],
+    pub millivolts: Option<u32>,
+    pub seconds: u32,
+}
+
+/// Whether "proved dead" may stand for a job on a phone that knows this, and why not.
+pub fn may_stand(known: &Known, job: EntryId, moment: &Moment) -> Result<(), String> {
+    let opened = known.get(job).ok_or("the job is not known")?;
+    let Fact::JobOpened { system, earthing, nominal_millivolts, .. } = opened.body.fact else {
+        return Err("this is no job".into());
+    };
+    let (moment, site) = (*moment, opened.body.site);
+    let ends = ends::of(known, job);
+    let (nominal, points, foreign) = (nominal_millivolts, Vec::new(), Vec::new());
+    let mut ask = Ask { known, job, site, system, earthing, nominal, moment, ends, points, foreign };
+    ask.points = ask.all_points();
+    ask.foreign = ask.foreign_sources();
+    // "Says 'this phone has forgotten what it wrote: treat as live'."
+    if moment.forgotten {
+        return Err("this phone has forgotten what it wrote".into());
+    }
+    // "Entries put aside are listed on the job they are about and count as the cautious reading."
+    asides(&ask)?;
+    sources_answered(&ask)?;
+    points_hold(&ask)?;
+    network::allows(known, job, &moment)?;
+    runs_stand(&ask)
+}
+
+impl<'k, 'a> Ask<'k, 'a> {
+    pub fn entries(&self) -> impl Iterator<Item = &'a Entry> + '_ {
+        self.known.of(self.job)
+    }
+
+    /// Those that nobody called a mistake.
+    pub fn valid(&self) -> impl Iterator<Item = &'a Entry> + '_ {
+        self.entries().filter(|e| !self.known.is_withdrawn(e.id))
+    }
+
+    /// What this job found itself.
+    pub fn own_sources(&self) -> Vec<Source<'a>> {
+        self.valid().filter_map(source).collect()
+    }
+
+    fn foreign_sources(&self) -> Vec<(Source<'a>, Vec<&'a Entry>)> {
+        let others = self.known.at_site(self.site).filter(|e| e.job() != Some(self.job));
+        let foreign = others
+            .filter(|e| !self.known.is_withdrawn(e.id))
+            .filter_map(source)
+            .filter(|s| !self.found_too(s))
+            .filter(|s| super::plan::STORED_ELSEWHERE || s.kind.is_some());
+        foreign.map(|s| (s, self.elsewhere(&s))).collect()
+    }
+
+    fn elsewhere(&self, source: &Source) -> Vec<&'a Entry> {
+        let answers = self.valid().filter(|e| match &e.body.fact {
+            Fact::SourceElsewhere { source: SourceRef::Found(id), .. } => *id == source.entry.id,
+            _ => false,
+        });
+        answers.collect()
+    }
+
+    /// This job found the same thing itself.
+    fn found_too(&self, foreign: &Source) -> bool {
+        self.own_sources().iter().any(|own| {
+            own.kind == foreign.kind
+                && alike(&own.found.what, &foreign.found.what)
+                && alike(&own.found.at, &foreign.found.at)
+        })
+    }
+
+    fn all_points(&self) -> Vec<(&'a Entry, Vec<&'a Entry>)> {
+        let points = self.valid().filter(|e| matches!(e.body.fact, Fact::PointAdded { .. }));
+        points.map(|point| (point, self.openings(point))).collect()
+    }
+
+    /// Which openings of this point count: in this job, by somebody who knew of every closing of it, in any job.
+    fn openings(&self, point: &Entry) -> Vec<&'a Entry> {
+        let like = like(self.known, point.id);
+        let closed = |e: &&Entry| matches!(e.body.fact, Fact::PointClosed { point, .. } if like.contains(&point));
+        let closings: Vec<&Entry> = self.known.entries.iter().copied().filter(closed).collect();
+        let opened = self.valid().filter(|e| match &e.body.fact {
+            Fact::PointOpened { point, knowing, .. } => {
+                like.contains(point) && closings.iter().all(|c| knowing.contains(&c.id) || self.known.knew(e, c))
+            }
+            _ => false,
+        });
+        opened.collect()
+    }
+
+    pub fn lines(&self) -> Vec<&'static str> {
+        match self.system {
+            System::OnePhase => vec!["L"],
+            System::ThreePhaseNeutral | System::ThreeWire => vec!["L1", "L2", "L3"],
+        }
+    }
+
+    pub fn has_neutral(&self) -> bool {
+        self.system != System::ThreeWire
+    }
+
+    /// Somebody of the job passed over a step in their own name.
+    pub fn passed_over(&self, step: &str) -> bool {
+        self.valid()
+            .any(|e| matches!(&e.body.fact, Fact::Deviated { step: s, why } if s.contains(step) && says_something(why)))
+    }
+}
+
+fn source<'a>(e: &'a Entry) -> Option<Source<'a>> {
+    match &e.body.fact {
+        Fact::SourceAnswered { kind, found: Some(found), terminals, millivolts, .. } => {
+            Some(Source { entry: e, kind: Some(*kind), found, terminals, millivolts: *millivolts, seconds: 0 })
+        }
+        Fact::StoredAnswered { found: Some(found), seconds, .. } => {
+            Some(Source { entry: e, kind: None, found, terminals: &[], millivolts: None, seconds: *seconds })
+        }
+        _ => None,
+    }
+}
+
+/// Other sources and stored energy were looked for, for what is worked on now; what another job found is answered for here.
+fn sources_answered(ask: &Ask) -> Result<(), String> {
+    let scopes: Vec<&Entry> = ask.entries().filter(|e| matches!(e.body.fact, Fact::ScopeChanged { .. })).collect();
+    let fresh = |e: &Entry| scopes.iter().all(|s| ask.known.knew(e, s));
+    for kind in SourceKind::ALL {
+        let answered = ask.valid().any(|e| match &e.body.fact {
+            Fact::SourceAnswered { kind: k, .. } => *k == kind && fresh(e),
+            _ => false,
+        });
+        if !answered && !ask.passed_over("source") {
+            return Err(format!("nobody looked for this: {}", kind.word()));
+        }
+    }
+    if !ask.valid().any(|e| matches!(e.body.fact, Fact::StoredAnswered { .. }) && fresh(e))
+        && !ask.passed_over("stored")
+    {
+        return Err("nobody looked for stored energy".into());
+    }
+    // "A source, control supply or stored energy found in this job, or noted at the site where the network does not show it cut off."
+    match ask.foreign.iter().find(|(_, answers)| answers.is_empty()) {
+        Some((source, _)) => Err(format!("{} was found at the site by another job", source.found.what)),
+        None => Ok(()),
+    }
+}
+
+/// Everything that can feed the work is open, locked open, and on every conductor that it has to be.
+fn points_hold(ask: &Ask) -> Result<(), String> {
+    let on = locks_on(ask.known);
+    let mut cut: Vec<(Option<EntryId>, &Vec<String>)> = Vec::new();
+    for (point, openings) in &ask.points {
+        let Fact::PointAdded { label, lockable, poles, cuts, .. } = &point.body.fact else { continue };
+        if openings.is_empty() {
+            return Err(format!("{label} is not known to be open"));
+        }
+        let like = like(ask.known, point.id);
+        let is_on = on.iter().any(|l| matches!(l.on, On::Point(p) if like.contains(&p)));
+        if *lockable && !is_on && !ask.passed_over(&point.id.to_string()) {
+            return Err(format!("no lock is on {label}"));
+        }
+        // "A PEN never."
+        if poles.iter().any(|p| p == "PEN" || p == "PE") {
+            return Err(format!("{label} opens the {}", poles.join(", ")));
+        }
+        cut.push((*cuts, poles));
+    }
+    let opens =
+        |cuts: Option<EntryId>, pole: &str| cut.iter().any(|(c, poles)| *c == cuts && poles.iter().any(|p| p == pole));
+    for line in ask.lines() {
+        if !opens(None, line) {
+            return Err(format!("{line} of the normal supply is opened by no point"));
+        }
+    }
+    for source in ask.own_sources() {
+        let Some(kind) = source.kind else { continue };
+        let own: Vec<&str> = source.terminals.iter().map(String::as_str).collect();
+        // "A found source's point must open every line or pole of that source,"
+        let mut must = if kind == SourceKind::Control { own } else { ask.lines() };
+        // "and its neutral where the system asks for it (TT, IT, a neutral not reliably at earth, a source changed over)".
+        let asks = matches!(ask.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown)
+            || matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator);
+        if ask.has_neutral() && asks && kind != SourceKind::Control {
+            must.push("N");
+        }
+        if let Some(pole) = must.into_iter().find(|pole| !opens(Some(source.entry.id), pole)) {
+            return Err(format!("{pole} of {} is opened by no point", source.found.what));
+        }
+    }
+    Ok(())
+}

