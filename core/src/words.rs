@@ -23,6 +23,15 @@ pub fn exact(wall: i64, zone: i32) -> String {
     civil(wall, zone).map_or_else(|| "unreadable".into(), |at| at.strftime("%Y-%m-%d %H:%M:%S").to_string())
 }
 
+/// How long something is, in the unit that says it: minutes up to two hours, hours up to two days, then days.
+pub fn long(ms: i64) -> String {
+    match ms / 60_000 {
+        minutes if minutes < 120 => format!("{minutes} min"),
+        minutes if minutes < 48 * 60 => format!("{} h", minutes / 60),
+        minutes => format!("{} days", minutes / (24 * 60)),
+    }
+}
+
 /// "2026-11-25T10:42:07+01:00" (RFC 3339).
 pub fn rfc3339(wall: i64, zone: i32) -> String {
     let sign = if zone < 0 { '-' } else { '+' };

@@ -1,14 +1,29 @@
 //! Other witnesses of the time: the office, and phones beside. Where they contradict this device's clock, no age that it tells is believed.
 
+use std::collections::BTreeMap;
+
 use super::inner::Inner;
 use super::known::CLOCK_DOUBT;
 use crate::job::age::CLOCK_DOUBT_MS;
+use crate::journal::{DeviceId, Entry, EntryId, Stamp};
+use crate::store::StoreError;
 use crate::words;
 
 /// How the office's contradiction is noted: how far its clock is ahead of this one, in milliseconds.
 const OFFICE: &str = "office";
-/// How an entry's contradiction is noted: what its writer's clock read.
+/// How an entry's contradiction is noted: what its writer's clock read, how far that was ahead of this one, and how this one was set then.
 const PEER: &str = "peer";
+/// The note of how this device's clock was set when somebody who had compared it said that it is right.
+const RIGHT: &str = "clock-right";
+/// The note of entries that came here from clocks ahead of this one: the latest of each such device.
+const AHEAD: &str = "clocks-ahead";
+/// Before such an entry: it was ahead of another's clock than this one.
+const BESIDE: &str = "~";
+/// Most devices whose clocks are noted as ahead.
+const MOST_AHEAD: usize = 64;
+
+/// How a clock is set: the start of the device, and what the clock read at that start.
+type Setting = (u64, i64);
 
 impl Inner {
     /// The office says what time it is. It is the better witness: where it agrees, no other one counts.
@@ -26,14 +41,145 @@ impl Inner {
         }
     }
 
-    /// An entry came in that was written at this moment, by its writer's clock.
-    pub(super) fn hear_peer_clock(&self, wall: i64) {
-        let noted = self.store.local(CLOCK_DOUBT).ok().flatten();
-        let weaker = noted.as_deref().and_then(|n| n.strip_prefix(PEER)).and_then(|n| n.trim().parse().ok());
-        if wall.saturating_sub(self.now().0) > CLOCK_DOUBT_MS
-            && (noted.is_none() || weaker.is_some_and(|before: i64| before < wall))
-        {
-            let _ = self.store.keep_local(CLOCK_DOUBT, &format!("{PEER} {wall}"));
+    /// An entry came in: was its writer's clock ahead of this one?
+    pub(super) fn hear_peer_clock(&self, entry: &Entry) {
+        let (wall, ahead) = (entry.body.wall, entry.body.wall.saturating_sub(self.now().0));
+        if ahead > CLOCK_DOUBT_MS {
+            // What the disk does not take is heard again with the next entry from that clock.
+            let _ = self.note_ahead(entry, "");
+            let _ = self.note_doubt(wall, ahead);
+        }
+    }
+
+    /// New entries of a job came in: whose clock was ahead of that of a writer who already had what it wrote? `all`: the job's entries.
+    pub(super) fn hear_clocks_beside(&self, all: &[Entry], new: &[&Entry]) {
+        let mut latest: BTreeMap<DeviceId, Vec<&Entry>> = BTreeMap::new();
+        for entry in all {
+            latest.entry(entry.body.device).or_default().push(entry);
+        }
+        // Of each device, what its clock had read at most when it wrote its entries up to a number.
+        for chain in latest.values_mut() {
+            chain.sort_by_key(|e| e.body.seq);
+            for at in 1..chain.len() {
+                if chain[at].body.wall < chain[at - 1].body.wall {
+                    chain[at] = chain[at - 1];
+                }
+            }
+        }
+        let own = self.key.device();
+        let mut noted: BTreeMap<DeviceId, (&Entry, &Entry)> = BTreeMap::new();
+        for entry in new {
+            for seen in &entry.body.seen {
+                let Some(chain) = latest.get(&seen.0) else { continue };
+                let had = chain.partition_point(|e| e.body.seq <= seen.1);
+                let Some(before) = had.checked_sub(1).map(|at| chain[at]) else { continue };
+                if before.body.wall.saturating_sub(entry.body.wall) > CLOCK_DOUBT_MS {
+                    noted.insert(seen.0, (before, entry));
+                }
+            }
+        }
+        for (device, (ahead, behind)) in noted {
+            // As above.
+            let _ = if device == own {
+                self.note_doubt(behind.body.wall, behind.body.wall.saturating_sub(ahead.body.wall))
+            } else {
+                self.note_ahead(ahead, BESIDE)
+            };
+        }
+    }
+
+    /// Notes that an entry's writer's clock was ahead of this one's, or of another's: `mark`.
+    fn note_ahead(&self, entry: &Entry, mark: &str) -> Result<(), StoreError> {
+        if !mark.is_empty() && self.is_said_right() {
+            return Ok(());
+        }
+        let of_device =
+            |id: EntryId| self.store.entry(id).ok().flatten().is_some_and(|e| e.body.device == entry.body.device);
+        let mut all = self.ahead_ids();
+        // What was ahead of this very clock says more.
+        if !mark.is_empty() && all.iter().any(|(beside, id)| !beside && of_device(*id)) {
+            return Ok(());
+        }
+        all.retain(|(_, id)| !of_device(*id));
+        all.push((!mark.is_empty(), entry.id));
+        self.keep_ahead(&all[all.len().saturating_sub(MOST_AHEAD)..])
+    }
+
+    /// Notes that another phone's clock read `wall` and was ahead of this one by `ahead`, or behind it.
+    fn note_doubt(&self, wall: i64, ahead: i64) -> Result<(), StoreError> {
+        if self.is_said_right() {
+            return Ok(());
+        }
+        let noted = self.store.local(CLOCK_DOUBT)?;
+        let stronger =
+            |noted: &str| peer(noted).is_some_and(|(_, before, was)| self.left(before, was).abs() < ahead.abs());
+        if noted.as_deref().is_none_or(stronger) {
+            let (start, zero) = match self.setting() {
+                Some((start, zero)) => (start.to_string(), zero.to_string()),
+                None => ("-".into(), "-".into()),
+            };
+            self.store.keep_local(CLOCK_DOUBT, &format!("{PEER} {wall} {ahead} {start} {zero}"))?;
+        }
+        Ok(())
+    }
+
+    /// Somebody compared this clock with a third one: it is right, and what was ahead of it was wrong and stays in doubt.
+    pub(crate) fn say_clock_right(&mut self) -> Result<(), String> {
+        let said = |e: StoreError| e.to_string();
+        if !self.clock_may_be_right() {
+            return Err("No other phone contradicts this clock now.".into());
+        }
+        if let Some((start, zero)) = self.setting() {
+            self.store.keep_local(RIGHT, &format!("{start} {zero}")).map_err(said)?;
+        }
+        // What two others say of each other is told by this clock now.
+        let mut all = self.ahead_ids();
+        all.retain(|(beside, _)| !beside);
+        self.keep_ahead(&all).map_err(said)?;
+        if self.contradicted_by_peer() { self.store.drop_local(CLOCK_DOUBT).map_err(said) } else { Ok(()) }
+    }
+
+    /// Entries that showed that their writer's clock was ahead of this one, or of another's: the latest of each device.
+    pub(super) fn ahead(&self) -> Vec<Stamp> {
+        self.ahead_ids().into_iter().filter_map(|(_, id)| Some(self.store.entry(id).ok()??.stamp())).collect()
+    }
+
+    /// Those, and whether it was another's clock than this one that they were ahead of.
+    fn ahead_ids(&self) -> Vec<(bool, EntryId)> {
+        let noted = self.store.local(AHEAD).ok().flatten().unwrap_or_default();
+        let one = |word: &str| Some((word.starts_with(BESIDE), word.trim_start_matches(BESIDE).parse().ok()?));
+        noted.split_whitespace().filter_map(one).collect()
+    }
+
+    fn keep_ahead(&self, all: &[(bool, EntryId)]) -> Result<(), StoreError> {
+        let words: Vec<String> =
+            all.iter().map(|(beside, id)| format!("{}{id}", if *beside { BESIDE } else { "" })).collect();
+        self.store.keep_local(AHEAD, &words.join(" "))
+    }
+
+    /// How this clock is set, where something runs that nobody sets.
+    fn setting(&self) -> Option<Setting> {
+        let running = self.platform.running()?;
+        Some((running.start, self.now().0.saturating_sub(i64::try_from(running.ms).ok()?)))
+    }
+
+    /// Somebody said that this clock is right, and it was not set since.
+    fn is_said_right(&self) -> bool {
+        let noted = self.store.local(RIGHT).ok().flatten();
+        let Some(((start, zero), setting)) = noted.as_deref().and_then(|n| n.split_once(' ')).zip(self.setting())
+        else {
+            return false;
+        };
+        // Clocks are read one after the other, and a network may correct one by a little.
+        start.parse() == Ok(setting.0) && zero.parse().is_ok_and(|zero: i64| (setting.1 - zero).abs() < CLOCK_DOUBT_MS)
+    }
+
+    /// How far another clock is still ahead of this one that was ahead by `ahead` when this one was set so: to go on for hours does not mend
+    /// a clock, to set it does.
+    fn left(&self, ahead: i64, was: Option<Setting>) -> i64 {
+        match (was, self.setting()) {
+            (Some((start, zero)), Some((now, new))) if start == now => ahead.saturating_sub(new.saturating_sub(zero)),
+            _ => ahead,
         }
     }
 
@@ -46,8 +192,8 @@ impl Inner {
     pub(super) fn clock_says(&self) -> Option<String> {
         let (now, zone) = self.now();
         let noted = self.store.local(CLOCK_DOUBT).ok().flatten()?;
-        let (who, at) = noted.split_once(' ')?;
-        let at: i64 = at.parse().ok()?;
+        let mut words = noted.split(' ');
+        let (who, at) = (words.next()?, words.next()?.parse::<i64>().ok()?);
         let clock = |ms: i64| words::exact(ms, zone);
         if who == OFFICE {
             return Some(format!(
@@ -56,13 +202,33 @@ impl Inner {
                 clock(now.saturating_add(at))
             ));
         }
-        // Once this clock has caught up, nothing contradicts it any more.
-        (at.saturating_sub(now) > CLOCK_DOUBT_MS).then(|| {
+        let (_, ahead, was) = peer(&noted)?;
+        (self.left(ahead, was).abs() > CLOCK_DOUBT_MS).then(|| {
             format!(
-                "This phone's clock reads {}; another phone wrote at {}. Compare both with a third clock, and set the wrong one.",
-                clock(now),
+                "This phone's clock was {} {} another phone's, which wrote at {}. Compare both with a third clock. Set this one, or say under \
+                 All jobs that it is right. Until then nobody knows how old a proof is.",
+                words::long(ahead.abs()),
+                if ahead > 0 { "behind" } else { "ahead of" },
                 clock(at)
             )
         })
     }
+
+    fn contradicted_by_peer(&self) -> bool {
+        self.store.local(CLOCK_DOUBT).ok().flatten().is_some_and(|noted| peer(&noted).is_some())
+    }
+
+    /// Whether somebody may say that this clock is right: other phones contradict it or each other, and no office does.
+    pub(super) fn clock_may_be_right(&self) -> bool {
+        let doubted = self.clock_says().is_some();
+        doubted && self.contradicted_by_peer() || !doubted && self.ahead_ids().iter().any(|(beside, _)| *beside)
+    }
+}
+
+/// What a note of another phone's clock says: what it read, how far it was ahead, and how this clock was set.
+fn peer(noted: &str) -> Option<(i64, i64, Option<Setting>)> {
+    let mut words = noted.strip_prefix(PEER)?.split_whitespace();
+    let (wall, ahead) = (words.next()?.parse().ok()?, words.next()?.parse().ok()?);
+    let setting = words.next().and_then(|w| w.parse().ok()).zip(words.next().and_then(|w| w.parse().ok()));
+    Some((wall, ahead, setting))
 }

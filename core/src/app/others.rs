@@ -31,7 +31,7 @@ impl Inner {
 
     /// Notes when an entry of another device came, and what its clock says about this one's.
     fn came(&mut self, entry: &Entry, wall: i64) -> Result<(), String> {
-        self.hear_peer_clock(entry.body.wall);
+        self.hear_peer_clock(entry);
         // The wait of stored energy counts from no earlier than an opening is known here.
         if matches!(entry.body.fact, Fact::PointOpened { .. }) {
             self.store.keep_arrival(entry.id, wall, self.platform.running()).map_err(|e| e.to_string())?;
@@ -105,6 +105,7 @@ impl Inner {
             all.extend(entries.iter().map(|e| (*e).clone()));
             // Without its opening a job is not shown yet; its entries wait in the journal for it.
             jobs.extend(Job::fold(&all));
+            self.hear_clocks_beside(&all, entries);
         }
         self.store.append(&new, &jobs.iter().collect::<Vec<_>>()).map_err(said)?;
         for entry in &new {

@@ -51,6 +51,15 @@ pub fn oldest(from: &Stamp, to: &Moment) -> Option<i64> {
     Some(wall.max(to.clock.0.saturating_sub(from.clock.0)).max(0))
 }
 
+/// Whether the wall clock of a device was set alike at both, as far as its running clock tells.
+pub fn one_setting(a: &Stamp, b: &Stamp) -> bool {
+    let (Some(from), Some(to)) = (a.running, b.running) else { return false };
+    let ran = i64::try_from(to.ms).unwrap_or(i64::MAX).saturating_sub(i64::try_from(from.ms).unwrap_or(i64::MAX));
+    a.device == b.device
+        && from.start == to.start
+        && b.wall.saturating_sub(a.wall).saturating_sub(ran).abs() < CLOCK_DOUBT_MS
+}
+
 /// How long ago something was, in milliseconds, taken as the shorter.
 pub fn shortest(from: &Stamp, to: &Moment) -> i64 {
     ran(from, to).unwrap_or_else(|| {

@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::Job;
-use super::age::Moment;
+use super::age::{Moment, oldest, one_setting};
 use crate::journal::fact::{LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::site::Across;
@@ -36,6 +36,8 @@ pub struct Known {
     pub failures: Vec<(EntryId, Stamp)>,
     /// Checks in other jobs that found an instrument sound: the instrument, when, and the failures that were known.
     pub checks: Vec<(EntryId, Stamp, Vec<EntryId>)>,
+    /// Instruments that somebody noted more than once, and the entry that stands for all of them.
+    pub twins: BTreeMap<EntryId, EntryId>,
     /// The lowest indication of each instrument that says one.
     pub lights_from: BTreeMap<EntryId, LightsFrom>,
     /// Why work may not rest on the locks that are on, by the site's network; a sentence.
@@ -48,6 +50,8 @@ pub struct Known {
     pub forgot: bool,
     /// Runs that began before this are not believed here: the device had forgotten what it wrote.
     pub not_before: Option<Hlc>,
+    /// Entries that showed that their writer's clock was ahead of another's: the latest of each such device.
+    pub ahead: Vec<Stamp>,
     /// When openings that other devices recorded came here, by this device's clocks.
     pub arrivals: BTreeMap<EntryId, Stamp>,
 }
@@ -137,18 +141,34 @@ impl Known {
             sources: Vec::new(),
             failures: Vec::new(),
             checks: Vec::new(),
+            twins: BTreeMap::new(),
             lights_from: BTreeMap::new(),
             against: None,
             network_since: None,
             aside: Vec::new(),
             forgot: false,
             not_before: None,
+            ahead: Vec::new(),
             arrivals: BTreeMap::new(),
         }
+    }
+
+    /// How old a proof is, in milliseconds, taken as the longer; `None` if no clock can be believed: then prove again.
+    pub fn oldest(&self, from: &Stamp, to: &Moment) -> Option<i64> {
+        let wrong = |a: &Stamp| a.device == from.device && (from.seq <= a.seq || one_setting(a, from));
+        let doubt = from.device != to.device && self.ahead.iter().any(wrong)
+            || self.now.doubt && (from.device == self.now.device || to.device == self.now.device);
+        oldest(from, &Moment { doubt: doubt || to.doubt, ..*to })
     }
 }
 
 impl Job {
+    /// Whether two entries are about one instrument, as far as is known here.
+    pub fn is_one_instrument(&self, one: EntryId, other: EntryId) -> bool {
+        let first = |id: EntryId| self.known.as_ref().and_then(|k| k.twins.get(&id).copied()).unwrap_or(id);
+        first(one) == first(other)
+    }
+
     /// Entries about this job that are put aside, answered or not.
     pub fn asides(&self) -> &[Aside] {
         self.known.as_ref().map_or(&[], |known| &known.aside)

@@ -26,6 +26,7 @@ pub use trouble::{Cause, Trouble, TroubleKind};
 
 pub mod steps;
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use crate::journal::fact::{
@@ -140,6 +141,10 @@ pub struct Job {
     pub deviations: Vec<Deviation>,
     /// When the scope last changed: what was done before belongs to an earlier round.
     pub round: Hlc,
+    /// The changes of scope.
+    pub scopes: Vec<Stamp>,
+    /// Entries whose writers did not know of a change of scope before them: what they say belongs to no round.
+    pub unaware: BTreeSet<EntryId>,
     /// What each device had of the others' entries.
     pub heard: Heard,
     /// Entries that were withdrawn, and why.
@@ -393,7 +398,7 @@ impl Job {
 
     /// Whether something was done in the round that is under way.
     pub fn this_round(&self, stamp: &Stamp) -> bool {
-        stamp.clock > self.round
+        stamp.clock > self.round && !self.unaware.contains(&stamp.id)
     }
 
     /// Those who take part now.

@@ -71,20 +71,16 @@ impl Job {
 
     /// Whether an instrument that this run rests on failed, in any job, and was not checked again before it by somebody who knew.
     fn instrument_failed(&self, run: &Run) -> Option<String> {
-        let used = |id: EntryId| id == run.indicator || run.proofs.iter().any(|p| p.is_on(id));
-        let checked = |id: EntryId, failure: &Stamp| {
-            let here = self.checks.iter().any(|c| {
-                c.instrument == id && c.faults.is_empty() && c.knowing.contains(&failure.id) && run.knew(&c.stamp)
-            });
-            let beside = self.known.iter().flat_map(|k| &k.checks).any(|(checked, stamp, knowing)| {
-                *checked == id && stamp.clock < run.before.clock && knowing.contains(&failure.id)
-            });
-            here || beside
+        let one = |a: EntryId, b: EntryId| self.is_one_instrument(a, b);
+        let used = |id: EntryId| {
+            one(id, run.indicator) || run.proofs.iter().any(|p| p.unit().is_some_and(|unit| one(id, unit)))
         };
+        let at = Moment::of(&run.before);
+        let checked = |id: EntryId, failure: &Stamp| self.checked_since(id, failure.id, &at, &|check| run.knew(check));
         let beside = self.known.iter().flat_map(|k| &k.failures);
         let failed = self.failures.iter().chain(beside).find(|(id, failure)| used(*id) && !checked(*id, failure));
         failed.map(|(id, _)| {
-            if *id == run.indicator {
+            if one(*id, run.indicator) {
                 "The indicator of this test was found not fit for use.".into()
             } else {
                 "What the indicator was proved on was found not fit for use.".into()
@@ -140,7 +136,7 @@ impl Job {
         let Some(since) = taken.since else { return false };
         let most = i64::from(self.rules().between_proofs) * 60_000;
         let near = |to: &Moment| {
-            run.proofs.get(since).is_some_and(|p| p.works && oldest(&p.stamp, to).is_some_and(|ms| ms <= most))
+            run.proofs.get(since).is_some_and(|p| p.works && self.oldest(&p.stamp, to).is_some_and(|ms| ms <= most))
         };
         match (taken.until, pending) {
             (Some(until), _) => {
@@ -248,7 +244,7 @@ impl Job {
 
     /// Milliseconds for which the proof of this run still holds; `None` if no clock can be believed.
     fn age(&self, run: &Run, known: &Known) -> Option<i64> {
-        Some(i64::from(known.rules.proof_holds) * 60_000 - oldest(&run.before, &known.now)?)
+        Some(i64::from(known.rules.proof_holds) * 60_000 - known.oldest(&run.before, &known.now)?)
     }
 
     /// Milliseconds for which the proof that stands still holds.
@@ -260,7 +256,12 @@ impl Job {
     pub fn test_left(&self) -> Option<i64> {
         let (run, known) = (self.run()?, self.known.as_ref()?);
         let most = i64::from(known.rules.between_proofs) * 60_000;
-        Some(most - oldest(&run.proofs.last()?.stamp, &known.now).unwrap_or(i64::MAX / 2))
+        Some(most - known.oldest(&run.proofs.last()?.stamp, &known.now).unwrap_or(i64::MAX / 2))
+    }
+
+    /// How old something is, as far as is known here: see [`Known::oldest`].
+    fn oldest(&self, from: &Stamp, to: &Moment) -> Option<i64> {
+        self.known.as_ref().map_or_else(|| oldest(from, to), |known| known.oldest(from, to))
     }
 
     /// Sources that are known at the site and that this job has not answered for.
@@ -285,8 +286,10 @@ impl Job {
         // A network that was there before the job asks from the job's beginning on.
         let from = if drawn.wall > self.stamp.wall { drawn } else { &self.stamp };
         match &self.zone_named {
-            None => oldest(from, &known.now).is_none_or(|ms| ms > ZONE_WITHIN_MS),
-            Some(named) => oldest(from, &Moment::of(named)).is_none_or(|ms| ms > ZONE_WITHIN_MS) && !run.knew(named),
+            None => known.oldest(from, &known.now).is_none_or(|ms| ms > ZONE_WITHIN_MS),
+            Some(named) => {
+                known.oldest(from, &Moment::of(named)).is_none_or(|ms| ms > ZONE_WITHIN_MS) && !run.knew(named)
+            }
         }
     }
 
@@ -296,10 +299,34 @@ impl Job {
         else {
             return false;
         };
+        check.faults.is_empty() && self.in_this_shift(&check.stamp, at)
+    }
+
+    /// Whether a check counts at this moment: it was within a shift before, and since the shift last changed.
+    fn in_this_shift(&self, check: &Stamp, at: &Moment) -> bool {
         let most = i64::from(super::known::PROOF_HOLDS) * 60_000;
-        check.faults.is_empty()
-            && oldest(&check.stamp, at).is_some_and(|ms| ms <= most)
-            && self.shift_taken.as_ref().is_none_or(|taken| taken.clock < check.stamp.clock || taken.clock > at.clock)
+        self.oldest(check, at).is_some_and(|ms| ms <= most)
+            && self.shift_taken.as_ref().is_none_or(|taken| taken.clock < check.clock || taken.clock > at.clock)
+    }
+
+    /// Whether an instrument that failed was found sound by somebody who knew of that failure, in any job, by a check that counts at this
+    /// moment. `had`: whether a check of this job was known to whoever rests on it.
+    pub fn checked_since(
+        &self,
+        instrument: EntryId,
+        failure: EntryId,
+        at: &Moment,
+        had: &dyn Fn(&Stamp) -> bool,
+    ) -> bool {
+        let one = |checked: EntryId| self.is_one_instrument(checked, instrument);
+        let here = self.checks.iter().filter(|c| one(c.instrument) && c.faults.is_empty() && had(&c.stamp));
+        let beside = self
+            .known
+            .iter()
+            .flat_map(|k| &k.checks)
+            .filter(|(checked, stamp, _)| one(*checked) && stamp.clock < at.clock);
+        let mut all = here.map(|c| (&c.stamp, &c.knowing)).chain(beside.map(|(_, stamp, knowing)| (stamp, knowing)));
+        all.any(|(check, knowing)| knowing.contains(&failure) && self.in_this_shift(check, at))
     }
 
     /// How many milliseconds of the waiting time of something that stores energy are left at this moment.

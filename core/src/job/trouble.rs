@@ -119,7 +119,8 @@ impl Job {
                 .iter()
                 .filter(|r| r.knew(&trouble.stamp) && self.explained_to(trouble, r) && whole(r))
                 .collect();
-            let apart = |a: &Run, b: &Run| a.indicator != b.indicator || a.before.by != b.before.by;
+            let apart =
+                |a: &Run, b: &Run| !self.is_one_instrument(a.indicator, b.indicator) || a.before.by != b.before.by;
             // Nothing came between the two that ended the first.
             let together = |a: &Run, b: &Run| {
                 !self

@@ -219,9 +219,12 @@ impl Run {
 }
 
 impl Proof {
-    /// Whether the indicator was proved on this instrument.
-    pub fn is_on(&self, instrument: EntryId) -> bool {
-        matches!(self.on, ProvedOn::ProvingUnit(unit) if unit == instrument)
+    /// The proving unit that the indicator was proved on; `None` if it was a source known to be live.
+    pub fn unit(&self) -> Option<EntryId> {
+        match self.on {
+            ProvedOn::ProvingUnit(unit) => Some(unit),
+            ProvedOn::KnownSource(_) => None,
+        }
     }
 }
 

@@ -36,6 +36,13 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
              saved until it goes on under a new key; then prove dead again.",
         );
     }
+    if look.exchange.clock_may_be_right {
+        page.caution(
+            Tone::Warn,
+            "The clocks of phones contradict each other. Compare this phone's with a third one. If it is wrong, set it.",
+        );
+        page.button("This phone's clock is right", "clock-right");
+    }
     page.heading("Open jobs");
     let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
     if open.is_empty() {
@@ -194,6 +201,14 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
         "new-key" => {
             act.app.renew()?;
             act.say = Some("This phone goes on under a new key. Prove dead again before any work.".into());
+            Ok(())
+        }
+        "clock-right" => {
+            act.app.say_clock_right()?;
+            act.say = Some(
+                "This phone's clock counts. What the other phone proved is not believed here until its clock is set."
+                    .into(),
+            );
             Ok(())
         }
         "person" => add_person(act),

@@ -5,6 +5,7 @@
 //! [`Across::extend`] and [`Across::beside`].
 
 mod groups;
+mod instruments;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -17,6 +18,7 @@ use crate::supply::Position;
 use crate::tag::TagId;
 
 use groups::Groups;
+use instruments::Instruments;
 
 /// What all jobs on this device tell of what they share, by site.
 #[derive(Debug, Clone, Default)]
@@ -25,6 +27,7 @@ pub struct Across {
     points: Vec<PointThere>,
     parted: BTreeSet<(EntryId, EntryId)>,
     sources: Vec<SourceThere>,
+    instruments: Instruments,
     failures: Vec<(EntryId, EntryId, Stamp)>,
     checks: Vec<(EntryId, EntryId, Stamp, Vec<EntryId>)>,
     rules: BTreeMap<EntryId, Rules>,
@@ -121,6 +124,9 @@ impl Across {
             let (between_proofs, proof_holds) = (*between_proofs, *proof_holds);
             self.rules.insert(site, Rules { between_proofs, proof_holds }.within());
             return;
+        }
+        if let Fact::InstrumentNoted { name, serial, .. } = &entry.body.fact {
+            self.instruments.note(id, name, serial);
         }
         let Some(job) = entry.job() else { return };
         match &entry.body.fact {
@@ -251,16 +257,15 @@ impl Across {
         all.into_iter().take(MOST).map(|c| c.id).collect()
     }
 
-    /// What is known of an instrument's failures in any job, each answered by a check or not.
+    /// What is known of an instrument's failures in any job, under any of its entries, each answered by a check or not.
     pub fn failures_of(&self, instrument: EntryId) -> Vec<EntryId> {
-        self.failures.iter().filter(|(_, failed, _)| *failed == instrument).map(|(.., stamp)| stamp.id).collect()
+        let failures = self.failures.iter().filter(|(_, failed, _)| self.is_one(*failed, instrument));
+        failures.map(|(.., stamp)| stamp.id).collect()
     }
 
-    /// Whether an instrument failed, in any job, and no check since knew of it.
-    pub fn is_failed(&self, instrument: EntryId) -> bool {
-        let knew =
-            |failure: &EntryId| self.checks.iter().any(|(_, i, _, knew)| *i == instrument && knew.contains(failure));
-        self.failures_of(instrument).iter().any(|failure| !knew(failure))
+    /// Whether two entries are about one instrument: by its name and serial number.
+    pub fn is_one(&self, instrument: EntryId, other: EntryId) -> bool {
+        self.instruments.first_of(instrument) == self.instruments.first_of(other)
     }
 
     /// Whether a lock of any job is on at a point that is or may be this one.
@@ -296,6 +301,7 @@ impl Across {
             at: s.at.clone(),
             told_by: self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone()),
         }));
+        known.twins.clone_from(self.instruments.twins());
         let failures = self.failures.iter().filter(|(other, ..)| *other != job);
         known.failures.extend(failures.map(|(_, instrument, stamp)| (*instrument, *stamp)));
         let checks = self.checks.iter().filter(|(other, ..)| *other != job);

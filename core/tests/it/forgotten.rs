@@ -6,8 +6,7 @@ use std::sync::atomic::{AtomicI64, Ordering};
 use std::sync::{Arc, Mutex};
 
 use stillbar_core::Field;
-use stillbar_core::job::age::{Moment, oldest};
-use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact, Hlc, Running};
+use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 use stillbar_core::store::DATABASE;
 use stillbar_core::sync::{Call, Heard, Link};
@@ -17,62 +16,62 @@ use crate::desk::*;
 const FORGOT: &str = "This phone has forgotten what it wrote: treat as live";
 const TITLE: &str = "Replace the outgoing breaker of washer 4";
 const DAY: i64 = 24 * 3_600_000;
-const JOINED: &str = include_str!("../../journeys/tomas-joins.journey");
+pub const JOINED: &str = include_str!("../../journeys/tomas-joins.journey");
 
 /// A phone whose folder can be put back as it was.
-struct Phone {
+pub struct Phone {
     folder: tempfile::TempDir,
-    device: Arc<Device>,
+    pub device: Arc<Device>,
     field: Option<Arc<Field>>,
 }
 
 impl Phone {
-    fn of(device: Arc<Device>) -> Phone {
+    pub fn of(device: Arc<Device>) -> Phone {
         let folder = tempfile::tempdir().unwrap();
         let field = Some(device.open(folder.path()).unwrap());
         Phone { folder, device, field }
     }
-    fn begun(scripts: &[&str]) -> Phone {
+    pub fn begun(scripts: &[&str]) -> Phone {
         let (folder, device, field) = begun(scripts);
         Phone { folder, device, field: Some(field) }
     }
     /// Somebody else's phone that knows the job.
-    fn beside(other: &Phone, seed: u64, person: &str) -> Phone {
+    pub fn beside(other: &Phone, seed: u64, person: &str) -> Phone {
         let phone = Phone::of(Device::new(seed));
         phone.device.now.store(other.device.now.load(Ordering::Relaxed), Ordering::Relaxed);
         phone.hear(other);
         phone.play(&format!("tap Say who has this device\ntap {person}\ntap {TITLE}"));
         phone
     }
-    fn field(&self) -> &Field {
+    pub fn field(&self) -> &Field {
         self.field.as_ref().unwrap()
     }
-    fn play(&self, script: &str) {
+    pub fn play(&self, script: &str) {
         self.device.play(self.field(), script);
     }
-    fn entries(&self) -> Vec<Entry> {
+    pub fn entries(&self) -> Vec<Entry> {
         let mut all = self.field().entries().unwrap();
         all.sort_by_key(|e| (e.body.device, e.body.seq));
         all
     }
-    fn hear(&self, other: &Phone) {
+    pub fn hear(&self, other: &Phone) {
         self.field().take_in(other.entries()).unwrap();
     }
-    fn at(&self, route: &str) -> String {
+    pub fn at(&self, route: &str) -> String {
         self.field().act(None, format!("go {route}"), vec![]);
         as_text(&self.field().screen())
     }
-    fn job(&self) -> EntryId {
+    pub fn job(&self) -> EntryId {
         self.entries().iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap().id
     }
-    fn at_job(&self) -> String {
+    pub fn at_job(&self) -> String {
         self.at(&format!("/job/{}", self.job()))
     }
-    fn person(&self, called: &str) -> EntryId {
+    pub fn person(&self, called: &str) -> EntryId {
         let named = |e: &&Entry| matches!(&e.body.fact, Fact::PersonNoted { name, .. } if name == called);
         self.entries().iter().find(named).unwrap().id
     }
-    fn proved(&self) -> bool {
+    pub fn proved(&self) -> bool {
         self.field().proved(self.job())
     }
     /// The newest device that this phone wrote as.
@@ -126,7 +125,7 @@ fn write(database: &Path, copy: &[u8]) {
 }
 
 /// Tomas fits a lock on the phone that he has in hand.
-fn fit(label: &str) -> String {
+pub fn fit(label: &str) -> String {
     format!(
         "tap Isolate Q4 feeder switch\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this \
          lock on as Tomas Brandt's\n"
@@ -398,10 +397,10 @@ fn an_empty_folder_under_an_old_key() {
 }
 
 /// An office of a few answers: it refuses what is pushed, holds more of the phone's chain than the phone, and has a clock.
-struct Desk {
+pub struct Desk {
     pages: Mutex<Vec<Entry>>,
     refuses: bool,
-    now: AtomicI64,
+    pub now: AtomicI64,
     own: Option<(EntryId, DeviceId, u64)>,
     asked: Mutex<Vec<String>>,
 }
@@ -443,7 +442,7 @@ fn wire(entry: &Entry) -> String {
     format!(r#"{{"body":"{}","sig":"{}"}}"#, wire.body, wire.sig)
 }
 
-fn desk(phone: &Phone) -> Desk {
+pub fn desk(phone: &Phone) -> Desk {
     let now = AtomicI64::new(phone.device.now.load(Ordering::Relaxed));
     Desk { pages: Mutex::default(), refuses: false, now, own: None, asked: Mutex::default() }
 }
@@ -475,58 +474,6 @@ fn the_office_holds_more() {
         let _ = one.field().exchange_over(Arc::new(office), "t");
         assert_eq!(one.at("/").contains(FORGOT), more == 1);
     }
-}
-
-/// A clock that another witness contradicts by more than five minutes tells no age; where one agrees again, it does.
-#[test]
-fn the_office_is_a_witness_of_the_time() {
-    let phone = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
-    let office = Arc::new(desk(&phone));
-    let hears = |ahead: i64| {
-        office.now.store(phone.device.now.load(Ordering::Relaxed) + ahead, Ordering::Relaxed);
-        let _ = phone.field().exchange_over(office.clone(), "t");
-        phone.at("/").contains("Set the phone's clock")
-    };
-    assert!(!hears(4 * 60_000));
-    assert!(hears(6 * 60_000) && phone.proved(), "within one start nobody needs the wall clock");
-    phone.device.starts_anew();
-    assert!(!phone.proved(), "{}", phone.at_job());
-    assert!(!hears(0) && phone.proved());
-    assert!(hears(-6 * 60_000) && !phone.proved());
-}
-
-/// A phone beside is a witness as well, until this clock has caught up.
-#[test]
-fn a_phone_beside_is_a_witness_of_the_time() {
-    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, JOINED]);
-    let other = Phone::beside(&one, 2, "Tomas Brandt");
-    other.device.set_clock(20 * 60_000);
-    other.play(&fit("TB 1"));
-    one.hear(&other);
-    assert!(one.at("/").contains("set the wrong one"), "{}", one.at("/"));
-    one.device.pass(16 * 60_000);
-    assert!(!one.at("/").contains("set the wrong one"));
-}
-
-/// One device's clock does not go back by itself: a proof from before has no age.
-#[test]
-fn a_clock_that_went_back_tells_no_age() {
-    let phone = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
-    phone.device.set_clock(-120_000);
-    assert!(phone.proved(), "the running clock counts within one start");
-    phone.device.starts_anew();
-    assert!(!phone.proved(), "{}", phone.at_job());
-    let entry = phone.entries().pop().unwrap();
-    let from = entry.stamp();
-    let moment = |wall: i64, running| Moment {
-        device: from.device,
-        running,
-        wall,
-        clock: Hlc(wall.max(from.clock.0), 0),
-        doubt: false,
-    };
-    assert_eq!(oldest(&from, &moment(from.wall - 1, None)), None);
-    assert_eq!(oldest(&from, &moment(from.wall + 1, Some(Running { start: 999, ms: 0 }))), Some(1));
 }
 
 /// A second phone whose clock is ahead does not make a wait shorter: it counts from when the opening is known there.

@@ -1,9 +1,13 @@
 //! Ways to a false "proved dead" that were once open; each stays shut.
 
 use stillbar_core::Filled;
+use stillbar_core::job::Job;
+use stillbar_core::journal::fact::{InstrumentKind, ProvedOn, SourceKind};
+use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 
 use crate::desk::*;
+use crate::forgotten::Phone;
 
 fn job(field: &stillbar_core::Field) -> String {
     field.screen().route.split("/step").next().unwrap().to_owned()
@@ -187,4 +191,73 @@ fn stored_energy_needs_the_time_and_the_reading() {
         "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 0\ntap Keep the reading at Drive of washer 4\nsee \
          # Test every pair",
     );
+}
+
+/// One tester that two phones noted, each for itself, is one tester: where one phone finds it broken, what the other proved with it ends.
+#[test]
+fn an_instrument_noted_twice_fails_as_one() {
+    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    let other = Phone::beside(&one, 2, "Mara Lind");
+    let (mara, job) = (one.person("Mara Lind"), one.job());
+    let known = |serial: &str| {
+        let of = |e: &Entry| matches!(&e.body.fact, Fact::InstrumentNoted { serial: s, .. } if s == serial);
+        one.entries().into_iter().find(of).unwrap().id
+    };
+    let (tester, unit) = (known("40771"), known("9083"));
+    let check = |instrument: EntryId, leads_sound: bool| Fact::InstrumentChecked {
+        instrument,
+        leads_sound,
+        tips_sound: true,
+        body_sound: true,
+        in_date: true,
+        note: String::new(),
+        knowing: Vec::new(),
+    };
+    let noted = Fact::InstrumentNoted {
+        kind: InstrumentKind::Indicator,
+        name: "TWO-POLE indicator,yellow case".into(),
+        serial: "４0771".into(),
+        lights_from: None,
+    };
+    let twin = other.field().keep(mara, None, noted).unwrap();
+    other.field().keep(mara, Some(job), check(twin, false)).unwrap();
+    assert!(one.proved());
+    one.hear(&other);
+    assert!(!one.proved() && one.at_job().contains("not fit for use"), "{}", one.at_job());
+    let proof = || Fact::IndicatorProved { run: None, indicator: tester, on: ProvedOn::ProvingUnit(unit), works: true };
+    let refused = one.field().keep(mara, Some(job), proof()).unwrap_err();
+    assert!(refused.contains("Check it again first"), "{refused}");
+    one.field().keep(mara, Some(job), check(tester, true)).unwrap();
+    one.at_job();
+    one.play(&PROVE[PROVE.find("tap Next: Prove the indicator").unwrap()..]);
+    assert!(one.proved(), "{}", one.at_job());
+}
+
+/// "None found" of somebody who did not know that the scope had changed is no answer for the new one, whatever their clock says.
+#[test]
+fn none_found_holds_for_the_scope_that_was_known() {
+    let one = Phone::begun(&[PEOPLE, PLAN]);
+    let other = Phone::beside(&one, 2, "Mara Lind");
+    let (mara, job) = (one.person("Mara Lind"), one.job());
+    let scope = Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: "It is cracked".into() };
+    one.field().keep(mara, Some(job), scope).unwrap();
+    other.device.pass(3_600_000);
+    let none = || Fact::SourceAnswered {
+        kind: SourceKind::Ups,
+        found: None,
+        looked: "The whole board".into(),
+        terminals: Vec::new(),
+        millivolts: None,
+    };
+    let answered = || {
+        let entries: Vec<Entry> = one.field().entries().unwrap().into_iter().filter(|e| e.job() == Some(job)).collect();
+        Job::fold(&entries).unwrap().answered(SourceKind::Ups)
+    };
+    other.field().keep(mara, Some(job), none()).unwrap();
+    one.hear(&other);
+    assert!(!answered());
+    other.hear(&one);
+    other.field().keep(mara, Some(job), none()).unwrap();
+    one.hear(&other);
+    assert!(answered());
 }

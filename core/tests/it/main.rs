@@ -1,6 +1,7 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
 mod background;
+mod clocks;
 mod conditions;
 mod desk;
 mod energised;

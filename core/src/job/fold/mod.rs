@@ -120,6 +120,8 @@ impl Job {
             handed: None,
             deviations: Vec::new(),
             round: entry.body.clock,
+            scopes: Vec::new(),
+            unaware: BTreeSet::new(),
             heard: Heard::default(),
             withdrawn: Vec::new(),
             undone: Vec::new(),
@@ -179,8 +181,12 @@ impl Job {
 
     fn apply(&mut self, entry: &Entry) {
         let stamp = entry.stamp();
+        if self.scopes.iter().any(|scope| !self.heard.saw(&stamp, scope)) {
+            self.unaware.insert(stamp.id);
+        }
         match &entry.body.fact {
             Fact::ScopeChanged { scope, .. } => {
+                self.scopes.push(stamp);
                 self.scope.clone_from(scope);
                 (self.finished, self.given_up) = (None, None);
                 self.round = stamp.clock;

@@ -4,10 +4,9 @@ use super::{Gate, Verdict, no, reason};
 use crate::job::Job;
 use crate::journal::fact::{EarthProof, InstrumentKind, On, ProvedOn};
 use crate::journal::{EntryId, Fact};
-use crate::names::{alike, says_something};
+use crate::names::says_something;
 use crate::point::Off;
 use crate::prove::{Earthing, Standing, volts};
-use crate::world::Instrument;
 
 impl Gate<'_> {
     fn fit_for_use(&self, job: &Job, id: EntryId, kind: InstrumentKind) -> Verdict {
@@ -18,7 +17,8 @@ impl Gate<'_> {
         if let Some(fault) = checked.faults.first() {
             return no(format!("Do not use {}: {fault}.", self.world.instrument(id)));
         }
-        if self.across.is_failed(id) {
+        let failures = self.across.failures_of(id);
+        if failures.iter().any(|failure| !job.checked_since(id, *failure, &self.now, &|_| true)) {
             return no(format!(
                 "{} failed. Check it again first, under Indicator and proving unit, or take another.",
                 self.world.instrument(id)
@@ -174,9 +174,7 @@ impl Gate<'_> {
     fn proved_on(&self, job: &Job, indicator: EntryId, on: &ProvedOn) -> Verdict {
         match on {
             ProvedOn::ProvingUnit(unit) => {
-                let of = |id: EntryId| self.world.instruments.get(&id);
-                let same = |a: &Instrument, b: &Instrument| alike(&a.name, &b.name) && alike(&a.serial, &b.serial);
-                if of(*unit).zip(of(indicator)).is_some_and(|(a, b)| same(a, b)) {
+                if self.across.is_one(*unit, indicator) {
                     return no(
                         "An indicator is not proved on itself: name another unit, or a source known to be live.",
                     );
