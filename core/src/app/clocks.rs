@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::inner::Inner;
 use super::known::CLOCK_DOUBT;
 use crate::job::age::CLOCK_DOUBT_MS;
-use crate::journal::{DeviceId, Entry, EntryId, Stamp};
+use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
 use crate::store::StoreError;
 use crate::words;
 
@@ -21,6 +21,9 @@ const AHEAD: &str = "clocks-ahead";
 const BESIDE: &str = "~";
 /// Most devices whose clocks are noted as ahead.
 const MOST_AHEAD: usize = 64;
+
+/// The note of the journal's moment at which this device's clock had been set back.
+const SET_BACK: &str = "clock-set-back";
 
 /// How a clock is set: the start of the device, and what the clock read at that start.
 type Setting = (u64, i64);
@@ -57,16 +60,22 @@ impl Inner {
         for entry in all {
             latest.entry(entry.body.device).or_default().push(entry);
         }
+        let mut set_back: Vec<&Entry> = Vec::new();
         // Of each device, what its clock had read at most when it wrote its entries up to a number.
         for chain in latest.values_mut() {
             chain.sort_by_key(|e| e.body.seq);
             for at in 1..chain.len() {
                 if chain[at].body.wall < chain[at - 1].body.wall {
+                    set_back.push(chain[at - 1]);
                     chain[at] = chain[at - 1];
                 }
             }
         }
         let own = self.key.device();
+        // A clock that was set back was ahead before, for all that anybody knows.
+        for before in set_back.into_iter().filter(|e| e.body.device != own) {
+            let _ = self.note_ahead(before, BESIDE);
+        }
         let mut noted: BTreeMap<DeviceId, (&Entry, &Entry)> = BTreeMap::new();
         for entry in new {
             for seen in &entry.body.seen {
@@ -183,7 +192,24 @@ impl Inner {
         }
     }
 
-    /// Whether this device's clock reads more than a minute less than when it wrote an entry itself.
+    /// This device wrote an entry: its clock may have been set back since the one before.
+    pub(super) fn note_written(&mut self, entry: &Entry) {
+        if self.went_back(entry.body.wall) {
+            let Hlc(ms, count) = entry.body.clock;
+            // What the disk does not take is lost with the entry: they go the same way.
+            let _ = self.store.keep_local(SET_BACK, &format!("{ms} {count}"));
+        }
+        self.wrote_at = entry.body.wall;
+    }
+
+    /// Since when this device's clock is as it is, if it was set back: what is older has no age by it.
+    pub(super) fn set_back(&self) -> Option<Hlc> {
+        let noted = self.store.local(SET_BACK).ok().flatten()?;
+        let (ms, count) = noted.split_once(' ')?;
+        Some(Hlc(ms.parse().ok()?, count.parse().ok()?))
+    }
+
+    /// Whether this device's clock reads more than a minute less than when it last wrote an entry itself.
     pub(super) fn went_back(&self, now: i64) -> bool {
         self.wrote_at.saturating_sub(now) > 60_000
     }

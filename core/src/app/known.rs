@@ -72,6 +72,7 @@ impl Inner {
         let local = |name: &str| self.store.local(name).ok().flatten();
         known.forgot = self.forgot;
         known.ahead = self.ahead();
+        known.set_back = self.set_back();
         known.aside = self.asides_of(job);
         known.arrivals = self.arrivals_of(job);
         known.not_before = local(NOT_BEFORE).and_then(|text| {

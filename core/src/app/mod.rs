@@ -4,11 +4,13 @@
 //! shows anything later; an act is kept whole or not at all. Start at [`Field::open`].
 
 mod across;
+mod acts;
 mod aside;
 mod clocks;
 mod errors;
 pub(crate) mod forgot;
 mod inner;
+mod keep;
 mod key;
 pub(crate) mod known;
 pub(crate) mod near;

@@ -8,7 +8,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use super::inner::{Inner, draft_fits};
+use super::acts::draft_fits;
+use super::inner::Inner;
 use super::office::Exchange;
 use super::pin::Hands;
 use super::{OpenError, Platform, photos, records, scan, shoot};

@@ -1,6 +1,7 @@
 //! Several windows on one device: what is typed in one lands where it was typed and with whom, and each can tell that its screen is old.
 
-use super::inner::{Inner, draft_fits};
+use super::acts::draft_fits;
+use super::inner::Inner;
 use super::photos;
 use super::suspend::Stand;
 use crate::screens::Route;

@@ -52,6 +52,8 @@ pub struct Known {
     pub not_before: Option<Hlc>,
     /// Entries that showed that their writer's clock was ahead of another's: the latest of each such device.
     pub ahead: Vec<Stamp>,
+    /// Since when this device's clock is as it is, if it was set back.
+    pub set_back: Option<Hlc>,
     /// When openings that other devices recorded came here, by this device's clocks.
     pub arrivals: BTreeMap<EntryId, Stamp>,
 }
@@ -149,6 +151,7 @@ impl Known {
             forgot: false,
             not_before: None,
             ahead: Vec::new(),
+            set_back: None,
             arrivals: BTreeMap::new(),
         }
     }
@@ -157,6 +160,7 @@ impl Known {
     pub fn oldest(&self, from: &Stamp, to: &Moment) -> Option<i64> {
         let wrong = |a: &Stamp| a.device == from.device && (from.seq <= a.seq || one_setting(a, from));
         let doubt = from.device != to.device && self.ahead.iter().any(wrong)
+            || self.set_back.is_some_and(|since| from.clock < since)
             || self.now.doubt && (from.device == self.now.device || to.device == self.now.device);
         oldest(from, &Moment { doubt: doubt || to.doubt, ..*to })
     }

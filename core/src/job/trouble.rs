@@ -95,9 +95,9 @@ impl Job {
     /// Those whose cause was looked for and not found.
     pub fn unfound(&self) -> impl Iterator<Item = (&Trouble, &Cause)> {
         self.troubles.iter().filter_map(|t| {
-            let mut causes = self.causes.iter().filter(|c| c.of.contains(&t.stamp.id));
-            let last = causes.next_back()?;
-            (!last.found && !causes.any(|c| c.found)).then_some((t, last))
+            // The last word counts: a cause that was found may turn out not to be the cause.
+            let last = self.causes.iter().rfind(|c| c.of.contains(&t.stamp.id))?;
+            (!last.found).then_some((t, last))
         })
     }
 

@@ -253,10 +253,11 @@ impl Teller<'_> {
         let lock = |l: &point::Lock| Lock {
             label: l.label.clone(),
             owner: self.look.name(l.owner),
-            means: match &l.means {
-                Means::Padlock => "padlock".into(),
-                Means::Hasp => "padlock on a hasp".into(),
-                Means::Other(how) => format!("no lock: {how}"),
+            means: match (&l.means, self.job.goes_through(l)) {
+                (Means::Padlock, None) => "padlock".into(),
+                (Means::Hasp, None) => "padlock on a hasp".into(),
+                (Means::Other(how), _) => format!("no lock: {how}"),
+                (_, Some(places)) => format!("one padlock by a cable or bar, also through {places}"),
             },
             key: match l.key {
                 KeyAt::Owner => "with the owner".into(),

@@ -44,7 +44,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     for lock in job.locks_on() {
         let mut lines = vec![
             format!("Key: {}.", key_place(look, job, lock)),
-            format!("Fitted {}. {}.", look.by(&lock.stamp), means_word(&lock.means)),
+            format!("Fitted {}. {}.", look.by(&lock.stamp), means_word(job, lock)),
         ];
         if lock.since != lock.stamp {
             lines.push(format!("With {} since {}.", look.name(lock.owner), look.when(&lock.since)));
@@ -179,11 +179,12 @@ impl Titles {
     }
 }
 
-fn means_word(means: &Means) -> String {
-    match means {
-        Means::Padlock => "Padlock through the device".into(),
-        Means::Hasp => "Padlock on a hasp".into(),
-        Means::Other(what) => format!("Not a lock: {what}"),
+fn means_word(job: &Job, lock: &Lock) -> String {
+    match (&lock.means, job.goes_through(lock)) {
+        (Means::Padlock, None) => "Padlock through the device".into(),
+        (Means::Hasp, None) => "Padlock on a hasp".into(),
+        (Means::Other(what), _) => format!("Not a lock: {what}"),
+        (_, Some(places)) => format!("Padlock of a cable or bar, also through {places}"),
     }
 }
 

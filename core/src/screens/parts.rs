@@ -213,6 +213,8 @@ pub enum EntryKind {
     Number,
     /// A telephone number.
     Telephone,
+    /// The digits of a PIN: nobody beside reads along, and no keyboard remembers it.
+    Pin,
 }
 
 /// Readings of one group: one row a pair, the same answers for each row.

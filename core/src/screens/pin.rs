@@ -14,7 +14,7 @@ pub fn view(look: &Look, person: EntryId) -> Page {
     let name = look.name(person);
     let mut page = Page::new(format!("PIN of {name}"));
     let digits = |page: &mut Page, field: &str, label: &str, hint: &str| {
-        page.field(field, label, hint, String::new(), EntryKind::Number, *DIGITS.end() as u32);
+        page.field(field, label, hint, String::new(), EntryKind::Pin, *DIGITS.end() as u32);
     };
     if let Some(then) = &look.hands.then {
         page.para(

@@ -34,9 +34,12 @@ pub fn entry(id: &str, entry: &Entry) -> Markup {
     let limit = (entry.limit > 0).then_some(entry.limit);
     let input = format!("{id}:input");
     let hint = described(id, &entry.hint);
+    // What a browser would offer to fill in is somebody else's.
+    let fill_in = (entry.kind == EntryKind::Pin).then_some("one-time-code");
     let (kind, mode) = match entry.kind {
         EntryKind::Number => ("text", Some("decimal")),
         EntryKind::Telephone => ("tel", Some("tel")),
+        EntryKind::Pin => ("password", Some("numeric")),
         EntryKind::Text | EntryKind::Long => ("text", None),
     };
     html! {
@@ -47,7 +50,7 @@ pub fn entry(id: &str, entry: &Entry) -> Markup {
                 textarea #(input) data-field=(entry.field) rows="4" maxlength=[limit] aria-describedby=[&hint] { "\n" (entry.value) }
             } @else {
                 input #(input) .(if mode.is_some() { "figures" } else { "words" }) type=(kind) inputmode=[mode]
-                    data-field=(entry.field) maxlength=[limit] value=(entry.value) aria-describedby=[&hint];
+                    data-field=(entry.field) maxlength=[limit] autocomplete=[fill_in] value=(entry.value) aria-describedby=[&hint];
             }
             @if let Some(hint) = &hint { p .hint #(hint) { (entry.hint) } }
         }

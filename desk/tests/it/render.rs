@@ -103,6 +103,7 @@ fn nothing_given_becomes_markup() {
         Block::Choice { id: id(), choice },
         Block::Entry { id: id(), entry: entry(EntryKind::Text) },
         Block::Entry { id: id(), entry: entry(EntryKind::Long) },
+        Block::Entry { id: id(), entry: entry(EntryKind::Pin) },
         Block::Pad { id: id(), pad: Pad { label: text(), rows: vec![row], options: vec![opt], volts: true } },
         Block::Photo { id: id(), photo: PhotoSlot { label: text(), hint: text(), action: text(), taken: vec![seen] } },
         Block::Drawing { id: id(), label: text(), drawing: Drawing { width: 9.0, height: 9.0, shapes: vec![letters] } },
@@ -160,4 +161,22 @@ fn no_word_of_the_shell_claims_safety() {
     for (name, shown) in samples::all() {
         assert!(!render::page(&shown, 1).to_lowercase().contains("safe"), "{name}");
     }
+}
+
+/// Nobody beside reads a PIN along, and no browser keeps it.
+#[test]
+fn a_pin_is_not_shown_as_it_is_typed() {
+    let pin = Entry {
+        field: "pin".into(),
+        label: "PIN".into(),
+        hint: String::new(),
+        value: String::new(),
+        kind: EntryKind::Pin,
+        limit: 8,
+    };
+    let blocks = vec![Block::Entry { id: "entry-pin".into(), entry: pin }];
+    has(
+        &render::screen(&samples::screen("PIN", "PIN", blocks)),
+        &["type=\"password\"", "inputmode=\"numeric\"", "autocomplete=\"one-time-code\"", "maxlength=\"8\""],
+    );
 }

@@ -128,13 +128,22 @@ struct FieldView: View {
     let form: StillbarKit.Form
 
     var body: some View {
-        TextField("", text: typed, axis: field.keyboard == .long ? .vertical : .horizontal)
+        input
             .keyboardType(keyboard)
             .padding(12)
             .frame(minHeight: target)
             .framed(fill: .raised, rim: .line, thick: 2)
             .accessibilityLabel(field.label)
             .accessibilityHint(field.hint)
+    }
+
+    /// Nobody beside reads a PIN along.
+    @ViewBuilder private var input: some View {
+        if field.keyboard == .pin {
+            SecureField("", text: typed).textContentType(.oneTimeCode)
+        } else {
+            TextField("", text: typed, axis: field.keyboard == .long ? .vertical : .horizontal)
+        }
     }
 
     private var typed: Binding<String> { Binding { form.text(field.field) } set: { form.type($0, in: field) } }
@@ -144,6 +153,7 @@ struct FieldView: View {
         case .text, .long: .default
         case .number: .decimalPad
         case .telephone: .phonePad
+        case .pin: .numberPad
         }
     }
 }

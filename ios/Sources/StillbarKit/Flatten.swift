@@ -78,6 +78,7 @@ extension Part {
             case .long: .long
             case .number: .number
             case .telephone: .telephone
+            case .pin: .pin
             }
         let field = TypeIn(field: entry.field, label: entry.label, hint: entry.hint, keyboard: keyboard, limit: Int(entry.limit))
         return [Part("\(id):label", .text(entry.label, .strong))] + hint(id, entry.hint) + [Part(id, .field(field))]

@@ -122,7 +122,7 @@ public struct Tiles: Equatable, Sendable {
 
 /// A field to type in; what is in it is in the form.
 public struct TypeIn: Equatable, Sendable {
-    public enum Keyboard: Equatable, Sendable { case text, long, number, telephone }
+    public enum Keyboard: Equatable, Sendable { case text, long, number, telephone, pin }
     public let field: String
     /// What VoiceOver says; what is written above it is a part of its own.
     public let label: String

@@ -24,11 +24,11 @@ impl Job {
                 forced: None,
             }),
             Fact::KeyOffered { lock, to } => {
-                // Who hands a lock over is on site: a removal in their absence that had begun is over.
-                if let Some(i) = lock_of(&mut self.locks, *lock)
-                    && self.locks[i].is_on()
-                {
-                    (self.locks[i].offered, self.locks[i].forced) = (Some((stamp.id, *to)), None);
+                // Who hands a lock over is on site: a removal in their absence that had begun is over. One padlock has one key, whatever
+                // it goes through.
+                let one = self.one_padlock(*lock);
+                for lock in self.locks.iter_mut().filter(|l| l.is_on() && one.contains(&l.stamp.id)) {
+                    (lock.offered, lock.forced) = (Some((stamp.id, *to)), None);
                 }
             }
             Fact::KeyTaken { offer, .. } => {
@@ -121,6 +121,21 @@ impl Job {
             }
             one.extend(more);
         }
+    }
+
+    /// What else a lock's one cable or bar goes through, in words; `None` if it holds one thing only.
+    pub fn goes_through(&self, lock: &Lock) -> Option<String> {
+        let one = self.one_padlock(lock.stamp.id);
+        let mut places: Vec<String> = self
+            .locks
+            .iter()
+            .filter(|l| l.stamp.id != lock.stamp.id && one.contains(&l.stamp.id))
+            .map(|l| self.lock_place(l.on))
+            .collect();
+        if one.iter().any(|id| self.locks.iter().all(|l| l.stamp.id != *id)) {
+            places.push("a point of another job".into());
+        }
+        (!places.is_empty()).then(|| places.join(", "))
     }
 
     fn forced(&mut self, lock: EntryId) -> Option<&mut Forced> {

@@ -159,6 +159,8 @@ impl Job {
             // What the network showed had ended the proof at once; an answer does not bring it back.
             Fact::CutDiffers { .. } => "A way that the supply network shows was answered for.".into(),
             Fact::WorkLeft { .. } => "The work was left.".into(),
+            // All were told to keep clear: whoever goes on begins again.
+            Fact::WorkFinished { .. } => "The work is finished.".into(),
             Fact::WorkStopped {} => "The work was stopped.".into(),
             Fact::GivenUp { .. } => "The isolation was given up.".into(),
             Fact::CoverOff { what } => format!("A cover came off: {what}."),

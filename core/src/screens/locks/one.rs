@@ -24,7 +24,7 @@ pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
     }
     page.fact("Lock", &lock.label);
     page.fact("On", job.lock_place(lock.on));
-    page.fact("Secured by", means_word(&lock.means));
+    page.fact("Secured by", means_word(job, lock));
     page.fact("Key holder", key_place(look, job, lock));
     page.fact("Fitted", look.by(&lock.stamp));
     page.fact("Theirs since", look.when(&lock.since));

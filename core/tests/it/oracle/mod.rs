@@ -21,6 +21,7 @@ mod phone;
 mod plan;
 mod points;
 mod promise;
+mod prove;
 mod runs;
 mod wild;
 mod world;

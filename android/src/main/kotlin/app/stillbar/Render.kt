@@ -198,6 +198,7 @@ class Render(private val style: Style, private val form: Form, private val host:
                 InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES or InputType.TYPE_TEXT_FLAG_MULTI_LINE
             EntryKind.NUMBER -> InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL
             EntryKind.TELEPHONE -> InputType.TYPE_CLASS_PHONE
+            EntryKind.PIN -> InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_VARIATION_PASSWORD
         }
         background = style.box(style.raised)
         minimumHeight = style.target
