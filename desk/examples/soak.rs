@@ -73,8 +73,8 @@ fn main() {
     let first = story(&journeys, "whole-job").expect("is in the list");
     let read = |name: &str| fs::read_to_string(journeys.join(format!("{name}.journey"))).expect("is there");
     // From the second job on, the people and the instruments are known.
-    let again: String =
-        ["plan", "check-instruments", "circuits", "isolate", "prove", "work", "restore"].map(read).concat();
+    let rest = ["check-instruments", "circuits", "isolate", "prove", "work", "restore"].map(read).concat();
+    let again = format!("{}{rest}", known(&read("plan")));
 
     let mut field = open();
     field.good_time(true);
@@ -108,6 +108,19 @@ fn main() {
             start.elapsed().as_millis()
         );
     }
+}
+
+/// The plan of a job where an earlier one has found the generator already.
+fn known(plan: &str) -> String {
+    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
+    let mut lines = Vec::new();
+    for line in plan.lines().filter(|line| !found.iter().any(|f| line.starts_with(f))) {
+        if line.starts_with("fill Where you looked") && !lines.contains(&"tap It is a source here too") {
+            lines.push("tap It is a source here too");
+        }
+        lines.push(line);
+    }
+    lines.join("\n") + "\n"
 }
 
 /// Lines up to the one that acts, since what is typed goes with the tap that follows it.

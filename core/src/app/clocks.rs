@@ -25,6 +25,9 @@ const MOST_AHEAD: usize = 64;
 /// The note of the journal's moment at which this device's clock had been set back.
 const SET_BACK: &str = "clock-set-back";
 
+/// How far a clock goes back without having been set: a network corrects it by a little. Our rule, no source.
+const BACK_MS: i64 = 1_000;
+
 /// How a clock is set: the start of the device, and what the clock read at that start.
 type Setting = (u64, i64);
 
@@ -200,6 +203,18 @@ impl Inner {
             let _ = self.store.keep_local(SET_BACK, &format!("{ms} {count}"));
         }
         self.wrote_at = entry.body.wall;
+        // What was heard before this clock was set may be ahead of it now.
+        let ahead = |wall: i64| wall.saturating_sub(entry.body.wall) > CLOCK_DOUBT_MS;
+        let Some(job) = entry.job().filter(|_| ahead(entry.body.clock.0)) else { return };
+        let mut latest: BTreeMap<DeviceId, Entry> = BTreeMap::new();
+        let others = self.store.entries_of(job).unwrap_or_default().into_iter();
+        for other in others.filter(|e| e.body.device != entry.body.device && ahead(e.body.wall)) {
+            latest.insert(other.body.device, other);
+        }
+        for other in latest.values() {
+            let _ = self.note_ahead(other, "");
+            let _ = self.note_doubt(other.body.wall, other.body.wall.saturating_sub(entry.body.wall));
+        }
     }
 
     /// Since when this device's clock is as it is, if it was set back: what is older has no age by it.
@@ -209,9 +224,9 @@ impl Inner {
         Some(Hlc(ms.parse().ok()?, count.parse().ok()?))
     }
 
-    /// Whether this device's clock reads more than a minute less than when it last wrote an entry itself.
+    /// Whether this device's clock reads less than when it last wrote an entry itself.
     pub(super) fn went_back(&self, now: i64) -> bool {
-        self.wrote_at.saturating_sub(now) > 60_000
+        self.wrote_at.saturating_sub(now) > BACK_MS
     }
 
     /// What contradicts this device's clock now, and what to do; a sentence.

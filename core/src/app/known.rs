@@ -46,8 +46,7 @@ impl Inner {
         let mut known = Known::at(self.moment());
         let locks = [self.locks.clone(), self.aside_locks()].concat();
         self.across.beside(job.id(), job.site, &locks, &mut known);
-        let lights = self.world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
-        known.lights_from = lights.collect();
+        known.know_instruments(&self.world);
         if let Some(cut) = self.cut(job) {
             known.against = cut.against(job);
         }

@@ -6,8 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::Job;
 use super::age::{Moment, oldest, one_setting};
-use crate::journal::fact::{LightsFrom, On, SourceKind, SourceRef};
+use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
+use crate::prove::Proof;
 use crate::site::Across;
 use crate::store::LockRow;
 use crate::world::World;
@@ -38,6 +39,8 @@ pub struct Known {
     pub checks: Vec<(EntryId, Stamp, Vec<EntryId>)>,
     /// Instruments that somebody noted more than once, and the entry that stands for all of them.
     pub twins: BTreeMap<EntryId, EntryId>,
+    /// Proving units that are known.
+    pub units: BTreeSet<EntryId>,
     /// The lowest indication of each instrument that says one.
     pub lights_from: BTreeMap<EntryId, LightsFrom>,
     /// Why work may not rest on the locks that are on, by the site's network; a sentence.
@@ -118,7 +121,8 @@ impl Known {
     /// What a job's own entries tell, at this moment: of its instruments, that they light in time, because nothing else is known.
     pub fn alone(now: Moment, job: &Job) -> Known {
         let used = job.runs.iter().map(|r| (r.indicator, LightsFrom { ac: 0, dc: Some(0) }));
-        Known { lights_from: used.collect(), ..Known::at(now) }
+        let units = job.runs.iter().flat_map(|r| &r.proofs).filter_map(Proof::unit);
+        Known { lights_from: used.collect(), units: units.collect(), ..Known::at(now) }
     }
 
     /// What the entries of a site tell beside `job`, for who looks from outside any device. `others`: entries that jobs share, and those of
@@ -128,8 +132,15 @@ impl Known {
         others.for_each(|entry| across.extend(entry));
         let mut known = Known::at(now);
         across.beside(job.id(), job.site, &[], &mut known);
-        known.lights_from = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?))).collect();
+        known.know_instruments(world);
         known
+    }
+
+    /// What the instruments of this world are.
+    pub(crate) fn know_instruments(&mut self, world: &World) {
+        self.lights_from = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?))).collect();
+        let units = world.instruments.iter().filter(|(_, i)| i.kind == InstrumentKind::ProvingUnit);
+        self.units = units.map(|(id, _)| *id).collect();
     }
 
     /// Nothing known beside the job, at this moment.
@@ -144,6 +155,7 @@ impl Known {
             failures: Vec::new(),
             checks: Vec::new(),
             twins: BTreeMap::new(),
+            units: BTreeSet::new(),
             lights_from: BTreeMap::new(),
             against: None,
             network_since: None,

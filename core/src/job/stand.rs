@@ -232,6 +232,9 @@ impl Job {
         if !self.lights_in_time(known.lights_from.get(&run.indicator)) {
             return Some("The indicator lights too late for the voltages of this job: it shows nothing here.".into());
         }
+        if run.proofs.iter().filter_map(Proof::unit).any(|unit| !known.units.contains(&unit)) {
+            return Some("What the indicator was proved on is not known on this device.".into());
+        }
         if !self.checked_this_shift(run.indicator, &Moment::of(&run.before)) {
             return Some("The indicator was not checked in this shift.".into());
         }

@@ -142,6 +142,8 @@ impl Job {
             Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
             // Open all along, as far as this job knew: whoever opened it again knew of a closing for another job.
             Fact::PointOpened { point, knowing, .. } => match self.point(*point) {
+                // Whoever tested knew of an opening that is not known here, or of none.
+                Some(p) if p.opened.is_none() && !self.runs.is_empty() => format!("{} was opened.", p.label),
                 Some(p) if p.opened.is_some() && knowing.iter().any(|closing| !p.knowing.contains(closing)) => {
                     format!("{} was closed for another job in between.", p.label)
                 }

@@ -22,6 +22,14 @@ pub fn can_prove(ask: &Ask, run: &Run) -> Result<(), String> {
     Ok(())
 }
 
+/// An indicator that lights at direct voltage as well, by itself (EN 61243-3).
+pub fn lights_at_dc(ask: &Ask, run: &Run) -> bool {
+    matches!(
+        ask.known.get(run.indicator).map(|e| &e.body.fact),
+        Some(Fact::InstrumentNoted { lights_from: Some(LightsFrom { dc: Some(_), .. }), .. })
+    )
+}
+
 /// "One that failed cannot be used until it was checked again, and a failure found in any job ends every proof since it last worked."
 /// "A check counts for one shift."
 pub fn checked(ask: &Ask, run: &Run) -> Result<(), String> {

@@ -5,7 +5,7 @@ use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::prove::{Earthing, Reading};
 
 use super::ends::{answered, run_of, troubles};
-use super::instruments::{can_prove, checked};
+use super::instruments::{can_prove, checked, lights_at_dc};
 use super::known::{HOUR, MINUTE, now, tick};
 use super::promise::Ask;
 
@@ -113,7 +113,10 @@ fn whole<'a>(ask: &Ask<'_, 'a>, run: &Run<'a>, now: bool) -> Result<Vec<Vec<Coun
             let of_pair = |e: &Entry| match &e.body.fact {
                 Fact::ReadingTaken { first, then, reading, dc, .. } => {
                     let pair = (first == one && then == other) || (first == other && then == one);
-                    pair && dc == range && is_dead(ask, e, reading, *dc)
+                    // What lights at both and stays dark has shown both; a figure is one range's.
+                    let dark = matches!(reading, Reading::None | Reading::Continuity);
+                    let shows = dc == range || *range && dark && lights_at_dc(ask, run);
+                    pair && shows && is_dead(ask, e, reading, *dc)
                 }
                 _ => false,
             };

@@ -165,10 +165,9 @@ impl World {
             }
             self.counts.2 += 1;
             if let Err(why) = phone.with_moment(|moment| may_stand(&known, *job, moment)) {
-                // DEV
-                if std::env::var("ORACLE_SKIP").is_ok_and(|s| s.split('|').any(|s| why.contains(s))) {
-                    self.log.push(format!("SKIPPED {why}"));
-                    continue;
+                if std::env::var_os("STILLBAR_TELL").is_some() {
+                    let of_job = known.of(*job).chain(phone.aside.iter());
+                    of_job.for_each(|e| self.log.push(format!("    knows {} {:?}", e.id.short(), e.body.fact)));
                 }
                 panic!(
                     "phone {n} shows job {nth} proved dead, and by the promises it may not: {why}\n  it shows: {}",
