@@ -39,7 +39,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
                 "Proved dead".to_owned(),
                 format!(
                     "{}, with {with}, proved before and after. {}Void when a lock or a cover comes off, when a source, point, scope or shift \
-                     changes, or when the work is left.",
+                     changes, or when the work is left or finished.",
                     look.by(&since),
                     runs_out(job)
                 ),

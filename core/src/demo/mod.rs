@@ -86,16 +86,10 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
     tell("people", &[PEOPLE], &[])?;
     tell("finished job", &[PLAN, ADD_INSTRUMENTS, CIRCUITS, ISOLATE, PROVE, WORK, RESTORE], &[])?;
 
-    // Each later job is asked for the sources that the earlier ones found at this site.
-    let looked = |board: &str| format!("fill Where you looked = {board}, its drawing");
-    let answered = |board: &str, sources: usize| {
-        let once = "fill Or why it does not reach this work = Followed to its changeover; this board has another way\n\
-                    tap It does not reach this work\n";
-        format!("{}{}", once.repeat(sources), looked(board))
-    };
+    // Sites of their own: what another job finds at a site asks every job there, and ends its proof until it is answered.
     past.back.store(5 * HOUR, Ordering::Relaxed);
-    let (at, told) = (looked("DB6"), answered("DB6", 1));
     let fan = [
+        ("Brook Lane dye works", "Quay Road cold store"),
         ("Replace the outgoing breaker of washer 4", "Change the contactor of extractor fan 2"),
         ("Breaker 4 and its tails", "Contactor K2 and its terminals"),
         ("DB4", "DB6"),
@@ -109,7 +103,6 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Washers stopped", "Fans stopped"),
         ("ML 7", "ML 3"),
         ("ML 8", "ML 4"),
-        (at.as_str(), told.as_str()),
     ];
     // Met first in this job, so that a scan has something to tell.
     let tag = format!(
@@ -119,8 +112,8 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
     tell("job at work", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, &tag, PROVE, "tap Begin work"], &fan)?;
 
     past.back.store(2 * HOUR, Ordering::Relaxed);
-    let (at, told) = (looked("DB7"), answered("DB7", 2));
     let trap = [
+        ("Brook Lane dye works", "Mill Street workshops"),
         ("Replace the outgoing breaker of washer 4", "Move the socket circuit of bay 3"),
         ("Breaker 4 and its tails", "Way 3 and its neutral"),
         ("DB4", "DB7"),
@@ -131,12 +124,16 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Q9", "Q13"),
         ("ML 7", "ML 5"),
         ("ML 8", "ML 6"),
-        (at.as_str(), told.as_str()),
     ];
     tell("job with a trap", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS, ISOLATE, INDICATION], &trap)?;
 
     past.back.store(HOUR / 2, Ordering::Relaxed);
-    let (at, told) = (looked("DB5"), answered("DB5", 3));
+    // At the site of the first job, whose generator it is asked for.
+    let looked = "fill Where you looked = DB5, its drawing";
+    let answered = format!(
+        "fill Or why it does not reach this work = Followed to its changeover; this board has another way\n\
+         tap It does not reach this work\n{looked}"
+    );
     let dryer = [
         ("Replace the outgoing breaker of washer 4", "Add a way for the new dryer"),
         ("Breaker 4 and its tails", "One new way"),
@@ -146,7 +143,7 @@ pub fn seed(folder: &str, device: Arc<dyn Platform>) -> Result<(), String> {
         ("Q4", "Q5"),
         ("bay 4", "bay 5"),
         ("Q9", "Q14"),
-        (at.as_str(), told.as_str()),
+        (looked, answered.as_str()),
     ];
     tell("planned job", &[PLAN, CHECK_INSTRUMENTS, CIRCUITS], &dryer)?;
     tell("network", &[NETWORK], &[])?;

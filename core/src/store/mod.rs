@@ -25,6 +25,7 @@ use crate::tag::TagId;
 
 pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
+pub(crate) use project::turn;
 pub use project::{JobRow, LockRow, ProofState, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};

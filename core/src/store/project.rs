@@ -141,12 +141,17 @@ impl ProofState {
     }
 }
 
+/// The stage and the step whose turn it is, as a list says them.
+pub fn turn(job: &Job) -> (&'static str, String) {
+    let current = job.current(&|_| String::new());
+    (current.map_or("Handed back", |s| s.stage()), current.map_or_else(String::new, |s| s.title(job)))
+}
+
 /// Writes the rows of one job; rows that are already so are left alone.
 pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
     // Names of people do not enter here: a corrected name must not change a job's row.
-    let current = job.current(&|_| String::new());
-    let stage = current.map_or("Handed back", |s| s.stage());
-    let next = current.map_or_else(String::new, |s| s.title(job));
+    let alone = job.alone();
+    let (stage, next) = turn(&alone);
     db.prepare_cached(
         "INSERT INTO job VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET title = excluded.title, \
          place = excluded.place, stage = excluded.stage, next = excluded.next, proof = excluded.proof, done = excluded.done",
@@ -157,7 +162,7 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
         job.place,
         stage,
         next,
-        ProofState::of(&job.alone()).code(),
+        ProofState::of(&alone).code(),
         job.handed.is_some(),
         job.stamp.clock.0
     ])?;

@@ -3,6 +3,8 @@
 use std::collections::BTreeSet;
 use std::path::Path;
 use std::sync::Arc;
+use std::sync::atomic::AtomicUsize;
+use std::sync::atomic::Ordering::Relaxed;
 
 use proptest::prelude::*;
 use stillbar_core::job::Job;
@@ -425,7 +427,11 @@ proptest! {
                 _ => { phone.hear(&phones[other]); String::new() }
             };
             // What is refused on the way is refused; the phone goes on.
-            let _ = phone.device.try_play(phone.field(), &script);
+            let kept = phone.device.try_play(phone.field(), &script).is_ok();
+            if !script.is_empty() {
+                TRIED.fetch_add(1, Relaxed);
+                KEPT.fetch_add(usize::from(kept), Relaxed);
+            }
             let entries = phone.field().entries().unwrap();
             let (fitted, released) = lock_facts(&entries);
             phone.goes("/locks");
@@ -449,8 +455,15 @@ proptest! {
         prop_assert!(tables.windows(2).all(|w| w[0] == w[1]));
         let standing: BTreeSet<String> = phones.iter().map(|p| { p.goes(&job); standing(&p.text()) }).collect();
         prop_assert_eq!(standing.len(), 1);
+        let (kept, tried) = (KEPT.load(Relaxed), TRIED.load(Relaxed));
+        prop_assert!(tried < 100 || kept * 5 > tried, "{kept} of {tried} acts were kept: phones that do nothing show nothing");
     }
 }
+
+/// Acts of the four phones, in all cases.
+static TRIED: AtomicUsize = AtomicUsize::new(0);
+/// Those that were not refused.
+static KEPT: AtomicUsize = AtomicUsize::new(0);
 
 /// As a camera sees it: the drawing of a screen, painted at so many pixels a module.
 fn seen(field: &Field, pixels: usize) -> Outcome {
