@@ -119,6 +119,47 @@ def test_a_window_whose_desk_is_gone_says_so_and_comes_back(desk: Desk, phone: P
     again.close()
 
 
+def test_a_desk_that_hangs_is_told_and_the_page_goes_on_after_it(desk: Desk, phone: Phone, picture: Path):
+    """The same desk answers again: nothing was lost, so the page is as it was, with what was typed, and is not loaded anew."""
+    phone.open(desk.url)
+    play(phone, "people", photo=picture)
+    phone.tap("New job")
+    phone.fill("What the job is", "Half a title")
+    phone.page.evaluate("() => { window.marked = true; }")
+    phone.expect_unreachable()
+    desk.freeze()
+    expect(bar(phone)).to_contain_text("treat as live", timeout=PATIENCE_MS)
+    desk.thaw()
+    expect(bar(phone)).to_have_count(0, timeout=PATIENCE_MS)
+    assert phone.page.evaluate("() => window.marked")
+    phone.tap("All jobs")
+
+
+def test_what_stands_proved_changes_under_who_types(desk: Desk, phone: Phone, picture: Path):
+    """Time alone changes what stands: the words are drawn anew at once, another verdict is told, and the field stays under the fingers."""
+    phone.open(desk.url)
+    play(phone, "people", "plan", photo=picture)
+    box = phone.page.get_by_label("Maker and type", exact=True)
+    box.press_sequentially("Volta")
+    sent = {"Nothing is proved yet.": "Nothing is proved. It is late."}
+
+    def answer(route) -> None:
+        shown = route.fetch().json()
+        for old, new in sent.items():
+            shown["html"] = shown["html"].replace(old, new)
+        route.fulfill(json=shown)
+
+    phone.page.route("**/screen", answer)
+    phone.page.route("**/stirred", lambda route: route.fulfill(body=str(int(route.fetch().text()) + 1)))
+    expect(phone.page.get_by_text("Nothing is proved. It is late.")).to_be_visible(timeout=PATIENCE_MS)
+    expect(bar(phone)).to_have_count(0)
+    sent["Treat as live"] = "Stop, treat as live"
+    expect(bar(phone)).to_contain_text("This screen is old", timeout=PATIENCE_MS)
+    box.press_sequentially(" 12")
+    assert box.input_value() == "Volta 12"
+    phone.page.unroute_all(behavior="wait")
+
+
 def test_a_signature_survives_what_comes_in(desk: Desk, phone: Phone, picture: Path):
     """A screen that is drawn anew while nobody acted keeps a signature that was begun: it is no draft, and stands nowhere else."""
     phone.open(desk.url)

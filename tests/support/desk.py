@@ -147,6 +147,14 @@ class Desk:
             for drain in self._drains:
                 drain.join(PATIENCE_S)
 
+    def freeze(self) -> None:
+        """It hangs: it takes connections and answers nothing, until `thaw`."""
+        self._process.send_signal(signal.SIGSTOP)
+
+    def thaw(self) -> None:
+        """It goes on where it was."""
+        self._process.send_signal(signal.SIGCONT)
+
     def stop(self) -> None:
         """Ctrl-C, as a person ends it; it must end."""
         if not self.running:

@@ -260,6 +260,61 @@ fn the_page_says_what_it_is_the_state_of() {
     assert_eq!(again["changes"], 41);
 }
 
+/// Its core is at work for as long as the gate is held.
+struct Busy(Mutex<()>);
+
+impl Brain for Busy {
+    fn screen(&self) -> Screen {
+        samples::first()
+    }
+    fn act(&self, _: u64, _: String, _: Vec<Filled>) -> Vec<Errand> {
+        vec![]
+    }
+    fn edit(&self, _: Typed) -> Result<(), String> {
+        Ok(())
+    }
+    fn deliver(&self, _: String, _: Outcome) -> Vec<Errand> {
+        vec![]
+    }
+    fn photo(&self, _: String) -> Option<Vec<u8>> {
+        None
+    }
+    fn changes(&self) -> u64 {
+        let _gate = self.0.lock();
+        7
+    }
+}
+
+/// A page that asks whether the desk is there gets an answer while a photo is being looked at, however often it asks.
+#[test]
+fn a_busy_core_is_no_desk_that_is_gone() {
+    let door = Arc::new(Door::new(PORT).expect("this system has random bytes"));
+    let path = door.address().replace("/?", "/stirred?");
+    let brain = Arc::new(Busy(Mutex::new(())));
+    let router = server::router(Arc::clone(&brain), door);
+    let asked = || {
+        let request = Request::get(&path).header(HOST.0, HOST.1).body(Body::empty()).expect("well formed");
+        router.clone().oneshot(request)
+    };
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_time()
+        .max_blocking_threads(2)
+        .build()
+        .expect("a runtime starts");
+    runtime.block_on(async {
+        let gate = brain.0.lock().expect("nobody panics while the core is at work");
+        for _ in 0..20 {
+            assert_eq!(asked().await.expect("the router always answers").status(), StatusCode::NO_CONTENT);
+        }
+        // One question waits for the core, and the threads are free for acts.
+        let free = tokio::task::spawn_blocking(|| true);
+        assert!(
+            tokio::time::timeout(std::time::Duration::from_secs(10), free).await.expect("a thread is free").unwrap()
+        );
+        drop(gate);
+    });
+}
+
 #[test]
 fn what_cannot_be_read_is_refused_with_a_reason() {
     for body in ["", "{", r#"{"action":3}"#, r#"{"turn":-1,"action":"x"}"#] {
