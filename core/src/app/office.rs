@@ -291,6 +291,7 @@ impl Inner {
             office: self.office_name(),
             unsent: self.unsent(),
             aside_there: self.aside_there(),
+            aside_full: self.store.aside_is_full().unwrap_or_default(),
             clock_may_be_right: self.clock_may_be_right(),
             old_key: self.office_device() != self.key.device(),
             aside_here: self.store.aside().unwrap_or_default(),

@@ -23,7 +23,7 @@ pub fn row(page: &mut Page, job: &Job) {
     }
 }
 
-fn open(job: &Job) -> impl Iterator<Item = &Aside> {
+pub(super) fn open(job: &Job) -> impl Iterator<Item = &Aside> {
     job.asides().iter().filter(|a| job.aside_answer(a.entry).is_none())
 }
 
@@ -55,7 +55,9 @@ pub fn view(look: &Look, job: &Job) -> Page {
     if let Some(more) = job.asides().len().checked_sub(MOST + 1) {
         page.para(format!("And {} more, shown as these are answered.", more + 1));
     }
-    super::job::next(&mut page, look, job);
+    if open(job).next().is_none() {
+        super::job::next(&mut page, look, job);
+    }
     page
 }
 

@@ -56,6 +56,8 @@ pub struct ExchangeKnown {
     pub aside_there: usize,
     /// Entries of others that are kept aside here.
     pub aside_here: Vec<crate::store::Aside>,
+    /// As much is put aside as this device keeps.
+    pub aside_full: bool,
     /// Another phone's clock contradicts this one's, and somebody here may say that this one is right.
     pub clock_may_be_right: bool,
     /// The office knows this device by a key that it had before.

@@ -36,6 +36,13 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
              saved until it goes on under a new key; then prove dead again.",
         );
     }
+    if look.exchange.aside_full {
+        page.caution(
+            Tone::Forbid,
+            "So many entries are put aside that no more are kept: locks of others may be missing here. Go by the locks at the points, and \
+             ask who sends them.",
+        );
+    }
     if look.exchange.clock_may_be_right {
         page.caution(
             Tone::Warn,

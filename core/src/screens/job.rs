@@ -95,6 +95,10 @@ pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     match job.current(&|id| look.name(id)) {
+        // Whatever was proved before would not stand.
+        Some(Step::ProveBefore) if super::aside::open(job).next().is_some() => {
+            page.main("Next: Look at the spot, entries are put aside", go(Route::Asides(job.id())))
+        }
         Some(step) => page.main(format!("Next: {}", step.title(job)), go(Route::Step(job.id(), step))),
         None => page.main("Back to the jobs", go(Route::Home)),
     };

@@ -83,13 +83,18 @@ impl Store {
 
     /// Keeps an entry that is not believed, beside the journal.
     pub fn keep_aside(&self, entry: &Entry, why: &str) -> Result<(), StoreError> {
-        let count: u64 = self.db.query_row("SELECT count(*) FROM aside", [], |row| row.get(0))?;
-        if count < MOST_ASIDE {
+        if !self.aside_is_full()? {
             let sql = "INSERT OR IGNORE INTO aside VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
             let Entry { id, body, bytes, signature, .. } = entry;
             self.db.prepare_cached(sql)?.execute(params![id.0, body.device.0, body.seq, why, bytes, signature])?;
         }
         Ok(())
+    }
+
+    /// Whether as much is put aside as this device keeps: more that comes is not kept.
+    pub fn aside_is_full(&self) -> Result<bool, StoreError> {
+        let count: u64 = self.db.query_row("SELECT count(*) FROM aside", [], |row| row.get(0))?;
+        Ok(count >= MOST_ASIDE)
     }
 
     /// What is kept aside, at most a hundred.
