@@ -20,7 +20,7 @@ pub const JOINED: &str = include_str!("../../journeys/tomas-joins.journey");
 
 /// A phone whose folder can be put back as it was.
 pub struct Phone {
-    folder: tempfile::TempDir,
+    pub folder: tempfile::TempDir,
     pub device: Arc<Device>,
     field: Option<Arc<Field>>,
 }
@@ -75,7 +75,7 @@ impl Phone {
         self.field().proved(self.job())
     }
     /// The newest device that this phone wrote as.
-    fn key(&self) -> DeviceId {
+    pub fn key(&self) -> DeviceId {
         let begun = self.field().entries().unwrap();
         begun.iter().rev().find(|e| matches!(e.body.fact, Fact::DeviceBegan { .. })).unwrap().body.device
     }
@@ -87,14 +87,14 @@ impl Phone {
         self.field = Some(self.device.open(self.folder.path()).unwrap());
     }
     /// A copy of the journal as it is now.
-    fn copy(&self) -> Vec<u8> {
+    pub fn copy(&self) -> Vec<u8> {
         self.field().suspend();
         let copy = fs::read(self.database()).unwrap();
         self.field().resume().unwrap();
         copy
     }
     /// The copy is put back, and the app starts.
-    fn put_back(&mut self, copy: &[u8]) {
+    pub fn put_back(&mut self, copy: &[u8]) {
         self.field = None;
         write(&self.database(), copy);
         self.restart();
@@ -398,11 +398,11 @@ fn an_empty_folder_under_an_old_key() {
 
 /// An office of a few answers: it refuses what is pushed, holds more of the phone's chain than the phone, and has a clock.
 pub struct Desk {
-    pages: Mutex<Vec<Entry>>,
-    refuses: bool,
+    pub pages: Mutex<Vec<Entry>>,
+    pub refuses: bool,
     pub now: AtomicI64,
-    own: Option<(EntryId, DeviceId, u64)>,
-    asked: Mutex<Vec<String>>,
+    pub own: Option<(EntryId, DeviceId, u64)>,
+    pub asked: Mutex<Vec<String>>,
 }
 
 impl Link for Desk {

@@ -1,4 +1,4 @@
-//! Ways to a false "proved dead" that were once open; each stays shut.
+//! Ways to a false "proved dead" within one job, most of them on one phone.
 
 use stillbar_core::Filled;
 use stillbar_core::job::Job;
