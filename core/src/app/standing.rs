@@ -96,6 +96,7 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
     for (trouble, cause) in job.unfound() {
         all.push(format!("{} Cause not found: {} ({})", said(&trouble.kind), cause.cause, look.by(&cause.stamp)));
     }
+    all.extend(job.remarks());
     let limits = job.limits();
     if let Some(limit) = job.limit.as_ref().filter(|_| limits.ac_mv > 0 || limits.dc_mv > 0) {
         all.push(format!(

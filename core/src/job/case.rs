@@ -3,6 +3,7 @@
 use super::Job;
 use super::age::{Moment, shortest};
 use crate::journal::fact::{EarthProof, SourceKind};
+use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
     Case, Equipment, Given, GivenValue, Impedance, Indicator, Reading, ReferenceProof, Role, Run, Stored, System, Taken,
 };
@@ -11,6 +12,12 @@ impl Job {
     /// The latest run's readings with all that the job says of conductors, earthing and poles: for finding out what is behind them.
     pub fn case(&self) -> Case {
         self.run().map_or_else(|| self.case_without(), |run| self.case_with(run, &|_| true))
+    }
+
+    /// What the latest run's readings of neutral to earth show that nobody would expect, a sentence each. Remarks: they make nothing
+    /// dead and nothing live.
+    pub fn remarks(&self) -> Vec<String> {
+        unexpected(&self.case()).iter().map(Unexpected::sentence).collect()
     }
 
     /// A run with those of its readings that count: between good proofs of the indicator that are near enough. `pending`: what waits for

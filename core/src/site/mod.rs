@@ -10,7 +10,7 @@ mod instruments;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::job::known::{Known, Rules, SiteSource};
-use crate::journal::fact::{SourceKind, SourceRef};
+use crate::journal::fact::{Duty, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::names::{alike, looks};
 use crate::store::LockRow;
@@ -28,6 +28,8 @@ pub struct Across {
     parted: BTreeSet<(EntryId, EntryId)>,
     sources: Vec<SourceThere>,
     instruments: Instruments,
+    /// Who works under supervision: the person and the job.
+    learners: BTreeSet<(EntryId, EntryId)>,
     failures: Vec<(EntryId, EntryId, Stamp)>,
     checks: Vec<(EntryId, EntryId, Stamp, Vec<EntryId>)>,
     rules: BTreeMap<EntryId, Rules>,
@@ -111,6 +113,7 @@ pub fn is_shared(fact: &Fact) -> bool {
             | Fact::SourceAnswered { found: Some(_), .. }
             | Fact::IndicatorProved { works: false, .. }
             | Fact::InstrumentChecked { .. }
+            | Fact::WorkerJoined { .. }
             | Fact::SiteRuled { .. }
             | Fact::Withdrawn { .. }
     )
@@ -180,6 +183,13 @@ impl Across {
                     self.checks.push((job, *instrument, stamp, knowing.clone()));
                 } else {
                     self.failures.push((job, *instrument, stamp));
+                }
+            }
+            Fact::WorkerJoined { person, duty } => {
+                if *duty == Duty::Learning {
+                    self.learners.insert((*person, job));
+                } else {
+                    self.learners.remove(&(*person, job));
                 }
             }
             Fact::Withdrawn { entry, .. } => _ = self.withdrawn.insert(*entry),
@@ -306,6 +316,11 @@ impl Across {
         known.failures.extend(failures.map(|(_, instrument, stamp)| (*instrument, *stamp)));
         let checks = self.checks.iter().filter(|(other, ..)| *other != job);
         known.checks.extend(checks.map(|(_, instrument, stamp, knew)| (*instrument, *stamp, knew.clone())));
+    }
+
+    /// Whether somebody works under supervision in a job that is not handed back, or did before they left it.
+    pub fn learns(&self, person: EntryId) -> bool {
+        self.learners.iter().any(|(learner, job)| *learner == person && !self.is_done(*job))
     }
 
     /// A point of any job.

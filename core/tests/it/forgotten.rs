@@ -274,7 +274,14 @@ fn two_days_ahead() {
     // Tomas has no lock that this phone believes in; he leaves, so that nothing but the entry is in the way.
     one.at_job();
     one.play("tap People on the job\ntap Tomas Brandt leaves the job");
-    one.proves_again();
+    one.at_job();
+    one.play("tap Next: Open up, treating it as live");
+    let proof = PROVE.find("tap Next: Prove the indicator").unwrap();
+    one.play(&PROVE[..proof]);
+    one.play("see Next: Look at the spot, entries are put aside");
+    // Who proves all the same proves nothing.
+    one.at(&format!("/job/{}/step/prove-before", one.job()));
+    one.play(&PROVE[PROVE.find("choose Proved on").unwrap()..PROVE.rfind("see [Proved dead]").unwrap()]);
     assert!(!one.proved());
     let shown = one.at_job();
     assert!(shown.contains("An entry about this job is put aside"), "{shown}");

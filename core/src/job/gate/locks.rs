@@ -94,7 +94,7 @@ impl Gate<'_> {
             Fact::ForcedBegun { function, reached, .. } if !says_something(function) || !says_something(reached) => {
                 no("Write what the authority is at this site, and how they were reached.")
             }
-            Fact::ForcedBegun { authority, .. } if job.learns(Some(*authority)) => {
+            Fact::ForcedBegun { authority, .. } if job.learns(Some(*authority)) || self.across.learns(*authority) => {
                 no("Who works under supervision answers for no forced removal.")
             }
             Fact::ForcedBegun { lock, authority, why, .. } => match find(*lock)? {

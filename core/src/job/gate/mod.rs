@@ -323,6 +323,11 @@ impl Gate<'_> {
                 }
                 limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, job.bound()))
             }
+            Fact::SourceAnswered { found: None, looked, .. } | Fact::StoredAnswered { found: None, looked, .. }
+                if !says_something(looked) =>
+            {
+                no("Write where you looked: go there, a drawing is not enough.")
+            }
             Fact::SourceAnswered { kind, found: Some(_), terminals, millivolts, .. } => {
                 control(job, *kind, terminals, *millivolts)
             }
