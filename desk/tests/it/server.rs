@@ -301,8 +301,8 @@ fn a_busy_core_is_no_desk_that_is_gone() {
         .max_blocking_threads(2)
         .build()
         .expect("a runtime starts");
+    let gate = brain.0.lock().expect("nobody panics while the core is at work");
     runtime.block_on(async {
-        let gate = brain.0.lock().expect("nobody panics while the core is at work");
         for _ in 0..20 {
             assert_eq!(asked().await.expect("the router always answers").status(), StatusCode::NO_CONTENT);
         }
@@ -311,8 +311,9 @@ fn a_busy_core_is_no_desk_that_is_gone() {
         assert!(
             tokio::time::timeout(std::time::Duration::from_secs(10), free).await.expect("a thread is free").unwrap()
         );
-        drop(gate);
     });
+    // The question that waits has to end before the runtime does.
+    drop(gate);
 }
 
 #[test]
