@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::inner::Inner;
 use super::known::CLOCK_DOUBT;
 use crate::job::age::CLOCK_DOUBT_MS;
-use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
+use crate::journal::{DeviceId, Entry, EntryId, Hlc, Running, Stamp};
 use crate::store::StoreError;
 use crate::words;
 
@@ -68,6 +68,10 @@ impl Inner {
         for chain in latest.values_mut() {
             chain.sort_by_key(|e| e.body.seq);
             for at in 1..chain.len() {
+                let clocks = |e: &Entry| (e.body.wall, e.body.running);
+                if lost(clocks(chain[at - 1]), clocks(chain[at])) > CLOCK_DOUBT_MS {
+                    set_back.push(chain[at - 1]);
+                }
                 if chain[at].body.wall < chain[at - 1].body.wall {
                     set_back.push(chain[at - 1]);
                     chain[at] = chain[at - 1];
@@ -197,12 +201,13 @@ impl Inner {
 
     /// This device wrote an entry: its clock may have been set back since the one before.
     pub(super) fn note_written(&mut self, entry: &Entry) {
-        if self.went_back(entry.body.wall) {
+        let before = (self.wrote_at, self.wrote_ran);
+        if self.went_back(entry.body.wall) || lost(before, (entry.body.wall, entry.body.running)) > CLOCK_DOUBT_MS {
             let Hlc(ms, count) = entry.body.clock;
             // What the disk does not take is lost with the entry: they go the same way.
             let _ = self.store.keep_local(SET_BACK, &format!("{ms} {count}"));
         }
-        self.wrote_at = entry.body.wall;
+        (self.wrote_at, self.wrote_ran) = (entry.body.wall, entry.body.running);
         // What was heard before this clock was set may be ahead of it now.
         let ahead = |wall: i64| wall.saturating_sub(entry.body.wall) > CLOCK_DOUBT_MS;
         let Some(job) = entry.job().filter(|_| ahead(entry.body.clock.0)) else { return };
@@ -263,6 +268,17 @@ impl Inner {
     pub(super) fn clock_may_be_right(&self) -> bool {
         let doubted = self.clock_says().is_some();
         doubted && self.contradicted_by_peer() || !doubted && self.ahead_ids().iter().any(|(beside, _)| *beside)
+    }
+}
+
+/// By how much a wall clock was set back between two of a device's entries, as its running clock tells.
+fn lost(from: (i64, Option<Running>), to: (i64, Option<Running>)) -> i64 {
+    match (from.1, to.1) {
+        (Some(a), Some(b)) if a.start == b.start => {
+            let ran = i64::try_from(b.ms).unwrap_or(i64::MAX).saturating_sub(i64::try_from(a.ms).unwrap_or(i64::MAX));
+            ran.saturating_sub(to.0.saturating_sub(from.0))
+        }
+        _ => 0,
     }
 }
 

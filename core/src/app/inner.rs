@@ -10,7 +10,7 @@ use super::office::Exchange;
 use super::pin::Hands;
 use super::{OpenError, Platform};
 use crate::job::Job;
-use crate::journal::{Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, SignedOn};
+use crate::journal::{Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Running, SignedOn};
 use crate::screens::Route;
 use crate::screens::parts::Notice;
 use crate::site::Across;
@@ -31,6 +31,8 @@ pub struct Inner {
     pub(super) wrote: i64,
     /// What its wall clock read then.
     pub(super) wrote_at: i64,
+    /// How long it had been running then.
+    pub(super) wrote_ran: Option<Running>,
     pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
@@ -92,6 +94,7 @@ impl Inner {
             head,
             wrote: 0,
             wrote_at: 0,
+            wrote_ran: None,
             key,
             world: World::default(),
             acting: None,
@@ -169,7 +172,7 @@ impl Inner {
         let head = self.store.head(self.key.device()).map_err(said)?;
         let last = self.store.entry(head.id).map_err(said)?;
         self.wrote = last.as_ref().map_or(0, |e| e.body.clock.0);
-        self.wrote_at = last.map_or(0, |e| e.body.wall);
+        (self.wrote_at, self.wrote_ran) = last.map_or((0, None), |e| (e.body.wall, e.body.running));
         (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
         self.formers = self.former(&began);
         self.load_locks()?;

@@ -103,3 +103,17 @@ fn a_clock_that_went_back_tells_no_age() {
     assert_eq!(oldest(&from, &moment(from.wall - 1, None)), None);
     assert_eq!(oldest(&from, &moment(from.wall + 1, Some(Running { start: 999, ms: 0 }))), Some(1));
 }
+
+/// A clock that was set back by half a day, and has gone on since, says the hour after the proof; that it ran longer is known all the same.
+#[test]
+fn a_clock_set_back_and_gone_on_tells_no_age() {
+    let phone = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    assert!(phone.proved());
+    phone.device.set_clock(-11 * HOUR);
+    phone.device.pass(12 * HOUR + MINUTE);
+    assert!(!phone.proved(), "by the clock that runs");
+    let barrier = Fact::BarrierPlaced { what: "Chain".into(), at: "Door".into() };
+    phone.field().keep(phone.person("Mara Lind"), Some(phone.job()), barrier).unwrap();
+    phone.device.starts_anew();
+    assert!(!phone.proved(), "{}", phone.at_job());
+}

@@ -133,7 +133,12 @@ pub fn locks_on(known: &Known) -> Vec<OnNow> {
             on.push(OnNow { fit: fit.id, owner: known.person(owner), label: label.clone(), on: *place, job });
         }
     }
-    for fit in &known.aside {
+    // "Until somebody has looked at the spot."
+    let looked = |aside: &Entry| {
+        let answers = |e: &&Entry| matches!(e.body.fact, Fact::AsideAnswered { entry, .. } if entry == aside.id);
+        known.entries.iter().copied().filter(answers).any(|e| !known.is_withdrawn(e.id))
+    };
+    for fit in known.aside.iter().filter(|e| !looked(e)) {
         if let Fact::LockFitted { on: place, owner, label, .. } = &fit.body.fact {
             let owner = known.person(*owner);
             on.push(OnNow { fit: fit.id, owner, label: label.clone(), on: *place, job: fit.job() });
