@@ -81,7 +81,7 @@ impl Beginning {
         };
         if renew.as_deref() == Some("1") {
             if lost && last.0 > 0 {
-                store.keep_local(NOT_BEFORE, &moment(last)).map_err(other)?;
+                store.keep_local_moment(NOT_BEFORE, last).map_err(other)?;
             }
             if let Some(old) = device {
                 store.keep_local(OLD_KEY, &old.to_string()).map_err(other)?;
@@ -95,10 +95,6 @@ impl Beginning {
 
 fn other(error: StoreError) -> OpenError {
     OpenError::Other { what: error.to_string() }
-}
-
-fn moment(at: Hlc) -> String {
-    format!("{} {}", at.0, at.1)
 }
 
 impl Inner {
@@ -161,7 +157,7 @@ impl Inner {
         let said = |e: StoreError| e.to_string();
         let begun = self.store.local(NEW_KEY).map_err(said)? == Some(self.key.device().to_string());
         if !begun {
-            self.store.keep_local(NOT_BEFORE, &moment(self.clock.last())).map_err(said)?;
+            self.store.keep_local_moment(NOT_BEFORE, self.clock.last()).map_err(said)?;
             self.store.keep_local(OLD_KEY, &self.key.device().to_string()).map_err(said)?;
             self.note_office_device()?;
             let store = &self.store;

@@ -10,7 +10,7 @@ use super::office::Exchange;
 use super::pin::Hands;
 use super::{OpenError, Platform};
 use crate::job::Job;
-use crate::journal::{Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Running, SignedOn};
+use crate::journal::{Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, SignedOn, Stamp};
 use crate::screens::Route;
 use crate::screens::parts::Notice;
 use crate::site::Across;
@@ -27,12 +27,8 @@ pub struct Inner {
     pub(super) platform: Arc<dyn Platform>,
     pub(super) key: DeviceKey,
     pub(super) clock: Clock,
-    /// What this device's clock read when it wrote its last entry.
-    pub(super) wrote: i64,
-    /// What its wall clock read then.
-    pub(super) wrote_at: i64,
-    /// How long it had been running then.
-    pub(super) wrote_ran: Option<Running>,
+    /// When this device wrote its last entry.
+    pub(super) wrote: Option<Stamp>,
     pub(super) head: Head,
     pub(crate) world: World,
     pub(crate) acting: Option<EntryId>,
@@ -92,9 +88,7 @@ impl Inner {
         let mut inner = Inner {
             clock: Clock::resume(last),
             head,
-            wrote: 0,
-            wrote_at: 0,
-            wrote_ran: None,
+            wrote: None,
             key,
             world: World::default(),
             acting: None,
@@ -170,9 +164,7 @@ impl Inner {
         // Rules of sites belong to no job, and come with what is read anyway.
         self.store.shared_entries().map_err(said)?.iter().chain(&shared).for_each(|entry| across.extend(entry));
         let head = self.store.head(self.key.device()).map_err(said)?;
-        let last = self.store.entry(head.id).map_err(said)?;
-        self.wrote = last.as_ref().map_or(0, |e| e.body.clock.0);
-        (self.wrote_at, self.wrote_ran) = last.map_or((0, None), |e| (e.body.wall, e.body.running));
+        self.wrote = self.store.entry(head.id).map_err(said)?.map(|e| e.stamp());
         (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
         self.formers = self.former(&began);
         self.load_locks()?;

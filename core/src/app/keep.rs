@@ -118,7 +118,6 @@ impl Inner {
             fact,
         };
         let entry = Entry::seal(body, &self.key, &|count| self.platform.random(count)).map_err(|e| e.to_string())?;
-        self.wrote = clock.last().0;
         self.note_written(&entry);
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };

@@ -68,16 +68,12 @@ impl Inner {
                 }));
             }
         }
-        let local = |name: &str| self.store.local(name).ok().flatten();
         known.forgot = self.forgot;
         known.ahead = self.ahead();
         known.set_back = self.set_back();
         known.aside = self.asides_of(job);
         known.arrivals = self.arrivals_of(job);
-        known.not_before = local(NOT_BEFORE).and_then(|text| {
-            let (ms, count) = text.split_once(' ')?;
-            Some(Hlc(ms.parse().ok()?, count.parse().ok()?))
-        });
+        known.not_before = self.store.local_moment(NOT_BEFORE).ok().flatten();
         known
     }
 

@@ -70,7 +70,8 @@ impl Inner {
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());
         let standing = job.as_ref().map(|job| standing(job, &look));
         // By this device's own entries: that another's clock is ahead is not for this person to put right.
-        let behind = self.wrote.saturating_sub(now);
+        let wrote = self.wrote.map_or(0, |stamp| stamp.clock.0);
+        let behind = wrote.saturating_sub(now);
         let said = self.notice.clone().or_else(|| {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {
@@ -79,7 +80,7 @@ impl Inner {
                     "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
                      their times are in doubt. Set the clock.",
                     words::exact(now, zone),
-                    words::exact(self.wrote, zone)
+                    words::exact(wrote, zone)
                 ),
             })
         });

@@ -51,13 +51,13 @@ pub fn oldest(from: &Stamp, to: &Moment) -> Option<i64> {
     Some(wall.max(to.clock.0.saturating_sub(from.clock.0)).max(0))
 }
 
-/// Whether the wall clock of a device was set alike at both, as far as its running clock tells.
-pub fn one_setting(a: &Stamp, b: &Stamp) -> bool {
-    let (Some(from), Some(to)) = (a.running, b.running) else { return false };
-    let ran = i64::try_from(to.ms).unwrap_or(i64::MAX).saturating_sub(i64::try_from(from.ms).unwrap_or(i64::MAX));
-    a.device == b.device
-        && from.start == to.start
-        && b.wall.saturating_sub(a.wall).saturating_sub(ran).abs() < CLOCK_DOUBT_MS
+/// By how many milliseconds a device's wall clock was set forward between two of its entries, or back if below nothing, as its running
+/// clock tells; `None` where that says nothing.
+pub fn moved(from: &Stamp, to: &Stamp) -> Option<i64> {
+    let (a, b) = (from.running?, to.running?);
+    let ms = |running: Running| i64::try_from(running.ms).unwrap_or(i64::MAX);
+    let ran = ms(b).saturating_sub(ms(a));
+    (from.device == to.device && a.start == b.start).then(|| to.wall.saturating_sub(from.wall).saturating_sub(ran))
 }
 
 /// How long ago something was, in milliseconds, taken as the shorter.

@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::Job;
-use super::age::{Moment, oldest, one_setting};
+use super::age::{CLOCK_DOUBT_MS, Moment, moved, oldest};
 use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::prove::Proof;
@@ -170,7 +170,8 @@ impl Known {
 
     /// How old a proof is, in milliseconds, taken as the longer; `None` if no clock can be believed: then prove again.
     pub fn oldest(&self, from: &Stamp, to: &Moment) -> Option<i64> {
-        let wrong = |a: &Stamp| a.device == from.device && (from.seq <= a.seq || one_setting(a, from));
+        let as_set = |a: &Stamp| moved(a, from).is_some_and(|ms| ms.abs() < CLOCK_DOUBT_MS);
+        let wrong = |a: &Stamp| a.device == from.device && (from.seq <= a.seq || as_set(a));
         let doubt = from.device != to.device && self.ahead.iter().any(wrong)
             || self.set_back.is_some_and(|since| from.clock < since)
             || self.now.doubt && (from.device == self.now.device || to.device == self.now.device);

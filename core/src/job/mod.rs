@@ -32,7 +32,7 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use crate::journal::fact::{Duty, Limit, On, ProvedOn, Rotation, RotationGuard, SourceKind};
-use crate::journal::{EntryId, Hlc, Stamp};
+use crate::journal::{EntryId, Stamp};
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Role, Run, System, Taken, Test, Voided};
@@ -138,9 +138,7 @@ pub struct Job {
     pub handed: Option<(Stamp, String, String, String)>,
     /// Deviations.
     pub deviations: Vec<Deviation>,
-    /// When the scope last changed: what was done before belongs to an earlier round.
-    pub round: Hlc,
-    /// The changes of scope.
+    /// The changes of scope: what was done before the last belongs to an earlier round.
     pub scopes: Vec<Stamp>,
     /// Entries whose writers did not know of a change of scope before them: what they say belongs to no round.
     pub unaware: BTreeSet<EntryId>,
@@ -205,7 +203,8 @@ impl Job {
 
     /// Whether something was done in the round that is under way.
     pub fn this_round(&self, stamp: &Stamp) -> bool {
-        stamp.clock > self.round && !self.unaware.contains(&stamp.id)
+        let round = self.scopes.last().unwrap_or(&self.stamp);
+        stamp.clock > round.clock && !self.unaware.contains(&stamp.id)
     }
 
     /// Those who take part now.

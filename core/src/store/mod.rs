@@ -233,6 +233,20 @@ impl Store {
         Ok(())
     }
 
+    /// A note that is a moment of the journal's clock.
+    pub fn local_moment(&self, name: &str) -> Result<Option<Hlc>, StoreError> {
+        let noted = self.local(name)?;
+        Ok(noted
+            .as_deref()
+            .and_then(|text| text.split_once(' '))
+            .and_then(|(ms, count)| Some(Hlc(ms.parse().ok()?, count.parse().ok()?))))
+    }
+
+    /// Keeps a moment of the journal's clock as a note.
+    pub fn keep_local_moment(&self, name: &str, at: Hlc) -> Result<(), StoreError> {
+        self.keep_local(name, &format!("{} {}", at.0, at.1))
+    }
+
     /// When the office last had and gave everything, milliseconds since 1970-01-01T00:00Z.
     pub fn office_reached(&self) -> Option<i64> {
         self.local(OFFICE_REACHED).ok().flatten()?.parse().ok()

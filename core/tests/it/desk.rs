@@ -106,14 +106,8 @@ impl Platform for Device {
         60
     }
     fn random(&self, count: u32) -> Vec<u8> {
-        // SplitMix64: the same run every time, which a test wants and a device must never have.
-        let byte = || {
-            let mut z = self.chance.fetch_add(0x9E37_79B9_7F4A_7C15, Ordering::Relaxed);
-            z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-            z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-            (z ^ (z >> 31)).to_le_bytes()[0]
-        };
-        (0..count).map(|_| byte()).collect()
+        // The same run every time, which a test wants and a device must never have.
+        bytes(&self.chance, count)
     }
     fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError> {
         Ok(self.secret.lock().unwrap().clone())
@@ -125,6 +119,22 @@ impl Platform for Device {
         *self.secret.lock().unwrap() = Some(secret);
         Ok(())
     }
+}
+
+/// What SplitMix64 steps by (Steele, Lea, Flood 2014).
+pub const STEP: u64 = 0x9E37_79B9_7F4A_7C15;
+
+/// SplitMix64's number for a state.
+pub fn mixed(state: u64) -> u64 {
+    let mut z = state;
+    z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+    z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+    z ^ (z >> 31)
+}
+
+/// Bytes from a state, which goes on.
+pub fn bytes(state: &AtomicU64, count: u32) -> Vec<u8> {
+    (0..count).map(|_| mixed(state.fetch_add(STEP, Ordering::Relaxed)).to_le_bytes()[0]).collect()
 }
 
 pub const PEOPLE: &str = include_str!("../../journeys/people.journey");

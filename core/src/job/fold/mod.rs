@@ -119,7 +119,6 @@ impl Job {
             shift_taken: None,
             handed: None,
             deviations: Vec::new(),
-            round: entry.body.clock,
             scopes: Vec::new(),
             unaware: BTreeSet::new(),
             heard: Heard::default(),
@@ -193,7 +192,6 @@ impl Job {
                 self.scopes.push(stamp);
                 self.scope.clone_from(scope);
                 (self.finished, self.given_up) = (None, None);
-                self.round = stamp.clock;
                 // Circuits that came on again have to be shed again.
                 for circuit in self.circuits.iter_mut().filter(|c| c.on.is_some()) {
                     (circuit.off, circuit.on) = (None, None);

@@ -11,7 +11,7 @@ use stillbar_core::{Field, Platform, PlatformError, demo};
 use tempfile::TempDir;
 
 use super::known::Moment;
-use crate::desk::MORNING;
+use crate::desk::{MORNING, bytes};
 
 /// What the clock on the wall of the test says; no phone sees it.
 pub type True = Arc<AtomicI64>;
@@ -43,14 +43,7 @@ impl Platform for Device {
         self.has_running.then(|| Running { start, ms: u64::try_from(since).expect("time goes on") })
     }
     fn random(&self, count: u32) -> Vec<u8> {
-        // SplitMix64: the same run every time.
-        let byte = || {
-            let mut z = self.chance.fetch_add(0x9E37_79B9_7F4A_7C15, Ordering::Relaxed);
-            z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-            z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-            (z ^ (z >> 31)).to_le_bytes()[0]
-        };
-        (0..count).map(|_| byte()).collect()
+        bytes(&self.chance, count)
     }
     fn load_secret(&self) -> Result<Option<Vec<u8>>, PlatformError> {
         Ok(self.secret.lock().unwrap().clone())
