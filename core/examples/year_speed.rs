@@ -10,6 +10,7 @@ use std::time::{Duration, Instant};
 use rusqlite::{Connection, params};
 use stillbar_core::job::Job;
 use stillbar_core::journal::{Body, Entry};
+use stillbar_core::journey::planned_again;
 use stillbar_core::screens::parts::{Block, Filled};
 use stillbar_core::store::{DATABASE, Store};
 use stillbar_core::{Field, Platform};
@@ -59,7 +60,8 @@ fn acts(folder: &Path) -> Vec<Duration> {
     let field = Field::open(folder.to_string_lossy().into_owned(), year::Device::new(0)).expect("opens");
     field.act(None, "go /".into(), vec![]);
     year::act(&field, "tap Say who has this device\ntap Mara Lind\ntap New job");
-    year::act(&field, include_str!("../journeys/plan.journey").split_once("tap New job").expect("it begins so").1);
+    let plan = planned_again(include_str!("../journeys/plan.journey"));
+    year::act(&field, plan.split_once("tap New job").expect("it begins so").1);
     let mut took = Vec::new();
     year::act(&field, "tap The job\ntap Barriers and danger signs");
     let route = field.screen().route;

@@ -51,6 +51,20 @@ pub fn stories(journeys: &Path) -> Result<Vec<String>, String> {
     Ok(read(journeys, "stories.txt")?.lines().filter(|l| !l.starts_with('#')).filter_map(named).collect())
 }
 
+/// The plan of a job at a site where an earlier job has found the generator already: it is a source here too.
+pub fn planned_again(plan: &str) -> String {
+    const TOO: &str = "tap It is a source here too";
+    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
+    let mut lines = Vec::new();
+    for line in plan.lines().filter(|line| !found.iter().any(|f| line.starts_with(f))) {
+        if line.starts_with("fill Where you looked") && !lines.contains(&TOO) {
+            lines.push(TOO);
+        }
+        lines.push(line);
+    }
+    lines.join("\n") + "\n"
+}
+
 fn read(folder: &Path, name: &str) -> Result<String, String> {
     fs::read_to_string(folder.join(name)).map_err(|e| format!("{}: {e}", folder.join(name).display()))
 }

@@ -9,7 +9,7 @@ use std::sync::atomic::{AtomicI64, Ordering};
 use std::time::Instant;
 
 use stillbar_core::journal::Running;
-use stillbar_core::journey::{Props, play, story};
+use stillbar_core::journey::{Props, planned_again, play, story};
 use stillbar_core::sync::Done;
 use stillbar_core::{Field, Platform, PlatformError, demo};
 use stillbar_desk::platform::System;
@@ -80,7 +80,7 @@ fn main() {
     let read = |name: &str| fs::read_to_string(journeys.join(format!("{name}.journey"))).expect("is there");
     // From the second job on, the people and the instruments are known.
     let rest = ["check-instruments", "circuits", "isolate", "prove", "work", "restore"].map(read).concat();
-    let again = format!("{}{rest}", known(&read("plan")));
+    let again = format!("{}{rest}", planned_again(&read("plan")));
 
     let mut field = open();
     field.good_time(true);
@@ -114,19 +114,6 @@ fn main() {
             start.elapsed().as_millis()
         );
     }
-}
-
-/// The plan of a job where an earlier one has found the generator already.
-fn known(plan: &str) -> String {
-    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
-    let mut lines = Vec::new();
-    for line in plan.lines().filter(|line| !found.iter().any(|f| line.starts_with(f))) {
-        if line.starts_with("fill Where you looked") && !lines.contains(&"tap It is a source here too") {
-            lines.push("tap It is a source here too");
-        }
-        lines.push(line);
-    }
-    lines.join("\n") + "\n"
 }
 
 /// Lines up to the one that acts, since what is typed goes with the tap that follows it.

@@ -211,6 +211,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
             Ok(())
         }
         "clock-right" => {
+            act.acting()?;
             act.app.say_clock_right()?;
             act.say = Some(
                 "This phone's clock counts. What the other phone proved is not believed here until its clock is set."

@@ -272,8 +272,8 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
     }
     page.caution(
         Tone::Warn,
-        "The proof holds for this place and this scope only. It ends when the work is left, the shift changes, a lock comes \
-         off, a point is closed or added, another source is found, a neutral is parted or the scope changes. Your site's rules \
+        "The proof holds for this place and this scope only. It ends when the work is left or finished, the shift changes, a \
+         lock comes off, a point is closed or added, another source is found, a neutral is parted or the scope changes. Your site's rules \
          may ask for more.",
     );
 }

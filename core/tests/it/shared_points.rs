@@ -4,6 +4,7 @@ use std::sync::atomic::Ordering;
 
 use stillbar_core::journal::fact::{About, Limit};
 use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::journey::planned_again;
 use stillbar_core::screens::as_text;
 use stillbar_core::{Errand, Field, Filled};
 
@@ -47,10 +48,8 @@ pub fn hand(device: &Device, field: &Field, from: &str, to: &str) {
 
 /// The plan of a second job at the same points, where the first one's generator is known, up to its points.
 fn second_plan() -> String {
-    let found = "fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n";
-    let looked = "fill Where you looked = DB4, its drawing, and the tie switch in DB1\n";
-    let plan = PLAN_ONLY.replace(FIRST, SECOND).replace(found, "");
-    plan.replace(looked, &format!("see told by {FIRST}\ntap It is a source here too\n{looked}"))
+    let too = "tap It is a source here too\n";
+    planned_again(PLAN_ONLY).replace(FIRST, SECOND).replacen(too, &format!("see told by {FIRST}\n{too}"), 1)
 }
 
 fn until<'a>(script: &'a str, line: &str) -> &'a str {
@@ -294,7 +293,7 @@ fn a_source_that_another_job_found_is_answered_for() {
         &field,
         "tap It does not reach this work\nsee Write why it does not reach this work\nfill Or why it does not reach this work = ...\ntap It does not \
          reach this work\nsee in words\nfill Or why it does not reach this work = Its changeover feeds DB1 only, seen at the door\ntap It does \
-         not reach this work\nunseen Known at this site\nsee Standby generator set does not reach this work",
+         not reach this work\nunseen Known at this site\nsee Standby generator set, at Changeover switch Q9 in DB1 does not reach this work",
     );
 }
 

@@ -27,7 +27,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     }
     for elsewhere in &job.elsewhere {
         let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == elsewhere.source);
-        let what = known.map_or("A source of this site", |s| s.what.as_str());
+        let what = known.map_or_else(|| "A source of this site".to_owned(), SiteSource::placed);
         page.fact(
             format!("{what} does not reach this work"),
             format!("{} ({})", elsewhere.why, look.by(&elsewhere.stamp)),
@@ -50,10 +50,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 /// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
 fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
     page.heading(format!("Known at this site: {}", known.what));
-    let at = if known.at.is_empty() { String::new() } else { format!(", at {}", known.at) };
     page.caution(
         Tone::Must,
-        format!("{}{at}, told by {}. Does it reach this work? Go and look.", known.what, known.told_by),
+        format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), known.told_by),
     );
     if known.kind.is_none() {
         page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
