@@ -2,6 +2,7 @@
 
 import re
 import subprocess
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -60,3 +61,18 @@ def test_which_picture_stands_for_a_name(tmp_path: Path):
         "jobs-night": "night/jobs.png",
         "test-every-pair-large": "large/test-every-pair.png",
     }
+
+
+def test_one_version_everywhere():
+    """What the workspace says is what shells, lock files and the change log say."""
+    version = tomllib.loads((ROOT / "Cargo.toml").read_text())["workspace"]["package"]["version"]
+    for path, pattern in {
+        "android/pom.xml": r"<artifactId>android</artifactId>\s*<version>(.*?)<",
+        "android/build.gradle.kts": r'versionName = "(.*?)"',
+        "ios/App/Stillbar.xcodeproj/project.pbxproj": r"MARKETING_VERSION = (.*?);",
+        "Cargo.lock": r'name = "stillbar-\w+"\nversion = "(.*?)"',
+        "fuzz/Cargo.lock": r'name = "stillbar-\w+"\nversion = "(.*?)"',
+        "tests/bench/peers/Cargo.lock": r'name = "stillbar-\w+"\nversion = "(.*?)"',
+    }.items():
+        assert set(re.findall(pattern, (ROOT / path).read_text())) == {version}, path
+    assert re.search(r"^## \[(\d.*?)\]", (ROOT / "CHANGELOG.md").read_text(), re.MULTILINE)[1] == version
