@@ -55,7 +55,7 @@ def test_which_picture_stands_for_a_name(tmp_path: Path):
     for name in ["day/jobs", "night/jobs", "large/test-every-pair"]:
         (tmp_path / name).parent.mkdir(exist_ok=True)
         (tmp_path / f"{name}.png").touch()
-    found = stand_ins(tmp_path, ["jobs", "jobs-night", "test-every-pair-large", "jobs-side"])
+    found = stand_ins(tmp_path, ["jobs", "jobs-night", "test-every-pair", "test-every-pair-large", "jobs-side"])
     assert {k: str(v.relative_to(tmp_path)) for k, v in found.items()} == {
         "jobs": "day/jobs.png",
         "jobs-night": "night/jobs.png",

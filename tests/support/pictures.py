@@ -12,6 +12,8 @@ SCREENS = ROOT / "docs" / "screens"
 MOST_BYTES = 3_000_000
 # The octree keeps the small patches of colour that mark conductors; what Pillow does by itself turns a blue neutral grey.
 COLOURS = 64
+# Series of the Android shell that show screens in another look, and so under a name of their own.
+LOOKS = {"large", "night", "right-to-left", "side"}
 
 
 def keep(picture: bytes, name: str, shrunk: int = 1) -> None:
@@ -32,11 +34,11 @@ def weight() -> int:
 
 
 def stand_ins(folder: Path, wanted: list[str]) -> dict[str, Path]:
-    """Which picture of `folder`, SERIES/NAME.png, goes under each wanted name: NAME of any series, else NAME-SERIES."""
+    """Which picture of `folder`, SERIES/NAME.png, goes under each wanted name: NAME of a series that looks plain, else NAME-SERIES."""
     series = sorted(f for f in folder.iterdir() if f.is_dir())
     found = {}
     for name in wanted:
-        plain = [s / f"{name}.png" for s in series]
+        plain = [s / f"{name}.png" for s in series if s.name not in LOOKS]
         marked = [s / f"{name.removesuffix(f'-{s.name}')}.png" for s in series if name.endswith(f"-{s.name}")]
         there = [f for f in plain + marked if f.is_file()]
         if there:
