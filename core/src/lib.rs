@@ -10,7 +10,6 @@ pub mod app;
 #[cfg(feature = "bindings")]
 mod bindings;
 pub mod demo;
-pub mod evidence;
 pub mod job;
 pub mod journal;
 pub mod journey;
@@ -30,4 +29,5 @@ pub mod world;
 pub use app::{Field, OpenError, Platform, PlatformError};
 pub use screens::parts::{self, Errand, Filled, Outcome, Screen};
 pub use screens::svg;
+pub use stillbar_media::evidence;
 pub use stillbar_values::names;
