@@ -6,7 +6,6 @@
 //! signature do not ask what it says. Start at [`Entry`]; the closed list of what this version can record is [`Fact`].
 
 mod entry;
-mod id;
 mod key;
 mod personal;
 mod read;
@@ -18,7 +17,7 @@ pub mod fact;
 pub use clock::{Clock, Hlc};
 pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Running, Seen, SignedOn, Stamp, VERSION};
 pub use fact::Fact;
-pub use id::{DeviceId, EntryId};
-pub use key::DeviceKey;
+pub use key::{DeviceKey, Signed};
 pub use personal::WITHHELD;
 pub use read::Newer;
+pub use stillbar_values::{DeviceId, EntryId};

@@ -3,10 +3,7 @@
 //! Promises: a text with one wrong or two exchanged characters is not taken for a tag (ISO 7064 MOD 37-2), and none of its characters looks
 //! like another. Start at [`TagId`], [`Symbol`] for what is printed, and [`read`] for what a camera sees.
 
-mod id;
-pub mod read;
 pub mod sheet;
-mod symbol;
 
-pub use id::{LENGTH, MARK, TagError, TagId, check};
-pub use symbol::{QUIET, Symbol};
+pub use stillbar_media::tag::{QUIET, Symbol, read};
+pub use stillbar_values::tag::{LENGTH, MARK, TagError, TagId, check};
