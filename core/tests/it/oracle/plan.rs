@@ -38,6 +38,8 @@ pub struct Plan {
     pub covers: bool,
     /// Whether somebody finds out what was behind what went wrong.
     pub finds_out: bool,
+    /// Whether the indicator shows figures: dark lamps that show both say something of direct voltage too, and a figure does not.
+    pub figures: bool,
 }
 
 /// TODO
@@ -96,6 +98,7 @@ impl Plan {
             point: points[usize::from(chance.of(4) == 0)],
             covers: chance.of(3) > 0,
             finds_out: chance.of(3) > 0,
+            figures: chance.of(2) == 0,
         }
     }
 

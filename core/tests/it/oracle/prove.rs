@@ -123,14 +123,15 @@ impl Desk<'_> {
                 _ => false,
             };
             if !has(&read) {
-                return Next::Keep(Fact::ReadingTaken { run, first, then, reading: Reading::None, dc });
+                let reading = if self.plan.figures { Reading::Millivolts(0) } else { Reading::None };
+                return Next::Keep(Fact::ReadingTaken { run, first, then, reading, dc });
             }
         }
         let last = since.last().expect("the run begins with itself");
         if matches!(last.body.fact, Fact::IndicatorProved { run: Some(_), .. }) { Next::Done } else { proof(Some(run)) }
     }
 
-    /// Every pair, the less dangerous conductor first.
+    /// Every pair, the less dangerous conductor first; direct voltage after all else.
     pub fn readings(&self) -> Vec<(String, String, bool)> {
         let mut all = vec!["PE".to_owned()];
         all.extend((self.plan.system != System::ThreeWire).then(|| "N".to_owned()));
@@ -146,15 +147,16 @@ impl Desk<'_> {
                 _ => {}
             }
         }
-        let mut pairs = Vec::new();
+        let (mut pairs, mut directs) = (Vec::new(), Vec::new());
         for (n, one) in all.iter().enumerate() {
             for other in &all[n + 1..] {
                 pairs.push((one.clone(), other.clone(), false));
                 if direct {
-                    pairs.push((one.clone(), other.clone(), true));
+                    directs.push((one.clone(), other.clone(), true));
                 }
             }
         }
+        pairs.extend(directs);
         pairs
     }
 
