@@ -1,0 +1,21 @@
+//! Proving dead: which pairs, which probe first, what a plan demands, and what a wrong reading means.
+//!
+//! Promises: every pair of conductors is tested exactly once in a plan; unknown comes out as treat as live. What the plan demands and a case
+//! does not show is worked out in one place, for the app and the command line. Start at [`plan_case`] and [`conditions::unmet`].
+
+mod case;
+pub mod conditions;
+pub mod judge;
+pub mod limit;
+mod order;
+mod plan;
+mod terminals;
+
+pub use case::{
+    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
+};
+pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
+pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
+pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
+pub use stillbar_values::{Earthing, Order, Reading, System};
+pub use terminals::terminals;
