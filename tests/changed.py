@@ -32,6 +32,7 @@ CHECKS = {
     r"^desk/": ["faults/test_start.py", "browser/test_first_screen.py"],
     r"^office/src/stamp/": ["outside/test_stamps.py"],
     r"^office/": ["outside/test_office_api.py"],
+    r"\.md$|^docs/": ["outside/test_documents.py"],
 }
 
 

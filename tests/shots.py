@@ -1,8 +1,13 @@
 #!/usr/bin/env python3
 """Pictures of the demo's screens, 390 x 844, into docs/screens/NAME.png.
 
-    tests/.venv/bin/python tests/shots.py            all of SHOTS
-    tests/.venv/bin/python tests/shots.py plan stop  only these
+    tests/.venv/bin/python tests/shots.py                          all of SHOTS, and what main() takes beside them
+    tests/.venv/bin/python tests/shots.py plan stop                only these
+    tests/.venv/bin/python tests/shots.py --android FOLDER         docs/screens/android again, from what
+                                                                   `mvn test -Dstillbar.screens=FOLDER` left there
+    tests/.venv/bin/python tests/shots.py --android FOLDER NAME    another one of them: NAME or NAME-SERIES
+
+All are kept by support/pictures.py, in few colours; tests/outside/test_documents.py holds them to its bound.
 
 Starts a fresh demo of its own, so that the pictures show the same jobs each time. `tests/run build` and any part with pytest
 must have run once, for the binary and for tests/.venv.
@@ -20,8 +25,8 @@ from support.chromium import launch
 from support.desk import ROOT, Desk, command
 from support.journey import play
 from support.phone import Phone
+from support.pictures import SCREENS, keep, stand_ins
 
-SCREENS = ROOT / "docs" / "screens"
 PHOTO = ROOT / "core" / "src" / "demo" / "lock.png"
 # Made up; its check character is right.
 TAG = "STB555555555555X"
@@ -56,9 +61,7 @@ def shot(page: Page, name: str) -> None:
     width = page.viewport_size["width"]
     if wide > width:
         raise SystemExit(f"{name} is {wide} px wide on a screen of {width} px")
-    SCREENS.mkdir(parents=True, exist_ok=True)
-    page.screenshot(path=SCREENS / f"{name}.png", animations="disabled", caret="hide")
-    print(SCREENS / f"{name}.png")
+    keep(page.screenshot(animations="disabled", caret="hide"), name)
 
 
 def walk(browser, folder: Path) -> None:
@@ -132,6 +135,12 @@ def network(browser, folder: Path) -> None:
         desk.kill()
 
 
+def printed(pdf: Path, name: str, *how: str) -> None:
+    """One page as poppler prints it."""
+    page = subprocess.run(["pdftoppm", "-png", "-singlefile", *how, pdf], capture_output=True, check=True, timeout=60)
+    keep(page.stdout, name)
+
+
 def sheets(folder: Path) -> None:
     """The upper left corner of a sheet of tags and of one of signs, as they are printed."""
     for name, words in {"sheet-of-tags": ["--sheet", "a4-3x8"], "sheet-of-signs": ["--signs"]}.items():
@@ -140,8 +149,7 @@ def sheets(folder: Path) -> None:
         made = command("tag", "new", "--site", "Brook Lane dye works", *points, *words, "-o", pdf)
         assert made.code == 0, made.err
         corner = ("-x", "0", "-y", "0", "-W", "620", "-H", "420")
-        subprocess.run(["pdftoppm", "-png", "-r", "90", "-singlefile", *corner, pdf, SCREENS / name], check=True, timeout=60)
-        print(SCREENS / f"{name}.png")
+        printed(pdf, name, "-r", "90", *corner)
 
 
 def records(folder: Path, data: Path) -> None:
@@ -154,14 +162,24 @@ def records(folder: Path, data: Path) -> None:
         made = command("record", job, "-o", pdf, "--data", data)
         assert made.code == 0, made.err
         for page in pages:
-            picture = SCREENS / f"{name}-{page}"
-            only = ("-f", str(page), "-l", str(page))
-            subprocess.run(["pdftoppm", "-png", "-r", "72", "-singlefile", *only, pdf, picture], check=True, timeout=60)
-            print(f"{picture}.png")
+            printed(pdf, f"{name}-{page}", "-r", "72", "-f", str(page), "-l", str(page))
+
+
+def android(folder: Path, names: list[str]) -> None:
+    """Takes over pictures of the Android shell: those called `names`, or all that are there already."""
+    wanted = names or sorted(f.stem for f in (SCREENS / "android").glob("*.png"))
+    found = stand_ins(folder, wanted)
+    for name, file in found.items():
+        # They are of a screen with two pixels a point.
+        keep(file.read_bytes(), f"android/{name}", shrunk=2)
+    if missing := set(wanted) - set(found):
+        raise SystemExit(f"{folder} has no picture for {', '.join(sorted(missing))}")
 
 
 def main(names: list[str]) -> None:
     """Takes the pictures called `names`, or all."""
+    if names[:1] == ["--android"] and len(names) > 1:
+        return android(Path(names[1]), names[2:])
     unknown = set(names) - set(SHOTS)
     if unknown:
         raise SystemExit(f"there is no picture called {', '.join(sorted(unknown))}; there are: {', '.join(SHOTS)}")

@@ -89,8 +89,9 @@ fn grow(folder: &std::path::Path, tags: u32, entries: u32) -> Vec<TagId> {
         .expect("the demo has jobs");
     let mut known = Vec::new();
     for n in 0..tags {
-        let seed = n.wrapping_mul(2_654_435_761).to_le_bytes();
-        let tag = TagId::from_random(std::array::from_fn(|k| seed[k % 4].wrapping_add((k / 4 * 37) as u8)));
+        // Five bits of each byte count: all but the last reach 25 bits of the seed, so that no two tags are the same.
+        let seed = n.wrapping_mul(2_654_435_761);
+        let tag = TagId::from_random(std::array::from_fn(|k| (seed >> (2 * k)) as u8));
         let point: Vec<u8> = n.to_le_bytes().repeat(8);
         let job = &jobs[n as usize % jobs.len()];
         tx.execute(

@@ -13,8 +13,6 @@ from datetime import datetime, timedelta, timezone
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
 
 KEYS = {"anchors", "claims", "entries", "format", "job", "made", "photos", "program", "seal", "version"}
-PERSONAL = {"person-noted": "name qualification telephone", "told": "who", "handed-back": "to mark",
-            "key-taken": "mark", "shift-taken": "mark", "lock-forced": "mark", "run-signed": "mark", "supply-answered": "who"}  # fmt: skip
 
 
 def need(holds, says):
@@ -69,10 +67,13 @@ def entry(wire):
     ((kind, says),) = body["fact"].items()
     opened, last = item(data, end) if end < len(data) else ({}, end)
     need(last == len(data) and (opened or last == end), "something is behind an entry")
+    need(body["v"] == 1, "an entry of another version")
+    personal = body.get("personal", {})
+    need(not set(personal) & set(says), "a text is there twice, signed and opened")
     for name, (salt, text) in opened.items():
-        fits = name in PERSONAL.get(kind, "").split() and len(salt) == 16 and sha256(salt + text.encode()) == says[name]
+        fits = name in personal and len(salt) == 16 and sha256(salt + text.encode()) == personal[name]
         need(fits, f"the {name} of an entry is not the one that was signed")
-        says[name] = text
+    says |= {name: opened[name][1] if name in opened else None for name in personal}
     return {**body, "id": sha256(data[:end]), "kind": kind, "says": says}
 
 
@@ -90,8 +91,8 @@ def chains(entries, job):
         if job in (e["id"], e["job"]):
             p, last[device] = last.get(device), e
             need(e.get("after") in (None, p and p["id"]), f"{at}: the one before it in the job is missing")
-            seen = [numbered.get(tuple(pair)) for pair in e.get("seen", [])]
-            need(all(s and job in (s["id"], s["job"]) for s in seen), f"{at} was written knowing one that is missing")
+            seen = [(numbered.get((other, number)), head) for other, number, head in e.get("seen", [])]
+            need(all(s and s["id"] == head and job in (s["id"], s["job"]) for s, head in seen), f"{at} was written knowing one that is missing")
     need(any(e["id"] == job for e in entries), "no entry opens the job")
     return last
 
@@ -110,7 +111,7 @@ def claims(said, own, shared, last):
 
     def when(e):
         at = datetime.fromtimestamp(e["wall"] // 1000, timezone(timedelta(minutes=e["zone"]))).isoformat()
-        name = names.get(e["by"])  # Bytes where it is withheld.
+        name = names.get(e["by"])  # None where it is withheld.
         by = name if isinstance(name, str) else e["by"] and f"person {e['by'].hex()[:8]}"
         if by and e.get("signed_on") == "without-pin":
             by += " (no PIN)"

@@ -32,7 +32,7 @@ impl Inner {
                     Fact::LockFitted { on, owner, label, .. } => (Some((label.clone(), *owner)), Some(*on)),
                     _ => (None, None),
                 };
-                let says = said(&look, job, &entry.body.fact);
+                let says = said(&look, job, entry);
                 Aside { entry: entry.id, stamp: entry.stamp(), says, lock, on, why: why.clone() }
             })
             .collect()

@@ -4,7 +4,7 @@ use super::inner::{Inner, draw};
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
-use crate::journal::{Body, Entry, EntryId, Fact};
+use crate::journal::{Body, Entry, EntryId, Fact, VERSION};
 use crate::store::Head;
 use crate::supply::{Cut, Held};
 
@@ -102,6 +102,7 @@ impl Inner {
         let reaches_back = matches!(fact, Fact::Withdrawn { .. });
         let mut clock = self.clock;
         let body = Body {
+            version: VERSION,
             device: self.key.device(),
             seq: self.head.seq + 1,
             clock: clock.tick(wall),
@@ -114,6 +115,7 @@ impl Inner {
             job,
             by: self.acting,
             signed_on: self.signed_on(),
+            practice: false,
             seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };

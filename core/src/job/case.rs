@@ -2,6 +2,7 @@
 
 use super::Job;
 use super::age::{Moment, shortest};
+use super::stand::NEWER;
 use crate::journal::fact::{EarthProof, SourceKind};
 use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
@@ -17,7 +18,8 @@ impl Job {
     /// What the latest run's readings of neutral to earth show that nobody would expect, a sentence each. Remarks: they make nothing
     /// dead and nothing live.
     pub fn remarks(&self) -> Vec<String> {
-        unexpected(&self.case()).iter().map(Unexpected::sentence).collect()
+        let newer = self.has_newer().then(|| NEWER.to_owned());
+        newer.into_iter().chain(unexpected(&self.case()).iter().map(Unexpected::sentence)).collect()
     }
 
     /// A run with those of its readings that count: between good proofs of the indicator that are near enough. `pending`: what waits for

@@ -26,7 +26,7 @@ impl Heard {
         }
         self.heads.insert(body.device, body.seq);
         self.last.insert(body.device, entry.id);
-        for Seen(device, seq) in &body.seen {
+        for Seen(device, seq, _) in &body.seen {
             let said = self.said.entry(body.device).or_default().entry(*device).or_default();
             *said = (*said).max(*seq);
         }
@@ -51,7 +51,7 @@ impl Heard {
     pub fn to_say(&self, device: DeviceId) -> Vec<Seen> {
         let said = |other: &DeviceId| self.said.get(&device).and_then(|s| s.get(other)).copied().unwrap_or(0);
         let news = self.heads.iter().filter(|(other, seq)| **other != device && **seq > said(other));
-        news.map(|(other, seq)| Seen(*other, *seq)).collect()
+        news.filter_map(|(other, seq)| Some(Seen(*other, *seq, self.last_of(*other)?))).collect()
     }
 
     /// What a device has said so far that it has of the others.

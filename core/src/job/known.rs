@@ -49,6 +49,8 @@ pub struct Known {
     pub network_since: Option<Stamp>,
     /// Entries about this job that are kept aside.
     pub aside: Vec<Aside>,
+    /// A newer version wrote something about this site or about everything that this one cannot read.
+    pub newer: bool,
     /// This device has forgotten what it wrote: its journal was put back from a copy, or its key is used elsewhere.
     pub forgot: bool,
     /// Runs that began before this are not believed here: the device had forgotten what it wrote.
@@ -167,6 +169,7 @@ impl Known {
             against: None,
             network_since: None,
             aside: Vec::new(),
+            newer: false,
             forgot: false,
             not_before: None,
             ahead: Vec::new(),

@@ -44,6 +44,10 @@ pub struct Job {
     pub stamp: Stamp,
     /// The site.
     pub site: Option<EntryId>,
+    /// It happens on a practice board.
+    pub practice: bool,
+    /// Entries of this job that this version cannot read in full: nothing stands proved beside them.
+    pub newer: Vec<Stamp>,
     /// What the job is.
     pub title: String,
     /// Where on the site.

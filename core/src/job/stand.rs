@@ -17,7 +17,16 @@ use crate::prove::{Met, Proof, Reading, Run, Standing, Taken, Test};
 /// The site's network asks for the work zone within so many milliseconds. Our rule, no source.
 const ZONE_WITHIN_MS: i64 = 3_600_000;
 
+/// What is said where a newer version wrote what this one cannot read.
+pub(super) const NEWER: &str =
+    "A newer version of this app wrote something here that this one cannot read. Treat as live, and update this app.";
+
 impl Job {
+    /// Whether something that a newer version wrote, in this job or beside it, cannot be read here.
+    pub(super) fn has_newer(&self) -> bool {
+        !self.newer.is_empty() || self.known.as_ref().is_some_and(|known| known.newer)
+    }
+
     /// What stands proved. Without [`Job::known`] nothing does.
     pub fn standing(&self) -> Standing {
         let readings: Vec<Met> = self.unexplained().filter_map(voltage).cloned().collect();
@@ -28,6 +37,9 @@ impl Job {
             return Standing::Void { why: said(&trouble.kind) };
         }
         let Some(run) = self.run() else { return Standing::NotBegun };
+        if self.has_newer() {
+            return Standing::Void { why: NEWER.into() };
+        }
         if let Some(why) = self.ended(run) {
             return Standing::Void { why };
         }

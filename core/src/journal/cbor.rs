@@ -19,8 +19,8 @@ pub enum CborError {
     /// The bytes are not CBOR of the expected shape.
     #[error("these bytes are not a readable entry: {0}")]
     Unreadable(String),
-    /// The bytes have the right shape but not in the one deterministic encoding, or they carry more than this version knows.
-    #[error("these bytes are not in the deterministic encoding, or hold something that this version does not know")]
+    /// The bytes have the right shape but not in the one deterministic encoding.
+    #[error("these bytes are not in the deterministic encoding")]
     NotCanonical,
 }
 
@@ -36,9 +36,14 @@ pub(super) fn value<T: Serialize>(content: &T) -> Result<Value, CborError> {
     Value::serialized(content).map_err(|e| CborError::Unwritable(e.to_string()))
 }
 
-/// Reads one item from the front of `bytes`, in whatever spelling it has.
+/// Reads one item from the front of `bytes`, which has to be in the one deterministic encoding, whatever it says.
 pub(super) fn item(bytes: &mut &[u8]) -> Result<Value, CborError> {
-    ciborium::de::from_reader_with_recursion_limit(bytes, DEPTH).map_err(|e| CborError::Unreadable(e.to_string()))
+    let all = *bytes;
+    let value: Value = ciborium::de::from_reader_with_recursion_limit(&mut *bytes, DEPTH)
+        .map_err(|e| CborError::Unreadable(e.to_string()))?;
+    let mut spelled = Vec::with_capacity(all.len() - bytes.len());
+    write(&canonical(value.clone())?, &mut spelled)?;
+    if spelled == all[..all.len() - bytes.len()] { Ok(value) } else { Err(CborError::NotCanonical) }
 }
 
 /// Reads what [`encode`] wrote, and refuses every other spelling of it.

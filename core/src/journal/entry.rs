@@ -6,14 +6,21 @@ use ciborium::Value;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
-use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, Signed, cbor, personal};
+use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, Newer, Signed, cbor, personal, read};
 
 /// Most bytes of a body with its openings. The largest fact is a drawn signature of 8 KiB.
 pub const MAX_ENTRY_BYTES: usize = 32 * 1024;
 
-/// What an entry says, before it is signed.
+/// The version of the envelope that this program writes.
+pub const VERSION: u32 = 1;
+
+/// What an entry says, before it is signed: the envelope, which every version can read, and the fact in it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Body {
+    /// The version of the envelope; [`VERSION`] here. Its short name sorts first, so that every body begins alike and can be found in a
+    /// damaged file.
+    #[serde(rename = "v")]
+    pub version: u32,
     /// The device that wrote it.
     pub device: DeviceId,
     /// 1 for the device's first entry, and no gap after that.
@@ -43,6 +50,9 @@ pub struct Body {
     /// How the device knew that it was this person.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signed_on: Option<SignedOn>,
+    /// It happened on a practice board, and means nothing for any other.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub practice: bool,
     /// What the device had of others' entries in this job, where that is more than it had said before.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub seen: Vec<Seen>,
@@ -50,9 +60,9 @@ pub struct Body {
     pub fact: Fact,
 }
 
-/// Another device, and the number of its last entry in the job that was here.
+/// Another device, and the number and the id of its last entry in the job that was here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Seen(pub DeviceId, pub u64);
+pub struct Seen(pub DeviceId, pub u64, pub EntryId);
 
 /// Time since a device was started, by a clock that also runs while it sleeps: CLOCK_BOOTTIME, elapsedRealtime, mach_continuous_time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -83,6 +93,8 @@ pub struct Entry {
     pub id: EntryId,
     /// What it says; [`WITHHELD`](super::WITHHELD) stands for a text that was taken out.
     pub body: Body,
+    /// Whether a newer version wrote something in it that this one cannot read.
+    pub newer: Option<Newer>,
     /// The body in deterministic CBOR, and behind it what opens its commitments, if anything does: what is kept and passed on.
     pub bytes: Vec<u8>,
     /// How many of `bytes` are the body.
@@ -167,10 +179,10 @@ impl Entry {
         if bytes.len() > MAX_ENTRY_BYTES {
             return Err(EntryError::TooLong(bytes.len()));
         }
-        Ok(Entry { id, body, bytes, length, signature })
+        Ok(Entry { id, body, newer: None, bytes, length, signature })
     }
 
-    /// Reads an entry from outside: checks length, encoding, openings and signature.
+    /// Reads an entry from outside: checks length, encoding, openings and signature, and nothing that only the version that wrote it knows.
     pub fn open(bytes: Vec<u8>, signature: [u8; 64]) -> Result<Entry, EntryError> {
         let entry = Entry::trusted(bytes, signature)?;
         if entry.body.device.signed(entry.signed(), &entry.signature) { Ok(entry) } else { Err(EntryError::Signature) }
@@ -181,12 +193,8 @@ impl Entry {
         if bytes.len() > MAX_ENTRY_BYTES {
             return Err(EntryError::TooLong(bytes.len()));
         }
-        // Most entries commit to nothing, and are read in one go.
-        let (body, length) = match cbor::decode(&bytes) {
-            Ok(body) => (body, bytes.len()),
-            Err(_) => opened(&bytes)?,
-        };
-        Ok(Entry { id: hash(&bytes[..length]), body, bytes, length, signature })
+        let (body, length, newer) = read::body(&bytes)?;
+        Ok(Entry { id: hash(&bytes[..length]), body, newer, bytes, length, signature })
     }
 
     /// The body in deterministic CBOR: what is hashed and signed.
@@ -215,7 +223,11 @@ impl Entry {
 
     /// Whether it says in the clear what names or marks a person.
     pub fn names(&self) -> bool {
-        cbor::value(&self.body).is_ok_and(|mut body| personal::shown(&mut body))
+        match cbor::value(&self.body) {
+            Ok(mut body) => personal::shown(&mut body),
+            // Which fields these are, the version that wrote it knows.
+            Err(_) => self.opens(),
+        }
     }
 
     /// When and by whom.
@@ -234,7 +246,7 @@ impl Entry {
     pub fn refers(&self) -> BTreeSet<EntryId> {
         let mut found: BTreeSet<EntryId> = self.body.by.into_iter().collect();
         // Byte strings of 32 bytes are ids and nothing else: a new fact need not be listed here.
-        if let Ok(fact) = Value::serialized(&self.body.fact) {
+        if let Ok(fact) = self.body.fact.value() {
             ids_in(&fact, &mut found);
         }
         found.remove(&EntryId::NONE);
@@ -248,26 +260,6 @@ impl Entry {
             _ => self.body.job,
         }
     }
-}
-
-/// Reads a body that commits to something, and what opens it. The body, and how many bytes are its own.
-fn opened(bytes: &[u8]) -> Result<(Body, usize), EntryError> {
-    let mut rest = bytes;
-    let mut value = cbor::item(&mut rest)?;
-    let length = bytes.len() - rest.len();
-    let openings = if rest.is_empty() { None } else { Some(cbor::item(&mut rest)?) };
-    let canonical = openings.as_ref().map_or(Ok(Vec::new()), cbor::encode)?;
-    if !rest.is_empty() || canonical != bytes[length..] {
-        return Err(cbor::CborError::NotCanonical.into());
-    }
-    let committed = personal::reveal(&mut value, openings)?;
-    let body: Body = cbor::decode(&cbor::encode(&value)?)?;
-    // As it stood, and in no other spelling.
-    committed.put_back(&mut value);
-    if cbor::encode(&value)? != bytes[..length] {
-        return Err(cbor::CborError::NotCanonical.into());
-    }
-    Ok((body, length))
 }
 
 fn ids_in(value: &Value, found: &mut BTreeSet<EntryId>) {

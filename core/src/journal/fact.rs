@@ -5,8 +5,10 @@
 
 #![allow(missing_docs, reason = "a variant's comment explains its fields together")]
 
+use ciborium::Value;
 use serde::{Deserialize, Serialize};
 
+use super::cbor::{self, CborError};
 use super::{DeviceId, EntryId};
 
 pub use stillbar_values::Rotation;
@@ -301,6 +303,11 @@ pub enum Fact {
     Withdrawn { entry: EntryId, why: String },
     /// Somebody looked into an entry about this job that is kept aside, and says how it is at the spot.
     AsideAnswered { entry: EntryId, why: String },
+
+    // ---- written by a newer version
+    /// What this version cannot read: its kind, and what is recorded, in deterministic CBOR. It is never written here.
+    #[serde(skip)]
+    Newer { kind: String, payload: Vec<u8> },
 }
 
 /// What an instrument is for.
@@ -515,8 +522,19 @@ impl SourceKind {
 }
 
 impl Fact {
+    /// What is recorded, as CBOR's own kinds of values; of what cannot be read, the content alone.
+    pub(super) fn value(&self) -> Result<Value, CborError> {
+        match self {
+            Fact::Newer { payload, .. } => cbor::item(&mut payload.as_slice()),
+            read => cbor::value(read),
+        }
+    }
+
     /// The fact's name in the file format, such as `lock-fitted`.
     pub fn kind(&self) -> String {
+        if let Fact::Newer { kind, .. } = self {
+            return kind.clone();
+        }
         match serde_json::to_value(self) {
             Ok(serde_json::Value::Object(map)) => map.keys().next().cloned().unwrap_or_default(),
             _ => String::new(),

@@ -1,14 +1,14 @@
 //! What names or marks a person: not in the signed body but beside it, so that it can be withheld and the entry still holds.
 //!
-//! In the body such a field is the SHA-256 of 16 random bytes and the text; behind the body stand the openings, salt and text by the
-//! field's name. Without the salt nobody can try names until one fits. Whoever has an entry may take openings away, and cannot put
-//! others in their place.
+//! In the envelope stands, by the field's name, the SHA-256 of 16 random bytes and the text; behind the body stand the openings, salt and
+//! text likewise. Without the salt nobody can try names until one fits. Whoever has an entry may take openings away, also where they do not
+//! know its kind, and cannot put others in their place.
 
 use ciborium::Value;
 use sha2::{Digest, Sha256};
 
-use super::EntryError;
 use super::cbor::{self, CborError};
+use super::{EntryError, read};
 
 /// What stands in the place of a text whose opening is not here.
 pub const WITHHELD: &str = "(withheld)";
@@ -27,63 +27,72 @@ const FIELDS: [(&str, &[&str]); 8] = [
     ("supply-answered", &["who"]),
 ];
 
-/// Puts commitments in the place of the texts in `body`; what opens them comes back as a CBOR item, or nothing if there were none.
+/// The key of the envelope under which the commitments stand, by the names of their fields.
+const PERSONAL: &str = "personal";
+
+/// Takes the texts that name or mark a person out of the fact of `body`, and puts commitments to them beside it; what opens them comes back
+/// as a CBOR item, or nothing if there were none.
 pub(super) fn commit(body: &mut Value, random: &dyn Fn(u32) -> Vec<u8>) -> Result<Vec<u8>, EntryError> {
-    let mut openings = Vec::new();
-    for (name, field) in fields(body) {
-        if let Value::Text(text) = field {
-            let salt = random(SALT as u32);
-            if salt.len() != SALT {
-                return Err(EntryError::Salt);
-            }
-            let hash = hash(&salt, text);
-            openings.push((Value::Text(name), Value::Array(vec![Value::Bytes(salt), Value::Text(text.clone())])));
-            *field = Value::Bytes(hash);
+    let Some((kind, content)) = read::fact(body) else { return Ok(Vec::new()) };
+    let names = named(kind);
+    let Some(content) = content.as_map_mut().filter(|_| !names.is_empty()) else { return Ok(Vec::new()) };
+    let (mut openings, mut commitments) = (Vec::new(), Vec::new());
+    for name in names {
+        let text = content.iter().position(|(key, value)| key.as_text() == Some(name) && value.is_text());
+        let Some(text) = text.and_then(|at| content.swap_remove(at).1.into_text().ok()) else { continue };
+        let salt = random(SALT as u32);
+        if salt.len() != SALT {
+            return Err(EntryError::Salt);
         }
+        commitments.push((Value::Text((*name).into()), Value::Bytes(hash(&salt, &text))));
+        openings.push((Value::Text((*name).into()), Value::Array(vec![Value::Bytes(salt), Value::Text(text)])));
     }
-    if openings.is_empty() { Ok(Vec::new()) } else { Ok(cbor::encode(&Value::Map(openings))?) }
+    if openings.is_empty() {
+        return Ok(Vec::new());
+    }
+    if let Some(map) = body.as_map_mut() {
+        map.push((Value::Text(PERSONAL.into()), Value::Map(commitments)));
+    }
+    Ok(cbor::encode(&Value::Map(openings))?)
 }
 
-/// The commitments that stood in a body, by field, so that they can be put back.
-pub(super) struct Committed(Vec<(String, Vec<u8>)>);
-
-/// Puts the texts back into `body` where `openings` has them, and [`WITHHELD`] where not. `openings`: the CBOR item behind the body, if
-/// there is one.
-pub(super) fn reveal(body: &mut Value, openings: Option<Value>) -> Result<Committed, EntryError> {
+/// Puts the texts back into the fact of `body` where `openings` has them, and [`WITHHELD`] where not. `openings`: the CBOR item behind the
+/// body, if there is one. Which fields these are, the body says itself: no kind of fact has to be known for it.
+pub(super) fn reveal(body: &mut Value, openings: Option<Value>) -> Result<(), EntryError> {
+    let no = || EntryError::from(CborError::NotCanonical);
     let mut opened = match openings {
         None => Vec::new(),
         Some(Value::Map(pairs)) if !pairs.is_empty() => pairs,
-        Some(_) => return Err(CborError::NotCanonical.into()),
+        Some(_) => return Err(no()),
     };
-    let mut committed = Vec::new();
-    for (name, field) in fields(body) {
-        let Value::Bytes(hashed) = field else { continue };
-        let hashed = std::mem::take(hashed);
-        *field = match opened.iter().position(|(key, _)| key.as_text() == Some(&name)) {
-            None => Value::Text(WITHHELD.into()),
-            Some(at) => {
-                let (salt, text) = pair(opened.swap_remove(at).1).ok_or(CborError::NotCanonical)?;
-                if hash(&salt, &text) != hashed {
-                    return Err(EntryError::Opening(name));
+    let keys = body.as_map_mut().ok_or_else(no)?;
+    let commitments = match keys.iter().position(|(key, _)| key.as_text() == Some(PERSONAL)) {
+        None => Vec::new(),
+        Some(at) => keys.remove(at).1.into_map().ok().filter(|map| !map.is_empty()).ok_or_else(no)?,
+    };
+    if !commitments.is_empty() {
+        let content = read::fact(body).and_then(|(_, content)| content.as_map_mut()).ok_or_else(no)?;
+        for (name, hashed) in commitments {
+            let (Value::Text(name), Value::Bytes(hashed)) = (name, hashed) else { return Err(no()) };
+            // A text in both places would leave open which of them was signed.
+            if content.iter().any(|(key, _)| key.as_text() == Some(&name)) {
+                return Err(no());
+            }
+            let text = match opened.iter().position(|(key, _)| key.as_text() == Some(&name)) {
+                None => WITHHELD.into(),
+                Some(at) => {
+                    let (salt, text) = pair(opened.swap_remove(at).1).ok_or_else(no)?;
+                    if hash(&salt, &text) != hashed {
+                        return Err(EntryError::Opening(name));
+                    }
+                    text
                 }
-                Value::Text(text)
-            }
-        };
-        committed.push((name, hashed));
-    }
-    // An opening of nothing could carry anything.
-    if opened.is_empty() { Ok(Committed(committed)) } else { Err(CborError::NotCanonical.into()) }
-}
-
-impl Committed {
-    /// Puts the commitments back in the place of the texts.
-    pub(super) fn put_back(self, body: &mut Value) {
-        for (name, hashed) in self.0 {
-            if let Some((_, field)) = fields(body).into_iter().find(|(n, _)| *n == name) {
-                *field = Value::Bytes(hashed);
-            }
+            };
+            content.push((Value::Text(name), Value::Text(text)));
         }
     }
+    // An opening of nothing could carry anything.
+    if opened.is_empty() { Ok(()) } else { Err(no()) }
 }
 
 /// The openings that `keep` is true for, as a CBOR item, or nothing if none is left.
@@ -93,9 +102,14 @@ pub(super) fn keeping(openings: &[u8], keep: &dyn Fn(&str) -> bool) -> Result<Ve
     if pairs.is_empty() { Ok(Vec::new()) } else { cbor::encode(&Value::Map(pairs)) }
 }
 
-/// Whether a text stands in one of the fields.
+/// Whether a text stands in one of the fields of `body`'s fact.
 pub(super) fn shown(body: &mut Value) -> bool {
-    fields(body).into_iter().any(|(_, field)| field.as_text().is_some_and(|text| text != WITHHELD && !text.is_empty()))
+    let Some((kind, content)) = read::fact(body) else { return false };
+    let names = named(kind);
+    let says = |value: &Value| value.as_text().is_some_and(|text| text != WITHHELD && !text.is_empty());
+    content.as_map().is_some_and(|map| {
+        map.iter().any(|(key, value)| key.as_text().is_some_and(|key| names.contains(&key)) && says(value))
+    })
 }
 
 fn pair(opening: Value) -> Option<(Vec<u8>, String)> {
@@ -107,12 +121,7 @@ fn hash(salt: &[u8], text: &str) -> Vec<u8> {
     Sha256::new().chain_update(salt).chain_update(text).finalize().to_vec()
 }
 
-/// The fields of a body's fact that name or mark a person.
-fn fields(body: &mut Value) -> Vec<(String, &mut Value)> {
-    let fact = body.as_map_mut().and_then(|map| map.iter_mut().find(|(key, _)| key.as_text() == Some("fact")));
-    let Some((kind, content)) = fact.and_then(|(_, fact)| fact.as_map_mut()?.first_mut()) else { return Vec::new() };
-    let names = FIELDS.iter().find(|(fact, _)| kind.as_text() == Some(fact)).map_or(&[][..], |(_, names)| names);
-    let Some(content) = content.as_map_mut() else { return Vec::new() };
-    let named = content.iter_mut().filter_map(|(key, value)| Some((key.as_text()?.to_owned(), value)));
-    named.filter(|(name, _)| names.contains(&name.as_str())).collect()
+/// The fields of a kind of fact that name or mark a person.
+fn named(kind: &str) -> &'static [&'static str] {
+    FIELDS.iter().find(|(fact, _)| *fact == kind).map_or(&[], |(_, names)| names)
 }

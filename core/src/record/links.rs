@@ -11,8 +11,6 @@ pub(super) struct Linked {
     pub broken: Vec<(String, String)>,
     /// Entries of other jobs and of no job that lie between those shown, in all chains.
     pub between: u64,
-    /// Entries that do not say which one they come after, as those of an early version.
-    pub unlinked: usize,
     /// Entries that are named and not here.
     pub absent: usize,
 }
@@ -44,7 +42,8 @@ pub(super) fn check(job: EntryId, entries: &[Entry]) -> Linked {
     for entry in entries {
         for seen in entry.body.seen.iter().filter(|_| entry.job() == Some(job)) {
             let here = chains.get(&seen.0).is_some_and(|chain| {
-                chain.binary_search_by_key(&seen.1, |e| e.body.seq).is_ok_and(|at| chain[at].job() == Some(job))
+                let at = chain.binary_search_by_key(&seen.1, |e| e.body.seq);
+                at.is_ok_and(|at| chain[at].id == seen.2 && chain[at].job() == Some(job))
             });
             if !here {
                 let why = format!(
@@ -84,13 +83,9 @@ fn of_chain(chain: &[&Entry], found: &mut Linked) {
 fn of_job(job: EntryId, chain: &[&Entry], found: &mut Linked) {
     let mut before: Option<EntryId> = None;
     for entry in chain.iter().filter(|e| e.job() == Some(job)) {
-        match (entry.body.after, before) {
-            (after, before) if after == before => {}
-            (None, Some(_)) => found.unlinked += 1,
-            _ => {
-                let why = "the entry of its device before it in this job is missing or is another one.";
-                found.broken.push((called(entry), why.into()));
-            }
+        if entry.body.after != before {
+            let why = "the entry of its device before it in this job is missing or is another one.";
+            found.broken.push((called(entry), why.into()));
         }
         before = Some(entry.id);
     }

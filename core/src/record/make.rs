@@ -24,8 +24,8 @@ pub enum RecordError {
     /// Something is missing.
     #[error("No record can be made yet: {0}: {1} Exchange with the office or the other phone first.")]
     Gap(String, String),
-    /// An entry of an early version has a name in its signed part.
-    #[error("Names cannot be withheld: {0} was written by an early version and has a name in what is signed.")]
+    /// An entry has a name in its signed part.
+    #[error("Names cannot be withheld: {0} has a name in what is signed.")]
     Plain(String),
     /// An entry cannot be kept apart from its names.
     #[error("An entry cannot be read ({0}).")]

@@ -119,7 +119,7 @@ pub(super) fn work(teller: &Teller) -> Vec<Seen> {
             | Fact::WorkFinished { .. }
             | Fact::NeutralParted { .. }
             | Fact::ScopeChanged { .. }
-            | Fact::RotationRead { .. } => crate::screens::said(teller.look, teller.job, &entry.body.fact),
+            | Fact::RotationRead { .. } => crate::screens::said(teller.look, teller.job, entry),
             _ => continue,
         };
         let when: When = teller.when(&entry.stamp());

@@ -177,7 +177,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
         }
         page.step(StepRow {
             number: entry.body.seq.to_string(),
-            title: said(look, job, &entry.body.fact),
+            title: said(look, job, entry),
             state: if gone.is_some() { StepState::Deviated } else { StepState::Done },
             word: if gone.is_some() { "withdrawn".into() } else { String::new() },
             lines,
@@ -195,7 +195,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
 /// One entry of the time line, and whether it is to be withdrawn.
 fn withdrawal(look: &Look, job: &Job, entry: &Entry) -> Page {
     let mut page = Page::new(format!("Withdraw entry {}?", entry.body.seq));
-    page.fact("It says", said(look, job, &entry.body.fact));
+    page.fact("It says", said(look, job, entry));
     page.fact("Kept", look.by(&entry.stamp()));
     page.caution(
         Tone::Warn,

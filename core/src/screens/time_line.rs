@@ -4,12 +4,20 @@ use super::cx::Look;
 use crate::job::steps::Step;
 use crate::job::{Job, waiting};
 use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
-use crate::journal::{EntryId, Fact};
+use crate::journal::{Entry, EntryId, Fact, Newer};
 use crate::point::Means;
 use crate::supply::Position;
 
 /// What an entry says.
-pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
+pub fn said(look: &Look, job: &Job, entry: &Entry) -> String {
+    let read = recorded(look, job, &entry.body.fact);
+    match entry.newer {
+        Some(Newer::Beside) => format!("{read} (a newer version wrote more here than this one can read)"),
+        Some(Newer::Fact) | None => read,
+    }
+}
+
+fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
     let name = |id: &EntryId| look.name(*id);
     let point = |id: &EntryId| job.point(*id).map_or_else(|| "a withdrawn point".to_owned(), |p| p.label.clone());
     let lock = |id: &EntryId| match job.lock(*id) {
@@ -194,6 +202,9 @@ pub fn said(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::ZoneNoted { zone } => format!("Work zone in the supply network: {}", zone.join(", ")),
         Fact::CutDiffers { ways, why } => {
             format!("Answered for a way in the supply network ({}): {why}", ways.join("; "))
+        }
+        Fact::Newer { kind, .. } => {
+            format!("Written by a newer version and not readable here ({kind}): update this app")
         }
         Fact::DeviceBegan { .. }
         | Fact::SiteNoted { .. }

@@ -35,6 +35,8 @@ pub struct Across {
     rules: BTreeMap<EntryId, Rules>,
     withdrawn: BTreeSet<EntryId>,
     groups: Groups,
+    /// What a newer version wrote and this one cannot read: the job, if it belongs to one, and its site.
+    newer: Vec<(Option<EntryId>, Option<EntryId>)>,
 }
 
 /// A job, as far as others have to know it.
@@ -97,11 +99,12 @@ struct SourceThere {
     at: String,
 }
 
-/// Whether an entry tells of what jobs share: such entries are read at the start.
+/// Whether an entry tells of what jobs share: such entries are read at the start. What cannot be read may.
 pub fn is_shared(fact: &Fact) -> bool {
     matches!(
         fact,
-        Fact::JobOpened { .. }
+        Fact::Newer { .. }
+            | Fact::JobOpened { .. }
             | Fact::HandedBack { .. }
             | Fact::PointAdded { .. }
             | Fact::PointDrawn { .. }
@@ -123,6 +126,10 @@ impl Across {
     /// Takes in an entry. They come in the journal's order, but for those of one act, which come last.
     pub fn extend(&mut self, entry: &Entry) {
         let (id, stamp) = (entry.id, entry.stamp());
+        if matches!(entry.body.fact, Fact::Newer { .. }) {
+            self.newer.push((entry.body.job, entry.body.site));
+            return;
+        }
         if let (Fact::SiteRuled { between_proofs, proof_holds }, Some(site)) = (&entry.body.fact, entry.body.site) {
             let (between_proofs, proof_holds) = (*between_proofs, *proof_holds);
             self.rules.insert(site, Rules { between_proofs, proof_holds }.within());
@@ -301,6 +308,7 @@ impl Across {
                 known.held.extend(there.map(|l| (point, l.clone())));
             }
         }
+        known.newer = self.newer.iter().any(|(of, at)| *of != Some(job) && (at.is_none() || *at == site));
         let there = |other: &EntryId| *other != job && self.jobs.get(other).is_some_and(|j| j.site == site);
         // A source that somebody found is there also when that job is handed back.
         let sources = self.sources.iter().filter(|s| there(&s.job) && !self.withdrawn.contains(&s.id));

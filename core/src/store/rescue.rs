@@ -35,15 +35,10 @@ const FRESH: &str = "new";
 /// Its presence says that the new database is finished.
 const READY: &str = "ready";
 
-/// Every body begins so: a map of ten pairs, or of up to fourteen where it says what was seen of others, what it comes after, how long the
-/// device was running and how the person signed on; and the key `by`, which sorts first.
-const BODY_BEGINS: [[u8; 4]; 5] = [
-    [0xaa, 0x62, b'b', b'y'],
-    [0xab, 0x62, b'b', b'y'],
-    [0xac, 0x62, b'b', b'y'],
-    [0xad, 0x62, b'b', b'y'],
-    [0xae, 0x62, b'b', b'y'],
-];
+/// Every body begins so, of whatever version: a map, of up to 23 pairs or of up to 255, and the key `v`, which sorts first.
+fn begins(w: &[u8]) -> bool {
+    matches!(w, [0xa8..=0xb7, 0x61, b'v', ..] | [0xb8, _, 0x61, b'v'])
+}
 
 /// Moves the database in `folder` aside and makes a new one from every entry that still proves itself.
 ///
@@ -144,7 +139,6 @@ fn one_a_number(mut entries: Vec<Entry>) -> Vec<Entry> {
 
 /// Reads entries out of raw bytes: a body, what opens it if there is such, and right behind that the 64 bytes of the signature.
 fn carve(bytes: &[u8], found: &mut BTreeMap<EntryId, Entry>) {
-    let begins = |w: &[u8]| BODY_BEGINS.iter().any(|b| w == b);
     let starts = bytes.windows(4).enumerate().filter(|(_, w)| begins(w)).map(|(at, _)| at);
     for at in starts {
         let window = &bytes[at..bytes.len().min(at + MAX_ENTRY_BYTES)];

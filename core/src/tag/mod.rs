@@ -1,7 +1,7 @@
 //! Tags: what a QR code at a point of isolation says.
 //!
-//! Promises: a text with one wrong or two exchanged characters is not taken for a tag (ISO 7064 MOD 37-2). Start at [`TagId`],
-//! [`Symbol`] for what is printed, and [`read`] for what a camera sees.
+//! Promises: a text with one wrong or two exchanged characters is not taken for a tag (ISO 7064 MOD 37-2), and none of its characters looks
+//! like another. Start at [`TagId`], [`Symbol`] for what is printed, and [`read`] for what a camera sees.
 
 pub mod sheet;
 

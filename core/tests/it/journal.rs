@@ -4,7 +4,9 @@ use std::collections::BTreeMap;
 
 use ciborium::Value;
 use sha2::{Digest, Sha256};
-use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, Signed, WITHHELD, cbor};
+use stillbar_core::journal::{
+    Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, Signed, VERSION, WITHHELD, cbor,
+};
 
 fn hex(text: &str) -> Vec<u8> {
     (0..text.len()).step_by(2).map(|i| u8::from_str_radix(&text[i..i + 2], 16).unwrap()).collect()
@@ -100,6 +102,7 @@ fn entry(label: &str) -> Entry {
     let key = DeviceKey::from_secret(&[7; 32]).unwrap();
     let fact = Fact::DeviceBegan { label: label.into(), after: None };
     let body = Body {
+        version: VERSION,
         device: key.device(),
         seq: 1,
         clock: Hlc(5, 0),
@@ -112,6 +115,7 @@ fn entry(label: &str) -> Entry {
         by: None,
         running: None,
         signed_on: None,
+        practice: false,
         seen: Vec::new(),
         fact,
     };
@@ -220,14 +224,14 @@ fn any_flipped_bit_is_found_behind_the_body_too() {
     assert_eq!(whole, [good.signed().len()], "no other beginning of an entry is an entry");
 }
 
-/// A name that is written plainly, as before there were commitments, still reads.
+/// A name that another program signed plainly reads, and cannot be taken out.
 #[test]
-fn an_entry_of_an_earlier_version_holds() {
+fn a_name_that_is_signed_plainly_reads() {
     let key = DeviceKey::from_secret(&[7; 32]).unwrap();
     let whole = person("Mara Lind");
     let plain = cbor::encode(&whole.body).unwrap();
     let entry = Entry::open(plain.clone(), key.sign(&plain)).unwrap();
-    assert_eq!((name_of(&entry), entry.opens()), ("Mara Lind", false));
+    assert_eq!((name_of(&entry), entry.opens(), entry.names()), ("Mara Lind", false, true));
 }
 
 #[test]

@@ -329,7 +329,7 @@ fn opened_while_closed() {
         knowing: vec![],
     };
     let at = added.body.clock.0 + 1000;
-    let knows = vec![Seen(added.body.device, added.body.seq)];
+    let knows = vec![Seen(added.body.device, added.body.seq, added.id)];
     let mut told = vec![
         job.clone(),
         added.clone(),
@@ -342,7 +342,8 @@ fn opened_while_closed() {
     assert_eq!((&doubt.points[0].opened, doubt.voided.len()), (&None, 3), "added, closed, and in doubt");
     assert!(doubt.voided[2].why.contains("closed on another that did not know of it"), "{:?}", doubt.voided[2]);
     // Who knows of both opens it anew, and it is open.
-    told.push(write(1, 2, at + 3, vec![Seen(keys[0].device(), 2)], open()));
+    let closed = told[3].id;
+    told.push(write(1, 2, at + 3, vec![Seen(keys[0].device(), 2, closed)], open()));
     assert!(fold(&told).points[0].opened.is_some());
 }
 

@@ -12,7 +12,10 @@ fn the_check_character_is_iso_7064_mod_37_2() {
 #[test]
 fn a_tag_is_read_as_printed_or_typed() {
     let tag = TagId::from_random([7; TagId::RANDOM_BYTES]);
-    for text in [tag.to_string(), tag.spaced(), tag.to_string().to_lowercase(), tag.spaced().replace(' ', "-")] {
+    let spaced = tag.spaced();
+    for text in
+        [tag.to_string(), spaced.clone(), spaced.to_lowercase(), spaced.replace(' ', "-"), spaced.replace(' ', " – ")]
+    {
         assert_eq!(text.parse(), Ok(tag), "{text}");
     }
     for foreign in ["", "STB", "https://example.org/", "STB0123456789ABCD", &"STB ".repeat(1000)] {
@@ -20,21 +23,73 @@ fn a_tag_is_read_as_printed_or_typed() {
     }
 }
 
-/// Every single error and every exchange of neighbours in the part behind the mark.
+/// Tags by chance, the same ones on every run (SplitMix64).
+fn by_chance(count: u64) -> impl Iterator<Item = TagId> {
+    let mixed = |n: u64| {
+        let z = n.wrapping_mul(0x9E37_79B9_7F4A_7C15);
+        let z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        let z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        z ^ (z >> 31)
+    };
+    (1..=count).map(move |n| TagId::from_random(std::array::from_fn(|k| mixed(n << 4 | k as u64) as u8)))
+}
+
+/// Neither behind the mark nor as the check character; all others occur at every place.
+#[test]
+fn no_character_is_taken_for_another() {
+    let mut met = vec![std::collections::BTreeSet::new(); 16];
+    for tag in by_chance(2000) {
+        for (at, character) in tag.to_string().chars().enumerate() {
+            met[at].insert(character);
+        }
+    }
+    for (at, met) in met.iter().enumerate().skip(3) {
+        assert_eq!(met.iter().collect::<String>(), "0123456789ABCDEFGHJKMNPQRSTVWXYZ", "at {at}");
+    }
+}
+
+/// What fingers type for a zero and a one is taken for them, alone and all at once.
+#[test]
+fn zeros_and_ones_are_read_as_people_type_them() {
+    let mut tried = 0;
+    for tag in by_chance(500) {
+        let text = tag.to_string();
+        for (meant, typed) in [('0', "O"), ('0', "o"), ('1', "I"), ('1', "i"), ('1', "L"), ('1', "l")] {
+            tried += text.matches(meant).count();
+            assert_eq!(text.replace(meant, typed).parse(), Ok(tag), "{text} with {typed}");
+        }
+        assert_eq!(text.replace('0', "o").replace('1', "l").to_lowercase().parse(), Ok(tag), "{text}");
+    }
+    assert!(tried > 1000, "{tried}");
+}
+
+/// Every wrong key at every place, and every exchange of neighbours.
 #[test]
 fn a_mistyped_tag_is_refused() {
-    for seed in 0..50 {
-        let tag = TagId::from_random(std::array::from_fn(|k| (seed * 31 + k * 17) as u8)).to_string().into_bytes();
-        for at in 3..tag.len() {
-            for other in b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ*".iter().filter(|c| **c != tag[at]) {
-                let mut wrong = tag.clone();
-                wrong[at] = *other;
-                assert_eq!(String::from_utf8(wrong).unwrap().parse::<TagId>(), Err(TagError::Check));
+    let refused = |wrong: &[u8], at: usize| {
+        let wanted = if at < 3 { TagError::Foreign } else { TagError::Check };
+        let wrong = String::from_utf8(wrong.to_vec()).unwrap();
+        assert_eq!(wrong.parse::<TagId>(), Err(wanted), "{wrong}");
+    };
+    // The same character by what is forgiven.
+    let plain = |c: u8| match c.to_ascii_uppercase() {
+        b'O' => b'0',
+        b'I' | b'L' => b'1',
+        other => other,
+    };
+    for tag in by_chance(500) {
+        let tag = tag.to_string().into_bytes();
+        for at in 0..tag.len() {
+            let wrong = |c: &u8| *c != b'-' && plain(*c) != tag[at];
+            for other in (b'!'..=b'~').filter(wrong) {
+                let mut typed = tag.clone();
+                typed[at] = other;
+                refused(&typed, at);
             }
             if at + 1 < tag.len() && tag[at] != tag[at + 1] {
-                let mut wrong = tag.clone();
-                wrong.swap(at, at + 1);
-                assert_eq!(String::from_utf8(wrong).unwrap().parse::<TagId>(), Err(TagError::Check));
+                let mut typed = tag.clone();
+                typed.swap(at, at + 1);
+                refused(&typed, at);
             }
         }
     }
@@ -46,7 +101,7 @@ fn a_symbol_is_read_as_drawn() {
     for seed in 0..20 {
         let tag = TagId::from_random([seed; TagId::RANDOM_BYTES]);
         let symbol = Symbol::of(tag);
-        assert_eq!(symbol.width, 21);
+        assert_eq!(symbol.width, 21, "{tag}");
         for scale in [3, 4, 7, 16] {
             let (side, pixels) = symbol.luma(scale);
             let luma = Luma::new(side, side, &pixels).unwrap();
@@ -54,6 +109,19 @@ fn a_symbol_is_read_as_drawn() {
                 assert_eq!((found.tags, found.other), (vec![tag], vec![]), "{tag} at {scale}");
             }
         }
+    }
+}
+
+/// No tag is printed without its symbol, whatever digits follow each other in it.
+#[test]
+fn every_tag_has_a_symbol() {
+    for tag in by_chance(500) {
+        assert_eq!(Symbol::of(tag).width, 21, "{tag}");
+    }
+    for digits in 1..12 {
+        let bytes = std::array::from_fn(|k| if k < digits { k as u8 % 10 } else { 10 + k as u8 });
+        let tag = TagId::from_random(bytes);
+        assert_eq!(Symbol::of(tag).width, 21, "{tag}");
     }
 }
 

@@ -1,7 +1,7 @@
 //! Erasing a person's name from the journal without breaking its chain.
 //!
 //! An entry commits to a person's name, and what opens that stands behind its body. So the opening goes and the body stays: id, signature
-//! and chain still hold, and who has the opening can still prove that it was this name. An entry of an earlier version has the name in
+//! and chain still hold, and who has the opening can still prove that it was this name. An entry that another program wrote may have the name in
 //! its body; there the body goes, and id, number, device and signature stay, so that the chain is whole and the sums still fit.
 
 use axum::http::StatusCode;

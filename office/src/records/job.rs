@@ -85,5 +85,5 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
 pub fn sentences(told: &Told, now: i64) -> Vec<String> {
     let nothing = Nothing::default();
     let look = Look::from_office(&told.world, &nothing, now, &told.entries);
-    told.entries.iter().map(|e| said(&look, &told.job, &e.body.fact)).collect()
+    told.entries.iter().map(|e| said(&look, &told.job, e)).collect()
 }

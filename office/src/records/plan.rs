@@ -1,7 +1,7 @@
 //! What the office writes itself: sites, and jobs that are planned here. They reach the phones by the feed, signed with the office's key.
 
 use axum::http::StatusCode;
-use stillbar_core::journal::{Body, Clock, Entry, EntryId, Fact, Hlc};
+use stillbar_core::journal::{Body, Clock, Entry, EntryId, Fact, Hlc, VERSION};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
@@ -92,6 +92,7 @@ pub(super) fn write(
     let wall = office.now();
     chain.seq += 1;
     let body = Body {
+        version: VERSION,
         device: office.key.device(),
         seq: chain.seq,
         clock: chain.clock.tick(wall),
@@ -104,6 +105,7 @@ pub(super) fn write(
         job,
         by,
         signed_on: None,
+        practice: false,
         seen: Vec::new(),
         fact,
     };

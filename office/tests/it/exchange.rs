@@ -1,7 +1,8 @@
 //! The exchange: what is answered, what stands in which feed, and that nothing is lost.
 
+use ciborium::Value as CborValue;
 use serde_json::Value;
-use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::journal::{Entry, EntryId, Fact, Newer, cbor};
 
 use crate::phone::{Phone, answers, entries};
 use crate::rig::{NOW, Rig, each};
@@ -342,4 +343,66 @@ fn gzip_is_taken_and_given_and_a_bomb_is_not() {
     assert!(bomb.len() < 100_000);
     assert_eq!(a.ask(&rig, "POST", "/entries", &kind, bomb).is(413).json()["error"], "too-large");
     a.ask(&rig, "POST", "/entries", &kind, "no gzip at all").is(400);
+}
+
+/// Signed anew over a body that a newer version made of one of ours.
+fn of_a_newer_version(
+    phone: &Phone,
+    entry: &Entry,
+    prev: EntryId,
+    change: impl Fn(&mut Vec<(CborValue, CborValue)>),
+) -> Entry {
+    let mut body: CborValue = ciborium::from_reader(entry.signed()).expect("CBOR");
+    let keys = body.as_map_mut().expect("a map");
+    for (key, value) in keys.iter_mut().filter(|(key, _)| key.as_text() == Some("prev")) {
+        *value = CborValue::Bytes(prev.0.to_vec());
+        assert!(key.is_text());
+    }
+    change(keys);
+    let bytes = cbor::encode(&body).expect("it can be written");
+    let signature = phone.key.sign(&bytes);
+    Entry::open(bytes, signature).expect("an entry")
+}
+
+/// One entry with a field more, one of a kind that nobody here knows, and the plain lock after them: all are taken in, go on to the next phone
+/// as they came, and the board shows the lock and that nothing stands proved.
+#[test]
+fn what_a_newer_phone_writes_is_taken_in_and_passed_on() {
+    each(|rig| {
+        let (mut phone, site, job) = begun(rig, 1, "Hill Laundry");
+        phone.told(site, job, "Foreman");
+        phone.told(site, job, "Porter");
+        let point = phone.point(site, job, "Q4");
+        phone.lock(site, job, point, "ML 7");
+        let at = phone.chain.len() - 4;
+        let before = phone.chain[at - 1].id;
+        let more = of_a_newer_version(&phone, &phone.chain[at], before, |keys| {
+            keys.push((CborValue::Text("weather".into()), CborValue::Text("rain".into())));
+        });
+        let unknown = of_a_newer_version(&phone, &phone.chain[at + 1], more.id, |keys| {
+            let fact = keys.iter_mut().find(|(key, _)| key.as_text() == Some("fact")).expect("a fact");
+            let kind = CborValue::Text("bus-coupler-closed".into());
+            fact.1 = CborValue::Map(vec![(kind, CborValue::Map(Vec::new()))]);
+            keys.retain(|(key, _)| key.as_text() != Some("personal"));
+        });
+        let plain = of_a_newer_version(&phone, &phone.chain[at + 2], unknown.id, |_| ());
+        let lock = of_a_newer_version(&phone, &phone.chain[at + 3], plain.id, |keys| {
+            // The point has another id, because what comes before it in the chain has.
+            let fact = keys.iter_mut().find(|(key, _)| key.as_text() == Some("fact")).expect("a fact");
+            fact.1 = renamed(&fact.1, phone.chain[at + 2].id, plain.id);
+        });
+        assert_eq!((more.newer, unknown.newer, lock.newer), (Some(Newer::Beside), Some(Newer::Fact), None));
+        phone.chain.splice(at.., [more, unknown, plain, lock]);
+        phone.push_all(rig);
+        let second = rig.phone(2, &[site]);
+        assert_eq!(second.pull(rig, 100), phone.chain, "as they came");
+    });
+}
+
+fn renamed(value: &CborValue, from: EntryId, to: EntryId) -> CborValue {
+    match value {
+        CborValue::Bytes(id) if *id == from.0 => CborValue::Bytes(to.0.to_vec()),
+        CborValue::Map(pairs) => CborValue::Map(pairs.iter().map(|(k, v)| (k.clone(), renamed(v, from, to))).collect()),
+        other => other.clone(),
+    }
 }

@@ -4,7 +4,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use stillbar_core::journal::fact::{KeyAt, On};
-use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact};
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, VERSION};
 use stillbar_core::point::{Means, PointKind};
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
@@ -68,6 +68,7 @@ impl Phone {
         self.wall += 1000;
         let (seq, prev) = self.chain.last().map_or((0, EntryId::NONE), |e| (e.body.seq, e.id));
         let body = Body {
+            version: VERSION,
             device: self.id(),
             seq: seq + 1,
             clock: self.clock.tick(self.wall),
@@ -80,6 +81,7 @@ impl Phone {
             job,
             by: self.by,
             signed_on: None,
+            practice: false,
             seen: Vec::new(),
             fact,
         };

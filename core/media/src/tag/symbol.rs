@@ -1,5 +1,6 @@
 //! The QR symbol of a text (ISO/IEC 18004): for a tag 21 modules wide, the coarsest that there is.
 
+use qrcode::bits::Bits;
 use qrcode::{Color, EcLevel, QrCode, Version};
 
 use super::TagId;
@@ -19,8 +20,12 @@ pub struct Symbol {
 impl Symbol {
     /// The symbol of a tag: version 1, level Q, alphanumeric.
     pub fn of(tag: TagId) -> Symbol {
-        // Sixteen alphanumeric characters are exactly what version 1 holds at level Q; a test tries it.
-        Symbol::made(QrCode::with_version(tag.as_str(), Version::Normal(1), EcLevel::Q))
+        // Sixteen alphanumeric characters are exactly what version 1 holds at level Q. Left to choose its segments, the encoder writes
+        // a long run of digits apart, and then not all of them have room.
+        let mut bits = Bits::new(Version::Normal(1));
+        let filled =
+            bits.push_alphanumeric_data(tag.as_str().as_bytes()).and_then(|()| bits.push_terminator(EcLevel::Q));
+        Symbol::made(filled.and_then(|()| QrCode::with_bits(bits, EcLevel::Q)))
     }
 
     /// The symbol of any text, as small as it can be at level Q; without modules if the text is too long for any.

@@ -23,22 +23,19 @@ impl Job {
         let mut sorted: Vec<&Entry> = entries.iter().collect();
         sorted.sort_by_key(|e| (e.order(), e.id));
         sorted.dedup_by_key(|e| e.id);
+        let opened = sorted.iter().position(|e| matches!(e.body.fact, Fact::JobOpened { .. }))?;
+        let mut job = Job::opened(sorted[opened])?;
+        let counts = |e: &&Entry| e.body.practice == job.practice;
         let withdrawn: BTreeSet<EntryId> = sorted
             .iter()
+            .filter(|e| counts(e))
             .filter_map(|e| match e.body.fact {
                 Fact::Withdrawn { entry, .. } if !locked_meanwhile(&sorted, e, entry) => Some(entry),
                 _ => None,
             })
             .collect();
-        let opened = sorted.iter().position(|e| matches!(e.body.fact, Fact::JobOpened { .. }))?;
-        let mut job = Job::opened(sorted[opened])?;
         for entry in &sorted {
-            job.heard.note(entry);
-            job.note_void(entry);
-            job.note_trouble(entry);
-            if !withdrawn.contains(&entry.id) {
-                job.apply(entry);
-            }
+            job.take(entry, !withdrawn.contains(&entry.id));
         }
         job.undone = undone::undone(&sorted, &withdrawn);
         Some(job)
@@ -46,11 +43,24 @@ impl Job {
 
     /// One more entry at the end of the order. Not for a withdrawal, which reaches back: fold again for that.
     pub fn extend(&mut self, entry: &Entry) {
+        self.take(entry, true);
+        self.undone.retain(|undone| !undone::answers(undone, entry));
+    }
+
+    fn take(&mut self, entry: &Entry, stands: bool) {
         self.heard.note(entry);
+        // Practice says nothing of a real board, and what is written of a real one is no practice.
+        if entry.newer.is_some() || entry.body.practice != self.practice {
+            self.newer.push(entry.stamp());
+        }
+        if entry.body.practice != self.practice {
+            return;
+        }
         self.note_void(entry);
         self.note_trouble(entry);
-        self.apply(entry);
-        self.undone.retain(|undone| !undone::answers(undone, entry));
+        if stands {
+            self.apply(entry);
+        }
     }
 
     fn opened(entry: &Entry) -> Option<Job> {
@@ -72,6 +82,8 @@ impl Job {
         Some(Job {
             stamp: entry.stamp(),
             site: entry.body.site,
+            practice: entry.body.practice,
+            newer: Vec::new(),
             title: title.clone(),
             place: place.clone(),
             equipment: equipment.clone(),

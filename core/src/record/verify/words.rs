@@ -85,12 +85,6 @@ impl Found {
                 }
             }
         }
-        if self.linked.unlinked > 0 {
-            all.push(format!(
-                "That nothing is missing before {} entries, which do not say what they come after.",
-                self.linked.unlinked
-            ));
-        }
         if self.linked.between > 0 {
             all.push(format!(
                 "What the {} entries of other work say that these devices wrote in between: they are not part of this record.",
