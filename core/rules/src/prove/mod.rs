@@ -1,7 +1,8 @@
-//! Proving dead: which pairs, which probe first, what a plan demands, and what a wrong reading means.
+//! Proving dead: which pairs, which probe first, what was done, what a plan demands, and what a wrong reading means.
 //!
-//! Promises: every pair of conductors is tested exactly once in a plan; unknown comes out as treat as live. What the plan demands and a case
-//! does not show is worked out in one place, for the app and the command line. Start at [`plan_case`] and [`conditions::unmet`].
+//! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed its second
+//! proof, is never "proved dead"; unknown comes out as treat as live. What the plan demands and a case does not show is worked out in one
+//! place, for the app and the command line. Start at [`plan_case`], [`conditions::unmet`] and [`Run`].
 
 mod case;
 pub mod conditions;
@@ -9,12 +10,14 @@ pub mod judge;
 pub mod limit;
 mod order;
 mod plan;
+mod run;
 mod terminals;
 
 pub use case::{
     Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
 };
 pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
+pub use run::{Earth, Met, Proof, Run, Standing, Taken, Voided};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
 pub use stillbar_values::{Earthing, Order, Reading, System};

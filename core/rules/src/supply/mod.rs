@@ -5,11 +5,13 @@
 //! "cut" is about this network as people drew it, so the question for other sources stays a person's to answer.
 //!
 //! Here are pure functions over a [`Network`]: no journal, no clock, no files. Start at [`check`]; then [`propose`], which finds the points
-//! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`].
+//! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`]. A site's network as its journal tells it is
+//! [`Drawn`].
 
 mod besides;
 mod check;
 pub mod draw;
+mod drawn;
 pub mod files;
 pub mod flow;
 mod front;
@@ -24,6 +26,7 @@ mod touched;
 pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use draw::{Shown, draw};
+pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
 pub use network::{MAX_PARTS, Network, SupplyError, Where};
 pub use propose::{Proposal, Proposals, propose};
 pub use restore::{Held, Restore, RestoreStep, restore};
