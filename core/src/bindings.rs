@@ -1,6 +1,14 @@
 //! Types of the crates below as Kotlin and Swift see them: told again field by field, and held to the originals by the compiler.
 
+use stillbar_journal::Running;
 use stillbar_values::drawing::{Drawing, Ink, Shape};
+
+/// See the original.
+#[uniffi::remote(Record)]
+pub struct Running {
+    pub start: u64,
+    pub ms: u64,
+}
 
 /// See the original.
 #[uniffi::remote(Record)]

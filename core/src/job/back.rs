@@ -33,16 +33,14 @@ enum Supply<'a> {
     Of(Option<&'a Source>, crate::journal::EntryId),
 }
 
-impl SourceKind {
-    /// Whether a source of this kind makes a supply of its own, so that beside another one nobody knows what the two do to each other.
-    pub fn makes_supply(self) -> bool {
-        matches!(self, SourceKind::SecondFeeder | SourceKind::Generator | SourceKind::Ups)
-    }
+/// Whether a source of this kind makes a supply of its own, so that beside another one nobody knows what the two do to each other.
+fn makes_supply(kind: SourceKind) -> bool {
+    matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator | SourceKind::Ups)
+}
 
-    /// Whether it only follows a supply that is there. A battery that can make an island is to be noted as a UPS.
-    pub fn follows(self) -> bool {
-        matches!(self, SourceKind::Pv | SourceKind::Battery)
-    }
+/// Whether it only follows a supply that is there. A battery that can make an island is to be noted as a UPS.
+fn follows(kind: SourceKind) -> bool {
+    matches!(kind, SourceKind::Pv | SourceKind::Battery)
 }
 
 impl Job {
@@ -118,14 +116,14 @@ impl Job {
     }
 
     fn follows(&self, point: &Point) -> bool {
-        self.source_of(point).is_some_and(|s| s.kind.follows())
+        self.source_of(point).is_some_and(|s| follows(s.kind))
     }
 
     /// The supply that a point brings; `None` where what it brings makes none. A source that is no longer listed counts as one that does.
     fn supply_of(&self, point: &Point) -> Option<Supply<'_>> {
         let Some(cuts) = point.cuts else { return Some(Supply::Normal) };
         match self.source_of(point) {
-            Some(source) if !source.kind.makes_supply() => None,
+            Some(source) if !makes_supply(source.kind) => None,
             source => Some(Supply::Of(source, cuts)),
         }
     }

@@ -23,10 +23,11 @@ use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 use crate::site::is_shared;
 use crate::tag::TagId;
 
+pub use crate::point::LockRow;
 pub use exchange::{Aside, Sum};
 pub use open::{DATABASE, LOCK, StoreError};
 pub(crate) use project::turn;
-pub use project::{JobRow, LockRow, ProofState, TagRow};
+pub use project::{JobRow, ProofState, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::{plain, write_private, write_whole};

@@ -1,41 +1,7 @@
-//! The supply network: which sources can reach the work zone, and which points cut it off at what cost.
-//!
-//! Promises: a switch stops a path only if it is locked open; whatever is open but not locked, a tie, a changeover or an inlet for a
-//! mobile set, counts as a path. What nobody traced is never taken for nothing: the answer is then "not shown", never "cut". And
-//! "cut" is about this network as people drew it, so the question for other sources stays a person's to answer.
-//!
-//! Here are pure functions over a [`Network`]: no journal, no clock, no files. Start at [`check`]; then [`propose`], which finds the points
-//! to lock, [`restore`], [`touched`] and [`draw()`]. Files are read and written in [`files`]. A site's network as its journal tells it is
-//! [`Drawn`], a job beside it [`Cut`].
+//! The supply network of a site, as a job stands beside it ([`Cut`]). What follows from a network is worked out in [`stillbar_rules::supply`],
+//! which is told here as well.
 
-mod besides;
-mod check;
 mod cut;
-pub mod draw;
-mod drawn;
-pub mod files;
-pub mod flow;
-mod front;
-mod islands;
-mod network;
-mod propose;
-mod restore;
-mod say;
-mod supplied;
-mod touched;
 
-pub use besides::paths_besides;
-pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use cut::{Cut, held, own_locks, ways};
-pub use draw::{Shown, draw};
-pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
-pub use network::{MAX_PARTS, Network, SupplyError, Where};
-pub use propose::{Proposal, Proposals, propose};
-pub use restore::{Held, Restore, RestoreStep, restore};
-use stillbar_values::network as model;
-pub use stillbar_values::network::{
-    Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
-    SourceSort,
-};
-pub use supplied::States;
-pub use touched::{Change, Touched, touched};
+pub use stillbar_rules::supply::*;

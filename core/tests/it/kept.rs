@@ -10,7 +10,7 @@ use stillbar_core::journal::{Body, DeviceId, DeviceKey, Entry, EntryId, Fact, Hl
 use stillbar_core::tag::TagId;
 
 const FACTS: &str = "tests/samples/facts-1.json";
-const SOURCE: &str = include_str!("../../src/journal/fact.rs");
+const SOURCE: &str = include_str!("../../journal/src/fact.rs");
 
 fn kept() -> Vec<Value> {
     serde_json::from_str(&std::fs::read_to_string(FACTS).unwrap()).unwrap()

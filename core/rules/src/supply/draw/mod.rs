@@ -17,7 +17,7 @@ use super::check::{Check, Locks};
 use super::model::NodeKind;
 use super::network::Network;
 use super::supplied::{States, closed};
-use crate::screens::parts::Drawing;
+use stillbar_values::drawing::Drawing;
 
 /// The most nodes in one drawing; of a larger network the part nearest to the work zone is drawn.
 pub const MAX_DRAWN: usize = 80;

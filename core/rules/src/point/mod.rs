@@ -5,13 +5,15 @@
 //! nowhere else. Start at [`Lock`].
 
 mod locks;
+mod row;
 
-use crate::journal::fact::{KeyAt, On};
-use crate::journal::{EntryId, Stamp};
-use crate::supply::Position;
-use crate::tag::TagId;
+use stillbar_journal::fact::{KeyAt, On};
+use stillbar_journal::{EntryId, Stamp};
+use stillbar_values::TagId;
+use stillbar_values::network::Position;
 
 pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
+pub use row::LockRow;
 pub use stillbar_values::{Means, PointKind};
 
 /// A point of isolation in a job.

@@ -6,7 +6,7 @@
 use std::sync::Arc;
 
 use super::{Link, LinkKind, Network, Node, NodeKind, Position, States, SupplyError, Where};
-use crate::journal::{Entry, Fact, Stamp};
+use stillbar_journal::{Entry, Fact, Stamp};
 
 /// The most nodes, and the most links, that are noted for one site.
 pub const MAX_NOTED: usize = 2_000;

@@ -1,7 +1,7 @@
 //! The drawing of a group: the terminals, the probe that is held, and where the other one goes, in order.
 
 use super::{Conductor, Role, Test};
-use crate::screens::parts::{Drawing, Ink, Shape};
+use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 /// Width of the drawing in its own units; the terminals share it.
 const WIDTH: f32 = 360.0;

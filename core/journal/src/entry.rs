@@ -66,7 +66,6 @@ pub struct Seen(pub DeviceId, pub u64, pub EntryId);
 
 /// Time since a device was started, by a clock that also runs while it sleeps: CLOCK_BOOTTIME, elapsedRealtime, mach_continuous_time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
 pub struct Running {
     /// Which start of the device; another number after each restart.
     pub start: u64,
@@ -153,7 +152,7 @@ impl Stamp {
     }
 
     /// Of something that is not in the journal.
-    pub(crate) const NONE: Stamp = Stamp {
+    pub const NONE: Stamp = Stamp {
         id: EntryId::NONE,
         device: DeviceId([0; 32]),
         seq: 0,

@@ -1,13 +1,13 @@
 //! One run of a dead test: the indicator proved, readings, the indicator proved again, and again where the test is long.
 //!
-//! What a run shows on its own is worked out here; what stands proved in a job, from all its runs and all that is known beside them, in
-//! [`crate::job::Job::standing`].
+//! What a run shows on its own is worked out here; what stands proved in a job, from all its runs and all that is known beside them, by
+//! the fold of the job (`Job::standing`).
 
 use std::collections::BTreeMap;
 
 use super::{Reading, Test};
-use crate::journal::fact::{EarthProof, ProvedOn};
-use crate::journal::{DeviceId, EntryId, Stamp};
+use stillbar_journal::fact::{EarthProof, ProvedOn};
+use stillbar_journal::{DeviceId, EntryId, Stamp};
 
 /// A reading that was taken.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -3,8 +3,8 @@
 //! Source of the forced removal's conditions: 29 CFR 1910.147(e)(3); of the group's: (f)(3); of the shift change's: (f)(4).
 
 use super::{Forced, Lock, LockBox, Means, Point};
-use crate::journal::EntryId;
-use crate::journal::fact::{KeyAt, On};
+use stillbar_journal::EntryId;
+use stillbar_journal::fact::{KeyAt, On};
 
 /// Why `person` may not take `lock` off, in a sentence; `None` if they may.
 pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock], name: impl Fn(EntryId) -> String) -> Option<String> {

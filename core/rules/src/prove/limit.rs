@@ -60,7 +60,7 @@ pub struct LimitError {
 /// What limits have to stay below, and where an instrument has to light at the latest, with these sources. A source of 0 V is none.
 ///
 /// ```
-/// use stillbar_core::prove::limit::{Limits, Source, bound, lights_in_time};
+/// use stillbar_rules::prove::limit::{Limits, Source, bound, lights_in_time};
 /// let board = bound([Source::LineNeutral(230_000)]);
 /// assert_eq!((board.ac_mv, board.dc_mv), (50_000, 120_000));
 /// assert!(board.refuses(Limits { ac_mv: 49_999, dc_mv: 0 }).is_none());

@@ -7,8 +7,8 @@ use super::text::{NAME, SMALL, short, width};
 use super::tree::{
     Body, Item, Plan, SYMBOL, Sideways, UNCOVERED, link_lines, list_texts, name_lines, notes, padlock, row,
 };
-use crate::screens::parts::{Drawing, Ink, Shape};
 use crate::supply::model::{LinkKind, NodeKind};
+use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 /// How thick the line of an uncovered path is, under the line itself.
 const PATH: f32 = 8.0;

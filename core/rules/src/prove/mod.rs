@@ -1,8 +1,8 @@
-//! Proving dead: which pairs, which probe first, and what stands proved.
+//! Proving dead: which pairs, which probe first, what was done, what a plan demands, and what a wrong reading means.
 //!
-//! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed
-//! its second proof, is never "proved dead"; unknown comes out as treat as live. What the plan demands and a case does not show is
-//! worked out in one place, for the app and the command line. Start at [`plan_case`], [`conditions::unmet`] and [`crate::job::Job::standing`].
+//! Promises: every pair of conductors is tested exactly once in a plan; a run that met an indication, or whose indicator failed its second
+//! proof, is never "proved dead"; unknown comes out as treat as live. What the plan demands and a case does not show is worked out in one
+//! place, for the app and the command line. Start at [`plan_case`], [`conditions::unmet`] and [`Run`].
 
 mod case;
 pub mod conditions;

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use crate::journal::fact::{InstrumentKind, LightsFrom, Limit};
-use crate::journal::{Entry, EntryId, Fact, WITHHELD};
+use stillbar_journal::fact::{InstrumentKind, LightsFrom, Limit};
+use stillbar_journal::{Entry, EntryId, Fact, WITHHELD};
 
 /// People, sites and instruments by the entry that brought them.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]

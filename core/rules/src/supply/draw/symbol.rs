@@ -1,8 +1,8 @@
 //! Symbols in the manner of IEC 60617, of our own drawing: a switch parts or bridges a line, a padlock hangs beside its word.
 
 use super::Scene;
-use crate::screens::parts::{Ink, Shape};
 use crate::supply::model::{LinkKind, SourceSort};
+use stillbar_values::drawing::{Ink, Shape};
 
 /// How long a symbol is along its line.
 pub const LONG: f32 = 28.0;

@@ -1,7 +1,7 @@
 //! The potentials as a drawing: earth in the middle of a cross, each conductor a dot at its volts.
 
 use super::Judgement;
-use crate::screens::parts::{Drawing, Ink, Shape};
+use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 const SIZE: f32 = 360.0;
 /// Room for two lines of text about a dot.
