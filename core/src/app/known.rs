@@ -61,6 +61,7 @@ impl Inner {
                     SiteSource {
                         source: SourceRef::Drawn(n.part.id.clone()),
                         kind: kind_of(n.part.sort),
+                        stored: None,
                         what: what.clone(),
                         at: n.part.place.clone(),
                         told_by: "the supply network".into(),

@@ -92,8 +92,10 @@ impl Default for Rules {
 pub struct SiteSource {
     /// Which.
     pub source: SourceRef,
-    /// Its kind; `None` where the network does not say.
+    /// Its kind; `None` where the network does not say, and of stored energy.
     pub kind: Option<SourceKind>,
+    /// The waiting time on its label, in seconds, if it is stored energy.
+    pub stored: Option<u32>,
     /// What it is.
     pub what: String,
     /// Where it comes in.

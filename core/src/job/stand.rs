@@ -7,7 +7,7 @@ use super::age::{Moment, oldest, shortest};
 use super::known::{Known, SiteSource};
 use super::trouble::{Trouble, TroubleKind};
 use super::{Job, waiting};
-use crate::journal::fact::{On, SourceRef};
+use crate::journal::fact::{Found, On, SourceRef};
 use crate::journal::{EntryId, Stamp};
 use crate::names::alike;
 use crate::point::uncovered;
@@ -283,14 +283,16 @@ impl Job {
     pub fn unanswered_sources(&self) -> Vec<&SiteSource> {
         let known = self.known.iter().flat_map(|k| &k.sources);
         let named = |source: &SiteSource| {
+            // The network may know it by another place; what is written on it tells.
+            let place = |at: &str| matches!(source.source, SourceRef::Drawn(_)) || alike(at, &source.at);
+            let is = |f: &Found| alike(&f.what, &source.what) && place(&f.at);
+            let mut kept = self.stored.iter().filter_map(|s| s.found.as_ref());
+            let fits = |kind| source.kind.is_none_or(|k| k == kind);
             self.elsewhere.iter().any(|e| e.source == source.source)
-                || self.found().any(|own| {
-                    let found = own.found.as_ref();
-                    // The network may know it by another place; what is written on it tells.
-                    let place = |at: &str| matches!(source.source, SourceRef::Drawn(_)) || alike(at, &source.at);
-                    source.kind.is_none_or(|k| k == own.kind)
-                        && found.is_some_and(|f| alike(&f.what, &source.what) && place(&f.at))
-                })
+                || match source.stored {
+                    Some(_) => kept.any(is),
+                    None => self.found().any(|own| fits(own.kind) && own.found.as_ref().is_some_and(is)),
+                }
         };
         known.filter(|source| !named(source)).collect()
     }

@@ -89,12 +89,14 @@ pub fn padlocks<'a>(locks: &'a [LockRow], owner: EntryId, label: &str) -> Vec<&'
     locks.iter().filter(|l| l.on && l.owner == owner && alike(&l.label, label)).collect()
 }
 
-/// A source that a job found.
+/// A source, or stored energy, that a job found.
 #[derive(Debug, Clone)]
 struct SourceThere {
     id: EntryId,
     job: EntryId,
-    kind: SourceKind,
+    /// `None`: stored energy.
+    kind: Option<SourceKind>,
+    stored: Option<u32>,
     what: String,
     at: String,
 }
@@ -114,6 +116,7 @@ pub fn is_shared(fact: &Fact) -> bool {
             | Fact::PointOpened { .. }
             | Fact::PointClosed { .. }
             | Fact::SourceAnswered { found: Some(_), .. }
+            | Fact::StoredAnswered { found: Some(_), .. }
             | Fact::IndicatorProved { works: false, .. }
             | Fact::InstrumentChecked { .. }
             | Fact::WorkerJoined { .. }
@@ -182,7 +185,11 @@ impl Across {
             }),
             Fact::SourceAnswered { kind, found: Some(found), .. } => {
                 let (what, at) = (found.what.clone(), found.at.clone());
-                self.sources.push(SourceThere { id, job, kind: *kind, what, at });
+                self.sources.push(SourceThere { id, job, kind: Some(*kind), stored: None, what, at });
+            }
+            Fact::StoredAnswered { found: Some(found), seconds, .. } => {
+                let (what, at) = (found.what.clone(), found.at.clone());
+                self.sources.push(SourceThere { id, job, kind: None, stored: Some(*seconds), what, at });
             }
             Fact::IndicatorProved { indicator, works: false, .. } => self.failures.push((job, *indicator, stamp)),
             Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, knowing, .. } => {
@@ -314,7 +321,8 @@ impl Across {
         let sources = self.sources.iter().filter(|s| there(&s.job) && !self.withdrawn.contains(&s.id));
         known.sources.extend(sources.map(|s| SiteSource {
             source: SourceRef::Found(s.id),
-            kind: Some(s.kind),
+            kind: s.kind,
+            stored: s.stored,
             what: s.what.clone(),
             at: s.at.clone(),
             told_by: self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone()),

@@ -49,18 +49,20 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 
 /// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
 fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
-    page.heading(format!("Known at this site: {}", known.what));
+    let stores = if known.stored.is_some() { " (stored energy)" } else { "" };
+    page.heading(format!("Known at this site: {}{stores}", known.what));
     page.caution(
         Tone::Must,
         format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), known.told_by),
     );
-    if known.kind.is_none() {
+    if known.kind.is_none() && known.stored.is_none() {
         page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
     }
-    if known.kind.is_none_or(|kind| kind == SourceKind::Control) {
+    if known.stored.is_none() && known.kind.is_none_or(|kind| kind == SourceKind::Control) {
         control(page, look);
     }
-    page.main("It is a source here too", format!("here {}", named(&known.source)));
+    let here = if known.stored.is_some() { "It stores energy here too" } else { "It is a source here too" };
+    page.main(here, format!("here {}", named(&known.source)));
     page.entry("elsewhere", "Or why it does not reach this work", "What you saw, and where", look.draft("elsewhere"));
     page.button("It does not reach this work", format!("elsewhere {}", named(&known.source)));
 }
@@ -81,13 +83,16 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
         let why = act.need("elsewhere", "Write why it does not reach this work.")?;
         return Ok(Fact::SourceElsewhere { source: known.source.clone(), why });
     }
+    let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
+    let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", known.told_by));
+    if let Some(seconds) = known.stored {
+        return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked });
+    }
     let kind = match known.kind {
         Some(kind) => kind,
         None => picked(act, "kind", "Choose which kind of source it is.")?,
     };
     let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
-    let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
-    let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", known.told_by));
     Ok(Fact::SourceAnswered { kind, found: Some(found), looked, terminals, millivolts })
 }
 

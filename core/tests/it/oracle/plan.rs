@@ -42,9 +42,6 @@ pub struct Plan {
     pub figures: bool,
 }
 
-/// TODO
-pub const STORED_ELSEWHERE: bool = false;
-
 /// What comes next.
 #[derive(Debug)]
 pub enum Next {
@@ -220,9 +217,6 @@ impl<'a> Desk<'a> {
             self.entries.iter().filter(|e| e.body.site == site && e.job() != Some(self.job) && !self.is_withdrawn(e.id))
         {
             let Some(theirs) = found(&e.body.fact) else { continue };
-            if !STORED_ELSEWHERE && matches!(e.body.fact, Fact::StoredAnswered { .. }) {
-                continue;
-            }
             let mine = own.iter().any(|o| alike(&o.what, &theirs.what) && alike(&o.at, &theirs.at));
             let source = SourceRef::Found(e.id);
             if !mine && !self.has(|f| matches!(f, Fact::SourceElsewhere { source: s, .. } if *s == source)) {

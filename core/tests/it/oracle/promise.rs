@@ -84,11 +84,8 @@ impl<'k, 'a> Ask<'k, 'a> {
 
     fn foreign_sources(&self) -> Vec<(Source<'a>, Vec<&'a Entry>)> {
         let others = self.known.at_site(self.site).filter(|e| e.job() != Some(self.job));
-        let foreign = others
-            .filter(|e| !self.known.is_withdrawn(e.id))
-            .filter_map(source)
-            .filter(|s| !self.found_too(s))
-            .filter(|s| super::plan::STORED_ELSEWHERE || s.kind.is_some());
+        let foreign =
+            others.filter(|e| !self.known.is_withdrawn(e.id)).filter_map(source).filter(|s| !self.found_too(s));
         foreign.map(|s| (s, self.elsewhere(&s))).collect()
     }
 
