@@ -1,5 +1,7 @@
 //! What can go wrong between a shell and the core.
 
+pub use crate::store::OpenError;
+
 /// The device could not do what the core asked of it.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[cfg_attr(feature = "bindings", derive(uniffi::Error))]
@@ -10,32 +12,4 @@ pub enum PlatformError {
         /// The sentence.
         why: String,
     },
-}
-
-/// Why the data folder could not be opened. Each sentence says what to do; nothing was changed or lost.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[cfg_attr(feature = "bindings", derive(uniffi::Error))]
-#[allow(missing_docs, reason = "every variant has the one field `what`: the sentence to show")]
-pub enum OpenError {
-    /// Another process has the folder open.
-    #[error("{what}")]
-    InUse { what: String },
-    /// The database is damaged.
-    #[error("{what}")]
-    Damaged { what: String },
-    /// The database was written by a newer version.
-    #[error("{what}")]
-    Newer { what: String },
-    /// The folder cannot be written.
-    #[error("{what}")]
-    ReadOnly { what: String },
-    /// The disk is full.
-    #[error("{what}")]
-    DiskFull { what: String },
-    /// The device's secret is missing or is not the one that signed this journal.
-    #[error("{what}")]
-    Secret { what: String },
-    /// Anything else, in one sentence.
-    #[error("{what}")]
-    Other { what: String },
 }

@@ -10,9 +10,10 @@ use argon2::{Argon2, PasswordHasher, PasswordVerifier};
 
 use super::inner::Inner;
 use super::office::Join;
-use crate::journal::{EntryId, Running, SignedOn};
+use crate::journal::{EntryId, SignedOn};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled};
+pub use crate::store::{Hand, Tick};
 
 /// Without a touch for longer, whoever has the device in hand is asked again. Our rule, no source.
 pub const IDLE_MS: i64 = 10 * 60_000;
@@ -20,39 +21,6 @@ pub const IDLE_MS: i64 = 10 * 60_000;
 pub const DIGITS: std::ops::RangeInclusive<usize> = 4..=12;
 /// The longest wait after a wrong PIN, in seconds. Our rule, no source.
 const MOST_WAIT: u64 = 60;
-
-/// A moment by this device's own clocks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Tick {
-    /// Its running clock, if it has one.
-    pub running: Option<Running>,
-    /// Its wall clock.
-    pub wall: i64,
-}
-
-impl Tick {
-    /// Milliseconds from here to `now`; `None` where a clock went back.
-    fn until(&self, now: &Tick) -> Option<i64> {
-        let ms = match (self.running, now.running) {
-            (Some(a), Some(b)) if a.start == b.start => i64::try_from(b.ms.checked_sub(a.ms)?).unwrap_or(i64::MAX),
-            _ => now.wall.saturating_sub(self.wall),
-        };
-        (ms >= 0).then_some(ms)
-    }
-}
-
-/// Somebody who has had this device in hand.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Hand {
-    /// argon2id in the PHC format, if they have a PIN.
-    pub hash: Option<String>,
-    /// Wrong tries since the last right one, and when the last was.
-    pub wrong: u32,
-    /// When the last wrong try was.
-    pub tried: Option<Tick>,
-    /// When their PIN was set anew, and who was the witness.
-    pub anew: Option<(i64, String)>,
-}
 
 /// An act that waits for a PIN.
 #[derive(Debug, Clone)]

@@ -5,8 +5,8 @@
 
 use super::{Job, Source};
 use crate::journal::fact::SourceKind;
+use crate::point::LockRow;
 use crate::point::Point;
-use crate::store::LockRow;
 use crate::supply::Position;
 
 /// What becomes of a point when the supply is restored.

@@ -8,9 +8,9 @@ use super::Job;
 use super::age::{CLOCK_DOUBT_MS, Moment, moved, oldest};
 use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
+use crate::point::LockRow;
 use crate::prove::Proof;
 use crate::site::Across;
-use crate::store::LockRow;
 use crate::world::World;
 
 /// Most minutes between two proofs of the indicator. Our rule, no source.

@@ -13,7 +13,7 @@ use crate::job::known::{Known, Rules, SiteSource};
 use crate::journal::fact::{Duty, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::names::{alike, looks};
-use crate::store::LockRow;
+use crate::point::LockRow;
 use crate::supply::Position;
 use crate::tag::TagId;
 

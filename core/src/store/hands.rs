@@ -5,8 +5,40 @@ use std::collections::BTreeMap;
 use rusqlite::params;
 
 use super::{Store, StoreError};
-use crate::app::pin::{Hand, Tick};
 use crate::journal::{EntryId, Running};
+
+/// A moment by this device's own clocks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Tick {
+    /// Its running clock, if it has one.
+    pub running: Option<Running>,
+    /// Its wall clock.
+    pub wall: i64,
+}
+
+impl Tick {
+    /// Milliseconds from here to `now`; `None` where a clock went back.
+    pub(crate) fn until(&self, now: &Tick) -> Option<i64> {
+        let ms = match (self.running, now.running) {
+            (Some(a), Some(b)) if a.start == b.start => i64::try_from(b.ms.checked_sub(a.ms)?).unwrap_or(i64::MAX),
+            _ => now.wall.saturating_sub(self.wall),
+        };
+        (ms >= 0).then_some(ms)
+    }
+}
+
+/// Somebody who has had this device in hand.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Hand {
+    /// argon2id in the PHC format, if they have a PIN.
+    pub hash: Option<String>,
+    /// Wrong tries since the last right one, and when the last was.
+    pub wrong: u32,
+    /// When the last wrong try was.
+    pub tried: Option<Tick>,
+    /// When their PIN was set anew, and who was the witness.
+    pub anew: Option<(i64, String)>,
+}
 
 impl Store {
     /// Everybody who has had this device in hand.

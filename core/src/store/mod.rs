@@ -4,6 +4,7 @@
 //! (`synchronous=FULL`); replaying the journal from nothing gives the same tables; a database that is damaged or newer is left
 //! exactly as it is. Start at [`Store::open`] and [`Store::append`].
 
+mod errors;
 mod exchange;
 mod hands;
 mod open;
@@ -24,7 +25,9 @@ use crate::site::is_shared;
 use crate::tag::TagId;
 
 pub use crate::point::LockRow;
+pub use errors::OpenError;
 pub use exchange::{Aside, Sum};
+pub use hands::{Hand, Tick};
 pub use open::{DATABASE, LOCK, StoreError};
 pub(crate) use project::turn;
 pub use project::{JobRow, ProofState, TagRow};

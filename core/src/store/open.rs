@@ -9,8 +9,7 @@ use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavio
 
 use super::rescue::unfinished;
 use super::whole::{plain, sync_new_folder, write_private};
-use super::{Store, private};
-use crate::app::OpenError;
+use super::{OpenError, Store, private};
 
 /// The database's file name in the data folder.
 pub const DATABASE: &str = "journal.db";

@@ -11,8 +11,7 @@ use rusqlite::{Connection, OpenFlags};
 
 use super::open::{StoreError, io_error, settle, take_lock};
 use super::whole::{sync_folder, write_private};
-use super::{DATABASE, Store, private};
-use crate::app::OpenError;
+use super::{DATABASE, OpenError, Store, private};
 use crate::job::Job;
 use crate::journal::{Entry, EntryId, MAX_ENTRY_BYTES};
 

@@ -8,7 +8,7 @@ use super::{Check, Held, Network, Position, States, check};
 use crate::job::Job;
 use crate::journal::EntryId;
 use crate::journal::fact::On;
-use crate::store::LockRow;
+use crate::point::LockRow;
 
 /// A job beside the network of its site.
 #[derive(Debug, Clone)]

@@ -84,7 +84,8 @@ fn an_entry_of_every_kind_of_version_1_reads_as_it_was_meant() {
     let mut all: Vec<String> = variants.map(|(name, _)| name).filter(named).map(kebab).collect();
     let mut have: Vec<String> =
         kept.iter().map(|one| serde_json::from_value::<Fact>(one["fact"].clone()).unwrap().kind()).collect();
-    (all.sort(), have.sort());
+    all.sort();
+    have.sort();
     have.dedup();
     assert_eq!(have, all);
 }

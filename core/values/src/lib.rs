@@ -1,7 +1,7 @@
 //! Plain values that everything else of Stillbar speaks in.
 //!
 //! Promises: a value says what was given and decides nothing; one value has one spelling in files; nothing here reads a file, a clock or a
-//! random source. Start at [`EntryId`], [`Conductor`](conductors::Conductor), [`Reading`] and [`network`].
+//! random source. Start at [`EntryId`], [`Conductor`], [`Reading`] and [`network`].
 
 pub mod conductors;
 pub mod drawing;
