@@ -1,9 +1,11 @@
 //! What can go wrong, and what is said about it.
 
-use axum::Json;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
+use axum::{Extension, Json};
 use serde::Serialize;
+
+use crate::log::Refused;
 
 /// Why something was not done.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -21,7 +23,7 @@ pub enum Fault {
     Busy(String),
     /// The database asks for the same transaction once more: two of them met.
     Again,
-    /// Something in here is broken: told on the terminal, not to the caller.
+    /// Something in here is broken: told in the log, not to the caller.
     Broken(String),
 }
 
@@ -62,7 +64,7 @@ impl Fault {
         }
     }
 
-    /// Status, word and sentence for the caller. What is broken in here goes to the terminal, without anything that was sent.
+    /// Status, word and sentence for the caller. What is broken in here goes into the log, without anything that was sent.
     pub fn told(&self) -> (StatusCode, &'static str, String) {
         match self {
             Fault::Refused { status, code, say } => {
@@ -70,14 +72,14 @@ impl Fault {
             }
             Fault::Busy(_) | Fault::Again => {
                 if let Fault::Busy(what) = self {
-                    eprintln!("busy: {what}");
+                    tracing::warn!(what, "busy");
                 }
                 let say =
                     "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
                 (StatusCode::SERVICE_UNAVAILABLE, "busy", say.into())
             }
             Fault::Broken(what) => {
-                eprintln!("fault: {what}");
+                tracing::error!(what, "fault");
                 let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
                 (StatusCode::INTERNAL_SERVER_ERROR, "fault", say.into())
             }
@@ -88,7 +90,7 @@ impl Fault {
 impl IntoResponse for Fault {
     fn into_response(self) -> Response {
         let (status, error, say) = self.told();
-        let mut answer = (status, Json(Said { error, say: &say })).into_response();
+        let mut answer = (status, Extension(Refused(error)), Json(Said { error, say: &say })).into_response();
         if status == StatusCode::UNAUTHORIZED {
             answer.headers_mut().insert(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
         }

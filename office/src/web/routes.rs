@@ -10,6 +10,7 @@ use axum::routing::{MethodRouter, delete, get, head, options, patch, post};
 
 use super::{enrolling, guard, openapi, pages, phones, photos};
 use crate::fault::Fault;
+use crate::log;
 use crate::office::Shared;
 use crate::people::Role;
 
@@ -145,5 +146,6 @@ pub fn router(office: Shared) -> Router {
         .fallback(|| async { Fault::nothing("There is nothing here. The pages begin at /.") })
         .layer(DefaultBodyLimit::max(MOST_FORM))
         .layer(middleware::from_fn_with_state(office.clone(), guard::headers))
+        .layer(middleware::from_fn(log::each))
         .with_state(office)
 }

@@ -5,6 +5,7 @@ mod answers;
 #[allow(dead_code, reason = "the core's tests use the rest")]
 mod desk;
 mod exchange;
+mod log;
 mod people;
 mod phone;
 mod photos;

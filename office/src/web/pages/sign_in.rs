@@ -12,6 +12,7 @@ use serde::Deserialize;
 use super::form::Posted;
 use super::page;
 use crate::fault::Fault;
+use crate::log::Refused;
 use crate::office::{Shared, call};
 use crate::people::{self, COOKIE};
 use crate::web::guard::{self, Origin};
@@ -46,8 +47,8 @@ pub async fn sign_in(
     asked: Result<Form<SignIn>, FormRejection>,
 ) -> Response {
     let again = |fault: &Fault, login: &str| {
-        let (status, _, say) = fault.told();
-        (status, page(None, "Sign in", "", form(&say, login))).into_response()
+        let (status, word, say) = fault.told();
+        (status, Extension(Refused(word)), page(None, "Sign in", "", form(&say, login))).into_response()
     };
     if !guard::same_origin(&headers) {
         return again(
