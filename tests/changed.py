@@ -19,7 +19,8 @@ ROOT = Path(__file__).resolve().parents[1]
 
 # What is in the way of a file, and the checks of its matter. The slow ones are left to the whole run.
 CHECKS = {
-    r"^(Cargo\.|deny\.toml|[a-z]+/Cargo\.toml)": ["outside/test_dependencies.py"],
+    r"^(Cargo\.|deny\.toml|([a-z]+/)+Cargo\.toml)": ["outside/test_dependencies.py"],
+    r"^core/values/": ["outside/test_plan.py", "outside/test_supply.py", "outside/test_tags_made.py", "outside/test_journal.py"],
     r"/prove/": ["outside/test_plan.py", "outside/test_judge.py"],
     r"/supply/": ["outside/test_supply.py"],
     r"/tag/": ["outside/test_tags_made.py"],

@@ -7,13 +7,14 @@
 uniffi::setup_scaffolding!();
 
 pub mod app;
+#[cfg(feature = "bindings")]
+mod bindings;
 pub mod demo;
 pub mod evidence;
 pub mod job;
 pub mod journal;
 pub mod journey;
 mod json;
-pub mod names;
 pub mod point;
 pub mod prove;
 pub mod record;
@@ -29,3 +30,4 @@ pub mod world;
 pub use app::{Field, OpenError, Platform, PlatformError};
 pub use screens::parts::{self, Errand, Filled, Outcome, Screen};
 pub use screens::svg;
+pub use stillbar_values::names;

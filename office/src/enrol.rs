@@ -4,7 +4,7 @@ use axum::http::StatusCode;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde::{Deserialize, Serialize};
-use stillbar_core::journal::{DeviceId, EntryId};
+use stillbar_core::journal::{DeviceId, EntryId, Signed};
 
 use crate::fault::Fault;
 use crate::office::{Office, kept};

@@ -6,7 +6,7 @@ use ciborium::Value;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
-use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, cbor, personal};
+use super::{DeviceId, DeviceKey, EntryId, Fact, Hlc, Signed, cbor, personal};
 
 /// Most bytes of a body with its openings. The largest fact is a drawn signature of 8 KiB.
 pub const MAX_ENTRY_BYTES: usize = 32 * 1024;

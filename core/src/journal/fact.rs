@@ -8,12 +8,11 @@
 use serde::{Deserialize, Serialize};
 
 use super::{DeviceId, EntryId};
-use crate::point::{Means, PointKind};
-pub use crate::prove::judge::energised::Rotation;
-use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Earthing, Order, Reading, System};
-use crate::supply::{Link, Node, Position};
-use crate::tag::TagId;
+
+pub use stillbar_values::Rotation;
+use stillbar_values::network::{Link, Node, Position};
+use stillbar_values::tag::TagId;
+use stillbar_values::{Earthing, Means, Order, PointKind, Reading, System, Tolerance};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -24,9 +24,14 @@ impl DeviceKey {
     }
 }
 
-impl DeviceId {
-    /// Whether `signature` over `message` is this device's. Strict: small-order keys and second spellings are refused.
-    pub fn signed(&self, message: &[u8], signature: &[u8; 64]) -> bool {
+/// What was signed by the one that it is asked of.
+pub trait Signed {
+    /// Whether `signature` over `message` is theirs. Strict: small-order keys and second spellings are refused.
+    fn signed(&self, message: &[u8], signature: &[u8; 64]) -> bool;
+}
+
+impl Signed for DeviceId {
+    fn signed(&self, message: &[u8], signature: &[u8; 64]) -> bool {
         VerifyingKey::from_bytes(&self.0)
             .is_ok_and(|key| key.verify_strict(message, &Signature::from_bytes(signature)).is_ok())
     }

@@ -5,7 +5,6 @@
 //! seen what (hybrid logical clock). Start at [`Entry`]; the closed list of what can be recorded is [`Fact`].
 
 mod entry;
-mod id;
 mod key;
 mod personal;
 
@@ -16,6 +15,6 @@ pub mod fact;
 pub use clock::{Clock, Hlc};
 pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Running, Seen, SignedOn, Stamp};
 pub use fact::Fact;
-pub use id::{DeviceId, EntryId};
-pub use key::DeviceKey;
+pub use key::{DeviceKey, Signed};
 pub use personal::WITHHELD;
+pub use stillbar_values::{DeviceId, EntryId};

@@ -6,68 +6,13 @@
 
 mod locks;
 
-use serde::{Deserialize, Serialize};
-
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Stamp};
 use crate::supply::Position;
 use crate::tag::TagId;
 
 pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
-
-/// What kind of device a point is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum PointKind {
-    /// Switch-disconnector, isolator.
-    SwitchDisconnector,
-    /// Circuit-breaker suitable for isolation.
-    CircuitBreaker,
-    /// Fuse-switch or switch-fuse.
-    FuseSwitch,
-    /// Fuse links that are withdrawn.
-    FuseLinks,
-    /// Plug and socket.
-    Plug,
-    /// Stop button, emergency stop, interlock, contactor, electronic control: never a point of isolation.
-    ControlDevice,
-}
-
-impl PointKind {
-    /// All, in the order in which they are offered.
-    pub const ALL: [PointKind; 6] = [
-        PointKind::SwitchDisconnector,
-        PointKind::CircuitBreaker,
-        PointKind::FuseSwitch,
-        PointKind::FuseLinks,
-        PointKind::Plug,
-        PointKind::ControlDevice,
-    ];
-
-    /// The trade's words for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            PointKind::SwitchDisconnector => "Switch-disconnector",
-            PointKind::CircuitBreaker => "Circuit-breaker for isolation",
-            PointKind::FuseSwitch => "Fuse-switch",
-            PointKind::FuseLinks => "Fuse links withdrawn",
-            PointKind::Plug => "Plug and socket",
-            PointKind::ControlDevice => "Stop button, interlock or contactor",
-        }
-    }
-}
-
-/// How a point is secured.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Means {
-    /// A padlock through the device itself.
-    Padlock,
-    /// A padlock on a hasp that takes several.
-    Hasp,
-    /// Not a lock: fuse links kept on the person, a plug under the person's hand. Shown wherever the proof is shown.
-    Other(String),
-}
+pub use stillbar_values::{Means, PointKind};
 
 /// A point of isolation in a job.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -4,8 +4,8 @@
 //! dead up to limits of its own, AC and DC apart. Neither may hide a source of the plan, so both have to stay within the same [`Bound`].
 //! Start at [`bound`], or at [`Bound::of`] for a case.
 
-use super::figures::volts;
 use super::{Case, Role};
+use stillbar_values::volts;
 
 /// Where extra-low voltage ends: EN 61243-3 has an indicator show these at the latest.
 const ELV_AC_MV: u32 = 50_000;

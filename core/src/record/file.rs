@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 use sha2::{Digest, Sha256};
 
-use crate::journal::{DeviceId, DeviceKey};
+use crate::journal::{DeviceId, DeviceKey, Signed};
 use crate::sync::wire::WireEntry;
 
 /// What the file says that it is.

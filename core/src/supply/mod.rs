@@ -17,7 +17,6 @@ pub mod files;
 pub mod flow;
 mod front;
 mod islands;
-mod model;
 mod network;
 mod propose;
 mod restore;
@@ -30,12 +29,13 @@ pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check}
 pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};
 pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
-pub use model::{
-    Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
-    SourceSort,
-};
 pub use network::{MAX_PARTS, Network, SupplyError, Where};
 pub use propose::{Proposal, Proposals, propose};
 pub use restore::{Held, Restore, RestoreStep, restore};
+use stillbar_values::network as model;
+pub use stillbar_values::network::{
+    Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
+    SourceSort,
+};
 pub use supplied::States;
 pub use touched::{Change, Touched, touched};

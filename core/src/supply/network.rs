@@ -386,7 +386,7 @@ fn conductors_fault(conductors: &Conductors) -> Result<(), String> {
         if name.is_empty() || names[..i].contains(name) {
             return Err(format!("{} is empty or there twice; name each conductor once.", quoted(name)));
         }
-        text_fault(name, crate::prove::conductors::NAME)?;
+        text_fault(name, stillbar_values::conductors::NAME)?;
     }
     Ok(())
 }

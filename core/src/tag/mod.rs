@@ -3,10 +3,9 @@
 //! Promises: a text with one wrong or two exchanged characters is not taken for a tag (ISO 7064 MOD 37-2). Start at [`TagId`],
 //! [`Symbol`] for what is printed, and [`read`] for what a camera sees.
 
-mod id;
 pub mod read;
 pub mod sheet;
 mod symbol;
 
-pub use id::{LENGTH, MARK, TagError, TagId, check};
+pub use stillbar_values::tag::{LENGTH, MARK, TagError, TagId, check};
 pub use symbol::{QUIET, Symbol};

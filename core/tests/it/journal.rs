@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use ciborium::Value;
 use sha2::{Digest, Sha256};
-use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, WITHHELD, cbor};
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Hlc, Signed, WITHHELD, cbor};
 
 fn hex(text: &str) -> Vec<u8> {
     (0..text.len()).step_by(2).map(|i| u8::from_str_radix(&text[i..i + 2], 16).unwrap()).collect()

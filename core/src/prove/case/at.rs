@@ -3,7 +3,7 @@
 use super::CaseError;
 use super::node::Node;
 use crate::json::quoted;
-use crate::prove::figures;
+use stillbar_values::figures;
 
 /// A value and where it stands.
 #[derive(Clone)]

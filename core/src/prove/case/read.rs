@@ -6,9 +6,9 @@ use super::{
     Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
 };
 use crate::json::quoted;
-use crate::prove::conductors::{MAX, NAME};
 use crate::prove::limit::{Bound, Limits};
 use crate::prove::{Conductor, Earthing, Order, Role};
+use stillbar_values::conductors::{MAX, NAME};
 
 const FIELDS: [&str; 17] = [
     "conductors",

@@ -4,6 +4,7 @@
 //! one, then to every conductor of its own level that was not held yet; the last of these is held next, so that its probe is on
 //! already. One chain a level is the fewest there can be (see `plan`).
 
+use crate::prove::order::{other_turn, turn};
 use crate::prove::{Conductor, Order};
 
 /// One test, by places in the list of conductors.
@@ -19,13 +20,13 @@ pub(super) struct Step {
 pub(super) fn best(conductors: &[Conductor], order: Order) -> Vec<Step> {
     let danger = |i: usize| conductors[i].role.danger();
     let mut levels: Vec<u8> = (0..conductors.len()).map(danger).collect();
-    levels.sort_unstable_by_key(|level| order.turn(*level));
+    levels.sort_unstable_by_key(|level| turn(order, *level));
     levels.dedup();
 
     let mut steps = Vec::with_capacity(conductors.len() * conductors.len() / 2);
     for level in levels {
         let mut above: Vec<usize> = (0..conductors.len()).filter(|&i| danger(i) > level).collect();
-        above.sort_by_key(|&i| order.other_turn(danger(i)));
+        above.sort_by_key(|&i| other_turn(order, danger(i)));
         // In the order of the terminals, without the one that is held.
         let mut left: Vec<usize> = (0..conductors.len()).filter(|&i| danger(i) == level).collect();
         let mut held = left.remove(0);

@@ -1,7 +1,7 @@
 //! Voltages in figures: as people type them, as files give them, and as they are shown. A figure is never rounded towards zero.
 
 /// The highest voltage that can be saved, in whole volts: no reading is refused for its height, only for not fitting here.
-pub(super) const MOST: u32 = u32::MAX / 1000;
+pub const MOST: u32 = u32::MAX / 1000;
 
 /// Why a typed voltage is not one.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -41,7 +41,7 @@ pub enum ReadingError {
 /// guessed. Decimals beyond the third are rounded up, so that nothing becomes nothing that was something.
 ///
 /// ```
-/// use stillbar_core::prove::parse_volts;
+/// use stillbar_values::parse_volts;
 /// assert_eq!(parse_volts("0,4 V"), Ok(400));
 /// assert_eq!(parse_volts("0.0004"), Ok(1));
 /// assert_eq!(parse_volts("1,000").unwrap_err().to_string(), "\"1,000\": 1 V, or 1000 V? Write 1 or 1000");
@@ -93,7 +93,7 @@ fn millivolts(whole: &str, part: &str) -> Option<(u32, bool)> {
 }
 
 /// A number of volts from a file as millivolts, and whether anything finer is left over. `None`: below zero, or more than can be saved.
-pub(super) fn of_number(volts: f64) -> Option<(u32, bool)> {
+pub fn of_number(volts: f64) -> Option<(u32, bool)> {
     if !(0.0..=f64::from(u32::MAX)).contains(&volts) {
         return None;
     }

@@ -10,7 +10,7 @@ use unicode_security::skeleton;
 /// What a name looks like in capitals and in small letters: names that are equal in one of the two could be confused. Not for showing.
 ///
 /// ```
-/// use stillbar_core::names::alike;
+/// use stillbar_values::names::alike;
 /// assert!(alike("ML  7", "ｍl7"));
 /// assert!(alike("Мара", "Mapa")); // Cyrillic and Latin, alike in capitals
 /// assert!(alike("νia", "via")); // Greek and Latin, alike in small letters
