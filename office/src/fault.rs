@@ -3,7 +3,8 @@
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use axum::{Extension, Json};
-use serde::Serialize;
+pub use stillbar_protocol::Code;
+use stillbar_protocol::Refusal;
 
 use crate::log::Refused;
 
@@ -15,7 +16,7 @@ pub enum Fault {
         /// The HTTP status.
         status: u16,
         /// A word for programs.
-        code: &'static str,
+        code: Code,
         /// One sentence that says what to do.
         say: String,
     },
@@ -27,27 +28,20 @@ pub enum Fault {
     Broken(String),
 }
 
-/// What a program reads when its call was refused.
-#[derive(Serialize)]
-struct Said<'a> {
-    error: &'a str,
-    say: &'a str,
-}
-
 impl Fault {
     /// A refusal that is told to the caller.
-    pub fn refused(status: StatusCode, code: &'static str, say: impl Into<String>) -> Fault {
+    pub fn refused(status: StatusCode, code: Code, say: impl Into<String>) -> Fault {
         Fault::Refused { status: status.as_u16(), code, say: say.into() }
     }
 
     /// What was sent cannot be understood.
     pub fn unreadable(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::BAD_REQUEST, "unreadable", say)
+        Fault::refused(StatusCode::BAD_REQUEST, Code::Unreadable, say)
     }
 
     /// There is no such thing here, or it is not the caller's to see: both look the same from outside.
     pub fn nothing(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::NOT_FOUND, "not-found", say)
+        Fault::refused(StatusCode::NOT_FOUND, Code::NotFound, say)
     }
 
     /// A fault of our own.
@@ -65,10 +59,10 @@ impl Fault {
     }
 
     /// Status, word and sentence for the caller. What is broken in here goes into the log, without anything that was sent.
-    pub fn told(&self) -> (StatusCode, &'static str, String) {
+    pub fn told(&self) -> (StatusCode, Code, String) {
         match self {
             Fault::Refused { status, code, say } => {
-                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), code, say.clone())
+                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), *code, say.clone())
             }
             Fault::Busy(_) | Fault::Again => {
                 if let Fault::Busy(what) = self {
@@ -76,12 +70,12 @@ impl Fault {
                 }
                 let say =
                     "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
-                (StatusCode::SERVICE_UNAVAILABLE, "busy", say.into())
+                (StatusCode::SERVICE_UNAVAILABLE, Code::Busy, say.into())
             }
             Fault::Broken(what) => {
                 tracing::error!(what, "fault");
                 let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
-                (StatusCode::INTERNAL_SERVER_ERROR, "fault", say.into())
+                (StatusCode::INTERNAL_SERVER_ERROR, Code::Fault, say.into())
             }
         }
     }
@@ -90,7 +84,7 @@ impl Fault {
 impl IntoResponse for Fault {
     fn into_response(self) -> Response {
         let (status, error, say) = self.told();
-        let mut answer = (status, Extension(Refused(error)), Json(Said { error, say: &say })).into_response();
+        let mut answer = (status, Extension(Refused(error)), Json(Refusal { error, say })).into_response();
         if status == StatusCode::UNAUTHORIZED {
             answer.headers_mut().insert(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
         }

@@ -10,6 +10,7 @@ use axum::extract::{MatchedPath, Request};
 use axum::http::Method;
 use axum::middleware::Next;
 use axum::response::Response;
+use stillbar_protocol::Code;
 use tracing::Subscriber;
 pub use tracing::level_filters::LevelFilter;
 use tracing_subscriber::Layer;
@@ -62,7 +63,7 @@ pub struct Caller(pub &'static str);
 
 /// The word of a refusal or a fault, left on an answer.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Refused(pub &'static str);
+pub struct Refused(pub Code);
 
 /// One event for each request, once the head of its answer is there, or when it ends without one.
 pub async fn each(request: Request, next: Next) -> Response {
@@ -105,7 +106,7 @@ impl Asked {
         let (method, route, ms, status) = (self.method, self.route(), self.ms(), answer.status().as_u16());
         // What no route answers was asked by somebody whom nobody looked at.
         let caller = answer.extensions().get::<Caller>().map_or("anyone", |caller| caller.0);
-        let refused = answer.extensions().get::<Refused>().map(|word| word.0);
+        let refused = answer.extensions().get::<Refused>().map(|word| word.0.word());
         if status < 500 {
             tracing::info!(method, route, status, ms, caller, refused, "request");
         } else {

@@ -11,7 +11,7 @@ use stillbar_core::journal::DeviceId;
 
 use super::serve::Peer;
 use super::{Who, pages};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::log::Caller;
 use crate::office::{Office, Shared, call, kept};
 use crate::people::{self, COOKIE, Visitor};
@@ -79,7 +79,7 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
             *caller = Caller(if phone.withdrawn { "withdrawn phone" } else { "phone" });
             if phone.withdrawn && who == Who::Phone {
                 let say = "This phone was withdrawn: it may send what it still has, and gets nothing. Ask the office.";
-                return Err(Fault::refused(StatusCode::FORBIDDEN, "device-withdrawn", say).into_response());
+                return Err(Fault::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say).into_response());
             }
             request.extensions_mut().insert(phone);
             return Ok(());
@@ -87,12 +87,12 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
         Who::Person(role) => role,
     };
     let reads = request.method() == Method::GET;
-    let refuse = |visitor: Option<&Visitor>, status, code, say: &str| {
+    let refuse = |visitor: Option<&Visitor>, status, code: Code, say: &str| {
         Err(pages::refusal(visitor, &Fault::refused(status, code, say)))
     };
     if !reads && !same_origin(request.headers()) {
         let say = "This comes from another page. Open the office's own page and do it there.";
-        return refuse(None, StatusCode::FORBIDDEN, "foreign-origin", say);
+        return refuse(None, StatusCode::FORBIDDEN, Code::ForeignOrigin, say);
     }
     let found = visitor(office, request.headers()).await.map_err(|fault| pages::refusal(None, &fault))?;
     let Some(visitor) = found else {
@@ -100,19 +100,19 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
             return Err(Redirect::to("/sign-in").into_response());
         }
         let say = "You are not signed in, or were away for too long. Sign in and do it again.";
-        return refuse(None, StatusCode::UNAUTHORIZED, "not-signed-in", say);
+        return refuse(None, StatusCode::UNAUTHORIZED, Code::NotSignedIn, say);
     };
     *caller = Caller(visitor.person.role.word());
     if visitor.person.role < role {
         let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
-        return refuse(Some(&visitor), StatusCode::FORBIDDEN, "not-allowed", &say);
+        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::NotAllowed, &say);
     }
     if visitor.person.fresh && !["/password", "/sign-out"].contains(&request.uri().path()) {
         if reads {
             return Err(Redirect::to("/password").into_response());
         }
         let say = "Choose a password of your own first.";
-        return refuse(Some(&visitor), StatusCode::FORBIDDEN, "fresh-password", say);
+        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::FreshPassword, say);
     }
     request.extensions_mut().insert(visitor);
     Ok(())
@@ -148,7 +148,7 @@ async fn visitor(office: &Shared, headers: &HeaderMap) -> Result<Option<Visitor>
 async fn phone(office: &Shared, headers: &HeaderMap) -> Result<Phone, Fault> {
     let unknown = || {
         let say = "This needs the token of an enrolled phone. Enrol it again with a code from the office.";
-        Fault::refused(StatusCode::UNAUTHORIZED, "not-enrolled", say)
+        Fault::refused(StatusCode::UNAUTHORIZED, Code::NotEnrolled, say)
     };
     let given = headers.get(header::AUTHORIZATION).and_then(|v| v.to_str().ok()).unwrap_or_default();
     let (scheme, token) = given.split_once(' ').ok_or_else(unknown)?;

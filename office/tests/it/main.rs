@@ -16,3 +16,4 @@ mod simulation;
 mod stamps;
 mod store;
 mod sync;
+mod wire;

@@ -11,7 +11,7 @@ use serde::Deserialize;
 
 use super::form::Posted;
 use super::page;
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::log::Refused;
 use crate::office::{Shared, call};
 use crate::people::{self, COOKIE};
@@ -52,7 +52,7 @@ pub async fn sign_in(
     };
     if !guard::same_origin(&headers) {
         return again(
-            &Fault::refused(StatusCode::FORBIDDEN, "foreign-origin", "This came from another page. Sign in here."),
+            &Fault::refused(StatusCode::FORBIDDEN, Code::ForeignOrigin, "This came from another page. Sign in here."),
             "",
         );
     }
