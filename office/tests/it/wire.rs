@@ -180,7 +180,8 @@ fn the_description_is_tight() {
     assert_eq!((&limit["name"], &limit["schema"]["maximum"]), (&"limit".into(), &limits::ENTRIES.into()));
     for (name, schema) in schemas {
         let Some(fields) = schema["properties"].as_object() else { continue };
-        let required: BTreeSet<&str> = schema["required"].as_array().expect("some must be there").iter().filter_map(Value::as_str).collect();
+        let required: BTreeSet<&str> =
+            schema["required"].as_array().expect("some must be there").iter().filter_map(Value::as_str).collect();
         for (field, of) in fields {
             let may_lack = [("Answered", "reason"), ("Page", "erased")].contains(&(name.as_str(), field.as_str()));
             assert_eq!(required.contains(field.as_str()), !may_lack, "{name}.{field}");
@@ -191,9 +192,14 @@ fn the_description_is_tight() {
     for (path, operations) in described["paths"].as_object().expect("paths") {
         for (method, operation) in operations.as_object().expect("operations") {
             let asked = operation["parameters"].as_array().expect("a list");
-            assert!(!asked.iter().any(|p| p["schema"].is_null() || p.to_string().contains("null")), "{method} {path}: {asked:?}");
-            assert!(operation["responses"]["4XX"].is_object() && operation["responses"]["503"].is_object(), "{method} {path}");
+            assert!(
+                !asked.iter().any(|p| p["schema"].is_null() || p.to_string().contains("null")),
+                "{method} {path}: {asked:?}"
+            );
+            assert!(
+                operation["responses"]["4XX"].is_object() && operation["responses"]["503"].is_object(),
+                "{method} {path}"
+            );
         }
     }
 }
-
