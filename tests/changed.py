@@ -22,6 +22,7 @@ CHECKS = {
     r"^(Cargo\.|deny\.toml|([a-z]+/)+Cargo\.toml)": ["outside/test_dependencies.py"],
     r"(\.rs|Cargo\.toml)$": ["outside/test_arrows.py"],
     r"^core/values/": ["outside/test_plan.py", "outside/test_supply.py", "outside/test_tags_made.py", "outside/test_journal.py"],
+    r"^core/protocol/": ["outside/test_office_api.py"],
     r"/prove/": ["outside/test_plan.py", "outside/test_judge.py"],
     r"/supply/": ["outside/test_supply.py"],
     r"/tag/": ["outside/test_tags_made.py"],

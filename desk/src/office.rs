@@ -5,6 +5,7 @@ use std::net::SocketAddr;
 use std::path::PathBuf;
 
 use clap::{Args, Subcommand, ValueEnum};
+use stillbar_office::log::{LevelFilter, Said};
 use stillbar_office::people::{New, Role};
 use stillbar_office::start::{self, Config, PORT};
 
@@ -122,11 +123,41 @@ struct ServeArgs {
     /// Have what is new stamped once a day by this time-stamp authority (RFC 3161)
     #[arg(long, value_name = "URL")]
     authority: Option<String>,
+    /// What is said on the terminal's error stream: one line a request at info, only what went wrong at warn
+    #[arg(long, env = "STILLBAR_LOG", value_enum, default_value_t = Level::Info)]
+    log: Level,
+    /// How it is written
+    #[arg(long, env = "STILLBAR_LOG_FORMAT", value_enum, default_value_t = Form::Plain)]
+    log_format: Form,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum Level {
+    Off,
+    Error,
+    Warn,
+    Info,
+    Debug,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Form {
+    /// Lines for people
+    Plain,
+    /// A JSON object a line
+    Json,
 }
 
 impl ServeArgs {
     fn config(self) -> Result<Config, String> {
         let data = self.data.ok_or("Name the data folder with --data.")?;
+        let level = match self.log {
+            Level::Off => LevelFilter::OFF,
+            Level::Error => LevelFilter::ERROR,
+            Level::Warn => LevelFilter::WARN,
+            Level::Info => LevelFilter::INFO,
+            Level::Debug => LevelFilter::DEBUG,
+        };
         let usual = Config::of(data);
         Ok(Config {
             listen: self.listen.unwrap_or_else(|| SocketAddr::new(usual.listen.ip(), PORT)),
@@ -138,6 +169,7 @@ impl ServeArgs {
             tls: self.tls_cert.zip(self.tls_key),
             behind_proxy: self.behind_proxy,
             authority: self.authority,
+            log: Said { level, json: self.log_format == Form::Json },
             ..usual
         })
     }
@@ -145,7 +177,8 @@ impl ServeArgs {
 
 impl PlaceArgs {
     fn config(self) -> Config {
-        Config { database: self.database, key: self.key, ..Config::of(self.data) }
+        let log = Said { level: LevelFilter::WARN, ..Said::default() };
+        Config { database: self.database, key: self.key, log, ..Config::of(self.data) }
     }
 }
 

@@ -4,7 +4,7 @@
 
 use libfuzzer_sys::fuzz_target;
 use stillbar_core::sync::near::{self, Gathered, Kind, Step};
-use stillbar_core::sync::wire::{AllWanted, Capabilities, Digest, Enrolled, Page, Pushed, Refusal, WireEntry};
+use stillbar_core::sync::wire::{AllWanted, Capabilities, Carried, Digest, Enrolled, Page, Pushed, Refusal, WireEntry};
 
 fuzz_target!(|bytes: &[u8]| {
     match bytes {

@@ -3,48 +3,18 @@
 use axum::http::StatusCode;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
-use serde::{Deserialize, Serialize};
-use stillbar_core::journal::{DeviceId, EntryId, Signed};
+use stillbar_core::journal::{EntryId, Signed};
+use stillbar_protocol::{Ask, Enrolled, code_text, signed as signed_text};
 
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::{Office, kept};
 use crate::store::Tx;
 use crate::{audit, rate, with};
 
 /// How long a code may be used, in milliseconds.
 pub const CODE_MS: i64 = 15 * 60_000;
-/// What the phone signs, before the code.
-pub const SIGNED: &str = "stillbar-enrol-1:";
 /// Longest name of a device, in characters.
 const MOST_LABEL: usize = 60;
-
-/// `POST /enrol`.
-#[derive(Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Ask {
-    /// The code from the QR.
-    pub code: String,
-    /// The phone's public key, 64 hex digits.
-    pub device: String,
-    /// What the phone is called.
-    pub label: String,
-    /// Ed25519 over [`SIGNED`] and the code, base64.
-    pub sig: String,
-}
-
-/// The answer.
-#[derive(Debug, Serialize)]
-pub struct Enrolled {
-    /// The phone's token; the office keeps only its hash.
-    pub token: String,
-    /// What the office is called.
-    pub office: String,
-    /// The sites of the phone.
-    pub sites: Vec<EntryId>,
-    /// The office's own public key.
-    #[serde(rename = "office-device")]
-    pub office_device: DeviceId,
-}
 
 /// Makes a code for a phone of these sites. What it returns is shown once.
 pub fn make_code(
@@ -70,25 +40,24 @@ pub fn make_code(
 
 /// What the QR says.
 pub fn qr_text(office: &Office, code: &str) -> String {
-    format!("stillbar-enrol:1:{}:{code}", office.reached.url)
+    code_text(&office.reached.url, code)
 }
 
 /// Enrols a phone. A phone whose answer was lost may ask again with the same code, until it used its token; it then gets a new one.
 pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Fault> {
     let refused = || {
         let say = "This code is not valid any more, or never was. Ask the office for a new one, and scan that.";
-        Fault::refused(StatusCode::FORBIDDEN, "code-not-valid", say)
+        Fault::refused(StatusCode::FORBIDDEN, Code::CodeNotValid, say)
     };
-    let device: DeviceId =
-        ask.device.parse().map_err(|_| Fault::unreadable("`device` is a public key of 64 hex digits."))?;
+    let device = ask.device;
     let sig: Option<[u8; 64]> = STANDARD.decode(&ask.sig).ok().and_then(|s| s.try_into().ok());
-    let signed = sig.is_some_and(|sig| device.signed(format!("{SIGNED}{}", ask.code).as_bytes(), &sig));
+    let signed = sig.is_some_and(|sig| device.signed(signed_text(&ask.code).as_bytes(), &sig));
     let label: String = ask.label.trim().chars().take(MOST_LABEL).collect();
     let (now, token, hash) = (office.now(), office.secret::<32>()?, kept(&ask.code));
     rate::count(office, rate::ENROL_FROM, origin)?;
     if !signed {
         let say = "The signature over the code is not that of the device. Scan the code again.";
-        return Err(Fault::refused(StatusCode::FORBIDDEN, "not-signed", say));
+        return Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotSigned, say));
     }
     if device == office.key.device() {
         return Err(refused());
@@ -126,6 +95,6 @@ pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Fault
         token,
         office: office.name.clone(),
         sites: sites.into_iter().collect(),
-        office_device: office.key.device(),
+        office_device: Some(office.key.device()),
     })
 }

@@ -1,9 +1,12 @@
 //! What can go wrong, and what is said about it.
 
-use axum::Json;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
-use serde::Serialize;
+use axum::{Extension, Json};
+pub use stillbar_protocol::Code;
+use stillbar_protocol::Refusal;
+
+use crate::log::Refused;
 
 /// Why something was not done.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -13,7 +16,7 @@ pub enum Fault {
         /// The HTTP status.
         status: u16,
         /// A word for programs.
-        code: &'static str,
+        code: Code,
         /// One sentence that says what to do.
         say: String,
     },
@@ -21,31 +24,24 @@ pub enum Fault {
     Busy(String),
     /// The database asks for the same transaction once more: two of them met.
     Again,
-    /// Something in here is broken: told on the terminal, not to the caller.
+    /// Something in here is broken: told in the log, not to the caller.
     Broken(String),
-}
-
-/// What a program reads when its call was refused.
-#[derive(Serialize)]
-struct Said<'a> {
-    error: &'a str,
-    say: &'a str,
 }
 
 impl Fault {
     /// A refusal that is told to the caller.
-    pub fn refused(status: StatusCode, code: &'static str, say: impl Into<String>) -> Fault {
+    pub fn refused(status: StatusCode, code: Code, say: impl Into<String>) -> Fault {
         Fault::Refused { status: status.as_u16(), code, say: say.into() }
     }
 
     /// What was sent cannot be understood.
     pub fn unreadable(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::BAD_REQUEST, "unreadable", say)
+        Fault::refused(StatusCode::BAD_REQUEST, Code::Unreadable, say)
     }
 
     /// There is no such thing here, or it is not the caller's to see: both look the same from outside.
     pub fn nothing(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::NOT_FOUND, "not-found", say)
+        Fault::refused(StatusCode::NOT_FOUND, Code::NotFound, say)
     }
 
     /// A fault of our own.
@@ -62,24 +58,24 @@ impl Fault {
         }
     }
 
-    /// Status, word and sentence for the caller. What is broken in here goes to the terminal, without anything that was sent.
-    pub fn told(&self) -> (StatusCode, &'static str, String) {
+    /// Status, word and sentence for the caller. What is broken in here goes into the log, without anything that was sent.
+    pub fn told(&self) -> (StatusCode, Code, String) {
         match self {
             Fault::Refused { status, code, say } => {
-                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), code, say.clone())
+                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), *code, say.clone())
             }
             Fault::Busy(_) | Fault::Again => {
                 if let Fault::Busy(what) = self {
-                    eprintln!("busy: {what}");
+                    tracing::warn!(what, "busy");
                 }
                 let say =
                     "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
-                (StatusCode::SERVICE_UNAVAILABLE, "busy", say.into())
+                (StatusCode::SERVICE_UNAVAILABLE, Code::Busy, say.into())
             }
             Fault::Broken(what) => {
-                eprintln!("fault: {what}");
+                tracing::error!(what, "fault");
                 let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
-                (StatusCode::INTERNAL_SERVER_ERROR, "fault", say.into())
+                (StatusCode::INTERNAL_SERVER_ERROR, Code::Fault, say.into())
             }
         }
     }
@@ -88,7 +84,7 @@ impl Fault {
 impl IntoResponse for Fault {
     fn into_response(self) -> Response {
         let (status, error, say) = self.told();
-        let mut answer = (status, Json(Said { error, say: &say })).into_response();
+        let mut answer = (status, Extension(Refused(error)), Json(Refusal { error, say })).into_response();
         if status == StatusCode::UNAUTHORIZED {
             answer.headers_mut().insert(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
         }

@@ -11,6 +11,7 @@ pub mod enrol;
 pub mod exchange;
 pub mod fault;
 pub mod key;
+pub mod log;
 pub mod office;
 pub mod people;
 pub mod photos;

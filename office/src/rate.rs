@@ -2,7 +2,7 @@
 
 use axum::http::StatusCode;
 
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::Office;
 use crate::with;
 
@@ -47,5 +47,5 @@ pub fn count(office: &Office, limit: Limit, who: &str) -> Result<(), Fault> {
         return Ok(());
     }
     let say = format!("Too many tries. Wait {} minutes and try again.", limit.slot_ms / MINUTE);
-    Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, "too-many-tries", say))
+    Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyTries, say))
 }

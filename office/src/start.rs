@@ -9,6 +9,7 @@ use tokio::runtime::Runtime;
 
 use crate::built::Built;
 use crate::key::{KEY, office_key};
+use crate::log::{self, LevelFilter, Said};
 use crate::office::{Lent, Office, Reached};
 use crate::people::{self, New};
 use crate::photos::Blobs;
@@ -41,6 +42,8 @@ pub struct Config {
     pub behind_proxy: bool,
     /// An authority of RFC 3161 that stamps the day's heads.
     pub authority: Option<String>,
+    /// What is said on the terminal of its running.
+    pub log: Said,
 }
 
 impl Config {
@@ -57,6 +60,7 @@ impl Config {
             tls: None,
             behind_proxy: false,
             authority: None,
+            log: Said::default(),
         }
     }
 
@@ -90,8 +94,9 @@ pub fn runtime() -> Result<Runtime, String> {
         .map_err(|e| format!("The office could not start: {e}."))
 }
 
-/// Opens all that the office stands on.
+/// Opens all that the office stands on, and has its events written.
 pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office, String> {
+    log::begin(config.log);
     if let Some(why) = Built::THIS.lacks(config.database.as_deref(), config.objects.as_deref()) {
         return Err(why);
     }
@@ -118,8 +123,8 @@ async fn stamping(office: crate::office::Shared, authority: String) {
         turns.tick().await;
         let authority = authority.clone();
         if let Err(why) = crate::office::call(&office, move |office| stamp::take(office, &authority)).await {
-            // Tried again at the next turn; whoever looks after the office sees why on the terminal.
-            let _ = writeln!(std::io::stderr(), "No time stamp yet. {}", why.detail());
+            // Tried again at the next turn; whoever looks after the office sees why in the log.
+            tracing::warn!(why = why.detail(), "no time stamp yet");
         }
     }
 }
@@ -177,7 +182,9 @@ pub struct Beside {
 
 /// Starts an office on a thread of its own that ends with the process. On [`PORT`] of loopback, or another if that is taken.
 pub fn beside(data: PathBuf, name: &str) -> Result<Beside, String> {
-    let config = Config { name: name.to_owned(), ..Config::of(data) };
+    // Beside something else only what goes wrong is said.
+    let log = Said { level: LevelFilter::WARN, ..Said::default() };
+    let config = Config { name: name.to_owned(), log, ..Config::of(data) };
     let loopback = |port| std::net::TcpListener::bind((Ipv4Addr::LOCALHOST, port));
     let failed = |e: std::io::Error| format!("The office could not start: {e}.");
     let listener = loopback(PORT).or_else(|_| loopback(0)).map_err(failed)?;

@@ -12,7 +12,7 @@ use crate::store::Sum;
 use crate::sync::Done;
 use crate::sync::office::Office;
 use crate::sync::rules::{Size, Trouble};
-use crate::sync::wire::{Ask, Enrolled, Erased};
+use crate::sync::wire::{Ask, Enrolled, Erased, read_code, signed};
 
 const URL: &str = "office-url";
 const TOKEN: &str = "office-token";
@@ -22,11 +22,6 @@ const PUSHED: &str = "office-pushed";
 /// The device that the office's token is for, where this one has a new key since.
 const DEVICE: &str = "office-device";
 const ASIDE: &str = "office-aside";
-
-/// What is signed together with an office's code.
-const SIGNED: &str = "stillbar-enrol-1:";
-/// How the code of an office begins.
-const CODE: &str = "stillbar-enrol:1:";
 
 /// How the exchange stands, for its screen. Lost with the process: the next exchange tells it anew.
 #[derive(Debug, Clone, Default)]
@@ -65,9 +60,9 @@ pub struct Join {
 }
 
 impl Join {
-    /// From the text of the office's code. The code is behind the last colon; the address has colons of its own.
+    /// From the text of the office's code.
     pub fn read(text: &str) -> Option<Join> {
-        let (url, code) = text.trim().strip_prefix(CODE)?.rsplit_once(':')?;
+        let (url, code) = read_code(text.trim())?;
         let plain = url.starts_with("https://") || url.starts_with("http://");
         let fits = plain && url.len() <= 200 && (8..=100).contains(&code.len());
         fits.then(|| Join { url: url.trim_end_matches('/').to_owned(), code: code.to_owned() })
@@ -98,7 +93,7 @@ impl Inner {
     /// The request to join an office, signed.
     pub(crate) fn ask(&self, join: &Join) -> Ask {
         use base64::Engine;
-        let sig = self.key.sign(format!("{SIGNED}{}", join.code).as_bytes());
+        let sig = self.key.sign(signed(&join.code).as_bytes());
         let label = self.acting.map_or_else(|| "A phone".into(), |p| format!("Phone of {}", self.world.name(p)));
         let sig = base64::engine::general_purpose::STANDARD.encode(sig);
         Ask { code: join.code.clone(), device: self.key.device(), label, sig }

@@ -10,7 +10,7 @@ use super::report::Report;
 use super::{links, pdf, tell};
 use crate::evidence;
 use crate::journal::{DeviceKey, Entry, EntryError, EntryId, Fact};
-use crate::sync::wire::WireEntry;
+use crate::sync::wire::{Carried, WireEntry};
 
 /// Why no record can be made. Each is a sentence for the person.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]

@@ -4,8 +4,6 @@ use std::io::Read;
 use std::sync::Arc;
 use std::time::Duration;
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use ureq::Agent;
@@ -13,7 +11,8 @@ use ureq::http::Request;
 
 use super::no_answer;
 use super::rules::{Size, Trouble};
-use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Page, Push, Pushed, Refusal};
+use super::wire::photos::{LENGTH, METADATA, OCTETS, OFFSET, RESUMABLE, TUS, metadata};
+use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Of, Page, Pull, Push, Pushed, Refusal, paths};
 use crate::journal::DeviceId;
 
 /// Most bytes of an answer that is read.
@@ -84,47 +83,45 @@ impl Office {
 
     /// What it can do.
     pub fn capabilities(&self) -> Outcome<Capabilities> {
-        self.get("/capabilities")
+        self.get(paths::CAPABILITIES)
     }
 
     /// Joins it.
     pub fn enrol(&self, ask: &Ask) -> Outcome<Enrolled> {
-        self.post("/enrol", ask)
+        self.post(paths::ENROL, ask)
     }
 
     /// Hands over entries of the device that the token is for, or `of` another one.
     pub fn push(&self, push: &Push, of: Option<DeviceId>) -> Outcome<Pushed> {
-        let path = of.map_or_else(|| "/entries".to_owned(), |of| format!("/entries?of={of}"));
-        self.post(&path, push)
+        self.post(&Of { of }.path(), push)
     }
 
     /// A page of what others wrote; with `own`, of what the device itself wrote too.
-    pub fn pull(&self, after: &str, limit: usize, own: bool) -> Outcome<Page> {
-        self.get(&format!("/entries?after={after}&limit={limit}{}", if own { "&own=1" } else { "" }))
+    pub fn pull(&self, after: &str, limit: u32, own: bool) -> Outcome<Page> {
+        self.get(&Pull { after: after.to_owned(), limit: Some(limit), own: own.into() }.path())
     }
 
     /// Counts and hashes.
     pub fn digest(&self) -> Outcome<Digest> {
-        self.get("/digest")
+        self.get(paths::DIGEST)
     }
 
     /// Photos that it lacks.
     pub fn wanted(&self) -> Outcome<AllWanted> {
-        self.get("/wanted")
+        self.get(paths::WANTED)
     }
 
     /// A copy of a photo that somebody else took.
     pub fn photo(&self, name: &str) -> Outcome<Vec<u8>> {
-        let answer = self.call("GET", &format!("/photos/{name}"), Vec::new(), Vec::new())?;
+        let answer = self.call("GET", &format!("{}/{name}", paths::PHOTOS), Vec::new(), Vec::new())?;
         refused(&answer)?;
         Ok(answer.body)
     }
 
     /// Begins to send a photo, or learns that it is there.
     pub fn begin(&self, sha256: &str, size: Size, length: u64) -> Outcome<Begun> {
-        let named = format!("sha256 {},size {}", STANDARD.encode(sha256), STANDARD.encode(size.name()));
-        let headers = vec![tus(), ("upload-length", length.to_string()), ("upload-metadata", named)];
-        let answer = self.call("POST", "/photos", headers, Vec::new())?;
+        let headers = vec![tus(), (LENGTH, length.to_string()), (METADATA, metadata(sha256, size))];
+        let answer = self.call("POST", paths::PHOTOS, headers, Vec::new())?;
         refused(&answer)?;
         Ok(header(&answer, "location").map_or(Begun::Here, |place| Begun::At(place.to_owned())))
     }
@@ -141,8 +138,7 @@ impl Office {
 
     /// Sends the next piece. Returns how many bytes are there after it.
     pub fn add(&self, place: &str, from: u64, piece: &[u8]) -> Outcome<u64> {
-        let kind = "application/offset+octet-stream".to_owned();
-        let headers = vec![tus(), ("upload-offset", from.to_string()), ("content-type", kind)];
+        let headers = vec![tus(), (OFFSET, from.to_string()), ("content-type", OCTETS.to_owned())];
         let answer = self.call("PATCH", place, headers, piece.to_vec())?;
         // Somebody else, or an earlier try, has sent more: go on from there.
         if answer.status == 409 {
@@ -228,9 +224,9 @@ fn pack(plain: &[u8]) -> std::io::Result<Vec<u8>> {
     Ok(packed)
 }
 
-/// The header that every call about an upload has (https://tus.io/protocols/resumable-upload, version 1.0.0).
+/// The header that every call about an upload has.
 fn tus() -> (&'static str, String) {
-    ("tus-resumable", "1.0.0".into())
+    (RESUMABLE, TUS.into())
 }
 
 fn header<'a>(answer: &'a Heard, name: &str) -> Option<&'a str> {
@@ -238,7 +234,7 @@ fn header<'a>(answer: &'a Heard, name: &str) -> Option<&'a str> {
 }
 
 fn offset(answer: &Heard) -> Outcome<u64> {
-    let said = header(answer, "upload-offset").and_then(|v| v.parse().ok());
+    let said = header(answer, OFFSET).and_then(|v| v.parse().ok());
     said.ok_or_else(|| Trouble::Garbled("an upload without its offset".into()))
 }
 

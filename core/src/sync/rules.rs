@@ -1,7 +1,9 @@
 //! The rules of the exchange as pure functions over small enums, each with its whole table. docs/conflicts.md prints the tables.
 
+pub use stillbar_protocol::Size;
+
 /// How a clock that is ahead is told from one that is right: a day, in milliseconds.
-pub const FUTURE_MS: i64 = 24 * 3_600_000;
+pub const FUTURE_MS: i64 = stillbar_protocol::limits::AHEAD_MS;
 /// The first wait after something went wrong, in milliseconds.
 pub const FIRST_WAIT_MS: u64 = 2_000;
 /// The longest wait, in milliseconds: a phone that comes up from the cellar is heard within minutes.
@@ -171,40 +173,6 @@ pub fn wait_ms(failures: u32, next: Next) -> u64 {
     match next {
         Next::Ask => LONGEST_WAIT_MS,
         Next::Again => FIRST_WAIT_MS.saturating_mul(1 << failures.saturating_sub(1).min(16)).min(LONGEST_WAIT_MS),
-    }
-}
-
-/// A size of a photo.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Size {
-    /// 320 px.
-    Thumbnail,
-    /// 960 px: what records show, named by the signed entry as the thumbnail is.
-    Print,
-    /// The file as the camera gave it.
-    Original,
-}
-
-impl Size {
-    /// All, in the order in which they go out.
-    pub const ALL: [Size; 3] = [Size::Thumbnail, Size::Print, Size::Original];
-
-    /// Its name on the wire.
-    pub fn name(self) -> &'static str {
-        match self {
-            Size::Thumbnail => "320",
-            Size::Print => "960",
-            Size::Original => "original",
-        }
-    }
-
-    /// What is behind the hash in the name under which [`crate::Field::photo`] gives it.
-    pub fn suffix(self) -> &'static str {
-        match self {
-            Size::Thumbnail => ".320.jpg",
-            Size::Print => ".960.jpg",
-            Size::Original => "",
-        }
     }
 }
 

@@ -5,18 +5,15 @@ use std::sync::Mutex;
 
 use super::office::{Begun, Office};
 use super::rules::{Size, Trouble, Waits, goes};
-use super::wire::{Answer, Digest, Push, WireEntry};
+use super::wire::limits::PIECE_BYTES as PIECE;
+use super::wire::{Answer, Carried, Digest, EXCHANGE, Push, Why, WireEntry};
 use crate::app::{Inner, Stand};
 use crate::journal::DeviceId;
 
 /// Entries that are handed over at once; fewer after a failure.
-const AT_ONCE: usize = 200;
-/// Bytes of a photo that are sent at once: what breaks off is lost by no more than this.
-const PIECE: usize = 256 * 1024;
+const AT_ONCE: u32 = 200;
 /// How often the office may ask for an earlier beginning before a person is asked.
 const MOST_GAPS: usize = 3;
-/// The office's word for an entry whose number another one has.
-const FORK: &str = "another-entry-has-this-number";
 /// Photos that one exchange sends and fetches, so that entries are looked at again in between.
 const MOST_PHOTOS: usize = 40;
 
@@ -46,9 +43,9 @@ pub(crate) fn with<T>(stand: &Mutex<Stand>, look: impl FnOnce(&mut Inner) -> Res
 pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> Outcome<Done> {
     let mut done = Done::default();
     let able = office.capabilities()?;
-    if able.exchange != 1 {
+    if able.exchange != EXCHANGE {
         let say = format!(
-            "The office speaks version {} of the exchange, this app version 1. Update the older one.",
+            "The office speaks version {} of the exchange, this app version {EXCHANGE}. Update the older one.",
             able.exchange
         );
         return Err(Trouble::Refused(say));
@@ -88,7 +85,7 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
     Ok(done)
 }
 
-fn push(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
+fn push(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
     let (chains, known_by) = with(stand, |i| Ok((i.chains(), i.office_device())))?;
     let mut pushed = 0;
     for of in chains {
@@ -105,23 +102,23 @@ fn push(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
 }
 
 /// Hands over one chain. `known_by`: the device that the office knows this one by; another chain is handed on.
-fn push_chain(stand: &Mutex<Stand>, office: &Office, page: usize, of: DeviceId, known_by: DeviceId) -> Outcome<usize> {
+fn push_chain(stand: &Mutex<Stand>, office: &Office, page: u32, of: DeviceId, known_by: DeviceId) -> Outcome<usize> {
     let (mut pushed, mut gaps) = (0, 0);
     loop {
-        let batch = with(stand, |i| i.to_push(of, page))?;
+        let batch = with(stand, |i| i.to_push(of, page as usize))?;
         let Some(first) = batch.first() else { return Ok(pushed) };
         let first = first.body.seq;
         let push = Push { entries: batch.iter().map(WireEntry::of).collect() };
         let answer = office.push(&push, Some(of).filter(|of| *of != known_by))?;
-        let taken = answer.answers.iter().take_while(|a| a.answer != Answer::Refused).count();
+        let taken = answer.answers.iter().take_while(|a| a.answer.taken()).count();
         let aside = answer.answers.iter().filter(|a| a.answer == Answer::Aside).count();
         pushed += taken;
-        let refused = answer.answers.get(taken).map(|a| a.reason.clone().unwrap_or_default());
-        let gap = refused.as_deref() == Some("gap");
+        let refused = answer.answers.get(taken).map(|a| a.reason.unwrap_or(Why::Unknown));
+        let gap = refused == Some(Why::Gap);
         let to = if gap { answer.last.seq } else { first.saturating_sub(1) + taken as u64 };
         with(stand, |i| {
             i.told_of_own(of, answer.last.seq);
-            if refused.as_deref() == Some(FORK) {
+            if refused == Some(Why::Fork) {
                 i.told_of_fork(of);
             }
             i.note_pushed(of, to, aside)
@@ -129,11 +126,11 @@ fn push_chain(stand: &Mutex<Stand>, office: &Office, page: usize, of: DeviceId, 
         match refused {
             Some(_) if gap && gaps < MOST_GAPS => gaps += 1,
             Some(why) => {
-                return Err(Trouble::Refused(format!(
-                    "Entry {} of this device was not taken: {}.",
-                    to + 1,
-                    why.replace('-', " ")
-                )));
+                let why = match why {
+                    Why::Unknown => "the office says why in a way that this app does not know; update it".into(),
+                    why => why.word().replace('-', " "),
+                };
+                return Err(Trouble::Refused(format!("Entry {} of this device was not taken: {why}.", to + 1)));
             }
             None if taken == 0 => return Err(Trouble::Garbled("no answer for any entry".into())),
             None => {}
@@ -141,7 +138,7 @@ fn push_chain(stand: &Mutex<Stand>, office: &Office, page: usize, of: DeviceId, 
     }
 }
 
-fn pull(stand: &Mutex<Stand>, office: &Office, page: usize) -> Outcome<usize> {
+fn pull(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
     let mut pulled = 0;
     loop {
         let (after, own) = with(stand, |i| Ok((i.cursor(), i.lacks_own())))?;
@@ -184,9 +181,7 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
     let free = with(stand, |i| Ok(i.link_is_free()))?;
     let mut queue: Vec<(Size, &str)> = Vec::new();
     for photo in &wanted {
-        queue.extend(
-            Size::ALL.iter().filter(|s| photo.sizes.iter().any(|w| w == s.name())).map(|s| (*s, photo.sha256.as_str())),
-        );
+        queue.extend(Size::ALL.iter().filter(|s| photo.sizes.contains(s)).map(|s| (*s, photo.sha256.as_str())));
     }
     queue.sort();
     let sizes: Vec<Size> = queue.iter().map(|(size, _)| *size).collect();

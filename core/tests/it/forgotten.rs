@@ -9,6 +9,7 @@ use stillbar_core::Field;
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 use stillbar_core::store::DATABASE;
+use stillbar_core::sync::wire::{Carried, WireEntry};
 use stillbar_core::sync::{Call, Heard, Link};
 
 use crate::desk::*;
@@ -445,7 +446,7 @@ impl Link for Desk {
 }
 
 fn wire(entry: &Entry) -> String {
-    let wire = stillbar_core::sync::wire::WireEntry::of(entry);
+    let wire: WireEntry = Carried::of(entry);
     format!(r#"{{"body":"{}","sig":"{}"}}"#, wire.body, wire.sig)
 }
 

@@ -4,6 +4,8 @@
 
 use std::fmt::Write;
 
+pub use stillbar_protocol::Why;
+
 /// Whether the bytes are an entry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Shape {
@@ -91,88 +93,21 @@ pub struct Case {
     pub ground: Ground,
 }
 
-/// Why an entry was refused, or is kept aside. The words are those on the wire.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Why {
-    /// Length, encoding or signature.
-    NotAnEntry,
-    /// Another device than the call is about.
-    NotYours,
-    /// Another entry has this number; both are kept.
-    Fork,
-    /// Entries before it are missing.
-    Gap,
-    /// An entry before it in the same call was refused.
-    AfterARefusal,
-    /// The quarantine of this device is full.
-    QuarantineFull,
-    /// The device is not enrolled here.
-    UnknownDevice,
-    /// The device was withdrawn.
-    Withdrawn,
-    /// More than 24 hours ahead.
-    Ahead,
-    /// An entry of the device came from the future before.
-    Held,
-    /// The site is not the device's.
-    Ground,
-}
-
-impl Why {
-    /// All.
-    pub const ALL: [Why; 11] = [
-        Why::NotAnEntry,
-        Why::NotYours,
-        Why::Fork,
-        Why::Gap,
-        Why::AfterARefusal,
-        Why::QuarantineFull,
-        Why::UnknownDevice,
-        Why::Withdrawn,
-        Why::Ahead,
-        Why::Held,
-        Why::Ground,
-    ];
-
-    /// The word on the wire.
-    pub fn word(self) -> &'static str {
-        match self {
-            Why::NotAnEntry => "not-an-entry",
-            Why::NotYours => "not-yours",
-            Why::Fork => "another-entry-has-this-number",
-            Why::Gap => "gap",
-            Why::AfterARefusal => "after-a-refusal",
-            Why::QuarantineFull => "quarantine-full",
-            Why::UnknownDevice => "unknown-device",
-            Why::Withdrawn => "device-withdrawn",
-            Why::Ahead => "from-the-future",
-            Why::Held => "held-back",
-            Why::Ground => "not-your-site",
-        }
-    }
-
-    /// The reason of this word.
-    pub fn named(word: &str) -> Option<Why> {
-        Why::ALL.into_iter().find(|w| w.word() == word)
-    }
-
-    /// For a person at the office.
-    pub fn say(self) -> &'static str {
-        match self {
-            Why::NotAnEntry => "Its length, encoding or signature does not hold.",
-            Why::NotYours => "It was written by another device than the one that was named.",
-            Why::Fork => {
-                "Another entry of this device has the same number: the device, or a copy of it, went two ways."
-            }
-            Why::Gap => "Entries before it are missing.",
-            Why::AfterARefusal => "An entry before it was refused.",
-            Why::QuarantineFull => "More entries of this device are in quarantine than are kept.",
-            Why::UnknownDevice => "The device that wrote it is not enrolled here.",
-            Why::Withdrawn => "It came after its device was withdrawn.",
-            Why::Ahead => "Its time is more than 24 hours ahead of the office's clock.",
-            Why::Held => "An earlier entry of this device was from the future, and nobody released it yet.",
-            Why::Ground => "Its site is not one of this device's.",
-        }
+/// A reason for a person at the office.
+pub fn say(why: Why) -> &'static str {
+    match why {
+        Why::NotAnEntry => "Its length, encoding or signature does not hold.",
+        Why::NotYours => "It was written by another device than the one that was named.",
+        Why::Fork => "Another entry of this device has the same number: the device, or a copy of it, went two ways.",
+        Why::Gap => "Entries before it are missing.",
+        Why::AfterARefusal => "An entry before it was refused.",
+        Why::QuarantineFull => "More entries of this device are in quarantine than are kept.",
+        Why::UnknownDevice => "The device that wrote it is not enrolled here.",
+        Why::Withdrawn => "It came after its device was withdrawn.",
+        Why::Ahead => "Its time is more than 24 hours ahead of the office's clock.",
+        Why::Held => "An earlier entry of this device was from the future, and nobody released it yet.",
+        Why::Ground => "Its site is not one of this device's.",
+        Why::Unknown => "A newer version of the office kept it back, for a reason that this one does not know.",
     }
 }
 

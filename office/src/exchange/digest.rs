@@ -4,8 +4,8 @@
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
 use stillbar_core::journal::{DeviceId, EntryId};
+use stillbar_protocol::{DeviceSum, Digest, SiteSum};
 
 use super::push::sites_of;
 use super::rolled::chained;
@@ -13,38 +13,8 @@ use crate::fault::Fault;
 use crate::store::Tx;
 use crate::with;
 
-/// What one device wrote, as far as it is in one feed.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct DeviceSum {
-    /// The device.
-    pub device: DeviceId,
-    /// Entries.
-    pub count: u64,
-    /// The highest number.
-    #[serde(rename = "last-seq")]
-    pub last_seq: u64,
-    /// The rolling hash.
-    pub hash: EntryId,
-}
-
-/// One feed.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct SiteSum {
-    /// The site.
-    pub site: EntryId,
-    /// By device.
-    pub devices: Vec<DeviceSum>,
-}
-
-/// `GET /digest`.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Sums {
-    /// The sites of the device.
-    pub sites: Vec<SiteSum>,
-}
-
 /// The sums of all sites of `device`. Where an entry came in behind a later one the hash is worked out again, and kept.
-pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Sums, Fault> {
+pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Digest, Fault> {
     let mut sites = Vec::new();
     for site in sites_of(tx, device)? {
         let sql = "SELECT device, count, last_seq, hash, stale FROM rolled WHERE site = $1 ORDER BY device";
@@ -57,7 +27,7 @@ pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Sums, Fault> {
         }
         sites.push(SiteSum { site, devices: devices.into_values().collect() });
     }
-    Ok(Sums { sites })
+    Ok(Digest { sites })
 }
 
 fn again(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<[u8; 32], Fault> {

@@ -14,23 +14,16 @@ mod push;
 mod rolled;
 mod wire;
 
-pub use answer::{Answer, Why, answer};
+pub use answer::{Answer, Why, answer, say};
 pub use aside::release;
 pub use digest::digest;
 pub use feeds::Feeds;
 pub use kept::Kept;
-pub use pull::{Cursor, Page, pull};
-pub use push::{Answered, Offered, Pushed, push, sites_of};
-pub use wire::*;
+pub use pull::{Cursor, pull};
+pub use push::{Offered, push, sites_of};
+pub use stillbar_protocol::limits::{AHEAD_MS, ENTRIES as MOST_ENTRIES, PAGE_BYTES, PUSH_BYTES as MOST_BYTES};
+pub use wire::open;
 
-/// Entries of one push at most.
-pub const MOST_ENTRIES: usize = 500;
-/// Bytes of one push at most, after gzip is taken off.
-pub const MOST_BYTES: usize = 4 * 1024 * 1024;
-/// Bytes of bodies in one page at most; one entry always fits.
-pub const PAGE_BYTES: usize = 1024 * 1024;
-/// How far a device's clock may be ahead of the office's, in milliseconds.
-pub const AHEAD_MS: i64 = 24 * 3_600_000;
 /// Entries of one device in quarantine at most.
 pub const MOST_QUARANTINE: u64 = 5_000;
 /// Devices that are not enrolled whose entries are kept aside, at most.

@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
-use serde::Serialize;
 use stillbar_core::journal::{DeviceId, EntryId};
+use stillbar_protocol::{Erased, Page, WireEntry};
 
 use super::push::sites_of;
-use super::{MOST_ENTRIES, PAGE_BYTES, WireEntry};
+use super::{MOST_ENTRIES, PAGE_BYTES};
 use crate::fault::Fault;
 use crate::store::Tx;
 use crate::with;
@@ -46,33 +46,6 @@ impl Cursor {
     }
 }
 
-/// An entry of which only the name is left: its personal data were erased.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Erased {
-    /// The entry.
-    pub id: EntryId,
-    /// Who wrote it.
-    pub device: DeviceId,
-    /// Its number in the device's chain.
-    pub seq: u64,
-    /// The site in whose feed it is.
-    pub site: EntryId,
-}
-
-/// A page.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Page {
-    /// Entries in the order of the feeds.
-    pub entries: Vec<WireEntry>,
-    /// Entries of which only the name is left; left out if there is none.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub erased: Vec<Erased>,
-    /// Where the next page begins.
-    pub next: String,
-    /// Whether there is more now.
-    pub more: bool,
-}
-
 /// The page after `after`, for a device. `own`: with the device's own entries, for one that lost its data.
 pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit: usize) -> Result<Page, Fault> {
     let limit = limit.clamp(1, MOST_ENTRIES);
@@ -107,9 +80,9 @@ pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit:
             at = row.count(0)?;
             bytes += body.len();
             if body.is_empty() {
-                erased.push(Erased { id: row.id(1)?, device: row.device(2)?, seq: row.count(3)?, site });
+                erased.push(Erased { id: row.id(1)?, device: row.device(2)?, seq: row.count(3)?, site: Some(site) });
             } else {
-                entries.push(WireEntry::of(&body, &row.signature(5)?));
+                entries.push(WireEntry::from_bytes(&body, &row.signature(5)?));
             }
         }
         if whole && !cut {

@@ -3,14 +3,14 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use axum::http::StatusCode;
-use serde::Serialize;
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
+use stillbar_protocol::{self as wire, Answered, Last, Pushed};
 
 use super::answer::{Answer, Case, Ground, Place, Shape, Standing, Time, Why, Writer, answer};
 use super::feeds::Feeds;
 use super::kept::Kept;
 use super::{AHEAD_MS, MOST_QUARANTINE, MOST_STRANGERS};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::store::{Row, Tx, Value};
 use crate::with;
 
@@ -21,36 +21,6 @@ pub struct Offered {
     pub id: EntryId,
     /// The entry, if it is one.
     pub entry: Option<Entry>,
-}
-
-/// The answer to one entry, as on the wire.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Answered {
-    /// The entry.
-    pub id: EntryId,
-    /// `accepted`, `duplicate`, `refused` or `aside`.
-    pub answer: &'static str,
-    /// Why it was refused or is aside.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub reason: Option<&'static str>,
-}
-
-/// The answers to a call, and the end of the device's chain as it is now.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Pushed {
-    /// One for each entry, in the same order.
-    pub answers: Vec<Answered>,
-    /// The end of the chain.
-    pub last: Last,
-}
-
-/// The end of a chain: 0 and 32 zero bytes at the beginning.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-pub struct Last {
-    /// The last number.
-    pub seq: u64,
-    /// The last id.
-    pub id: EntryId,
 }
 
 struct Chain {
@@ -138,15 +108,15 @@ pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: 
             here.insert(entry.body.seq, entry.id);
         }
         let reason = match said {
-            Answer::Refused(why) | Answer::Aside(why) => Some(why.word()),
+            Answer::Refused(why) | Answer::Aside(why) => Some(why),
             Answer::StillAside => known.get(&one.id).and_then(|k| k.reason),
             _ => None,
         };
         let answer = match said {
-            Answer::Accepted => "accepted",
-            Answer::Duplicate => "duplicate",
-            Answer::Refused(_) => "refused",
-            Answer::Aside(_) | Answer::StillAside => "aside",
+            Answer::Accepted => wire::Answer::Accepted,
+            Answer::Duplicate => wire::Answer::Duplicate,
+            Answer::Refused(_) => wire::Answer::Refused,
+            Answer::Aside(_) | Answer::StillAside => wire::Answer::Aside,
         };
         answers.push(Answered { id: one.id, answer, reason });
     }
@@ -194,7 +164,7 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<Chain, Fault> {
     if strangers.first().map_or(Ok(0), |row| row.count(0))? >= MOST_STRANGERS {
         let say =
             "More unknown devices are kept aside than the office looks after: release or enrol some of them first.";
-        return Err(Fault::refused(StatusCode::CONFLICT, "too-many-strangers", say));
+        return Err(Fault::refused(StatusCode::CONFLICT, Code::TooManyStrangers, say));
     }
     tx.run(
         "INSERT INTO device (id, label, token, enrolled_ms, withdrawn_ms, held, last_seq, last_id, heard_ms) \
@@ -208,7 +178,7 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<Chain, Fault> {
 struct Known {
     seq: u64,
     aside: bool,
-    reason: Option<&'static str>,
+    reason: Option<Why>,
 }
 
 /// What of the chain is here already, among the numbers that are offered.
@@ -218,7 +188,7 @@ fn known(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeMap<
                WHERE link.device = $1 AND link.seq BETWEEN $2 AND $3";
     let mut known = BTreeMap::new();
     for row in tx.rows(sql, with![of, low, high])? {
-        let reason = row.maybe_text(3)?.and_then(|word| Why::named(&word)).map(Why::word);
+        let reason = row.maybe_text(3)?.map(|word| Why::named(&word)).filter(|why| *why != Why::Unknown);
         known.insert(row.id(0)?, Known { seq: row.count(1)?, aside: row.int(2)? == 2, reason });
     }
     Ok(known)

@@ -6,7 +6,7 @@ use axum::http::StatusCode;
 use stillbar_core::journal::EntryId;
 
 use super::{Person, person, sites, verify};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::{Office, kept};
 use crate::{audit, rate, with};
 
@@ -66,7 +66,7 @@ pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Re
         return Ok(token);
     }
     let say = "Name and password do not fit each other. Try again; an admin can give you a new password.";
-    Err(Fault::refused(StatusCode::FORBIDDEN, "not-signed-in", say))
+    Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotSignedIn, say))
 }
 
 /// Who has this cookie.

@@ -11,9 +11,10 @@ mod upload;
 
 use std::fmt;
 
-use serde::Serialize;
 use stillbar_core::evidence;
 use stillbar_core::journal::{DeviceId, EntryId};
+use stillbar_protocol::limits::{COPY_BYTES, WANTED};
+use stillbar_protocol::{Size, Wanted};
 
 pub use blobs::{Blobs, key};
 pub use upload::{Begun, Upload, add, begin, drop_upload, finish, sweep, upload};
@@ -25,10 +26,6 @@ use crate::with;
 
 /// Bytes of an original at most: what the core takes as a photo.
 pub const MOST_ORIGINAL: i64 = evidence::MAX_PHOTO_BYTES as i64;
-/// Bytes of a copy at most; one of 960 pixels has a twentieth of that.
-pub const MOST_COPY: i64 = 4 * 1024 * 1024;
-/// Photos that are told as wanted at once.
-pub const MOST_WANTED: usize = 500;
 
 /// A photo, or a copy of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -39,30 +36,34 @@ pub struct Name {
     pub size: i64,
 }
 
-/// The sizes, as phones call them, small ones first.
-pub const SIZES: [(&str, i64); 3] = [("320", 320), ("960", 960), ("original", 0)];
+/// A size as it is kept: 0 for the original, otherwise the longest side in pixels.
+fn side(size: Size) -> i64 {
+    match size {
+        Size::Thumbnail => 320,
+        Size::Print => 960,
+        Size::Original => 0,
+    }
+}
 
 impl Name {
     /// From the last part of an address: 64 hex digits, and for a copy `.320.jpg` or `.960.jpg`.
     pub fn read(text: &str) -> Option<Name> {
-        let (hex, size) = match (text.strip_suffix(".320.jpg"), text.strip_suffix(".960.jpg")) {
-            (Some(hex), _) => (hex, 320),
-            (_, Some(hex)) => (hex, 960),
-            _ => (text, 0),
-        };
+        let (hex, size) = Size::ALL
+            .into_iter()
+            .find_map(|size| text.strip_suffix(size.suffix()).map(|hex| (hex, side(size))))
+            .unwrap_or((text, 0));
         let small = hex.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'));
         hex.parse::<EntryId>().ok().filter(|_| small).map(|hash| Name { sha256: hash.0, size })
     }
 
     /// From what an upload says of itself.
-    pub fn of(sha256: &str, size: &str) -> Option<Name> {
-        let size = SIZES.iter().find(|(word, _)| *word == size)?.1;
-        Name::read(sha256).filter(|n| n.size == 0).map(|n| Name { size, ..n })
+    pub fn of(sha256: &str, size: Size) -> Option<Name> {
+        Name::read(sha256).filter(|n| n.size == 0).map(|n| Name { size: side(size), ..n })
     }
 
     /// Bytes that it may have at most.
     pub fn most(&self) -> i64 {
-        if self.size == 0 { MOST_ORIGINAL } else { MOST_COPY }
+        if self.size == 0 { MOST_ORIGINAL } else { COPY_BYTES }
     }
 }
 
@@ -92,15 +93,6 @@ pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -
     Ok(false)
 }
 
-/// A photo that the office lacks.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Wanted {
-    /// SHA-256 of the original.
-    pub sha256: String,
-    /// What is lacking of it: `320`, `960`, `original`.
-    pub sizes: Vec<&'static str>,
-}
-
 /// What entries of `device` name and the office lacks.
 pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, Fault> {
     let sql = "SELECT named.sha256, \
@@ -110,11 +102,11 @@ pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, Fault> {
                FROM (SELECT DISTINCT sha256 FROM photo_named WHERE device = $1) AS named \
                WHERE (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size IN (0, 320, 960)) < 3 ORDER BY named.sha256 LIMIT $2";
     let mut wanted = Vec::new();
-    for row in tx.rows(sql, with![device, MOST_WANTED])? {
+    for row in tx.rows(sql, with![device, WANTED])? {
         let mut sizes = Vec::new();
-        for (at, (word, _)) in SIZES.iter().enumerate() {
+        for (at, size) in Size::ALL.into_iter().enumerate() {
             if !row.yes(at + 1)? {
-                sizes.push(*word);
+                sizes.push(size);
             }
         }
         wanted.push(Wanted { sha256: crate::hex(&row.hash(0)?), sizes });

@@ -10,7 +10,7 @@ use stillbar_core::evidence;
 use stillbar_core::journal::DeviceId;
 
 use super::{Name, blobs, length, named};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::{Office, Shared, call};
 use crate::store::{Row, Tx};
 use crate::with;
@@ -54,12 +54,12 @@ pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Resul
     let (id, now) = (office.secret::<16>()?, office.now());
     if bytes < 1 || bytes > name.most() {
         let say = format!("A photo of this size has 1 to {} bytes; this says {bytes}.", name.most());
-        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, "too-large", say));
+        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooLarge, say));
     }
     office.change(|tx| {
         if !named(tx, device, name.sha256, true)? {
             let say = "No entry here names this photo. Send the entry first, and the photo after it.";
-            return Err(Fault::refused(StatusCode::FORBIDDEN, "not-named", say));
+            return Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotNamed, say));
         }
         if let Some(kept) = length(tx, name)? {
             return Ok(Begun::Here(kept));
@@ -71,7 +71,7 @@ pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Resul
         let under_way = tx.rows("SELECT count(*) FROM upload WHERE device = $1", with![device])?;
         if under_way.first().map_or(Ok(0), |row| row.count(0))? >= MOST_UPLOADS {
             let say = "This device has too many uploads under way. Finish or delete some of them first.";
-            return Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, "too-many-uploads", say));
+            return Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyUploads, say));
         }
         tx.run(
             "INSERT INTO upload (id, device, sha256, size, length, here, touched_ms) VALUES ($1, $2, $3, $4, $5, 0, $6)",
@@ -117,7 +117,7 @@ pub async fn add(office: &Shared, upload: &Upload, from: i64, piece: Vec<u8>) ->
     }
     office.blobs.delete(&path).await?;
     let say = "Another call was faster: ask where the upload is, and go on from there.";
-    Err(Fault::refused(StatusCode::CONFLICT, "wrong-offset", say))
+    Err(Fault::refused(StatusCode::CONFLICT, Code::WrongOffset, say))
 }
 
 /// Puts an upload together of which all bytes are here. Bytes that are not what they should be are thrown away.
@@ -166,10 +166,10 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), Fault> {
     }
     // Before the phone begins anew it has to be gone.
     cleared?;
-    let status = StatusCode::from_u16(460).unwrap_or(StatusCode::CONFLICT);
+    let status = StatusCode::from_u16(stillbar_protocol::photos::MISMATCH).unwrap_or(StatusCode::CONFLICT);
     let say =
         "The bytes are not those of the photo that the entry names. They were thrown away: begin this upload again.";
-    Err(Fault::refused(status, "not-this-photo", say))
+    Err(Fault::refused(status, Code::NotThisPhoto, say))
 }
 
 /// Forgets an upload and its pieces.

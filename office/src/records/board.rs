@@ -12,7 +12,7 @@ use stillbar_core::point::Lock;
 use stillbar_core::world::World;
 
 use super::{entry, refresh, world};
-use crate::exchange::Why;
+use crate::exchange::{self, Why};
 use crate::fault::Fault;
 use crate::office::Office;
 use crate::store::Tx;
@@ -164,7 +164,7 @@ fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<Held>, Fault> 
                 phone: named(&row.text(3)?, entry.body.device),
                 since_ms: entry.body.wall,
                 zone: entry.body.zone,
-                why: Why::named(&row.text(2)?).map_or("", Why::say).to_owned(),
+                why: exchange::say(Why::named(&row.text(2)?)).to_owned(),
             });
         }
     }

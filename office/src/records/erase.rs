@@ -8,7 +8,7 @@ use axum::http::StatusCode;
 use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 
 use super::{entry, refresh};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::Office;
 use crate::{audit, with};
 
@@ -74,7 +74,7 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
                 "A lock of this person is on ({}). Whoever meets it has to know whose it is and whom to ring. Erase the name when the lock is off.",
                 on.join("; ")
             );
-            return Err(Fault::refused(StatusCode::CONFLICT, "lock-on", say));
+            return Err(Fault::refused(StatusCode::CONFLICT, Code::LockOn, say));
         }
         let mut all = vec![id];
         for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {

@@ -7,7 +7,7 @@ use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
 
 use crate::exchange::{Feeds, Kept};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::Office;
 use crate::people::Person;
 use crate::store::Tx;
@@ -109,7 +109,8 @@ pub(super) fn write(
         seen: Vec::new(),
         fact,
     };
-    let too_long = |e| Fault::refused(StatusCode::BAD_REQUEST, "too-long", format!("This does not fit an entry: {e}."));
+    let too_long =
+        |e| Fault::refused(StatusCode::BAD_REQUEST, Code::TooLong, format!("This does not fit an entry: {e}."));
     // No bytes where there is no chance: then nothing is sealed.
     let random = |count: u32| {
         let mut bytes = vec![0; count as usize];

@@ -8,7 +8,7 @@ use stillbar_core::record::{MAX_PHOTOS, Made, RecordError, Room, gather, make, p
 use stillbar_core::words;
 
 use super::{entries_of, shared};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::{Office, Shared, call};
 use crate::photos::{Name, key};
 use crate::stamp;
@@ -25,7 +25,7 @@ pub async fn record(office: &Shared, site: EntryId, job: EntryId) -> Result<Made
         let made = make(gathered, &words::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {
             RecordError::NoJob => Fault::nothing("There is no such job here."),
             // What is missing may still come; the sentence says what to do.
-            other => Fault::refused(StatusCode::CONFLICT, "no-record-yet", other.to_string()),
+            other => Fault::refused(StatusCode::CONFLICT, Code::NoRecordYet, other.to_string()),
         })?;
         anchored(office, made, site, job)
     })

@@ -12,14 +12,14 @@ use http_body_util::{BodyExt, Limited};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 
 /// Answers shorter than this are not worth compressing.
 const WORTH: usize = 1024;
 
 fn too_large(most: usize) -> Fault {
     let say = format!("This is more than is taken at once: at most {most} bytes. Send it in smaller parts.");
-    Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, "too-large", say)
+    Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooLarge, say)
 }
 
 /// The whole body, at most `most` bytes before and after gzip is taken off.
@@ -30,7 +30,7 @@ pub async fn whole(headers: &HeaderMap, body: Body, most: usize) -> Result<Vec<u
             Ok(_) => too_large(most),
             Err(_) => Fault::refused(
                 StatusCode::BAD_REQUEST,
-                "broke-off",
+                Code::BrokeOff,
                 "What was sent broke off on the way. Send it again.",
             ),
         })?
@@ -40,7 +40,7 @@ pub async fn whole(headers: &HeaderMap, body: Body, most: usize) -> Result<Vec<u
         Some(b"gzip") => unpacked(&bytes, most),
         Some(_) => {
             let say = "This takes bodies as they are, or with gzip.";
-            Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, "encoding", say))
+            Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, Code::Encoding, say))
         }
     }
 }
@@ -60,7 +60,7 @@ pub async fn json<T: DeserializeOwned>(headers: &HeaderMap, body: Body, most: us
     let kind = headers.get(header::CONTENT_TYPE).and_then(|t| t.to_str().ok()).unwrap_or_default();
     if !kind.split(';').next().is_some_and(|t| t.trim().eq_ignore_ascii_case("application/json")) {
         let say = "This takes application/json only.";
-        return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-json", say));
+        return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, Code::NotJson, say));
     }
     let bytes = whole(headers, body, most).await?;
     serde_json::from_slice(&bytes).map_err(|e| Fault::unreadable(format!("This could not be read: {e}.")))

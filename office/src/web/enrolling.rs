@@ -5,15 +5,14 @@ use axum::body::Body;
 use axum::extract::State;
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::Response;
+use stillbar_protocol::Ask;
+use stillbar_protocol::limits::ENROL_BYTES;
 
 use super::body;
 use super::guard::Origin;
-use crate::enrol::{self, Ask};
+use crate::enrol;
 use crate::fault::Fault;
 use crate::office::{Shared, call};
-
-/// Bytes of a request to enrol at most.
-const MOST: usize = 4096;
 
 pub async fn enrol(
     State(office): State<Shared>,
@@ -21,7 +20,7 @@ pub async fn enrol(
     headers: HeaderMap,
     body: Body,
 ) -> Result<Response, Fault> {
-    let ask: Ask = body::json(&headers, body, MOST).await?;
+    let ask: Ask = body::json(&headers, body, ENROL_BYTES).await?;
     let done = call(&office, move |office| enrol::enrol(office, &ask, &origin.0)).await?;
     body::answer(&headers, StatusCode::CREATED, &done)
 }

@@ -11,7 +11,8 @@ use stillbar_core::journal::DeviceId;
 
 use super::serve::Peer;
 use super::{Who, pages};
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
+use crate::log::Caller;
 use crate::office::{Office, Shared, call, kept};
 use crate::people::{self, COOKIE, Visitor};
 use crate::with;
@@ -56,57 +57,65 @@ pub async fn headers(State(office): State<Shared>, request: Request, next: Next)
     answer
 }
 
-/// Lets through whom a route is for.
+/// Lets through whom a route is for, and leaves on the answer what kind of caller it was.
 pub async fn admit(State((office, who)): State<(Shared, Who)>, mut request: Request, next: Next) -> Response {
     let origin = origin(&office, &request);
     request.extensions_mut().insert(Origin(origin));
-    match who {
-        Who::Anyone => {}
-        Who::Person(role) => {
-            if request.method() != Method::GET && !same_origin(request.headers()) {
-                let say = "This comes from another page. Open the office's own page and do it there.";
-                return pages::refusal(None, &Fault::refused(StatusCode::FORBIDDEN, "foreign-origin", say));
-            }
-            match visitor(&office, request.headers()).await {
-                Ok(None) if request.method() == Method::GET => return Redirect::to("/sign-in").into_response(),
-                Ok(None) => {
-                    let say = "You are not signed in, or were away for too long. Sign in and do it again.";
-                    return pages::refusal(None, &Fault::refused(StatusCode::UNAUTHORIZED, "not-signed-in", say));
-                }
-                Ok(Some(visitor)) if visitor.person.role < role => {
-                    let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
-                    return pages::refusal(Some(&visitor), &Fault::refused(StatusCode::FORBIDDEN, "not-allowed", say));
-                }
-                Ok(Some(visitor))
-                    if visitor.person.fresh && !["/password", "/sign-out"].contains(&request.uri().path()) =>
-                {
-                    if request.method() == Method::GET {
-                        return Redirect::to("/password").into_response();
-                    }
-                    let say = "Choose a password of your own first.";
-                    return pages::refusal(
-                        Some(&visitor),
-                        &Fault::refused(StatusCode::FORBIDDEN, "fresh-password", say),
-                    );
-                }
-                Ok(Some(visitor)) => {
-                    request.extensions_mut().insert(visitor);
-                }
-                Err(fault) => return pages::refusal(None, &fault),
-            }
-        }
-        Who::Phone | Who::AnyPhone => match phone(&office, request.headers()).await {
-            Ok(phone) if phone.withdrawn && who == Who::Phone => {
+    let mut caller = Caller(if who == Who::Anyone { "anyone" } else { "nobody" });
+    let mut answer = match let_in(&office, who, &mut request, &mut caller).await {
+        Ok(()) => next.run(request).await,
+        Err(refused) => refused,
+    };
+    answer.extensions_mut().insert(caller);
+    answer
+}
+
+/// Whether this caller may; what answers them otherwise.
+async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut Caller) -> Result<(), Response> {
+    let role = match who {
+        Who::Anyone => return Ok(()),
+        Who::Phone | Who::AnyPhone => {
+            let phone = phone(office, request.headers()).await.map_err(IntoResponse::into_response)?;
+            *caller = Caller(if phone.withdrawn { "withdrawn phone" } else { "phone" });
+            if phone.withdrawn && who == Who::Phone {
                 let say = "This phone was withdrawn: it may send what it still has, and gets nothing. Ask the office.";
-                return Fault::refused(StatusCode::FORBIDDEN, "device-withdrawn", say).into_response();
+                return Err(Fault::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say).into_response());
             }
-            Ok(phone) => {
-                request.extensions_mut().insert(phone);
-            }
-            Err(fault) => return fault.into_response(),
-        },
+            request.extensions_mut().insert(phone);
+            return Ok(());
+        }
+        Who::Person(role) => role,
+    };
+    let reads = request.method() == Method::GET;
+    let refuse = |visitor: Option<&Visitor>, status, code: Code, say: &str| {
+        Err(pages::refusal(visitor, &Fault::refused(status, code, say)))
+    };
+    if !reads && !same_origin(request.headers()) {
+        let say = "This comes from another page. Open the office's own page and do it there.";
+        return refuse(None, StatusCode::FORBIDDEN, Code::ForeignOrigin, say);
     }
-    next.run(request).await
+    let found = visitor(office, request.headers()).await.map_err(|fault| pages::refusal(None, &fault))?;
+    let Some(visitor) = found else {
+        if reads {
+            return Err(Redirect::to("/sign-in").into_response());
+        }
+        let say = "You are not signed in, or were away for too long. Sign in and do it again.";
+        return refuse(None, StatusCode::UNAUTHORIZED, Code::NotSignedIn, say);
+    };
+    *caller = Caller(visitor.person.role.word());
+    if visitor.person.role < role {
+        let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
+        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::NotAllowed, &say);
+    }
+    if visitor.person.fresh && !["/password", "/sign-out"].contains(&request.uri().path()) {
+        if reads {
+            return Err(Redirect::to("/password").into_response());
+        }
+        let say = "Choose a password of your own first.";
+        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::FreshPassword, say);
+    }
+    request.extensions_mut().insert(visitor);
+    Ok(())
 }
 
 /// Whether a post comes from a page of ours. Browsers say where a post comes from; the token in every form is asked for as well.
@@ -139,7 +148,7 @@ async fn visitor(office: &Shared, headers: &HeaderMap) -> Result<Option<Visitor>
 async fn phone(office: &Shared, headers: &HeaderMap) -> Result<Phone, Fault> {
     let unknown = || {
         let say = "This needs the token of an enrolled phone. Enrol it again with a code from the office.";
-        Fault::refused(StatusCode::UNAUTHORIZED, "not-enrolled", say)
+        Fault::refused(StatusCode::UNAUTHORIZED, Code::NotEnrolled, say)
     };
     let given = headers.get(header::AUTHORIZATION).and_then(|v| v.to_str().ok()).unwrap_or_default();
     let (scheme, token) = given.split_once(' ').ok_or_else(unknown)?;

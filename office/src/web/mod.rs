@@ -1,5 +1,6 @@
 //! All that is answered: one table of routes, who may call each, and what is on every answer.
 
+mod about;
 mod body;
 mod enrolling;
 mod guard;
@@ -10,4 +11,5 @@ mod photos;
 pub mod routes;
 pub mod serve;
 
+pub use about::About;
 pub use routes::{Route, Who, router, routes};

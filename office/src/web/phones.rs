@@ -6,36 +6,26 @@ use axum::extract::rejection::QueryRejection;
 use axum::extract::{Query, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::Response;
-use serde::{Deserialize, Serialize};
-use stillbar_core::journal::DeviceId;
+use stillbar_protocol::limits::COPY_BYTES;
+use stillbar_protocol::{AllWanted, Capabilities, EXCHANGE, NEWEST_ENTRY, OLDEST_ENTRY, Of, Pull, Push};
 
 use super::body;
 use super::guard::Phone;
-use crate::exchange::{self, Cursor, MOST_BYTES, MOST_ENTRIES, Push};
-use crate::fault::Fault;
+use crate::exchange::{self, Cursor, MOST_BYTES, MOST_ENTRIES};
+use crate::fault::{Code, Fault};
 use crate::office::{Shared, call};
-use crate::photos::{MOST_COPY, MOST_ORIGINAL, Wanted, wanted};
-
-#[derive(Serialize)]
-#[serde(rename_all = "kebab-case")]
-struct Capabilities {
-    exchange: u32,
-    entries_per_push: usize,
-    bytes_per_push: usize,
-    entries_per_page: usize,
-    photo_bytes: i64,
-    copy_bytes: i64,
-    now_ms: i64,
-}
+use crate::photos::{MOST_ORIGINAL, wanted};
 
 pub async fn capabilities(State(office): State<Shared>, headers: HeaderMap) -> Result<Response, Fault> {
     let said = Capabilities {
-        exchange: 1,
-        entries_per_push: MOST_ENTRIES,
-        bytes_per_push: MOST_BYTES,
-        entries_per_page: MOST_ENTRIES,
-        photo_bytes: MOST_ORIGINAL,
-        copy_bytes: MOST_COPY,
+        exchange: EXCHANGE,
+        oldest: OLDEST_ENTRY,
+        newest: NEWEST_ENTRY,
+        entries_per_push: MOST_ENTRIES as u32,
+        bytes_per_push: MOST_BYTES as u64,
+        entries_per_page: MOST_ENTRIES as u32,
+        photo_bytes: MOST_ORIGINAL.unsigned_abs(),
+        copy_bytes: COPY_BYTES.unsigned_abs(),
         now_ms: office.now(),
     };
     body::answer(&headers, StatusCode::OK, &said)
@@ -46,12 +36,6 @@ pub fn asked<T>(query: Result<Query<T>, QueryRejection>) -> Result<T, Fault> {
     query.map(|Query(asked)| asked).map_err(|e| Fault::unreadable(format!("{}.", e.body_text())))
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Of {
-    of: Option<String>,
-}
-
 pub async fn push(
     State(office): State<Shared>,
     Extension(phone): Extension<Phone>,
@@ -59,30 +43,27 @@ pub async fn push(
     headers: HeaderMap,
     body: Body,
 ) -> Result<Response, Fault> {
-    let of: DeviceId = match asked(of)?.of {
-        None => phone.device,
-        Some(of) => of.parse().map_err(|_| Fault::unreadable("`of` is a device: 64 hex digits."))?,
-    };
+    let of = asked(of)?.of.unwrap_or(phone.device);
     let push: Push = body::json(&headers, body, MOST_BYTES).await?;
     if push.entries.len() > MOST_ENTRIES {
         let say = format!("At most {MOST_ENTRIES} entries are taken at once. Send them in smaller parts.");
-        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, "too-many", say));
+        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooMany, say));
     }
     let done = call(&office, move |office| {
         // A withdrawn phone hands nothing on: what others wrote comes from them.
         if phone.withdrawn && of != phone.device {
             let say = "This phone was withdrawn: it may send its own entries only.";
-            return Err(Fault::refused(StatusCode::FORBIDDEN, "device-withdrawn", say));
+            return Err(Fault::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say));
         }
         if of == office.key.device() {
             return Err(Fault::refused(
                 StatusCode::FORBIDDEN,
-                "not-yours",
+                Code::NotYours,
                 "The office's own entries are here already.",
             ));
         }
         // Signatures are checked before anything is held in the database.
-        let offered: Vec<_> = push.entries.iter().map(exchange::WireEntry::open).collect();
+        let offered: Vec<_> = push.entries.iter().map(exchange::open).collect();
         let now = office.now();
         office.change(|tx| exchange::push(tx, now, phone.device, of, &offered))
     })
@@ -90,26 +71,16 @@ pub async fn push(
     body::answer(&headers, StatusCode::OK, &done)
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct After {
-    #[serde(default)]
-    after: String,
-    limit: Option<usize>,
-    #[serde(default)]
-    own: u8,
-}
-
 pub async fn pull(
     State(office): State<Shared>,
     Extension(phone): Extension<Phone>,
-    after: Result<Query<After>, QueryRejection>,
+    after: Result<Query<Pull>, QueryRejection>,
     headers: HeaderMap,
 ) -> Result<Response, Fault> {
-    let After { after, limit, own } = asked(after)?;
+    let Pull { after, limit, own } = asked(after)?;
     let cursor = Cursor::read(&after)?;
     let page = call(&office, move |office| {
-        let limit = limit.unwrap_or(MOST_ENTRIES);
+        let limit = limit.map_or(MOST_ENTRIES, |limit| limit as usize);
         office.read(|tx| exchange::pull(tx, phone.device, own == 1, &cursor, limit))
     })
     .await?;
@@ -123,11 +94,6 @@ pub async fn digest(
 ) -> Result<Response, Fault> {
     let sums = call(&office, move |office| office.read(|tx| exchange::digest(tx, phone.device))).await?;
     body::answer(&headers, StatusCode::OK, &sums)
-}
-
-#[derive(Serialize)]
-struct AllWanted {
-    wanted: Vec<Wanted>,
 }
 
 pub async fn photos_wanted(

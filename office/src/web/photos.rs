@@ -11,21 +11,18 @@ use base64::engine::general_purpose::STANDARD;
 use http_body_util::BodyExt;
 use sha2::{Digest, Sha256};
 use stillbar_core::evidence;
+use stillbar_protocol::limits::{CHECKED_BYTES, PIECE_BYTES};
+use stillbar_protocol::photos as tus;
 
 use super::guard::Phone;
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::office::{Shared, call};
 use crate::photos::{self, Begun, MOST_ORIGINAL, Name, Upload};
 
-/// Bytes that are kept at once; a process that is killed loses at most these.
-const PIECE: usize = 256 * 1024;
-/// Bytes of one call whose checksum is verified before any of it is kept.
-const MOST_CHECKED: usize = 4 * 1024 * 1024;
-
-const RESUMABLE: HeaderName = HeaderName::from_static("tus-resumable");
-const OFFSET: HeaderName = HeaderName::from_static("upload-offset");
-const LENGTH: HeaderName = HeaderName::from_static("upload-length");
-const VERSION: HeaderValue = HeaderValue::from_static("1.0.0");
+const RESUMABLE: HeaderName = HeaderName::from_static(tus::RESUMABLE);
+const OFFSET: HeaderName = HeaderName::from_static(tus::OFFSET);
+const LENGTH: HeaderName = HeaderName::from_static(tus::LENGTH);
+const VERSION: HeaderValue = HeaderValue::from_static(tus::TUS);
 
 fn number(headers: &HeaderMap, name: &HeaderName) -> Result<i64, Fault> {
     let text = headers.get(name).and_then(|v| v.to_str().ok()).unwrap_or_default();
@@ -36,13 +33,13 @@ fn number(headers: &HeaderMap, name: &HeaderName) -> Result<i64, Fault> {
         .ok_or_else(|| Fault::unreadable(format!("`{name}` is a whole number of bytes.")))
 }
 
-fn tus(headers: &HeaderMap) -> Result<(), Fault> {
+fn spoken(headers: &HeaderMap) -> Result<(), Fault> {
     if headers.get(&RESUMABLE) == Some(&VERSION) {
         return Ok(());
     }
     Err(Fault::refused(
         StatusCode::PRECONDITION_FAILED,
-        "tus-version",
+        Code::TusVersion,
         "This speaks tus 1.0.0: send `Tus-Resumable: 1.0.0`.",
     ))
 }
@@ -64,8 +61,8 @@ fn offset(upload: &Upload) -> [(HeaderName, String); 2] {
 /// `OPTIONS /photos`.
 pub async fn options() -> Response {
     let headers = [
-        ("tus-version", "1.0.0".to_owned()),
-        ("tus-extension", "creation,checksum,termination".to_owned()),
+        ("tus-version", tus::TUS.to_owned()),
+        ("tus-extension", tus::EXTENSIONS.to_owned()),
         ("tus-checksum-algorithm", "sha256".to_owned()),
         ("tus-max-size", MOST_ORIGINAL.to_string()),
     ];
@@ -75,7 +72,7 @@ pub async fn options() -> Response {
 /// `POST /photos`.
 pub async fn begin(State(office): State<Shared>, Extension(phone): Extension<Phone>, headers: HeaderMap) -> Response {
     let done = async {
-        tus(&headers)?;
+        spoken(&headers)?;
         let length = number(&headers, &LENGTH)?;
         let name = metadata(&headers).ok_or_else(|| {
             Fault::unreadable(
@@ -97,13 +94,8 @@ pub async fn begin(State(office): State<Shared>, Extension(phone): Extension<Pho
 
 /// The photo that an upload says it is.
 fn metadata(headers: &HeaderMap) -> Option<Name> {
-    let said = headers.get("upload-metadata")?.to_str().ok()?;
-    let value = |key: &str| {
-        let pair =
-            said.split(',').map(|p| p.trim().split_once(' ').unwrap_or((p.trim(), ""))).find(|(k, _)| *k == key)?;
-        String::from_utf8(STANDARD.decode(pair.1.trim()).ok()?).ok()
-    };
-    Name::of(&value("sha256")?, &value("size")?)
+    let (sha256, size) = tus::read_metadata(headers.get(tus::METADATA)?.to_str().ok()?)?;
+    Name::of(&sha256, size)
 }
 
 /// `HEAD /photos/up/{id}`.
@@ -114,7 +106,7 @@ pub async fn head(
     headers: HeaderMap,
 ) -> Response {
     let done = async {
-        tus(&headers)?;
+        spoken(&headers)?;
         let upload = find(&office, &phone, id).await?;
         // Broken off between the last byte and its end: ended now, so that nobody waits for more.
         if upload.here == upload.length {
@@ -139,27 +131,27 @@ pub async fn add(
     body: Body,
 ) -> Response {
     let done = async {
-        tus(&headers)?;
+        spoken(&headers)?;
         let kind = headers.get(header::CONTENT_TYPE).map(HeaderValue::as_bytes);
-        if kind != Some(b"application/offset+octet-stream") {
+        if kind != Some(tus::OCTETS.as_bytes()) {
             let say = "An upload goes on with application/offset+octet-stream.";
-            return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, "not-octets", say));
+            return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, Code::NotOctets, say));
         }
         let from = number(&headers, &OFFSET)?;
         let mut upload = find(&office, &phone, id.clone()).await?;
         if from != upload.here {
             let say = format!("The upload is at byte {}: go on from there.", upload.here);
-            let refused = Fault::refused(StatusCode::CONFLICT, "wrong-offset", say).into_response();
+            let refused = Fault::refused(StatusCode::CONFLICT, Code::WrongOffset, say).into_response();
             return Ok((offset(&upload), refused).into_response());
         }
-        let kept = match headers.get("upload-checksum") {
+        let kept = match headers.get(tus::CHECKSUM) {
             Some(sum) => checked(&office, &mut upload, sum, body).await,
             None => streamed(&office, &mut upload, body).await,
         };
         match kept {
             Ok(()) => {}
             // A call that broke off may still be keeping its last bytes: where the upload is now is told here as well.
-            Err(fault @ Fault::Refused { code: "wrong-offset", .. }) => {
+            Err(fault @ Fault::Refused { code: Code::WrongOffset, .. }) => {
                 let now = find(&office, &phone, id).await?;
                 return Ok((offset(&now), fault.into_response()).into_response());
             }
@@ -176,14 +168,14 @@ pub async fn add(
 fn too_long() -> Fault {
     Fault::refused(
         StatusCode::PAYLOAD_TOO_LARGE,
-        "too-large",
+        Code::TooLarge,
         "This goes beyond the end of the upload. Ask where it is.",
     )
 }
 
 /// Keeps piece after piece as they come; what came before a break stays.
 async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Result<(), Fault> {
-    let mut piece: Vec<u8> = Vec::with_capacity(PIECE);
+    let mut piece: Vec<u8> = Vec::with_capacity(PIECE_BYTES);
     loop {
         let frame = body.frame().await;
         let (more, broken) = match frame {
@@ -199,12 +191,12 @@ async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Resul
             }
             piece.extend_from_slice(&bytes);
         }
-        if piece.len() >= PIECE || (ended && !piece.is_empty()) {
+        if piece.len() >= PIECE_BYTES || (ended && !piece.is_empty()) {
             upload.here = photos::add(office, upload, upload.here, std::mem::take(&mut piece)).await?;
         }
         if broken {
             let say = "What was sent broke off on the way. Ask where the upload is, and go on from there.";
-            return Err(Fault::refused(StatusCode::BAD_REQUEST, "broke-off", say));
+            return Err(Fault::refused(StatusCode::BAD_REQUEST, Code::BrokeOff, say));
         }
         if ended {
             return Ok(());
@@ -217,11 +209,11 @@ async fn checked(office: &Shared, upload: &mut Upload, sum: &HeaderValue, body: 
     let said = sum.to_str().ok().and_then(|s| s.split_once(' ')).filter(|(name, _)| *name == "sha256");
     let said = said.and_then(|(_, hash)| STANDARD.decode(hash.trim()).ok());
     let said = said.ok_or_else(|| Fault::unreadable("`Upload-Checksum` is `sha256` and a hash in base64."))?;
-    let room = usize::try_from(upload.length - upload.here).unwrap_or(0).min(MOST_CHECKED);
+    let room = usize::try_from(upload.length - upload.here).unwrap_or(0).min(CHECKED_BYTES);
     let bytes = super::body::whole(&HeaderMap::new(), body, room).await?;
     if Sha256::digest(&bytes).as_slice() != said {
-        let status = StatusCode::from_u16(460).unwrap_or(StatusCode::CONFLICT);
-        return Err(Fault::refused(status, "checksum", "The checksum is not that of the bytes. Send them again."));
+        let status = StatusCode::from_u16(tus::MISMATCH).unwrap_or(StatusCode::CONFLICT);
+        return Err(Fault::refused(status, Code::Checksum, "The checksum is not that of the bytes. Send them again."));
     }
     if !bytes.is_empty() {
         upload.here = photos::add(office, upload, upload.here, bytes).await?;
@@ -237,7 +229,7 @@ pub async fn give_up(
     headers: HeaderMap,
 ) -> Response {
     let done = async {
-        tus(&headers)?;
+        spoken(&headers)?;
         let upload = find(&office, &phone, id).await?;
         photos::drop_upload(&office, &upload.id).await?;
         Ok(StatusCode::NO_CONTENT.into_response())
@@ -276,7 +268,8 @@ pub async fn give(office: &Shared, name: Name, length: i64, headers: &HeaderMap)
         Some(Err(())) => {
             let all = [(header::CONTENT_RANGE, format!("bytes */{length}"))];
             let say = "The photo ends before that.";
-            Ok((all, Fault::refused(StatusCode::RANGE_NOT_SATISFIABLE, "range", say).into_response()).into_response())
+            Ok((all, Fault::refused(StatusCode::RANGE_NOT_SATISFIABLE, Code::Range, say).into_response())
+                .into_response())
         }
         Some(Ok((from, to))) => {
             let bytes = office.blobs.range(&key, Some(from..to + 1)).await?.ok_or_else(none)?;

@@ -5,6 +5,7 @@ mod answers;
 #[allow(dead_code, reason = "the core's tests use the rest")]
 mod desk;
 mod exchange;
+mod log;
 mod people;
 mod phone;
 mod photos;
@@ -15,3 +16,4 @@ mod simulation;
 mod stamps;
 mod store;
 mod sync;
+mod wire;

@@ -34,6 +34,11 @@ impl Seat {
         self.send(rig, path, &format!("csrf={}&{fields}", self.csrf))
     }
 
+    /// The secret of its session, as a browser sends it.
+    pub fn cookie(&self) -> &str {
+        &self.cookie
+    }
+
     fn send(&self, rig: &Rig, path: &str, body: &str) -> Answer {
         let kind = ("content-type", "application/x-www-form-urlencoded");
         rig.ask("POST", path, &[("cookie", &self.cookie), kind], body.to_owned())

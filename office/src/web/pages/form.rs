@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use stillbar_core::journal::EntryId;
 
 use super::refusal;
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
 use crate::people::Visitor;
 
 /// The fields of a form whose token is that of the session.
@@ -33,7 +33,7 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
         let Form(fields) = read.map_err(|e| {
             let fault = Fault::refused(
                 e.status(),
-                "unreadable",
+                Code::Unreadable,
                 "The form could not be read. Open the page again and fill it in.",
             );
             refusal(Some(&visitor), &fault)
@@ -42,7 +42,7 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
         // Equal lengths of random text: how long comparing takes tells nothing that could be used.
         if posted.text("csrf") != posted.visitor.csrf {
             let say = "The form was from an earlier session. Open the page again and fill it in.";
-            return Err(refusal(Some(&posted.visitor), &Fault::refused(StatusCode::FORBIDDEN, "old-form", say)));
+            return Err(refusal(Some(&posted.visitor), &Fault::refused(StatusCode::FORBIDDEN, Code::OldForm, say)));
         }
         Ok(posted)
     }

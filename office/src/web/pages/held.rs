@@ -44,7 +44,7 @@ fn read(row: &Row) -> Result<Shown, Fault> {
         kind: entry.body.fact.kind().replace('-', " "),
         wall: entry.body.wall,
         zone: entry.body.zone,
-        why: Why::named(&row.text(2)?).map_or("", Why::say).to_owned(),
+        why: exchange::say(Why::named(&row.text(2)?)).to_owned(),
     })
 }
 

@@ -9,10 +9,10 @@ use maud::{Markup, html};
 use serde_json::json;
 use stillbar_core::journal::EntryId;
 use stillbar_core::screens::parts::Tone;
+use stillbar_protocol::WireEntry;
 
 use super::site::{on_job, on_site};
 use super::{Paged, ago, cell, file, moment, or_page, refusal, shown, table};
-use crate::exchange::WireEntry;
 use crate::fault::Fault;
 use crate::office::{Office, Shared, call};
 use crate::people::Visitor;
@@ -314,7 +314,7 @@ fn exported(row: &crate::store::Row) -> Result<(i64, String), Fault> {
     if body.is_empty() {
         said["erased"] = true.into();
     } else {
-        let wire = WireEntry::of(&body, &row.signature(5)?);
+        let wire = WireEntry::from_bytes(&body, &row.signature(5)?);
         said["body"] = wire.body.into();
         said["sig"] = wire.sig.into();
         let entry = records::entry(&row_of(row)?)?;

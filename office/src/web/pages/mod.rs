@@ -26,12 +26,14 @@ pub use plan::{labels, plan, plan_form, print_labels};
 pub use sign_in::{sign_in, sign_in_form, sign_out};
 pub use site::{add_site, change_site, jobs_csv, search, site, sites};
 
+use axum::Extension;
 use axum::http::{StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 use maud::{DOCTYPE, Markup, html};
 use stillbar_core::words;
 
 use crate::fault::Fault;
+use crate::log::Refused;
 use crate::people::{Role, Visitor};
 
 /// What a page answers; a fault is a page as well.
@@ -39,7 +41,7 @@ pub type Paged = Result<Response, Response>;
 
 /// A fault as a page.
 pub fn refusal(visitor: Option<&Visitor>, fault: &Fault) -> Response {
-    let (status, _, say) = fault.told();
+    let (status, word, say) = fault.told();
     let title = match status.as_u16() {
         400..=403 | 405..=428 => "This was not done",
         404 => "There is nothing here",
@@ -48,6 +50,7 @@ pub fn refusal(visitor: Option<&Visitor>, fault: &Fault) -> Response {
     };
     (
         status,
+        Extension(Refused(word)),
         page(visitor, title, "", html! { p .notice role="alert" { (say) } p { a href="/board" { "Locks on now" } } }),
     )
         .into_response()

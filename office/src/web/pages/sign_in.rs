@@ -11,7 +11,8 @@ use serde::Deserialize;
 
 use super::form::Posted;
 use super::page;
-use crate::fault::Fault;
+use crate::fault::{Code, Fault};
+use crate::log::Refused;
 use crate::office::{Shared, call};
 use crate::people::{self, COOKIE};
 use crate::web::guard::{self, Origin};
@@ -46,12 +47,12 @@ pub async fn sign_in(
     asked: Result<Form<SignIn>, FormRejection>,
 ) -> Response {
     let again = |fault: &Fault, login: &str| {
-        let (status, _, say) = fault.told();
-        (status, page(None, "Sign in", "", form(&say, login))).into_response()
+        let (status, word, say) = fault.told();
+        (status, Extension(Refused(word)), page(None, "Sign in", "", form(&say, login))).into_response()
     };
     if !guard::same_origin(&headers) {
         return again(
-            &Fault::refused(StatusCode::FORBIDDEN, "foreign-origin", "This came from another page. Sign in here."),
+            &Fault::refused(StatusCode::FORBIDDEN, Code::ForeignOrigin, "This came from another page. Sign in here."),
             "",
         );
     }
