@@ -23,6 +23,7 @@ pub mod store;
 pub mod supply;
 pub mod sync;
 pub mod tag;
+pub mod text;
 pub mod words;
 pub mod world;
 

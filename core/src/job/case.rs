@@ -14,10 +14,10 @@ impl Job {
         self.run().map_or_else(|| self.case_without(), |run| self.case_with(run, &|_| true))
     }
 
-    /// What the latest run's readings of neutral to earth show that nobody would expect, a sentence each. Remarks: they make nothing
+    /// What the latest run's readings of neutral to earth show that nobody would expect. Remarks: they make nothing
     /// dead and nothing live.
-    pub fn remarks(&self) -> Vec<String> {
-        unexpected(&self.case()).iter().map(Unexpected::sentence).collect()
+    pub fn remarks(&self) -> Vec<Unexpected> {
+        unexpected(&self.case())
     }
 
     /// A run with those of its readings that count: between good proofs of the indicator that are near enough. `pending`: what waits for

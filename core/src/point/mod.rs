@@ -13,7 +13,7 @@ use crate::journal::{EntryId, Stamp};
 use crate::supply::Position;
 use crate::tag::TagId;
 
-pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
+pub use locks::{ForcedLack, Stays, covered, forced_lacks, gap, may_remove, uncovered};
 
 /// What kind of device a point is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

@@ -22,7 +22,7 @@ pub use conductors::{Conductor, ConductorError, Role, parse_conductors};
 pub use figures::{ReadingError, parse_volts, volts};
 pub use order::Order;
 pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
-pub use run::{Earth, Met, Proof, Reading, Run, Standing, Taken, Voided};
+pub use run::{Earth, Met, Proof, Reading, Run, Taken};
 pub use terminals::terminals;
 
 use serde::{Deserialize, Serialize};

@@ -29,7 +29,7 @@ pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};
-pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
+pub use drawn::{Drawn, MAX_NOTED, Misfit, Noted, seen_word};
 pub use model::{
     Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
     SourceSort,
