@@ -5,6 +5,7 @@ use std::path::Path;
 use std::sync::{Arc, Mutex};
 
 use stillbar_core::sync::near::{Has, short, show_entries, show_has};
+use stillbar_core::sync::wire::{Carried, WireEntry};
 use stillbar_core::tag::Symbol;
 use stillbar_core::{Field, Platform, PlatformError, demo, record};
 
@@ -70,7 +71,7 @@ fn main() {
         write("exchange", name, &[&[0], parts.expect("fits").join("\n").as_bytes()].concat());
     }
     write("exchange", "plain-has", &[&[1][..], &stillbar_core::journal::cbor::encode(&has).expect("writes")].concat());
-    let wire: Vec<_> = own.iter().map(stillbar_core::sync::wire::WireEntry::of).collect();
+    let wire: Vec<_> = own.iter().map(WireEntry::of).collect();
     let wire = serde_json::to_value(&wire).expect("writes");
     let id = job.to_string();
     let page = serde_json::json!({"entries": wire, "erased": [{"id": id, "device": id, "seq": 3, "site": id}], "next": "x", "more": true});

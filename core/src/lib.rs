@@ -19,6 +19,7 @@ pub mod store;
 pub mod supply;
 pub mod sync;
 pub mod tag;
+pub mod text;
 pub mod words;
 
 pub use app::{Field, OpenError, Platform, PlatformError};

@@ -55,7 +55,7 @@ impl Inner {
                 return Err("Say who you are first. What you did goes on after that.".into());
             }
             let kept = !self.pending.is_empty();
-            self.commit().map(|()| kept)
+            Ok(self.commit().map(|()| kept)?)
         }) {
             Ok(kept) => {
                 if let Some(person) = self.acting.filter(|_| self.acting != acting) {

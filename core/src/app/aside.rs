@@ -10,6 +10,7 @@ use crate::screens::cx::{Look, Nothing};
 use crate::screens::said;
 use crate::store::LockRow;
 use crate::sync::rules::AHEAD;
+use crate::text;
 
 /// Entries that are looked at again in one go.
 const AT_ONCE: usize = 1_000;
@@ -61,7 +62,7 @@ impl Inner {
             fit: entry.id,
             job: id,
             job_title: job.map_or_else(|| "A job that is not on this device".into(), |job| job.title.clone()),
-            place: job.map_or_else(|| "a point not known here".into(), |job| job.lock_place(*on)),
+            place: job.map_or_else(|| "a point not known here".into(), |job| text::place(job, *on)),
             label: label.clone(),
             owner: *owner,
             since_ms: entry.body.wall,

@@ -5,6 +5,7 @@
 //! device that is ended between any two of them has either its old state, or a new key that has signed nothing and is gone on with.
 
 use super::inner::Inner;
+use super::keep::KeepError;
 use super::key::{device_key, stored_device};
 use super::known::{FORGOT, NOT_BEFORE};
 use super::{OpenError, Platform};
@@ -165,14 +166,13 @@ impl Inner {
             self.key = device_key(&*self.platform, Some("1"), true, name).map_err(|e| e.to_string())?;
             self.head = Head { seq: 0, id: EntryId::NONE };
         }
-        self.begin()
+        Ok(self.begin()?)
     }
 
     /// Signs the first entry of this device's chain, unless it is there, and puts the notes of a new key away, the one that a start looks
     /// for last.
-    pub(super) fn begin(&mut self) -> Result<(), String> {
-        let said = |e: StoreError| e.to_string();
-        let after = self.store.local(OLD_KEY).map_err(said)?.and_then(|old| old.parse().ok());
+    pub(super) fn begin(&mut self) -> Result<(), KeepError> {
+        let after = self.store.local(OLD_KEY)?.and_then(|old| old.parse().ok());
         if self.head.seq == 0 {
             let after = after.filter(|old| *old != self.key.device());
             self.seal(None, None, Fact::DeviceBegan { label: "field".into(), after })?;
@@ -182,14 +182,14 @@ impl Inner {
             }
         }
         if let Some(kept) = Kept::load(&*self.platform).filter(|kept| kept.device != self.key.device()) {
-            self.store.keep_local(ANSWERED, &kept.name()).map_err(said)?;
+            self.store.keep_local(ANSWERED, &kept.name())?;
         }
         self.forgot = false;
         self.keep_head();
         for note in [FORGOT, OLD_KEY, NEW_KEY] {
-            self.store.drop_local(note).map_err(said)?;
+            self.store.drop_local(note)?;
         }
-        self.reload()
+        Ok(self.reload()?)
     }
 
     /// Whether an entry of this device's own chain, or of one that it had before, fits between its neighbours that are here. `fresh`: an

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::forgot::Beginning;
+use super::keep::KeepError;
 use super::key::{device_key, wrong_key};
 use super::near::Near;
 use super::office::Exchange;
@@ -121,8 +122,12 @@ impl Inner {
         if forgot {
             inner.note_forgot();
         } else if renew.is_some() || head.seq == 0 {
-            inner.begin().map_err(|what| {
-                if what.contains("full") { OpenError::DiskFull { what } } else { OpenError::Other { what } }
+            inner.begin().map_err(|why| {
+                let what = why.to_string();
+                match why {
+                    KeepError::Store(why) if why.is_full() => OpenError::DiskFull { what },
+                    _ => OpenError::Other { what },
+                }
             })?;
         }
         inner.keep_head();

@@ -5,8 +5,32 @@ use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
 use crate::journal::{Body, Entry, EntryId, Fact, VERSION};
-use crate::store::Head;
+use crate::store::{Head, StoreError};
 use crate::supply::{Cut, Held};
+use crate::text;
+
+/// Why what an act kept is not on disk.
+#[derive(Debug, thiserror::Error)]
+pub(super) enum KeepError {
+    /// The store did not take it.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+    /// Anything else, in a sentence.
+    #[error("{0}")]
+    Said(String),
+}
+
+impl From<String> for KeepError {
+    fn from(why: String) -> KeepError {
+        KeepError::Said(why)
+    }
+}
+
+impl From<KeepError> for String {
+    fn from(why: KeepError) -> String {
+        why.to_string()
+    }
+}
 
 impl Inner {
     /// See [`super::Field::keep`].
@@ -25,7 +49,7 @@ impl Inner {
             ) => self.keep_at(site, fact),
             _ => self.keep(job, fact),
         };
-        let done = kept.and_then(|id| self.commit().map(|()| id));
+        let done = kept.and_then(|id| Ok(self.commit().map(|()| id)?));
         self.acting = before;
         self.hands.tool = false;
         match done {
@@ -51,7 +75,8 @@ impl Inner {
             self.reload()?;
         }
         let drawn = self.sites.get(&site).cloned().unwrap_or_default();
-        self.gate(None, None, &[], self.moment()).network(&drawn, &fact)?;
+        let taken = self.gate(None, None, &[], self.moment()).network(&drawn, &fact);
+        taken.map_err(|why| text::refusal(&why, &self.world))?;
         self.note_touched(site, None, &fact)?;
         self.seal(Some(site), None, fact)
     }
@@ -74,10 +99,11 @@ impl Inner {
             _ => Vec::new(),
         };
         let gate = self.gate(named.as_ref(), cut.as_ref(), &held, self.moment());
-        match &current {
-            None => gate.alone(&fact)?,
-            Some(job) => gate.inside(job, &fact)?,
-        }
+        let taken = match &current {
+            None => gate.alone(&fact),
+            Some(job) => gate.inside(job, &fact),
+        };
+        taken.map_err(|why| text::refusal(&why, &self.world))?;
         let site = match (&current, &fact) {
             (Some(job), _) => job.site,
             (None, Fact::JobOpened { .. }) => self.site,
@@ -144,7 +170,7 @@ impl Inner {
     }
 
     /// Writes what the act kept, in one transaction.
-    pub(super) fn commit(&mut self) -> Result<(), String> {
+    pub(super) fn commit(&mut self) -> Result<(), KeepError> {
         if self.pending.is_empty() {
             return Ok(());
         }
@@ -152,7 +178,7 @@ impl Inner {
         ids.sort_unstable();
         ids.dedup();
         let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, String>>()?;
-        self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>()).map_err(|e| e.to_string())?;
+        self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>())?;
         self.pending.clear();
         self.keep_head();
         // The act is on disk whatever happens now: what cannot be read again is read before the next act.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::inner::Inner;
-use crate::job::known::SiteSource;
+use crate::job::known::{SiteSource, ToldBy};
 use crate::job::{Job, Known, age::Moment};
 use crate::journal::fact::{SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact, Hlc, Stamp};
@@ -64,7 +64,7 @@ impl Inner {
                         stored: None,
                         what: what.clone(),
                         at: n.part.place.clone(),
-                        told_by: "the supply network".into(),
+                        told_by: ToldBy::Network,
                     }
                 }));
             }

@@ -222,7 +222,7 @@ impl Field {
 
     /// Whether this device shows "proved dead" for a job now.
     pub fn proved(&self, job: EntryId) -> bool {
-        let proved = |job: crate::job::Job| matches!(job.standing(), crate::prove::Standing::Proved { .. });
+        let proved = |job: crate::job::Job| matches!(job.standing(), crate::job::Standing::Proved { .. });
         self.lock().open().is_ok_and(|inner| inner.look_at(job).is_ok_and(proved))
     }
 

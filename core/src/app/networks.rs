@@ -4,7 +4,7 @@ use super::inner::Inner;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::parts::{Notice, Tone};
-use crate::store::{JobRow, ProofState, turn};
+use crate::store::{JobRow, ProofState, next_of};
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
 
 impl Inner {
@@ -104,8 +104,7 @@ impl Inner {
                     if row.proof == ProofState::Proved {
                         row.proof = ProofState::of(&job);
                     }
-                    let (stage, next) = turn(&job);
-                    (row.stage, row.next) = (stage.into(), next);
+                    row.next = next_of(&job);
                 }
                 Err(_) => row.proof = if row.proof == ProofState::Stop { row.proof } else { ProofState::Live },
             }

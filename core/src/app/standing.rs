@@ -1,11 +1,13 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
 use crate::job::steps::Step;
-use crate::job::{Job, UndoneWhat, said};
+use crate::job::{Job, Standing as Proof, UndoneWhat, Void};
 use crate::point::Means;
-use crate::prove::{Met, Standing as Proof, volts};
+use crate::prove::judge::neutral::Unexpected;
+use crate::prove::{Met, volts};
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
+use crate::text;
 
 /// What is said first while the device has forgotten what it wrote.
 const FORGOTTEN: &str = "This phone has forgotten what it wrote: treat as live.";
@@ -31,7 +33,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => (Tone::Forbid, "Stop, treat as live".to_owned(), indication(&readings)),
         (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
-        (Proof::Void { why }, _) => live(format!("The proof is void. {why}")),
+        (Proof::Void { why }, _) => live(format!("The proof is void. {}", text::void(&why))),
         (Proof::Proved { since }, _) => {
             let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
             (
@@ -56,7 +58,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         .deviations
         .iter()
         .map(|d| {
-            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| s.title(job));
+            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| text::title(s, job));
             format!("Deviation at {step}: {} ({})", d.why, look.by(&d.stamp))
         })
         .collect();
@@ -66,7 +68,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
             .map(|d| format!("A way that the supply network shows does not count: {} ({})", d.why, look.by(&d.stamp))),
     );
     deviations.extend(job.locks_on().filter_map(|l| match &l.means {
-        Means::Other(how) => Some(format!("{} is secured without a lock: {how}", job.lock_place(l.on))),
+        Means::Other(how) => Some(format!("{} is secured without a lock: {how}", text::place(job, l.on))),
         _ => None,
     }));
     deviations.extend(beside(job, look));
@@ -94,9 +96,17 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
         all.push(format!("{what}: withdrawn. {} ({})", undone.why, look.by(&undone.stamp)));
     }
     for (trouble, cause) in job.unfound() {
-        all.push(format!("{} Cause not found: {} ({})", said(&trouble.kind), cause.cause, look.by(&cause.stamp)));
+        all.push(format!(
+            "{} Cause not found: {} ({})",
+            text::trouble(&trouble.kind),
+            cause.cause,
+            look.by(&cause.stamp)
+        ));
     }
-    all.extend(job.remarks());
+    if job.has_newer() {
+        all.push(text::void(&Void::Newer));
+    }
+    all.extend(job.remarks().iter().map(Unexpected::sentence));
     let limits = job.limits();
     if let Some(limit) = job.limit.as_ref().filter(|_| limits.ac_mv > 0 || limits.dc_mv > 0) {
         all.push(format!(
@@ -111,7 +121,7 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
 
 /// What was read, in a sentence; the first two of many.
 fn indication(readings: &[Met]) -> String {
-    let named = readings.iter().take(2).map(|met| format!("{} {}", met.at, met.reading.word()));
+    let named = readings.iter().take(2).map(|met| format!("{} {}", text::met_at(met), met.reading.word()));
     let pairs = named.collect::<Vec<_>>().join("; ");
     let more = match readings.len().saturating_sub(2) {
         0 => String::new(),

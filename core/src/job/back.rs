@@ -20,10 +20,23 @@ pub enum Back<'a> {
     Held(&'a LockRow),
     /// What it brings only follows the supply: these points come first, and some of them may be held by others.
     After(Vec<&'a Point>),
-    /// It makes a supply beside another one: by name, its own and the others.
-    Beside(String, Vec<String>),
+    /// It makes a supply beside another one: its own and the others.
+    Beside(SupplyName, Vec<SupplyName>),
     /// It goes back on.
     On,
+}
+
+/// What a supply is called.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum SupplyName {
+    /// The normal supply.
+    Normal,
+    /// A source, as it was noted.
+    Source(String),
+    /// A source that is not listed any more.
+    Unlisted,
+    /// A source of which nobody noted what it is.
+    Unnamed,
 }
 
 /// A supply of its own.
@@ -82,12 +95,12 @@ impl Job {
         }
     }
 
-    /// What a point brings back, by name.
-    pub fn brings(&self, point: &Point) -> String {
-        let named = |s: &Source| s.found.as_ref().map(|f| f.what.clone());
+    /// What a point brings back.
+    pub fn brings(&self, point: &Point) -> SupplyName {
+        let named = |s: &Source| s.found.as_ref().map(|f| SupplyName::Source(f.what.clone()));
         match self.supply_of(point) {
             Some(supply) => supply.name(),
-            None => self.source_of(point).and_then(named).unwrap_or_else(|| "a source".into()),
+            None => self.source_of(point).and_then(named).unwrap_or(SupplyName::Unnamed),
         }
     }
 
@@ -160,10 +173,10 @@ impl Job {
 
     /// The supply that this point brings, and those beside which it would: on now, or for a source of its own also those that go back on
     /// later. A supply that no point of this job cuts off was never off.
-    fn others(&self, point: &Point) -> Option<(String, Vec<String>)> {
+    fn others(&self, point: &Point) -> Option<(SupplyName, Vec<SupplyName>)> {
         let own = self.supply_of(point)?;
         let on = |p: &Point| p.opened.is_none() || (own != Supply::Normal && self.was_on(p));
-        let mut beside: Vec<String> = self
+        let mut beside: Vec<SupplyName> = self
             .supplies()
             .into_iter()
             .filter(|other| *other != own && self.points_of(*other).any(on))
@@ -177,12 +190,12 @@ impl Job {
 }
 
 impl Supply<'_> {
-    fn name(self) -> String {
+    fn name(self) -> SupplyName {
         match self {
-            Supply::Normal => "the normal supply".into(),
+            Supply::Normal => SupplyName::Normal,
             Supply::Of(source, _) => source
                 .and_then(|s| s.found.as_ref())
-                .map_or_else(|| "a source that is no longer listed".to_owned(), |f| f.what.clone()),
+                .map_or(SupplyName::Unlisted, |f| SupplyName::Source(f.what.clone())),
         }
     }
 }

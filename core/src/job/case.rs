@@ -2,7 +2,6 @@
 
 use super::Job;
 use super::age::{Moment, shortest};
-use super::stand::NEWER;
 use crate::journal::fact::{EarthProof, SourceKind};
 use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
@@ -15,11 +14,10 @@ impl Job {
         self.run().map_or_else(|| self.case_without(), |run| self.case_with(run, &|_| true))
     }
 
-    /// What the latest run's readings of neutral to earth show that nobody would expect, a sentence each. Remarks: they make nothing
+    /// What the latest run's readings of neutral to earth show that nobody would expect. Remarks: they make nothing
     /// dead and nothing live.
-    pub fn remarks(&self) -> Vec<String> {
-        let newer = self.has_newer().then(|| NEWER.to_owned());
-        newer.into_iter().chain(unexpected(&self.case()).iter().map(Unexpected::sentence)).collect()
+    pub fn remarks(&self) -> Vec<Unexpected> {
+        unexpected(&self.case())
     }
 
     /// A run with those of its readings that count: between good proofs of the indicator that are near enough. `pending`: what waits for

@@ -100,8 +100,17 @@ pub struct SiteSource {
     pub what: String,
     /// Where it comes in.
     pub at: String,
-    /// Who tells of it: another job's title, or the network.
-    pub told_by: String,
+    /// Who tells of it.
+    pub told_by: ToldBy,
+}
+
+/// Who tells of a source.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ToldBy {
+    /// Another job, by its title; empty if that job is not known here.
+    Job(String),
+    /// The site's network.
+    Network,
 }
 
 impl SiteSource {

@@ -1,43 +1,44 @@
-//! What each step still lacks, in sentences, worked out from the job.
+//! What each step still lacks, worked out from the job.
 
 use super::age::Moment;
-use super::steps::{Lack, Step};
-use super::{Back, Job, Source};
+use super::blocker::{OpenWay, PhotoLack};
+use super::steps::Step;
+use super::{Back, Blocker, Job, Source, Standing, SupplyName};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, Point, uncovered};
+use crate::prove::Role;
 use crate::prove::conditions::neutral_has_to_open;
-use crate::prove::{Role, Standing};
 
 impl Job {
     /// What `step` still lacks.
-    pub fn lacks(&self, step: Step, name: &dyn Fn(EntryId) -> String) -> Vec<Lack> {
+    pub fn lacks(&self, step: Step) -> Vec<Blocker> {
         let mut lacks = Vec::new();
-        let mut soft = |text: String| lacks.push(Lack { text, firm: false });
         match step {
-            Step::Permit if self.permit.is_none() => soft("The permit reference, or why there is none.".into()),
-            Step::Told if !self.told.iter().any(|t| t.about == About::Isolating) => {
-                soft("Nobody has been told that the supply goes off.".into());
+            Step::Permit if self.permit.is_none() => lacks.push(Blocker::Permit),
+            Step::Told if !self.told.iter().any(|t| t.about == About::Isolating) => lacks.push(Blocker::NobodyTold),
+            Step::Barriers if self.barriers.is_empty() => lacks.push(Blocker::NoBarrier),
+            Step::RotationFound if self.rotation_found.is_none() => lacks.push(Blocker::RotationBefore),
+            // Once the work is done the circuits come on again; that does not undo that they were shed.
+            Step::Shed => {
+                let on = self.circuits.iter().filter(|c| c.off.is_none());
+                lacks.extend(on.map(|c| Blocker::CircuitOn { label: c.label.clone() }));
             }
-            Step::Barriers if self.barriers.is_empty() => soft("No barrier or danger sign is recorded.".into()),
-            Step::RotationFound if self.rotation_found.is_none() => {
-                soft("Which way the lines turn now, or why it was not read.".into());
-            }
-            Step::Shed => self.shed(&mut soft),
             Step::OpenUp
                 // One that stayed off through a change of scope was off in this round too, also once it is back.
                 if !self.covers.iter().any(|(_, _, back)| back.as_ref().is_none_or(|back| self.this_round(back)))
                     && !self.no_covers.as_ref().is_some_and(|(stamp, _)| self.this_round(stamp)) =>
             {
-                soft("Which covers came off, or that none has to.".into());
+                lacks.push(Blocker::CoversUnsaid);
             }
             Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
-                soft("Nobody has been warned that the supply comes back.".into());
+                lacks.push(Blocker::NobodyWarned);
             }
-            Step::Close => self.close_lacks(&mut soft),
-            Step::CircuitsOn => self.circuits.iter().filter(|c| c.off.is_some() && c.on.is_none()).for_each(|c| {
-                soft(format!("{} is still off.", c.label));
-            }),
+            Step::Close => self.close_lacks(&mut lacks),
+            Step::CircuitsOn => {
+                let off = self.circuits.iter().filter(|c| c.off.is_some() && c.on.is_none());
+                lacks.extend(off.map(|c| Blocker::CircuitOff { label: c.label.clone() }));
+            }
             _ => {}
         }
         // Whoever gave the isolation up is asked for nothing more before restoring.
@@ -50,47 +51,39 @@ impl Job {
         if step == Step::Presence {
             self.presence_lacks(&mut lacks);
         }
-        let mut firm = |text: String| lacks.push(Lack { text, firm: true });
+        let mut way = |why: OpenWay| lacks.push(Blocker::Way(why));
         match step {
-            Step::People if self.in_charge().is_none() => firm("Nobody is named who answers for the isolation.".into()),
-            Step::Sources => self.source_lacks(&mut firm),
-            Step::Stored if !self.stored_answered() => firm("Stored energy: not answered.".into()),
-            Step::Points => self.point_lacks(&mut firm),
+            Step::People if self.in_charge().is_none() => lacks.push(Blocker::NobodyInCharge),
+            Step::Sources => self.source_lacks(&mut way),
+            Step::Stored if !self.stored_answered() => lacks.push(Blocker::StoredUnanswered),
+            Step::Points => self.point_lacks(&mut way),
             Step::Instruments => self.instrument_lacks(&mut lacks),
             Step::Circuits if self.circuits.is_empty() && self.no_circuits.is_none() => {
-                firm("The circuits to shed, or that there are none.".into());
+                lacks.push(Blocker::CircuitsUnsaid);
             }
-            Step::Isolate(point) if self.finished.is_none() => self.isolate_lacks(point, name, &mut lacks),
-            Step::Discharge if self.finished.is_none() => self.discharge_lacks(&mut firm),
+            Step::Isolate(point) if self.finished.is_none() => self.isolate_lacks(point, &mut lacks),
+            Step::Discharge if self.finished.is_none() => self.discharge_lacks(&mut way),
             Step::ProveBefore | Step::ProveReference | Step::DeadTest | Step::ProveAfter if self.finished.is_none() => {
-                self.proof_lacks(step, &mut firm);
+                self.proof_lacks(step, &mut lacks);
             }
             Step::OpenUp if self.finished.is_none() => {
                 // What stores energy is waited for with the covers on.
                 if let (Some(known), false) = (&self.known, self.covers.iter().any(|(_, _, back)| back.is_none())) {
-                    self.still_charged(&known.now).into_iter().for_each(&mut firm);
+                    lacks.extend(self.still_charged(&known.now).into_iter().map(Blocker::Charged));
                 }
             }
-            Step::Work if self.finished.is_none() => firm(if self.working() {
-                "The work is not finished.".into()
-            } else {
-                "Work has not begun under a proof that stands.".into()
-            }),
-            Step::CoversBack => self.covers.iter().filter(|(.., back)| back.is_none()).for_each(|(_, what, _)| {
-                firm(format!("Not back yet: {what}."));
-            }),
-            Step::Unlock => self.unlock_lacks(name, &mut lacks),
-            Step::HandBack if self.handed.is_none() => firm("The installation is not handed back.".into()),
+            Step::Work if self.finished.is_none() => {
+                lacks.push(if self.working() { Blocker::AtWork } else { Blocker::NotAtWork });
+            }
+            Step::CoversBack => {
+                let off = self.covers.iter().filter(|(.., back)| back.is_none());
+                lacks.extend(off.map(|(_, what, _)| Blocker::CoverOff { what: what.clone() }));
+            }
+            Step::Unlock => self.unlock_lacks(&mut lacks),
+            Step::HandBack if self.handed.is_none() => lacks.push(Blocker::NotHandedBack),
             _ => {}
         }
         lacks
-    }
-
-    fn shed(&self, soft: &mut dyn FnMut(String)) {
-        // Once the work is done the circuits come on again; that does not undo that they were shed.
-        for circuit in self.circuits.iter().filter(|c| c.off.is_none()) {
-            soft(format!("{} is not switched off yet.", circuit.label));
-        }
     }
 
     /// Whether it is answered what sources of this kind there are. That there is none holds for the scope for which somebody looked.
@@ -104,62 +97,54 @@ impl Job {
     }
 
     /// What was found on and is still open; but for what only follows a supply that others keep locked.
-    fn close_lacks(&self, soft: &mut dyn FnMut(String)) {
+    fn close_lacks(&self, lacks: &mut Vec<Blocker>) {
         for point in self.points.iter().filter(|p| self.goes_back_on(p)) {
-            let at = &point.label;
+            let at = point.label.clone();
             match self.back(point) {
                 Back::After(first) if first.iter().all(|p| self.held_by(p).is_some()) => {}
-                Back::Beside(own, others) => soft(format!(
-                    "{at} is still open. It brings {own} beside {}: say why, or leave it open.",
-                    others.join(" and ")
-                )),
-                _ => soft(format!("{at} is still open.")),
+                Back::Beside(own, others) => lacks.push(Blocker::Beside { at, own, others }),
+                _ => lacks.push(Blocker::StillOpen { at }),
             }
         }
     }
 
-    pub(super) fn source_lacks(&self, firm: &mut dyn FnMut(String)) {
+    pub(super) fn source_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
         for kind in SourceKind::ALL {
             if !self.answered(kind) {
-                firm(format!("{}: not answered.", kind.word()));
+                way(OpenWay::SourceUnanswered(kind));
             }
         }
         for source in self.unanswered_sources() {
-            firm(format!(
-                "{}, known at this site ({}): say whether it reaches this work.",
-                source.what, source.told_by
-            ));
+            way(OpenWay::SourceBeside { what: source.what.clone(), told_by: source.told_by.clone() });
         }
     }
 
-    pub(super) fn point_lacks(&self, firm: &mut dyn FnMut(String)) {
+    pub(super) fn point_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
         // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
         if self.points.iter().any(|p| p.cuts.is_none()) {
             for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !self.opens(&c.name)) {
-                firm(format!("{} of the normal supply is opened by no point.", line.name));
+                way(OpenWay::LineClosed { line: line.name });
             }
         }
         if !self.points.iter().any(|p| p.cuts.is_none()) {
-            firm("No point cuts off the normal supply yet.".into());
+            way(OpenWay::NoNormalPoint);
         }
         if neutral_has_to_open(self.earthing) {
             for neutral in self.of_role(Role::Neutral).filter(|n| !self.opens(n)) {
-                firm(format!(
-                    "{neutral} of the normal supply is opened by no point; earthing {}: it has to be.",
-                    self.earthing.word()
-                ));
+                way(OpenWay::NeutralClosed { neutral, earthing: self.earthing });
             }
         }
         for source in self.found() {
-            let what = source.found.as_ref().map_or("A source", |f| f.what.as_str());
+            let found = source.found.as_ref();
+            let what = || found.map_or(SupplyName::Unnamed, |f| SupplyName::Source(f.what.clone()));
             let points = || self.points.iter().filter(|p| p.cuts == Some(source.stamp.id));
             if points().next().is_none() {
-                firm(format!("{what}: found, and no point cuts it off yet."));
+                way(OpenWay::SourceUncut { what: what() });
                 continue;
             }
             for conductor in self.to_open(source) {
                 if !points().any(|p| p.poles.contains(&conductor)) {
-                    firm(format!("{conductor} of {what} is opened by no point."));
+                    way(OpenWay::SourceConductor { conductor, what: what() });
                 }
             }
         }
@@ -181,139 +166,112 @@ impl Job {
         self.of_role(Role::Line).chain(neutral).collect()
     }
 
-    fn instrument_lacks(&self, lacks: &mut Vec<Lack>) {
+    fn instrument_lacks(&self, lacks: &mut Vec<Blocker>) {
         // Whether a checked instrument is an indicator or a proving unit is known to the world of instruments, not to the job: the
         // gate lets only an indicator be used for readings. Here it counts that one is sound.
         let sound = self.instruments.iter().filter(|c| c.faults.is_empty()).count();
         if sound == 0 {
-            lacks.push(Lack { text: "No voltage indicator was found fit for use.".into(), firm: true });
+            lacks.push(Blocker::NoInstrument);
         } else if sound == 1 {
-            let text =
-                "Only one instrument was found fit for use: both the indicator and what proves it are needed, or say \
-                        that a known live source proves it."
-                    .into();
-            lacks.push(Lack { text, firm: false });
+            lacks.push(Blocker::OneInstrument);
         }
     }
 
-    fn isolate_lacks(&self, point: EntryId, name: &dyn Fn(EntryId) -> String, lacks: &mut Vec<Lack>) {
+    fn isolate_lacks(&self, point: EntryId, lacks: &mut Vec<Blocker>) {
         let Some(point) = self.point(point) else { return };
-        let at = &point.label;
-        let mut lack = |firm: bool, text: String| lacks.push(Lack { text, firm });
+        let at = || point.label.clone();
         if point.opened.is_none() {
-            lack(true, format!("{at} is not open."));
+            lacks.push(Blocker::Way(OpenWay::NotOpen { at: at() }));
             return;
         }
         if let Some((_, job)) = self.closed_beside(point.stamp.id) {
-            lack(true, format!("{at} was closed for another job: {job}. See that it is open, and say so."));
+            lacks.push(Blocker::Way(OpenWay::ClosedBeside { at: at(), job: job.to_owned() }));
         }
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
         if on.is_empty() && !point.lockable {
-            lack(true, format!("{at} is not secured."));
+            lacks.push(Blocker::NotSecured { at: at() });
         } else if on.is_empty() {
-            lack(true, format!("No lock is on {at}."));
+            lacks.push(Blocker::Way(OpenWay::NoLock { at: at() }));
         } else {
             for person in uncovered(point, &self.people(), &self.locks) {
-                lack(true, format!("{} has no lock of their own on {at}.", name(person)));
+                lacks.push(Blocker::NoOwnLock { person, at: at() });
             }
         }
         if point.sign.is_none() {
-            lack(false, format!("No caution sign hangs at {at}."));
+            lacks.push(Blocker::NoSign { at: at() });
         }
-        if let Some(text) = self.photo_lack(point) {
-            lack(false, text);
-        }
+        lacks.extend(self.photo_lack(point).map(Blocker::Photo));
     }
 
     /// What the photos of a point that were taken since it was opened do not show yet.
-    pub fn photo_lack(&self, point: &Point) -> Option<String> {
-        let (at, opened) = (&point.label, point.opened.as_ref()?);
+    pub fn photo_lack(&self, point: &Point) -> Option<PhotoLack> {
+        let (at, opened) = (point.label.clone(), point.opened.as_ref()?);
         // A photo shows the locks that are on: of a point that stayed open and is locked anew, an earlier one shows others.
         let locked = self.locks_on().filter(|l| l.on == On::Point(point.stamp.id)).map(|l| l.stamp.clock).min();
         let since = locked.map_or(opened.clock, |locked| locked.max(opened.clock));
         let photos: Vec<_> = self.photos_of(point.stamp.id).filter(|p| p.stamp.clock > since).collect();
         let tagged = point.tags_now().next().is_some();
         if photos.is_empty() {
-            Some(format!("No photo shows the lock and label on {at}."))
+            Some(PhotoLack::Lock { at })
         } else if tagged && !photos.iter().any(|p| point.tags_now().any(|t| p.tags.contains(&t.tag))) {
-            Some(format!(
-                "No photo shows the tag of {at}: lock, label and tag in one picture, or the tag in a second one."
-            ))
+            Some(PhotoLack::Tag { at })
         } else {
             None
         }
     }
 
-    fn proof_lacks(&self, step: Step, firm: &mut dyn FnMut(String)) {
+    fn proof_lacks(&self, step: Step, lacks: &mut Vec<Blocker>) {
         let standing = self.standing();
         match (step, &standing) {
             (_, Standing::Proved { .. }) => {}
-            (Step::ProveAfter, Standing::Unsigned) => {
-                firm("Tested under supervision: somebody on the job who is not under supervision signs it.".into());
-            }
+            (Step::ProveAfter, Standing::Unsigned) => lacks.push(Blocker::Unsigned),
             (_, Standing::Unsigned) => {}
             (Step::ProveBefore, Standing::UnderWay { .. } | Standing::Indication { .. }) => {}
-            (Step::ProveBefore, Standing::Void { why }) => {
-                firm(format!("The last proof is void. {why} Prove the indicator and test again."));
-            }
-            (Step::ProveBefore, _) => firm("The indicator is not proved.".into()),
+            (Step::ProveBefore, Standing::Void { why }) => lacks.push(Blocker::Void(why.clone())),
+            (Step::ProveBefore, _) => lacks.push(Blocker::IndicatorUnproved),
             (Step::ProveReference, _) if !self.run().is_some_and(|r| r.reference_holds()) => {
-                firm("It is not shown that the protective conductor here is earth.".into());
+                lacks.push(Blocker::ReferenceUnproved);
             }
             (Step::DeadTest, Standing::Indication { readings }) => {
-                for met in readings {
-                    firm(format!("{}: {}. Treat as live.", met.at, met.reading.word()));
-                }
+                lacks.extend(readings.iter().cloned().map(Blocker::Indication));
             }
             (Step::DeadTest, Standing::UnderWay { .. }) => {
                 if let (Some(run), Some(known)) = (self.run(), &self.known) {
                     for test in self.untested(run, &known.now) {
-                        let dc = if self.lacks_direct(run, &test, &known.now) { " for direct voltage" } else { "" };
-                        firm(format!("{} – {}: not tested{dc}.", test.first, test.then));
+                        let direct = self.lacks_direct(run, &test, &known.now);
+                        lacks.push(Blocker::NotTested { first: test.first, then: test.then, direct });
                     }
                 }
             }
-            (Step::DeadTest, _) => firm("No pair is tested under a proof that stands.".into()),
-            (Step::ProveAfter, _) => firm("The indicator is not proved again after the tests.".into()),
+            (Step::DeadTest, _) => lacks.push(Blocker::NothingTested),
+            (Step::ProveAfter, _) => lacks.push(Blocker::NotProvedAgain),
             _ => {}
         }
     }
 
     /// Never passed on time alone: the label's time has to be over, and then a reading of direct voltage has to show nothing.
-    pub(super) fn discharge_lacks(&self, firm: &mut dyn FnMut(String)) {
+    pub(super) fn discharge_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
         let run = self.run();
         for (id, what, seconds) in self.direct() {
             let read = run.and_then(|r| r.discharge.iter().rev().find(|(_, of, _)| *of == id));
             match read {
-                None => firm(format!("{what}: no reading of direct voltage. Wait {}, then read.", waiting(seconds))),
+                None => way(OpenWay::DirectUnread { what, seconds }),
                 Some((_, _, reading)) if self.shows_voltage(*reading, true) => {
-                    firm(format!("{what}: {}. Treat as live, wait, and read again.", reading.word()));
+                    way(OpenWay::DirectShows { what, reading: *reading });
                 }
                 Some((stamp, ..)) if self.wait_left(seconds, &Moment::of(stamp)) > 0 => {
-                    firm(format!("{what}: read before the {} on its label were over. Read again.", waiting(seconds)));
+                    way(OpenWay::DirectEarly { what, seconds });
                 }
                 Some(_) => {}
             }
         }
     }
 
-    fn unlock_lacks(&self, name: &dyn Fn(EntryId) -> String, lacks: &mut Vec<Lack>) {
-        for lock in self.locks_on() {
-            let text = format!("The lock of {} is still on {}.", name(lock.owner), self.lock_place(lock.on));
-            lacks.push(Lack { text, firm: true });
-        }
-        for point in self.points.iter().filter(|p| p.sign.is_some()) {
-            lacks.push(Lack { text: format!("The sign is still at {}.", point.label), firm: false });
-        }
-    }
-}
-
-/// A waiting time in words.
-pub(crate) fn waiting(seconds: u32) -> String {
-    match seconds {
-        0 => "as the label says".into(),
-        s if s % 60 == 0 => format!("{} min", s / 60),
-        s => format!("{s} s"),
+    fn unlock_lacks(&self, lacks: &mut Vec<Blocker>) {
+        let on = self.locks_on();
+        lacks.extend(on.map(|l| Blocker::LockOn { owner: l.owner, place: self.lock_label(l.on) }));
+        let signs = self.points.iter().filter(|p| p.sign.is_some());
+        lacks.extend(signs.map(|p| Blocker::SignUp { at: p.label.clone() }));
     }
 }

@@ -6,7 +6,9 @@
 
 pub mod age;
 mod back;
+pub mod blocker;
 mod case;
+pub mod ended;
 mod fold;
 pub mod gate;
 mod heard;
@@ -15,15 +17,16 @@ mod lacks;
 mod limits;
 mod parts;
 mod presence;
+pub mod refusal;
 mod stand;
 mod trouble;
-pub use back::Back;
+pub use back::{Back, SupplyName};
+pub use blocker::Blocker;
+pub use ended::{Ended, Standing, Void, Voided};
 pub use heard::Heard;
 pub use known::Known;
-pub(crate) use lacks::waiting;
 pub use parts::*;
 pub use presence::{SupplyFinding, SupplyOdd};
-pub use stand::said;
 pub use trouble::{Cause, Trouble, TroubleKind};
 
 pub mod steps;
@@ -35,7 +38,7 @@ use crate::journal::fact::{Duty, Limit, On, ProvedOn, Rotation, RotationGuard, S
 use crate::journal::{EntryId, Stamp};
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Conductor, Earthing, Order, Role, Run, System, Taken, Test, Voided};
+use crate::prove::{Conductor, Earthing, Order, Role, Run, System, Taken, Test};
 
 /// A job as the journal tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -141,12 +141,25 @@ pub struct Checked {
     pub stamp: Stamp,
     /// Which.
     pub instrument: EntryId,
-    /// What is wrong with it, in words; empty if nothing is.
-    pub faults: Vec<&'static str>,
+    /// What is wrong with it; empty if nothing is.
+    pub faults: Vec<Fault>,
     /// Anything else.
     pub note: String,
     /// The failures of this instrument that whoever checked it knew of.
     pub knowing: Vec<EntryId>,
+}
+
+/// What is wrong with an instrument.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fault {
+    /// Its leads are damaged.
+    Leads,
+    /// Its tips are not fit for use.
+    Tips,
+    /// Its case is damaged.
+    Case,
+    /// Its own check is out of date.
+    OutOfDate,
 }
 
 /// A photo.

@@ -3,8 +3,8 @@
 //! Promises: a finding stays until a later reading no longer shows it, or somebody answers for the readings that show it now; a missing
 //! line or neutral is never accepted. Start at [`Job::supply_findings`].
 
-use super::steps::Lack;
-use super::{Answered, Job};
+use super::blocker::FindingAsk;
+use super::{Answered, Blocker, Job};
 use crate::journal::EntryId;
 use crate::journal::fact::SupplyAnswer;
 use crate::prove::judge::energised::{Arrangement, Energised, Finding, Rotation, energised};
@@ -32,18 +32,6 @@ impl SupplyFinding {
     /// Whether a line or the neutral is missing: nobody may accept that.
     pub fn is_missing(&self) -> bool {
         matches!(&self.what, SupplyOdd::Voltage(finding) if finding.is_missing())
-    }
-
-    /// In a sentence.
-    pub fn says(&self) -> String {
-        match &self.what {
-            SupplyOdd::Voltage(finding) => finding.says(),
-            SupplyOdd::Turned(before, now) => format!(
-                "The rotation is {}, and was {} before: motors run backwards. Isolate again, then change two lines over.",
-                now.word(),
-                before.word()
-            ),
-        }
     }
 }
 
@@ -157,34 +145,33 @@ impl Job {
     }
 
     /// What is found and not answered: no reason passes over it.
-    pub(super) fn finding_lacks(&self, lacks: &mut Vec<Lack>) {
+    pub(super) fn finding_lacks(&self, lacks: &mut Vec<Blocker>) {
         for finding in self.unanswered_findings() {
             let mended = self.supply_answer(&finding).is_some_and(|a| a.answer == SupplyAnswer::Mended);
             let ask = match (mended, finding.is_missing()) {
-                (true, _) => "Said to be mended: read again.",
-                (_, true) => "Mend it, or leave off what it feeds.",
-                (_, false) => "Say what becomes of it.",
+                (true, _) => FindingAsk::ReadAgain,
+                (_, true) => FindingAsk::MendOrLeaveOff,
+                (_, false) => FindingAsk::Answer,
             };
-            lacks.push(Lack { text: format!("{} {ask}", finding.says()), firm: true });
+            lacks.push(Blocker::Finding { finding, ask });
         }
     }
 
     /// What was not read. Where no supply goes back on there is nothing to read.
-    pub(super) fn presence_lacks(&self, lacks: &mut Vec<Lack>) {
+    pub(super) fn presence_lacks(&self, lacks: &mut Vec<Blocker>) {
         if !self.supply_comes_back() {
             return;
         }
-        let mut soft = |text: String| lacks.push(Lack { text, firm: false });
         for (first, then) in self.presence_pairs() {
             if self.presence_of(&first, &then).is_none() {
-                soft(format!("{first} – {then}: not read."));
+                lacks.push(Blocker::NotRead { first, then });
             }
         }
         match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
             (System::OnePhase, _) => {}
-            (_, None) => soft("The rotation is not read.".into()),
+            (_, None) => lacks.push(Blocker::RotationUnread),
             (_, Some((_, rotation, _, None))) if rotation.is_direction() && self.rotation_before().is_none() => {
-                soft("The rotation was not read before: uncouple what turns, or watch a short bump, then read.".into());
+                lacks.push(Blocker::RotationUnguarded);
             }
             // What it turned like before is right; where nobody knows, whoever watched answers for it.
             _ => {}

@@ -4,26 +4,23 @@
 //! not know enough for. Start at [`Job::standing`].
 
 use super::age::{Moment, oldest, shortest};
+use super::blocker::{Charged, OpenWay};
 use super::known::{Known, SiteSource};
 use super::trouble::{Trouble, TroubleKind};
-use super::{Job, waiting};
+use super::{Job, Standing, Void};
 use crate::journal::fact::{Found, On, SourceRef};
 use crate::journal::{EntryId, Stamp};
 use crate::names::alike;
 use crate::point::uncovered;
 use crate::prove::conditions::{Unmet, unmet};
-use crate::prove::{Met, Proof, Reading, Run, Standing, Taken, Test};
+use crate::prove::{Met, Proof, Reading, Run, Taken, Test};
 
 /// The site's network asks for the work zone within so many milliseconds. Our rule, no source.
 const ZONE_WITHIN_MS: i64 = 3_600_000;
 
-/// What is said where a newer version wrote what this one cannot read.
-pub(super) const NEWER: &str =
-    "A newer version of this app wrote something here that this one cannot read. Treat as live, and update this app.";
-
 impl Job {
     /// Whether something that a newer version wrote, in this job or beside it, cannot be read here.
-    pub(super) fn has_newer(&self) -> bool {
+    pub fn has_newer(&self) -> bool {
         !self.newer.is_empty() || self.known.as_ref().is_some_and(|known| known.newer)
     }
 
@@ -34,11 +31,11 @@ impl Job {
             return Standing::Indication { readings };
         }
         if let Some(trouble) = self.unexplained().next() {
-            return Standing::Void { why: said(&trouble.kind) };
+            return Standing::Void { why: Void::Trouble(trouble.kind.clone()) };
         }
         let Some(run) = self.run() else { return Standing::NotBegun };
         if self.has_newer() {
-            return Standing::Void { why: NEWER.into() };
+            return Standing::Void { why: Void::Newer };
         }
         if let Some(why) = self.ended(run) {
             return Standing::Void { why };
@@ -54,35 +51,31 @@ impl Job {
             _ => return Standing::UnderWay { missing: 0 },
         };
         if self.second_run_lacks(&|run| self.whole(run)) {
-            let why = "The cause was not found: test once more, with another indicator or by another person.".into();
-            return Standing::Void { why };
+            return Standing::Void { why: Void::TestTwice };
         }
         let Some(known) = &self.known else {
-            return Standing::Void { why: "This is told without what is known beside the job.".into() };
+            return Standing::Void { why: Void::HeldAgainstNothing };
         };
-        match self.open_way().or_else(|| self.beside(run, known)) {
+        match self.open_way().map(Void::Way).or_else(|| self.beside(run, known)) {
             Some(why) => Standing::Void { why },
             None => Standing::Proved { since },
         }
     }
 
     /// What has ended this run, or what whoever began it did not know.
-    fn ended(&self, run: &Run) -> Option<String> {
+    fn ended(&self, run: &Run) -> Option<Void> {
         let over = |stamp: &Stamp| stamp.clock >= run.before.clock || !run.knew(stamp);
         if let Some(void) = self.voided.iter().find(|v| over(&v.stamp)) {
-            return Some(void.why.clone());
+            return Some(Void::Ended(void.why.clone()));
         }
         if let Some(trouble) = self.unknown_to(run) {
-            return Some(format!(
-                "{} Whoever began this test did not know of it, or of its cause.",
-                said(&trouble.kind)
-            ));
+            return Some(Void::TroubleUnknown(trouble.kind.clone()));
         }
         self.instrument_failed(run)
     }
 
     /// Whether an instrument that this run rests on failed, in any job, and was not checked again before it by somebody who knew.
-    fn instrument_failed(&self, run: &Run) -> Option<String> {
+    fn instrument_failed(&self, run: &Run) -> Option<Void> {
         let one = |a: EntryId, b: EntryId| self.is_one_instrument(a, b);
         let used = |id: EntryId| {
             one(id, run.indicator) || run.proofs.iter().any(|p| p.unit().is_some_and(|unit| one(id, unit)))
@@ -91,13 +84,7 @@ impl Job {
         let checked = |id: EntryId, failure: &Stamp| self.checked_since(id, failure.id, &at, &|check| run.knew(check));
         let beside = self.known.iter().flat_map(|k| &k.failures);
         let failed = self.failures.iter().chain(beside).find(|(id, failure)| used(*id) && !checked(*id, failure));
-        failed.map(|(id, _)| {
-            if one(*id, run.indicator) {
-                "The indicator of this test was found not fit for use.".into()
-            } else {
-                "What the indicator was proved on was found not fit for use.".into()
-            }
-        })
+        failed.map(|(id, _)| if one(*id, run.indicator) { Void::IndicatorUnfit } else { Void::ProverUnfit })
     }
 
     /// Whether this run shows by itself all that its plan demands, without indication: the conditions are those of `stillbar judge`.
@@ -166,9 +153,9 @@ impl Job {
     }
 
     /// Where the isolation does not hold now, by this job and by what is known of others.
-    pub fn open_way(&self) -> Option<String> {
+    pub fn open_way(&self) -> Option<OpenWay> {
         if self.points.is_empty() {
-            return Some("There is no point of isolation.".into());
+            return Some(OpenWay::NoPoint);
         }
         let mut lacks = Vec::new();
         self.source_lacks(&mut |why| lacks.push(why));
@@ -179,15 +166,15 @@ impl Job {
         }
         let people = self.people();
         self.points.iter().find_map(|p| {
-            let at = &p.label;
+            let at = || p.label.clone();
             if p.opened.is_none() {
-                Some(format!("{at} is not open."))
+                Some(OpenWay::NotOpen { at: at() })
             } else if let Some((_, job)) = self.closed_beside(p.stamp.id) {
-                Some(format!("{at} was closed for another job: {job}. See that it is open, and say so."))
+                Some(OpenWay::ClosedBeside { at: at(), job: job.to_owned() })
             } else if !self.locks_on().any(|l| l.on == On::Point(p.stamp.id)) {
-                Some(format!("No lock is on {at}."))
+                Some(OpenWay::NoLock { at: at() })
             } else if !uncovered(p, &people, &self.locks).is_empty() {
-                Some(format!("Somebody on the job has no lock of their own on {at}."))
+                Some(OpenWay::NotAllLocked { at: at() })
             } else {
                 None
             }
@@ -209,12 +196,12 @@ impl Job {
     }
 
     /// What is known beside the job and keeps its proof from standing.
-    fn beside(&self, run: &Run, known: &Known) -> Option<String> {
+    fn beside(&self, run: &Run, known: &Known) -> Option<Void> {
         if known.forgot || known.not_before.is_some_and(|at| run.before.clock <= at) {
-            return Some("This phone has forgotten what it wrote. Prove again.".into());
+            return Some(Void::Forgotten);
         }
         if let Some(source) = self.unanswered_sources().first() {
-            return Some(format!("Another source is known at this site: {} ({}).", source.what, source.told_by));
+            return Some(Void::SourceKnown { what: source.what.clone(), told_by: source.told_by.clone() });
         }
         let answers = |s: &SiteSource| self.elsewhere.iter().filter(|e| e.source == s.source).collect::<Vec<_>>();
         let unknown = known.sources.iter().find(|s| {
@@ -222,37 +209,32 @@ impl Job {
             !said.is_empty() && !said.iter().any(|e| run.knew(&e.stamp))
         });
         if let Some(source) = unknown {
-            return Some(format!("Another source was found at this site: {}.", source.what));
+            return Some(Void::SourceFound { what: source.what.clone() });
         }
-        if let Some(way) = &known.against {
-            return Some(format!("The supply network shows a way that no lock cuts. {way}"));
+        if let Some(says) = &known.against {
+            return Some(Void::Network { says: says.clone() });
         }
         if self.zone_late(run, known) {
-            return Some(
-                "The site's supply is drawn, and nobody has said within the hour what is worked on in it.".into(),
-            );
+            return Some(Void::ZoneUnsaid);
         }
         for aside in &known.aside {
             let mut answers = self.aside_answered.iter().filter(|(_, entry)| *entry == aside.entry);
             if !answers.any(|(stamp, _)| run.knew(stamp)) {
-                return Some(format!(
-                    "An entry about this job is put aside: {}. Look at the spot, then prove again.",
-                    aside.says
-                ));
+                return Some(Void::Aside { says: aside.says.clone() });
             }
         }
         if !self.lights_in_time(known.lights_from.get(&run.indicator)) {
-            return Some("The indicator lights too late for the voltages of this job: it shows nothing here.".into());
+            return Some(Void::LightsLate);
         }
         if run.proofs.iter().filter_map(Proof::unit).any(|unit| !known.units.contains(&unit)) {
-            return Some("What the indicator was proved on is not known on this device.".into());
+            return Some(Void::ProverUnknown);
         }
         if !self.checked_this_shift(run.indicator, &Moment::of(&run.before)) {
-            return Some("The indicator was not checked in this shift.".into());
+            return Some(Void::NotThisShift);
         }
         match self.age(run, known) {
-            None => Some("A clock cannot be right: nobody knows how old the proof is. Prove again.".into()),
-            Some(left) if left <= 0 => Some("The proof is too old. Prove again.".into()),
+            None => Some(Void::ClockDoubt),
+            Some(left) if left <= 0 => Some(Void::TooOld),
             Some(_) => None,
         }
     }
@@ -362,13 +344,13 @@ impl Job {
         i64::from(seconds) * 1000 - waited
     }
 
-    /// What stores energy and has not been waited for at this moment: a sentence each.
-    pub fn still_charged(&self, at: &Moment) -> Vec<String> {
+    /// What stores energy and has not been waited for at this moment.
+    pub fn still_charged(&self, at: &Moment) -> Vec<Charged> {
         let charged = self.direct().into_iter().filter(|(_, _, seconds)| self.wait_left(*seconds, at) > 0);
         charged
             .map(|(_, what, seconds)| {
-                let left = (self.wait_left(seconds, at) + 59_999) / 60_000;
-                format!("{what}: wait {} from opening, {left} min to go. Covers stay on.", waiting(seconds))
+                let left_min = (self.wait_left(seconds, at) + 59_999) / 60_000;
+                Charged { what, seconds, left_min }
             })
             .collect()
     }
@@ -382,18 +364,5 @@ fn voltage(trouble: &Trouble) -> Option<&Met> {
     match &trouble.kind {
         TroubleKind::Voltage(met) => Some(met),
         _ => None,
-    }
-}
-
-/// A trouble in a sentence.
-pub fn said(kind: &TroubleKind) -> String {
-    match kind {
-        TroubleKind::Voltage(met) => format!("Indication: {} {}.", met.at, met.reading.word()),
-        TroubleKind::NotEarth => {
-            "The reference is not earth: readings against it show nothing. Find the break first.".into()
-        }
-        TroubleKind::IndicatorFailed(_) => {
-            "The indicator failed its second proof: every test since the first proof is void.".into()
-        }
     }
 }

@@ -1,14 +1,14 @@
 //! The step sequence, derived.
 //!
 //! Nothing here is stored and nothing is ticked: a step is done when it lacks nothing, and what it lacks is a list of
-//! sentences worked out from the job. A *soft* lack may be passed over by a named person with a reason (a deviation, shown on
+//! [`Blocker`]s worked out from the job. A *soft* one may be passed over by a named person with a reason (a deviation, shown on
 //! everything that follows); a *firm* one may not.
 
 use crate::journal::fact::About;
 use crate::journal::{EntryId, Fact};
 use crate::prove::System;
 
-use super::{Deviation, Job};
+use super::{Blocker, Deviation, Job};
 
 /// The steps of a job, in order; each point of isolation is a step of its own, because the person stands in front of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -67,22 +67,55 @@ pub enum Step {
     HandBack,
 }
 
-/// Something a step still lacks.
+/// The part of a job that a step belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stage {
+    /// Before anything is touched.
+    Plan,
+    /// Off, locked and labelled.
+    Isolate,
+    /// The dead test.
+    Prove,
+    /// The work itself.
+    Work,
+    /// The supply comes back.
+    Restore,
+}
+
+impl Stage {
+    /// All, in order.
+    pub const ALL: [Stage; 5] = [Stage::Plan, Stage::Isolate, Stage::Prove, Stage::Work, Stage::Restore];
+
+    /// Its name in tables.
+    pub fn code(self) -> &'static str {
+        match self {
+            Stage::Plan => "plan",
+            Stage::Isolate => "isolate",
+            Stage::Prove => "prove",
+            Stage::Work => "work",
+            Stage::Restore => "restore",
+        }
+    }
+}
+
+/// A step with all that its title says: what it is called without the job at hand.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Lack {
-    /// One sentence.
-    pub text: String,
-    /// Whether no deviation can pass it over.
-    pub firm: bool,
+pub struct StepOf {
+    /// Which.
+    pub step: Step,
+    /// The label of the point that it is about; `None` if there is none, or it is not known here.
+    pub point: Option<String>,
+    /// Whether the job has more than one line, so that the lines turn.
+    pub turns: bool,
 }
 
 /// A step of a job with its state.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct StepState {
     /// Which.
     pub step: Step,
     /// What it still lacks; empty when it is done.
-    pub lacks: Vec<Lack>,
+    pub lacks: Vec<Blocker>,
     /// The deviation that passes over what is soft, if there is one.
     pub deviation: Option<Deviation>,
 }
@@ -90,27 +123,27 @@ pub struct StepState {
 impl StepState {
     /// Whether the next step may begin.
     pub fn passed(&self) -> bool {
-        self.lacks.is_empty() || (self.deviation.is_some() && self.lacks.iter().all(|l| !l.firm))
+        self.lacks.is_empty() || (self.deviation.is_some() && self.lacks.iter().all(|l| !l.is_firm()))
     }
 
     /// Whether a deviation can be recorded now: something is lacking, and nothing of it is firm.
     pub fn may_deviate(&self) -> bool {
-        !self.lacks.is_empty() && self.deviation.is_none() && self.lacks.iter().all(|l| !l.firm)
+        !self.lacks.is_empty() && self.deviation.is_none() && self.lacks.iter().all(|l| !l.is_firm())
     }
 }
 
 impl Step {
     /// Its stage.
-    pub fn stage(self) -> &'static str {
+    pub fn stage(self) -> Stage {
         use Step::*;
         match self {
             Permit | People | Told | Barriers | Sources | Stored | Points | Instruments | RotationFound | Circuits => {
-                "Plan"
+                Stage::Plan
             }
-            Shed | Isolate(_) => "Isolate",
-            OpenUp | ProveBefore | ProveReference | Discharge | DeadTest | ProveAfter => "Prove dead",
-            Work => "Work",
-            CoversBack | Warn | Unlock | Close | Presence | CircuitsOn | HandBack => "Restore",
+            Shed | Isolate(_) => Stage::Isolate,
+            OpenUp | ProveBefore | ProveReference | Discharge | DeadTest | ProveAfter => Stage::Prove,
+            Work => Stage::Work,
+            CoversBack | Warn | Unlock | Close | Presence | CircuitsOn | HandBack => Stage::Restore,
         }
     }
 
@@ -188,41 +221,13 @@ impl Step {
         ]
     };
 
-    /// Its title on a screen.
-    pub fn title(self, job: &Job) -> String {
-        use Step::*;
-        match self {
-            Permit => "Permit reference",
-            People => "People on the job",
-            Told => "Tell the people affected",
-            Barriers => "Barriers and danger signs",
-            Sources => "Look for other sources",
-            Stored => "Look for stored energy",
-            Points => "Points of isolation",
-            Instruments => "Indicator and proving unit",
-            RotationFound => "Rotation before isolating",
-            Circuits => "Circuits to shed",
-            Shed => "Shed the circuits",
-            Isolate(point) => {
-                return format!("Isolate {}", job.point(point).map_or("a point", |p| p.label.as_str()));
-            }
-            OpenUp => "Open up, treating it as live",
-            ProveBefore => "Prove the indicator",
-            ProveReference => "Prove the reference",
-            Discharge => "Stored energy and direct voltage",
-            DeadTest => "Test every pair",
-            ProveAfter => "Prove the indicator again",
-            Work => "Work",
-            CoversBack => "Covers back",
-            Warn => "Warn before energising",
-            Unlock => "Locks and signs off",
-            Close => "Close the points",
-            Presence if job.system == System::OnePhase => "Presence",
-            Presence => "Presence and rotation",
-            CircuitsOn => "Circuits on, in order",
-            HandBack => "Hand back",
-        }
-        .into()
+    /// With what its title says.
+    pub fn of_job(self, job: &Job) -> StepOf {
+        let point = match self {
+            Step::Isolate(point) => job.point(point).map(|p| p.label.clone()),
+            _ => None,
+        };
+        StepOf { step: self, point, turns: job.system != System::OnePhase }
     }
 
     /// The step that `fact` belongs to, if it belongs to one whose turn has to have come.
@@ -262,13 +267,13 @@ impl Job {
         steps
     }
 
-    /// The steps with their states. `name` gives people's names.
-    pub fn steps(&self, name: &dyn Fn(EntryId) -> String) -> Vec<StepState> {
+    /// The steps with their states.
+    pub fn steps(&self) -> Vec<StepState> {
         self.sequence()
             .into_iter()
             .map(|step| StepState {
                 step,
-                lacks: self.lacks(step, name),
+                lacks: self.lacks(step),
                 // A deviation passes over what was lacking in its own round, not what a changed scope asks for anew.
                 deviation: self
                     .deviations
@@ -281,7 +286,7 @@ impl Job {
     }
 
     /// The step whose turn it is, or `None` when the job is handed back.
-    pub fn current(&self, name: &dyn Fn(EntryId) -> String) -> Option<Step> {
-        self.steps(name).into_iter().find(|s| !s.passed()).map(|s| s.step)
+    pub fn current(&self) -> Option<Step> {
+        self.steps().into_iter().find(|s| !s.passed()).map(|s| s.step)
     }
 }

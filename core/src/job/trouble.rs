@@ -45,16 +45,16 @@ impl Job {
     /// Notes what this entry met. Read for withdrawn entries too: a voltage that was there was there.
     pub(super) fn note_trouble(&mut self, entry: &Entry) {
         let stamp = entry.stamp();
-        let met = |at: String, pair, reading| TroubleKind::Voltage(Box::new(Met { stamp, at, pair, reading }));
+        let met = |at, pair, reading| TroubleKind::Voltage(Box::new(Met { stamp, at, pair, reading }));
         let kind = match &entry.body.fact {
             Fact::ReadingTaken { first, then, reading, dc, .. } if self.indicates(&stamp, *reading, *dc) => {
                 let pair = Some([first.clone(), then.clone()]);
-                met(format!("{first} – {then}"), pair, *reading)
+                met(None, pair, *reading)
             }
-            Fact::VoltageMet { at, reading } => met(at.clone(), None, *reading),
+            Fact::VoltageMet { at, reading } => met(Some(at.clone()), None, *reading),
             Fact::DischargeRead { of, reading, .. } if self.indicates(&stamp, *reading, true) => {
                 let what = self.direct().into_iter().find(|(id, ..)| id == of).map(|(_, what, _)| what);
-                met(what.unwrap_or_else(|| "direct voltage".into()), None, *reading)
+                met(what, None, *reading)
             }
             Fact::ReferenceProved { holds: false, .. } => TroubleKind::NotEarth,
             Fact::IndicatorProved { run: Some(_), indicator, works: false, .. } => {

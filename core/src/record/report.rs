@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use crate::screens::parts::Tone;
+
 /// When something was recorded, by whom, and the entry that says so.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct When {
@@ -89,6 +91,9 @@ pub struct Report {
 /// What stands proved, in a word and a sentence.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct State {
+    /// What a reader is to make of it; the word says it in the record.
+    #[serde(skip)]
+    pub tone: Tone,
     /// A word or two.
     pub word: String,
     /// A sentence.

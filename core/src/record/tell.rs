@@ -9,13 +9,14 @@ use super::report::*;
 use super::tell_proof;
 use crate::app::standing;
 use crate::job::age::Moment;
-use crate::job::{Job, Known, waiting};
+use crate::job::{Job, Known};
 use crate::journal::fact::{About, Duty, KeyAt, On};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use crate::point::{self, Means, Off};
 use crate::prove::volts;
 use crate::screens::cx::{Look, NO_PIN, Nothing};
 use crate::supply::{Cut, Drawn};
+use crate::text;
 use crate::words::rfc3339;
 use crate::world::World;
 
@@ -91,7 +92,7 @@ impl Teller<'_> {
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
             last: ends(self.own.last()),
-            state: State { word: standing.word, text: standing.text },
+            state: State { tone: standing.tone, word: standing.word, text: standing.text },
             deviations: standing.deviations,
             cautions: self.cautions(),
             permit: job.permit.as_ref().map(|(stamp, permit)| Permit {
@@ -208,7 +209,7 @@ impl Teller<'_> {
     fn stored(&self) -> Vec<Looked> {
         let looked = |s: &crate::job::Stored| Looked {
             what: "Stored energy".into(),
-            found: s.found.as_ref().map(|f| format!("{} at {}, wait {}", f.what, f.at, waiting(s.seconds))),
+            found: s.found.as_ref().map(|f| format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds))),
             looked: s.looked.clone(),
             when: self.when(&s.stamp),
         };
@@ -253,7 +254,7 @@ impl Teller<'_> {
         let lock = |l: &point::Lock| Lock {
             label: l.label.clone(),
             owner: self.look.name(l.owner),
-            means: match (&l.means, self.job.goes_through(l)) {
+            means: match (&l.means, text::goes_through(self.job, l)) {
                 (Means::Padlock, None) => "padlock".into(),
                 (Means::Hasp, None) => "padlock on a hasp".into(),
                 (Means::Other(how), _) => format!("no lock: {how}"),
@@ -261,7 +262,7 @@ impl Teller<'_> {
             },
             key: match l.key {
                 KeyAt::Owner => "with the owner".into(),
-                KeyAt::Box(id) => format!("in {}", self.job.lock_place(On::Box(id))),
+                KeyAt::Box(id) => format!("in {}", text::place(self.job, On::Box(id))),
             },
             fitted: self.when(&l.stamp),
             since: self.when(&l.since),
@@ -291,7 +292,7 @@ impl Teller<'_> {
     fn instruments(&self) -> Vec<Instrument> {
         let checked = |c: &crate::job::Checked| Instrument {
             name: self.look.world.instrument(c.instrument),
-            faults: c.faults.iter().map(|f| (*f).to_owned()).collect(),
+            faults: c.faults.iter().map(|fault| text::fault(*fault)).collect(),
             note: c.note.clone(),
             when: self.when(&c.stamp),
         };
@@ -315,7 +316,7 @@ impl Teller<'_> {
                 Fact::KeyTaken { mark, .. } => ("Lock and key taken over".to_owned(), by, String::new(), mark),
                 Fact::ShiftTaken { mark, .. } => ("Shift taken over".into(), by, String::new(), mark),
                 Fact::LockForced { lock, mark } => {
-                    let at = self.job.lock(*lock).map(|l| self.job.lock_place(l.on)).unwrap_or_default();
+                    let at = self.job.lock(*lock).map(|l| text::place(self.job, l.on)).unwrap_or_default();
                     (format!("Lock taken off {at} in its owner's absence"), by, String::new(), mark)
                 }
                 Fact::HandedBack { to, note, mark } => {

@@ -2,11 +2,13 @@
 
 use super::report::{Reading, Run, Seen, When};
 use super::tell::Teller;
+use crate::job::Voided;
 use crate::job::age::Moment;
 use crate::journal::fact::ProvedOn;
 use crate::journal::{EntryId, Fact, Stamp};
-use crate::prove::{self, Voided};
+use crate::prove;
 use crate::screens::earth_in_words as in_words;
+use crate::text;
 
 pub(super) fn runs(teller: &Teller) -> Vec<Run> {
     teller.job.runs.iter().enumerate().map(|(i, run)| of_run(teller, i + 1, run)).collect()
@@ -60,7 +62,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
         after: after.map(|p| format!("{} on {}", if p.works { "works" } else { "does not respond" }, on(&p.on))),
         after_when: after.map(|p| when(&p.stamp)),
         shows,
-        ended: ended.map(|v| v.why.clone()),
+        ended: ended.map(|v| text::ended(&v.why)),
         ended_when: ended.map(|v| when(&v.stamp)),
     }
 }

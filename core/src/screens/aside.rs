@@ -10,6 +10,7 @@ use crate::job::Job;
 use crate::job::known::Aside;
 use crate::journal::fact::On;
 use crate::journal::{EntryId, Fact};
+use crate::text;
 
 /// Rows of one screen; those that are answered make room for those that are not.
 const MOST: usize = 100;
@@ -56,7 +57,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.para(format!("And {} more, shown as these are answered.", more + 1));
     }
     if open(job).next().is_none() {
-        super::job::next(&mut page, look, job);
+        super::job::next(&mut page, job);
     }
     page
 }
@@ -68,7 +69,7 @@ fn one(look: &Look, job: &Job, aside: &Aside) -> Page {
     page.fact("By device", format!("{:.8}, entry {}", aside.stamp.device.to_string(), aside.stamp.seq));
     page.fact("Put aside because", aside.why.clone());
     if let (Some((label, _)), Some(on)) = (&aside.lock, aside.on) {
-        let place = job.lock_place(on);
+        let place = text::place(job, on);
         page.caution(
             Tone::Must,
             format!("Go to {place}. Lock {label} counts as on until you have seen that it is not."),
@@ -110,7 +111,7 @@ pub fn at_point(page: &mut Page, look: &Look, job: &Job, point: EntryId) -> usiz
 
 fn title(look: &Look, job: &Job, aside: &Aside) -> String {
     let (label, owner) = aside.lock.clone().unwrap_or((String::new(), EntryId::NONE));
-    let place = aside.on.map_or_else(String::new, |on| job.lock_place(on));
+    let place = aside.on.map_or_else(String::new, |on| text::place(job, on));
     format!("{} on {place}: {label}, by an entry put aside", look.name(owner))
 }
 

@@ -325,11 +325,10 @@ impl Act<'_> {
 
     /// Goes to the step whose turn it is, if `step` is passed; stays otherwise.
     pub fn onward(&mut self, job: EntryId, step: Step) -> Result<(), String> {
-        let (now, world) = (self.app.look_at(job)?, &self.app.world);
-        let name = |id| world.name(id);
-        let steps = now.steps(&name);
+        let now = self.app.look_at(job)?;
+        let steps = now.steps();
         if steps.iter().any(|s| s.step == step && s.passed()) {
-            self.go = Some(match now.current(&name) {
+            self.go = Some(match now.current() {
                 Some(next) => Route::Step(job, next),
                 None => Route::Job(job),
             });

@@ -18,12 +18,12 @@ pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(GIVE_UP);
     if let Some((stamp, why)) = &job.given_up {
         page.fact("Given up", format!("{why} ({})", look.by(stamp)));
-        next(&mut page, look, job);
+        next(&mut page, job);
         return page;
     }
     if job.finished.is_some() {
         page.para("The work is finished: restore the supply step by step.");
-        next(&mut page, look, job);
+        next(&mut page, job);
         return page;
     }
     if job.at_work() {
@@ -33,7 +33,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     }
     if job.points.iter().all(|p| p.opened.is_none()) {
         page.para("Nothing is open yet: there is nothing to give up.");
-        next(&mut page, look, job);
+        next(&mut page, job);
         return page;
     }
     page.caution(Tone::Forbid, "Treat as live. Nothing is proved from now on, and nobody works here.");

@@ -15,6 +15,7 @@ use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow, ProofState};
+use crate::text;
 use crate::words;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
@@ -56,7 +57,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         page.para("No job is open on this device.");
     }
     for job in open {
-        let lines = vec![job.place.clone(), format!("{}. Next: {}", job.stage, job.next), job.proof.word().into()];
+        let lines = vec![job.place.clone(), turn(job), job.proof.word().into()];
         let (title, action) = (job_title(job, jobs), go(Route::Job(job.id)));
         let (state, word) =
             if job.proof == ProofState::Stop { (StepState::Stop, "stop") } else { (StepState::Open, "") };
@@ -349,4 +350,10 @@ pub(super) fn distinct<'a>(mut taken: impl Iterator<Item = &'a str>, name: &str)
         return Err(format!("\"{name}\" is already listed here. Add something that tells the two apart."));
     }
     Ok(())
+}
+
+/// The stage and the step whose turn it is.
+fn turn(job: &JobRow) -> String {
+    let Some(next) = &job.next else { return text::stage_over() };
+    format!("{}. Next: {}", text::stage(next.step.stage()), text::step(next))
 }

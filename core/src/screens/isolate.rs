@@ -15,6 +15,7 @@ use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, Point, uncovered};
 use crate::supply::Position;
+use crate::text;
 
 /// What is asked of who says that two points that look alike are two.
 const APART: &str = "Write by what the two are told apart, here at the spot.";
@@ -23,7 +24,7 @@ const MOST_PARTED: usize = 100;
 
 /// What a step of the isolation shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(step.title(job));
+    let mut page = Page::new(text::title(step, job));
     lacking(&mut page, look, job, step);
     match step {
         Step::Isolate(point) => match job.point(point) {
@@ -93,7 +94,7 @@ fn shed(page: &mut Page, look: &Look, job: &Job) {
         }
     }
     match now {
-        Some(circuit) if !passed(look, job, Step::Shed) => {
+        Some(circuit) if !passed(job, Step::Shed) => {
             page.main(format!("{} is off and was seen to go off", circuit.label), format!("off {}", circuit.stamp.id));
         }
         Some(circuit) => {
@@ -101,9 +102,9 @@ fn shed(page: &mut Page, look: &Look, job: &Job) {
                 format!("{} is off and was seen to go off", circuit.label),
                 format!("off {}", circuit.stamp.id),
             );
-            next(page, look, job);
+            next(page, job);
         }
-        None => next(page, look, job),
+        None => next(page, job),
     }
 }
 
@@ -125,7 +126,7 @@ fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, n
 }
 
 fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
-    let done = passed(look, job, Step::Isolate(point.stamp.id));
+    let done = passed(job, Step::Isolate(point.stamp.id));
     page.fact("Point", in_words(job, point));
     for (_, known) in &look.site.alike {
         page.fact("Known at this site", format!("{}, {}, from {}", known.label, known.at, known.title));
@@ -160,7 +161,7 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         }
     }
     if done {
-        next(page, look, job);
+        next(page, job);
     }
     if job.finished.is_none() {
         parting(page, look, point);
@@ -266,9 +267,9 @@ fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
         };
         let key = match lock.key {
             KeyAt::Owner => "key with the owner".to_owned(),
-            KeyAt::Box(id) => format!("key in {}", job.lock_place(On::Box(id))),
+            KeyAt::Box(id) => format!("key in {}", text::place(job, On::Box(id))),
         };
-        let title = format!("{}: {} on {}", look.name(lock.owner), lock.label, job.lock_place(lock.on));
+        let title = format!("{}: {} on {}", look.name(lock.owner), lock.label, text::place(job, lock.on));
         let lines = vec![format!("{means}, {key}"), format!("since {}", look.when(&lock.since))];
         page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
     }

@@ -6,10 +6,10 @@ use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::time_line::said;
-use crate::job::Job;
-use crate::job::steps::{self, Step};
+use crate::job::steps::{self, Stage, Step};
+use crate::job::{Job, Standing};
 use crate::journal::{Entry, EntryId, Fact};
-use crate::prove::Standing;
+use crate::text;
 
 /// The job's steps; the next one is the main action.
 pub fn view(look: &Look, job: &Job) -> Page {
@@ -17,14 +17,13 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.fact("Place", job.place.clone());
     page.fact("Isolated", job.equipment.clone());
     page.fact("Work", job.scope.clone());
-    let name = |id| look.name(id);
-    let states = job.steps(&name);
+    let states = job.steps();
     let current = states.iter().position(|s| !s.passed());
-    let mut stage = "";
+    let mut stage = None;
     for (i, state) in states.iter().enumerate() {
-        if state.step.stage() != stage {
-            stage = state.step.stage();
-            page.heading(stage);
+        if stage != Some(state.step.stage()) {
+            stage = Some(state.step.stage());
+            page.heading(text::stage(state.step.stage()));
         }
         page.step(row(job, look, state, i, current));
     }
@@ -42,7 +41,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.row("Time line", lines, go(Route::TimeLine(job.id())));
     let lines = vec!["A PDF that anyone can check, to hand on.".into()];
     page.row("Record of this job", lines, go(Route::Record(job.id())));
-    next(&mut page, look, job);
+    next(&mut page, job);
     page
 }
 
@@ -52,12 +51,12 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     // Plans are made, and points isolated, in any order: the person starts with what is in front of them.
     let either_order = match now {
         Some(Step::Isolate(_)) => matches!(state.step, Step::Isolate(_)),
-        _ => now.is_some_and(|s| s.stage() == "Plan") && state.step.stage() == "Plan",
+        _ => now.is_some_and(|s| s.stage() == Stage::Plan) && state.step.stage() == Stage::Plan,
     };
     let (shape, word) = match current {
         _ if stop && job.finished.is_none() => (StepState::Stop, "stop"),
         // A step whose turn has not come may lack nothing because there is nothing yet: that is not done.
-        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != "Plan" && !either_order => {
+        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != Stage::Plan && !either_order => {
             (StepState::Later, "later")
         }
         _ if state.lacks.is_empty() => (StepState::Done, "done"),
@@ -68,7 +67,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     };
     let mut lines: Vec<String> = Vec::new();
     if matches!(shape, StepState::Now | StepState::Open | StepState::Stop) {
-        lines.extend(state.lacks.iter().take(3).map(|l| l.text.clone()));
+        lines.extend(state.lacks.iter().take(3).map(|lack| text::blocker(lack, look.world)));
         if state.lacks.len() > 3 {
             lines.push(format!("And {} more.", state.lacks.len() - 3));
         }
@@ -79,7 +78,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     let action = if shape == StepState::Later { String::new() } else { go(Route::Step(job.id(), state.step)) };
     StepRow {
         number: (i + 1).to_string(),
-        title: state.step.title(job),
+        title: text::title(state.step, job),
         state: shape,
         word: word.into(),
         lines,
@@ -88,25 +87,25 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
 }
 
 /// The way on: the step whose turn it is.
-pub(super) fn next(page: &mut Page, look: &Look, job: &Job) {
+pub(super) fn next(page: &mut Page, job: &Job) {
     // Work that is under way when a proof ends goes before everything else.
     if job.at_work() && !matches!(job.standing(), Standing::Proved { .. }) {
         page.main("Stop work: treat as live", go(Route::Step(job.id(), Step::Work)));
         return;
     }
-    match job.current(&|id| look.name(id)) {
+    match job.current() {
         // Whatever was proved before would not stand.
         Some(Step::ProveBefore) if super::aside::open(job).next().is_some() => {
             page.main("Next: Look at the spot, entries are put aside", go(Route::Asides(job.id())))
         }
-        Some(step) => page.main(format!("Next: {}", step.title(job)), go(Route::Step(job.id(), step))),
+        Some(step) => page.main(format!("Next: {}", text::title(step, job)), go(Route::Step(job.id(), step))),
         None => page.main("Back to the jobs", go(Route::Home)),
     };
 }
 
 /// What `step` still lacks, in sentences.
 pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
-    let Some(state) = job.steps(&|id| look.name(id)).into_iter().find(|s| s.step == step) else { return };
+    let Some(state) = job.steps().into_iter().find(|s| s.step == step) else { return };
     if let Some(deviation) = &state.deviation {
         page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
@@ -116,7 +115,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
         let shown = if state.lacks.len() > 3 { 2 } else { state.lacks.len() };
         for lack in &state.lacks[..shown] {
-            page.fact("Still lacking", lack.text.clone());
+            page.fact("Still lacking", text::blocker(lack, look.world));
         }
         if shown < state.lacks.len() {
             page.fact("Still lacking", format!("and {} more", state.lacks.len() - shown));
@@ -125,22 +124,22 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
 }
 
 /// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.
-pub(super) fn way_past(page: &mut Page, look: &Look, job: &Job, step: Step) {
-    if job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.may_deviate()) {
+pub(super) fn way_past(page: &mut Page, job: &Job, step: Step) {
+    if job.steps().iter().any(|s| s.step == step && s.may_deviate()) {
         page.toned("Pass this over, with a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
     }
 }
 
 /// Passing over what a step asks for.
 pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(format!("Pass over: {}", step.title(job)));
+    let mut page = Page::new(format!("Pass over: {}", text::title(step, job)));
     page.caution(
         Tone::Warn,
         "This is kept in your name and shown on everything that follows. Local rules may not allow it: ask the person who \
          answers for the isolation.",
     );
-    for lack in job.lacks(step, &|id| look.name(id)) {
-        page.fact("Not done", lack.text);
+    for lack in job.lacks(step) {
+        page.fact("Not done", text::blocker(&lack, look.world));
     }
     page.field(
         "why",

@@ -20,6 +20,7 @@ use crate::job::steps::Step;
 use crate::journal::fact::KeyAt;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Means, Off, uncovered};
+use crate::text;
 
 /// All locks of the job, and a form to fit a further one.
 pub fn view(look: &Look, job: &Job) -> Page {
@@ -55,7 +56,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         if lock.forced.is_some() {
             lines.push("A forced removal has begun.".into());
         }
-        let place = job.lock_place(lock.on);
+        let place = text::place(job, lock.on);
         page.row(titles.unique(format!("{} on {place}: {}", look.name(lock.owner), lock.label)), lines, route(lock));
     }
     beside(&mut page, look, job);
@@ -64,7 +65,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.heading("Off");
     }
     for lock in job.locks.iter().filter(|l| !l.is_on()) {
-        let place = job.lock_place(lock.on);
+        let place = text::place(job, lock.on);
         let title = titles.unique(format!("Off {place}: {}, {}", look.name(lock.owner), lock.label));
         page.row(title, vec![off_line(look, lock)], route(lock));
     }
@@ -180,7 +181,7 @@ impl Titles {
 }
 
 fn means_word(job: &Job, lock: &Lock) -> String {
-    match (&lock.means, job.goes_through(lock)) {
+    match (&lock.means, text::goes_through(job, lock)) {
         (Means::Padlock, None) => "Padlock through the device".into(),
         (Means::Hasp, None) => "Padlock on a hasp".into(),
         (Means::Other(what), _) => format!("Not a lock: {what}"),

@@ -37,7 +37,7 @@ pub use text::as_text;
 pub use time_line::said;
 
 use crate::job::Job;
-use crate::job::steps::Step;
+use crate::job::steps::{Stage, Step};
 use crate::journal::EntryId;
 use crate::store::JobRow;
 use build::Page;
@@ -105,22 +105,22 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), St
 
 fn step_view(look: &Look, job: &Job, step: Step) -> Page {
     let mut page = match step.stage() {
-        "Plan" => plan::view(look, job, step),
-        "Isolate" => isolate::view(look, job, step),
-        "Prove dead" => prove::view(look, job, step),
-        "Work" => work::view(look, job),
-        _ => restore::view(look, job, step),
+        Stage::Plan => plan::view(look, job, step),
+        Stage::Isolate => isolate::view(look, job, step),
+        Stage::Prove => prove::view(look, job, step),
+        Stage::Work => work::view(look, job),
+        Stage::Restore => restore::view(look, job, step),
     };
-    job::way_past(&mut page, look, job, step);
+    job::way_past(&mut page, job, step);
     page
 }
 
 fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
     match step.stage() {
-        "Plan" => plan::act(act, job, step, verb, arg),
-        "Isolate" => isolate::act(act, job, step, verb, arg),
-        "Prove dead" => prove::act(act, job, step, verb, arg),
-        "Work" => work::act(act, job, verb, arg),
-        _ => restore::act(act, job, step, verb, arg),
+        Stage::Plan => plan::act(act, job, step, verb, arg),
+        Stage::Isolate => isolate::act(act, job, step, verb, arg),
+        Stage::Prove => prove::act(act, job, step, verb, arg),
+        Stage::Work => work::act(act, job, verb, arg),
+        Stage::Restore => restore::act(act, job, step, verb, arg),
     }
 }

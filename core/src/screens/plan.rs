@@ -18,10 +18,11 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, Duty};
 use crate::journal::{EntryId, Fact};
+use crate::text;
 
 /// What a step of the plan shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(step.title(job));
+    let mut page = Page::new(text::title(step, job));
     lacking(&mut page, look, job, step);
     match step {
         Step::Permit => permit(&mut page, look, job),
@@ -55,15 +56,15 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
 }
 
 /// Whether the step after `step` may begin.
-pub(super) fn passed(look: &Look, job: &Job, step: Step) -> bool {
-    job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.passed())
+pub(super) fn passed(job: &Job, step: Step) -> bool {
+    job.steps().iter().any(|s| s.step == step && s.passed())
 }
 
 /// The step's own action leads while the step lacks something; after that the way on leads, and more can still be added.
-pub(super) fn lead(page: &mut Page, look: &Look, job: &Job, step: Step, label: &str, action: &str) {
-    if passed(look, job, step) {
+pub(super) fn lead(page: &mut Page, job: &Job, step: Step, label: &str, action: &str) {
+    if passed(job, step) {
         page.button(label, action);
-        next(page, look, job);
+        next(page, job);
     } else {
         page.main(label, action);
     }
@@ -81,7 +82,7 @@ fn permit(page: &mut Page, look: &Look, job: &Job) {
     }
     page.para("Only the reference is kept here. This app issues no permit and replaces none.");
     page.entry("reference", "Reference", "As written on the permit", look.draft("reference"));
-    lead(page, look, job, Step::Permit, "Keep the reference", "permit");
+    lead(page, job, Step::Permit, "Keep the reference", "permit");
     let hint = "Such as: the site asks for none below 63 A";
     page.entry("why-none", "Or why there is no permit", hint, look.draft("why-none"));
     page.button("Keep that there is none", "no-permit");
@@ -131,7 +132,7 @@ fn people(page: &mut Page, look: &Look, job: &Job) {
     page.choice("person", "Person", people, look.draft("person"));
     let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], duty_word);
     page.choice("duty", "Duty", duties, look.draft("duty"));
-    lead(page, look, job, Step::People, "Keep person and duty", "join");
+    lead(page, job, Step::People, "Keep person and duty", "join");
     page.button("Add somebody who is not listed", go(Route::People));
 }
 
@@ -155,7 +156,7 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
     page.para("Tell everybody who loses the supply, and everybody who could switch it on again.");
     page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
     page.entry("how", "How", "In person, by telephone, by a notice at the door", look.draft("how"));
-    lead(page, look, job, Step::Told, "Keep who was told", "told");
+    lead(page, job, Step::Told, "Keep who was told", "told");
 }
 
 fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
@@ -174,7 +175,7 @@ fn barriers(page: &mut Page, look: &Look, job: &Job) {
     page.caution(Tone::Warn, "Adjacent parts stay live. Screen them off and sign them as your local rules ask.");
     page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));
     page.entry("at", "Where it stands or hangs", "", look.draft("at"));
-    lead(page, look, job, Step::Barriers, "Keep this barrier or sign", "barrier");
+    lead(page, job, Step::Barriers, "Keep this barrier or sign", "barrier");
 }
 
 fn act_barriers(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
@@ -196,7 +197,7 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
     page.para("List them in the order in which they are switched off, so that the point is opened with no load on it.");
     page.entry("label", "Circuit, as it is labelled", "Such as: L3 lighting", look.draft("label"));
     page.entry("serves", "What it serves", "What must be seen to go off", look.draft("serves"));
-    lead(page, look, job, Step::Circuits, "List this circuit", "list");
+    lead(page, job, Step::Circuits, "List this circuit", "list");
     if job.circuits.is_empty() && job.no_circuits.is_none() {
         let hint = "Such as: one motor only, stopped before";
         page.field("why", "Or why there is none to shed", hint, look.draft("why"), EntryKind::Text, 120);

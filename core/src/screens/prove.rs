@@ -12,15 +12,16 @@ use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::{lacking, next};
 use super::parts::{Opt, Pad, PadRow, Tone};
-use crate::job::Job;
 use crate::job::steps::Step;
+use crate::job::{Job, Standing};
 use crate::journal::fact::{InstrumentKind, ProvedOn};
 use crate::journal::{EntryId, Fact};
-use crate::prove::{self, Reading, Standing, Test, parse_volts};
+use crate::prove::{self, Reading, Test, parse_volts};
+use crate::text;
 
 /// What a step of proving shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(step.title(job));
+    let mut page = Page::new(text::title(step, job));
     match step {
         Step::OpenUp => open_up(&mut page, look, job),
         Step::ProveBefore => prove_before(&mut page, look, job),
@@ -92,7 +93,7 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
         page.button("No cover comes off", "no-covers");
     }
     if begun {
-        next(page, look, job);
+        next(page, job);
     }
 }
 
@@ -123,7 +124,7 @@ fn prove_before(page: &mut Page, look: &Look, job: &Job) {
             page.fact("Indicator", look.world.instrument(run.indicator));
             page.fact("Proved", look.by(&run.before));
         }
-        next(page, look, job);
+        next(page, job);
         return;
     }
     if job.at_work() {
@@ -179,7 +180,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         Standing::UnderWay { missing: 0 } | Standing::Unsigned | Standing::Proved { .. } => {
             results(page, job, &plan);
             seen_since(page, look, &plan);
-            next(page, look, job);
+            next(page, job);
             return;
         }
         Standing::UnderWay { .. } => {}
@@ -189,7 +190,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
             if job.unexplained().next().is_some() {
                 indication::explain(page, look, job);
             } else {
-                next(page, look, job);
+                next(page, job);
             }
             return;
         }
@@ -328,7 +329,7 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
     if let Standing::Proved { since } = job.standing() {
         page.fact("Proved again", look.by(&since));
         results(page, job, &job.plan());
-        next(page, look, job);
+        next(page, job);
         return;
     }
     lacking(page, look, job, Step::ProveAfter);
@@ -347,7 +348,7 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     if !matches!(job.standing(), Standing::UnderWay { missing: 0 }) {
-        next(page, look, job);
+        next(page, job);
         return;
     }
     let Some(run) = job.run() else { return };

@@ -14,14 +14,15 @@ use crate::job::steps::Step;
 use crate::journal::fact::{About, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Off, may_remove};
+use crate::text;
 
 /// One step of restoring.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(step.title(job));
+    let mut page = Page::new(text::title(step, job));
     super::job::lacking(&mut page, look, job, step);
     // Once the step is passed the way on is the main button, and what can still be added stays below.
-    if job.steps(&|id| look.name(id)).iter().any(|s| s.step == step && s.passed()) {
-        super::job::next(&mut page, look, job);
+    if job.steps().iter().any(|s| s.step == step && s.passed()) {
+        super::job::next(&mut page, job);
     }
     match step {
         Step::CoversBack => covers(look, job, &mut page),
@@ -34,7 +35,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
     }
     // Whoever cannot do anything here is shown the step whose turn it is.
     if page.main.is_none() {
-        super::job::next(&mut page, look, job);
+        super::job::next(&mut page, job);
     }
     page
 }
@@ -138,9 +139,9 @@ fn unlock(look: &Look, job: &Job, page: &mut Page) {
     }
     let mut others = false;
     for lock in job.locks_on() {
-        let (owner, place) = (look.name(lock.owner), job.lock_place(lock.on));
+        let (owner, place) = (look.name(lock.owner), text::place(job, lock.on));
         let mine = look.acting == Some(lock.owner);
-        let blocked = may_remove(lock, lock.owner, &job.locks, |id| look.name(id));
+        let blocked = may_remove(lock, lock.owner, &job.locks);
         if finished && mine && blocked.is_none() && page.main.is_none() {
             page.main(
                 format!("Take my lock off {place}{}, as {owner}", twin(job, lock)),
@@ -149,7 +150,7 @@ fn unlock(look: &Look, job: &Job, page: &mut Page) {
         }
         others |= !mine;
         let mut lines = vec![format!("Since {}.", look.when(&lock.since))];
-        lines.extend(blocked);
+        lines.extend(blocked.map(|why| text::stays(&why, look.world)));
         let title = format!("{owner} on {place}: {}{}", lock.label, number(job, lock));
         page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
     }

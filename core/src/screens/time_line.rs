@@ -1,12 +1,13 @@
 //! An entry in one sentence.
 
 use super::cx::Look;
+use crate::job::Job;
 use crate::job::steps::Step;
-use crate::job::{Job, waiting};
 use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
 use crate::journal::{Entry, EntryId, Fact, Newer};
 use crate::point::Means;
 use crate::supply::Position;
+use crate::text;
 
 /// What an entry says.
 pub fn said(look: &Look, job: &Job, entry: &Entry) -> String {
@@ -21,7 +22,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
     let name = |id: &EntryId| look.name(*id);
     let point = |id: &EntryId| job.point(*id).map_or_else(|| "a withdrawn point".to_owned(), |p| p.label.clone());
     let lock = |id: &EntryId| match job.lock(*id) {
-        Some(lock) => format!("lock {} of {} on {}", lock.label, look.name(lock.owner), job.lock_place(lock.on)),
+        Some(lock) => format!("lock {} of {} on {}", lock.label, look.name(lock.owner), text::place(job, lock.on)),
         None => "a lock not known here".into(),
     };
     let circuit = |id: &EntryId| {
@@ -54,7 +55,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         }
         Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
         Fact::StoredAnswered { found: Some(found), seconds, .. } => {
-            format!("Stored energy: {} at {}, wait {}", found.what, found.at, waiting(*seconds))
+            format!("Stored energy: {} at {}, wait {}", found.what, found.at, text::waiting(*seconds))
         }
         Fact::StoredAnswered { looked, .. } => format!("Stored energy: none found. Looked: {looked}"),
         Fact::PointAdded { label, at, .. } => format!("Point of isolation {label}, {at}"),
@@ -74,17 +75,17 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
         }
         Fact::LockFitted { on, owner, means: Means::Other(how), .. } => {
-            format!("{} secured without a lock by {}: {how}", job.lock_place(*on), name(owner))
+            format!("{} secured without a lock by {}: {how}", text::place(job, *on), name(owner))
         }
         Fact::LockFitted { on, owner, label, through: Some(_), .. } => {
             format!(
                 "Lock {label} of {} on {}: one cable or bar through it and another",
                 name(owner),
-                job.lock_place(*on)
+                text::place(job, *on)
             )
         }
         Fact::LockFitted { on, owner, label, .. } => {
-            format!("Lock {label} of {} on {}", name(owner), job.lock_place(*on))
+            format!("Lock {label} of {} on {}", name(owner), text::place(job, *on))
         }
         Fact::SignPosted { point: id } => format!("Caution sign at {}", point(id)),
         Fact::TagBound { tag, point: id, why } => {
@@ -195,7 +196,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
         Fact::Deviated { step, why } => {
-            format!("Passed over {}: {why}", Step::named(step).map_or_else(|| step.clone(), |s| s.title(job)))
+            format!("Passed over {}: {why}", Step::named(step).map_or_else(|| step.clone(), |s| text::title(s, job)))
         }
         Fact::Withdrawn { why, .. } => format!("An entry was withdrawn: {why}"),
         Fact::PointDrawn { point: id, switch, .. } => format!("{} is {switch} in the supply network", point(id)),

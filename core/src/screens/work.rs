@@ -10,17 +10,18 @@ use super::parts::{EntryKind, Tone};
 use super::plan::sources;
 use super::rules;
 use crate::job::steps::Step;
-use crate::job::{Job, TroubleKind};
+use crate::job::{Job, Standing, TroubleKind};
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
-use crate::prove::{Reading, Standing, Taken, parse_volts};
+use crate::prove::{Reading, Taken, parse_volts};
+use crate::text;
 
 const ENDS: &str = "This ends the proof.";
 
 /// The work step.
 pub fn view(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new(Step::Work.title(job));
+    let mut page = Page::new(text::title(Step::Work, job));
     super::job::lacking(&mut page, look, job, Step::Work);
     if let Some((stamp, clear)) = &job.finished {
         match &job.given_up {
@@ -28,7 +29,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
             None => page.fact("Work finished", look.by(stamp)),
         };
         page.fact("Seen clear", clear);
-        super::job::next(&mut page, look, job);
+        super::job::next(&mut page, job);
         return page;
     }
     let standing = job.standing();
@@ -38,20 +39,20 @@ pub fn view(look: &Look, job: &Job) -> Page {
     match standing {
         Standing::Proved { .. } if job.working() => working(look, &mut page),
         _ if job.at_work() => stop(&mut page),
-        Standing::Proved { .. } if job.current(&|id| look.name(id)) == Some(Step::Work) => {
+        Standing::Proved { .. } if job.current() == Some(Step::Work) => {
             page.main("Begin work", "begin");
         }
         Standing::Proved { .. } => {
             page.caution(Tone::Must, "Something before this step is missing. Put it right before anybody works.");
-            super::job::next(&mut page, look, job);
+            super::job::next(&mut page, job);
         }
         ended => {
             let why = match ended {
-                Standing::Void { why } => format!(" {why}"),
+                Standing::Void { why } => format!(" {}", text::void(&why)),
                 _ => String::new(),
             };
             page.caution(Tone::Forbid, format!("Do not work. No proof stands: treat as live.{why}"));
-            super::job::next(&mut page, look, job);
+            super::job::next(&mut page, job);
         }
     }
     page.button("Something has changed", go(Route::Change(job.id())));
@@ -255,8 +256,8 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
                 |c| format!("{}: {}", if c.found { "Cause" } else { "Cause not found" }, c.cause),
             );
             let what = match &trouble.kind {
-                TroubleKind::Voltage(met) => format!("{} {}", met.at, met.reading.word()),
-                other => crate::job::said(other),
+                TroubleKind::Voltage(met) => format!("{} {}", text::met_at(met), met.reading.word()),
+                other => text::trouble(other),
             };
             page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));
         }
@@ -266,7 +267,7 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
     }
     for lock in job.locks_on() {
         if let Means::Other(what) = &lock.means {
-            let (place, owner) = (job.lock_place(lock.on), look.name(lock.owner));
+            let (place, owner) = (text::place(job, lock.on), look.name(lock.owner));
             page.caution(Tone::Warn, format!("{place} is secured for {owner} without a lock: {what}."));
         }
     }

@@ -9,7 +9,7 @@ mod instruments;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::job::known::{Known, Rules, SiteSource};
+use crate::job::known::{Known, Rules, SiteSource, ToldBy};
 use crate::journal::fact::{Duty, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::names::{alike, looks};
@@ -325,7 +325,7 @@ impl Across {
             stored: s.stored,
             what: s.what.clone(),
             at: s.at.clone(),
-            told_by: self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone()),
+            told_by: ToldBy::Job(self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone())),
         }));
         known.twins.clone_from(self.instruments.twins());
         let failures = self.failures.iter().filter(|(other, ..)| *other != job);

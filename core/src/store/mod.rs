@@ -29,7 +29,7 @@ pub use errors::OpenError;
 pub use exchange::{Aside, Sum};
 pub use hands::{Hand, Tick};
 pub use open::{DATABASE, LOCK, StoreError};
-pub(crate) use project::turn;
+pub(crate) use project::next_of;
 pub use project::{JobRow, ProofState, TagRow};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
@@ -131,18 +131,16 @@ impl Store {
 
     /// All jobs, open ones first, latest first.
     pub fn jobs(&self) -> Result<Vec<JobRow>, StoreError> {
-        let sql =
-            "SELECT id, title, place, stage, next, proof, done FROM job ORDER BY done, opened_ms DESC, id LIMIT 500";
+        let sql = "SELECT id, title, place, next, next_at, turns, proof, done FROM job ORDER BY done, opened_ms DESC, id LIMIT 500";
         let mut query = self.db.prepare_cached(sql)?;
         let rows = query.query_map([], |row| {
             Ok(JobRow {
                 id: EntryId(row.get(0)?),
                 title: row.get(1)?,
                 place: row.get(2)?,
-                stage: row.get(3)?,
-                next: row.get(4)?,
-                proof: ProofState::of_code(&row.get::<_, String>(5)?),
-                done: row.get(6)?,
+                next: project::read_next(row.get(3)?, row.get(4)?, row.get(5)?),
+                proof: ProofState::of_code(&row.get::<_, String>(6)?),
+                done: row.get(7)?,
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)
@@ -289,6 +287,20 @@ impl Store {
         }
         Ok(tx.commit()?)
     }
+}
+
+/// Works out the list of jobs again. What cannot be read is an error: a job must not drop out of the list.
+fn list_again(db: &Connection) -> Result<(), StoreError> {
+    let mut query = db.prepare("SELECT DISTINCT job FROM entry WHERE job IS NOT NULL")?;
+    let jobs: Vec<[u8; 32]> = query.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
+    let mut query = db.prepare("SELECT id, body, sig FROM entry WHERE job = ?1 ORDER BY ms, count, device")?;
+    for job in jobs {
+        let entries: Vec<Entry> = query.query_map([job], bytes)?.map(|row| decode(row?)).collect::<Result<_, _>>()?;
+        if let Some(job) = Job::fold(&entries) {
+            project::write_listed(db, &job)?;
+        }
+    }
+    Ok(())
 }
 
 fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {

@@ -18,13 +18,16 @@ pub const LOCK: &str = "in-use";
 
 const VERSION: i64 = SCHEMA.len() as i64;
 /// What each version adds to the one before.
-const SCHEMA: [&str; 5] = [
+const SCHEMA: [&str; 6] = [
     include_str!("schema.sql"),
     include_str!("schema-2.sql"),
     include_str!("schema-3.sql"),
     include_str!("schema-4.sql"),
     include_str!("schema-5.sql"),
+    include_str!("schema-6.sql"),
 ];
+/// The version that made the list of jobs anew: one from before it is worked out again.
+const LIST_OF_CODES: usize = 6;
 /// A database up to this size is checked whole when it is opened, at about 0.8 ms a MiB (an AMD EPYC); a larger one would make the start
 /// wait. What is damaged there shows when it is read.
 const CHECK_WHOLE: u64 = 16 << 20;
@@ -43,6 +46,13 @@ pub enum StoreError {
     /// An entry on disk cannot be read.
     #[error("The journal on this device is damaged ({0}). Close the app and run: stillbar rescue")]
     Damaged(String),
+}
+
+impl StoreError {
+    /// Whether the disk is full.
+    pub fn is_full(&self) -> bool {
+        matches!(self, StoreError::Sqlite(error) if code(error) == Some(ErrorCode::DiskFull))
+    }
 }
 
 fn code(error: &rusqlite::Error) -> Option<ErrorCode> {
@@ -91,7 +101,7 @@ impl Store {
         }
         let failed = |e: rusqlite::Error| open_error(folder, &e);
         let db = Connection::open(&path).map_err(failed)?;
-        prepare(&db).map_err(failed)?;
+        prepare(&db).map_err(|e| store_error(folder, &e))?;
         Ok(Store { db, folder: folder.to_owned(), _lock: Some(lock) })
     }
 
@@ -136,8 +146,11 @@ fn begin(folder: &Path, path: &Path) -> Result<(), OpenError> {
     }
     // SQLite gives its log and its index the permissions of the database.
     private::open(&new).map_err(|e| failed(&e))?;
-    let made = Connection::open(&new).and_then(|db| prepare(&db).and_then(|()| settle(&db)));
-    made.map_err(|e| open_error(folder, &e))?;
+    let made = Connection::open(&new).map_err(StoreError::from).and_then(|db| {
+        prepare(&db)?;
+        Ok(settle(&db)?)
+    });
+    made.map_err(|e| store_error(folder, &e))?;
     fs::rename(&new, path).map_err(|e| failed(&e))?;
     // The log of the new name is empty; left behind, it does no harm.
     for end in ["-wal", "-shm"] {
@@ -153,7 +166,7 @@ pub(super) fn settle(db: &Connection) -> rusqlite::Result<()> {
     db.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get::<_, i64>(0)).map(drop)
 }
 
-fn prepare(db: &Connection) -> rusqlite::Result<()> {
+fn prepare(db: &Connection) -> Result<(), StoreError> {
     db.busy_timeout(Duration::from_secs(5))?;
     db.pragma_update(None, "journal_mode", "WAL")?;
     db.pragma_update(None, "synchronous", "FULL")?;
@@ -167,6 +180,9 @@ fn prepare(db: &Connection) -> rusqlite::Result<()> {
         let tx = Transaction::new_unchecked(db, TransactionBehavior::Immediate)?;
         tx.execute_batch(&missing)?;
         super::exchange::fill(&tx)?;
+        if from < LIST_OF_CODES {
+            super::list_again(&tx)?;
+        }
         tx.pragma_update(None, "user_version", VERSION)?;
         tx.commit()?;
     }
@@ -230,6 +246,13 @@ fn damaged(folder: &Path, why: &str) -> OpenError {
              file and saves every entry whose signature still holds.",
             why.lines().next().unwrap_or("unreadable")
         ),
+    }
+}
+
+fn store_error(folder: &Path, error: &StoreError) -> OpenError {
+    match error {
+        StoreError::Sqlite(error) => open_error(folder, error),
+        StoreError::Damaged(why) => damaged(folder, why),
     }
 }
 

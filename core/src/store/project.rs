@@ -3,11 +3,11 @@
 use rusqlite::{Connection, params};
 
 use super::StoreError;
-use crate::job::Job;
+use crate::job::steps::{Step, StepOf};
+use crate::job::{Job, Standing};
 use crate::journal::EntryId;
 use crate::journal::fact::On;
 use crate::point::Off;
-use crate::prove::Standing;
 
 /// A job in the list of jobs.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -18,10 +18,8 @@ pub struct JobRow {
     pub title: String,
     /// Where.
     pub place: String,
-    /// The stage whose turn it is.
-    pub stage: String,
-    /// The step whose turn it is.
-    pub next: String,
+    /// The step whose turn it is; `None` once nothing is left to do.
+    pub next: Option<StepOf>,
     /// What stands proved by the job's own entries; a list holds it against what is known beside them.
     pub proof: ProofState,
     /// Whether it is handed back.
@@ -104,31 +102,43 @@ impl ProofState {
     }
 }
 
-/// The stage and the step whose turn it is, as a list says them.
-pub fn turn(job: &Job) -> (&'static str, String) {
-    let current = job.current(&|_| String::new());
-    (current.map_or("Handed back", |s| s.stage()), current.map_or_else(String::new, |s| s.title(job)))
+/// The step whose turn it is, as a list shows it.
+pub fn next_of(job: &Job) -> Option<StepOf> {
+    job.current().map(|step| step.of_job(job))
 }
 
-/// Writes the rows of one job; rows that are already so are left alone.
-pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
-    // Names of people do not enter here: a corrected name must not change a job's row.
+/// The same from its columns; a step that this version does not know is none.
+pub fn read_next(code: Option<String>, point: Option<String>, turns: bool) -> Option<StepOf> {
+    Step::named(&code?).map(|step| StepOf { step, point, turns })
+}
+
+/// Writes the row of a job in the list of jobs.
+pub fn write_listed(db: &Connection, job: &Job) -> Result<(), StoreError> {
+    // Names of people do not enter here: a corrected name must not change a job's row. Nor does any sentence.
     let alone = job.alone();
-    let (stage, next) = turn(&alone);
+    let next = next_of(&alone);
     db.prepare_cached(
-        "INSERT INTO job VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET title = excluded.title, \
-         place = excluded.place, stage = excluded.stage, next = excluded.next, proof = excluded.proof, done = excluded.done",
+        "INSERT INTO job VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT DO UPDATE SET title = excluded.title, \
+         place = excluded.place, next = excluded.next, next_at = excluded.next_at, turns = excluded.turns, proof = excluded.proof, \
+         done = excluded.done",
     )?
     .execute(params![
         job.id().0,
         job.title,
         job.place,
-        stage,
-        next,
+        next.as_ref().map(|next| next.step.name()),
+        next.as_ref().and_then(|next| next.point.as_ref()),
+        next.as_ref().is_none_or(|next| next.turns),
         ProofState::of(&alone).code(),
         job.handed.is_some(),
         job.stamp.clock.0
     ])?;
+    Ok(())
+}
+
+/// Writes the rows of one job; rows that are already so are left alone.
+pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
+    write_listed(db, job)?;
     for lock in &job.locks {
         let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
         db.prepare_cached(
@@ -140,7 +150,7 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
         .execute(params![
             lock.stamp.id.0,
             job.id().0,
-            job.lock_place(lock.on),
+            job.lock_label(lock.on).unwrap_or_default(),
             lock.label,
             lock.owner.0,
             lock.since.wall,
@@ -187,8 +197,9 @@ pub fn dump(db: &Connection) -> Result<String, StoreError> {
     let mut out = String::new();
     for (sql, columns) in [
         (
-            "SELECT hex(id), title, place, stage, next, proof, CAST(done AS TEXT), CAST(opened_ms AS TEXT) FROM job ORDER BY id",
-            8,
+            "SELECT hex(id), title, place, coalesce(next, ''), coalesce(next_at, ''), CAST(turns AS TEXT), proof, CAST(done AS TEXT), \
+             CAST(opened_ms AS TEXT) FROM job ORDER BY id",
+            9,
         ),
         (
             "SELECT hex(fit), hex(job), place, label, hex(owner), CAST(since_ms AS TEXT), CAST(zone AS TEXT), \

@@ -57,10 +57,10 @@ pub fn plain(error: &io::Error) -> String {
         io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => "the disk is full".into(),
         io::ErrorKind::ReadOnlyFilesystem => "the disk cannot be written".into(),
         io::ErrorKind::NotFound => "it is not there".into(),
-        kind => match kind.to_string() {
-            // What the library has no name for; EIO is one of these.
-            other if other.contains("uncategorized") => "the disk did not take it, or did not give it".into(),
-            named => named,
-        },
+        // What the library has no name for; EIO is one of these.
+        kind if kind == io::Error::from_raw_os_error(i32::MAX).kind() => {
+            "the disk did not take it, or did not give it".into()
+        }
+        kind => kind.to_string(),
     }
 }

@@ -30,4 +30,5 @@ mod shared_points;
 mod supply;
 mod tag;
 mod tags;
+mod text;
 mod truth;

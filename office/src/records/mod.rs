@@ -29,6 +29,7 @@ use stillbar_core::point::Off;
 use stillbar_core::site::is_shared;
 use stillbar_core::store::ProofState;
 use stillbar_core::supply::Drawn;
+use stillbar_core::text;
 use stillbar_core::world::World;
 
 use crate::fault::Fault;
@@ -179,17 +180,17 @@ const LOCK: [&str; 11] =
 
 fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), Fault> {
     // Names of people do not enter here: a corrected name must not change a job's row.
-    let current = job.current(&|_| String::new());
-    let stage = current.map_or("Handed back", |s| s.stage());
-    let next = current.map_or_else(String::new, |s| s.title(job));
+    let current = job.current();
+    let stage = current.map_or_else(text::stage_over, |s| text::stage(s.stage()));
+    let next = current.map_or_else(String::new, |s| text::title(s, job));
     tx.run(
         "UPDATE job SET title = $1, place = $2, stage = $3, next = $4, proof = $5, done = $6, opened_ms = $7 \
          WHERE site = $8 AND id = $9",
         with![
             job.title.as_str(),
             job.place.as_str(),
-            stage,
-            next,
+            stage.as_str(),
+            next.as_str(),
             proof(job),
             job.handed.is_some(),
             job.stamp.wall,
@@ -210,7 +211,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             site.into(),
             lock.stamp.id.into(),
             job.id().into(),
-            job.lock_place(lock.on).into(),
+            text::place(job, lock.on).into(),
             lock.label.clone().into(),
             lock.owner.into(),
             board::key_at(job, lock).into(),

@@ -4,6 +4,7 @@ use stillbar_core::job::Job;
 use stillbar_core::journal::EntryId;
 use stillbar_core::parts::Drawing;
 use stillbar_core::supply::{Drawn, MAX_NOTED, Network, Shown, draw, own_locks};
+use stillbar_core::text;
 
 use super::plan::{chain_on, keep, noted, write};
 use super::{drawn, entries_of};
@@ -62,7 +63,7 @@ pub fn take_network(
     office.change(|tx| {
         let mut chain = chain_on(office, tx, site)?;
         let drawn = drawn(tx, site)?;
-        drawn.fits(network.nodes(), network.links()).map_err(Fault::unreadable)?;
+        drawn.fits(network.nodes(), network.links()).map_err(|why| Fault::unreadable(text::misfit(&why)))?;
         let facts = drawn.lacks(network);
         if facts.is_empty() {
             return Ok(0);

@@ -88,11 +88,11 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
     };
     let reads = request.method() == Method::GET;
     let refuse = |visitor: Option<&Visitor>, status, code: Code, say: &str| {
-        Err(pages::refusal(visitor, &Fault::refused(status, code, say)))
+        pages::refusal(visitor, &Fault::refused(status, code, say))
     };
     if !reads && !same_origin(request.headers()) {
         let say = "This comes from another page. Open the office's own page and do it there.";
-        return refuse(None, StatusCode::FORBIDDEN, Code::ForeignOrigin, say);
+        return Err(refuse(None, StatusCode::FORBIDDEN, Code::ForeignOrigin, say));
     }
     let found = visitor(office, request.headers()).await.map_err(|fault| pages::refusal(None, &fault))?;
     let Some(visitor) = found else {
@@ -100,19 +100,19 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
             return Err(Redirect::to("/sign-in").into_response());
         }
         let say = "You are not signed in, or were away for too long. Sign in and do it again.";
-        return refuse(None, StatusCode::UNAUTHORIZED, Code::NotSignedIn, say);
+        return Err(refuse(None, StatusCode::UNAUTHORIZED, Code::NotSignedIn, say));
     };
     *caller = Caller(visitor.person.role.word());
     if visitor.person.role < role {
         let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
-        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::NotAllowed, &say);
+        return Err(refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::NotAllowed, &say));
     }
     if visitor.person.fresh && !["/password", "/sign-out"].contains(&request.uri().path()) {
         if reads {
             return Err(Redirect::to("/password").into_response());
         }
         let say = "Choose a password of your own first.";
-        return refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::FreshPassword, say);
+        return Err(refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::FreshPassword, say));
     }
     request.extensions_mut().insert(visitor);
     Ok(())

@@ -2,32 +2,54 @@
 //!
 //! Source of the forced removal's conditions: 29 CFR 1910.147(e)(3); of the group's: (f)(3); of the shift change's: (f)(4).
 
+use std::collections::BTreeSet;
+
 use super::{Forced, Lock, LockBox, Means, Point};
 use stillbar_journal::EntryId;
 use stillbar_journal::fact::{KeyAt, On};
 
-/// Why `person` may not take `lock` off, in a sentence; `None` if they may.
-pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock], name: impl Fn(EntryId) -> String) -> Option<String> {
+/// Why a lock is not taken off.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Stays {
+    /// It is off already.
+    Off,
+    /// Only its owner takes it off.
+    NotTheirs {
+        /// The owner.
+        owner: EntryId,
+    },
+    /// Its key is in a box, and locks are on the box.
+    Boxed {
+        /// Their owners, each once.
+        owners: Vec<EntryId>,
+    },
+}
+
+/// What a forced removal lacks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ForcedLack {
+    /// Nobody who answers for it is named.
+    Authority,
+    /// How it was found that the owner is not on site.
+    NotOnSite,
+    /// An attempt to reach the owner.
+    Sought,
+}
+
+/// Why `person` may not take `lock` off; `None` if they may.
+pub fn may_remove(lock: &Lock, person: EntryId, locks: &[Lock]) -> Option<Stays> {
     if !lock.is_on() {
-        return Some("This lock is already off.".into());
+        return Some(Stays::Off);
     }
     if lock.owner != person {
-        return Some(format!(
-            "Only {} may take this lock off. If they cannot be reached, a named authority can begin a forced removal.",
-            name(lock.owner)
-        ));
+        return Some(Stays::NotTheirs { owner: lock.owner });
     }
     // The key of this lock lies in a box: as long as anybody's lock is on the box, nobody can have it.
     if let KeyAt::Box(lockbox) = lock.key {
-        let mut others: Vec<String> =
-            locks.iter().filter(|l| l.is_on() && l.on == On::Box(lockbox)).map(|l| name(l.owner)).collect();
-        others.sort();
-        others.dedup();
-        if !others.is_empty() {
-            return Some(format!(
-                "The key of this lock is in the lock box, and the box still has the lock of {}.",
-                others.join(", ")
-            ));
+        let on_box = locks.iter().filter(|l| l.is_on() && l.on == On::Box(lockbox));
+        let owners: BTreeSet<EntryId> = on_box.map(|l| l.owner).collect();
+        if !owners.is_empty() {
+            return Some(Stays::Boxed { owners: owners.into_iter().collect() });
         }
     }
     None
@@ -58,17 +80,17 @@ pub fn gap<'a>(points: &'a [Point], person: EntryId, locks: &[Lock]) -> Vec<&'a 
     points.iter().filter(|p| !covered(p, person, locks)).collect()
 }
 
-/// What a forced removal still lacks before the lock may come off, in sentences.
-pub fn forced_lacks(forced: Option<&Forced>) -> Vec<String> {
+/// What a forced removal still lacks before the lock may come off.
+pub fn forced_lacks(forced: Option<&Forced>) -> Vec<ForcedLack> {
     let Some(forced) = forced else {
-        return vec!["No authority is named yet.".into()];
+        return vec![ForcedLack::Authority];
     };
     let mut lacks = Vec::new();
     if forced.not_on_site.is_empty() {
-        lacks.push("It is not recorded how you found that the owner is not on site.".into());
+        lacks.push(ForcedLack::NotOnSite);
     }
     if forced.sought.is_empty() {
-        lacks.push("No attempt to reach the owner is recorded.".into());
+        lacks.push(ForcedLack::Sought);
     }
     lacks
 }

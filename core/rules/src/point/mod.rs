@@ -12,7 +12,7 @@ use stillbar_journal::{EntryId, Stamp};
 use stillbar_values::TagId;
 use stillbar_values::network::Position;
 
-pub use locks::{covered, forced_lacks, gap, may_remove, uncovered};
+pub use locks::{ForcedLack, Stays, covered, forced_lacks, gap, may_remove, uncovered};
 pub use row::LockRow;
 pub use stillbar_values::{Means, PointKind};
 

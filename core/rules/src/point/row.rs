@@ -11,7 +11,7 @@ pub struct LockRow {
     pub job: EntryId,
     /// Its job's title.
     pub job_title: String,
-    /// What it is on, in words.
+    /// What is written on what it is on; empty if that is not known here.
     pub place: String,
     /// What is written on it.
     pub label: String,
@@ -37,4 +37,11 @@ pub struct LockRow {
     pub owed: bool,
     /// Why the entry that tells of it is put aside, where it is: until somebody has looked, it counts as on.
     pub aside: Option<String>,
+}
+
+impl LockRow {
+    /// What is written on what it is on; `None` if that is not known here.
+    pub fn on_what(&self) -> Option<String> {
+        Some(self.place.clone()).filter(|place| !place.is_empty())
+    }
 }

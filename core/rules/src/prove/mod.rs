@@ -17,7 +17,7 @@ pub use case::{
     Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
 };
 pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
-pub use run::{Earth, Met, Proof, Run, Standing, Taken, Voided};
+pub use run::{Earth, Met, Proof, Run, Taken};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
 pub use stillbar_values::{Earthing, Order, Reading, System};

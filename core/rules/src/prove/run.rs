@@ -75,51 +75,13 @@ pub struct Run {
     pub signed: Option<(Stamp, usize)>,
 }
 
-/// Something that ended every proof before it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Voided {
-    /// When, and by which device.
-    pub stamp: Stamp,
-    /// What, as a sentence.
-    pub why: String,
-}
-
-/// What stands proved. Only `Proved` allows work.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Standing {
-    /// No run has begun.
-    NotBegun,
-    /// A run is under way; so many tests are missing. With none missing, the reference or the second proof is.
-    UnderWay {
-        /// Tests without a reading that counts.
-        missing: usize,
-    },
-    /// A voltage was read, and its cause is not noted.
-    Indication {
-        /// What was read: the conductors or the place, and the reading.
-        readings: Vec<Met>,
-    },
-    /// A run is worth nothing any more.
-    Void {
-        /// A sentence.
-        why: String,
-    },
-    /// A learner's run waits for somebody of the job who does not learn.
-    Unsigned,
-    /// Every pair was read without indication and the indicator worked before and after.
-    Proved {
-        /// The last proof of the indicator.
-        since: Stamp,
-    },
-}
-
 /// A voltage that was met.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Met {
     /// When and by whom.
     pub stamp: Stamp,
-    /// Where: a pair such as "PE – L2", or a place.
-    pub at: String,
+    /// Where; `None` where it was a pair, or direct voltage at something that is not listed any more.
+    pub at: Option<String>,
     /// The conductors, where it was a pair.
     pub pair: Option<[String; 2]>,
     /// What was read.

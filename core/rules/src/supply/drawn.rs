@@ -21,6 +21,15 @@ pub struct Drawn {
     since: Option<Stamp>,
 }
 
+/// Why parts do not fit into a site's network.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Misfit {
+    /// More than [`MAX_NOTED`] of a kind.
+    TooMany,
+    /// They do not fit together.
+    Apart(SupplyError),
+}
+
 /// A part as it is known now.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Noted<P> {
@@ -88,8 +97,8 @@ impl Drawn {
         network
     }
 
-    /// Whether the network would still fit together with these parts in it; the error is a sentence for the person.
-    pub fn fits(&self, nodes: &[Node], links: &[Link]) -> Result<(), String> {
+    /// Whether the network would still fit together with these parts in it.
+    pub fn fits(&self, nodes: &[Node], links: &[Link]) -> Result<(), Misfit> {
         let mut with = self.clone();
         for node in nodes {
             put(&mut with.nodes, Stamp::NONE, node.clone(), |n| &n.id);
@@ -98,14 +107,9 @@ impl Drawn {
             put(&mut with.links, Stamp::NONE, link.clone(), |l| &l.id);
         }
         if with.nodes.len() > MAX_NOTED || with.links.len() > MAX_NOTED {
-            return Err(format!(
-                "A site's network takes at most {MAX_NOTED} parts of each kind. Leave out what is far from the work."
-            ));
+            return Err(Misfit::TooMany);
         }
-        with.try_join().map(drop).map_err(|e| {
-            let mut letters = e.say.chars();
-            letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
-        })
+        with.try_join().map(drop).map_err(Misfit::Apart)
     }
 
     /// What has to be noted so that every part of `network` stands here as it does there. A part that is here and not there stays:

@@ -26,7 +26,7 @@ mod touched;
 pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
 pub use draw::{Shown, draw};
-pub use drawn::{Drawn, MAX_NOTED, Noted, seen_word};
+pub use drawn::{Drawn, MAX_NOTED, Misfit, Noted, seen_word};
 pub use network::{MAX_PARTS, Network, SupplyError, Where};
 pub use propose::{Proposal, Proposals, propose};
 pub use restore::{Held, Restore, RestoreStep, restore};

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use crate::job::Job;
+use crate::journal::fact::On;
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{Forced, Lock, Off, forced_lacks};
 
@@ -123,19 +124,12 @@ impl Job {
         }
     }
 
-    /// What else a lock's one cable or bar goes through, in words; `None` if it holds one thing only.
-    pub fn goes_through(&self, lock: &Lock) -> Option<String> {
+    /// What else a lock's one cable or bar goes through: the other things of this job, and whether any is of another job.
+    pub fn goes_through(&self, lock: &Lock) -> (Vec<On>, bool) {
         let one = self.one_padlock(lock.stamp.id);
-        let mut places: Vec<String> = self
-            .locks
-            .iter()
-            .filter(|l| l.stamp.id != lock.stamp.id && one.contains(&l.stamp.id))
-            .map(|l| self.lock_place(l.on))
-            .collect();
-        if one.iter().any(|id| self.locks.iter().all(|l| l.stamp.id != *id)) {
-            places.push("a point of another job".into());
-        }
-        (!places.is_empty()).then(|| places.join(", "))
+        let others = self.locks.iter().filter(|l| l.stamp.id != lock.stamp.id && one.contains(&l.stamp.id));
+        let elsewhere = one.iter().any(|id| self.locks.iter().all(|l| l.stamp.id != *id));
+        (others.map(|l| l.on).collect(), elsewhere)
     }
 
     fn forced(&mut self, lock: EntryId) -> Option<&mut Forced> {

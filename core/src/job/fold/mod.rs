@@ -8,12 +8,13 @@ mod undone;
 use std::collections::BTreeSet;
 
 use super::{
-    Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Heard, Job, Photo, Source, Stored, Told, Worker,
+    Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Ended, Fault, Heard, Job, Photo, Source, Stored, Told,
+    Voided, Worker,
 };
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{LockBox, Point};
-use crate::prove::{Taken, Voided};
+use crate::prove::Taken;
 use crate::supply::Position;
 
 impl Job {
@@ -145,53 +146,49 @@ impl Job {
     fn note_void(&mut self, entry: &Entry) {
         let why = match &entry.body.fact {
             Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => {
-                let at = self.lock(*lock).map(|l| self.lock_place(l.on)).unwrap_or_default();
-                format!("A lock came off {at}.")
+                Ended::LockOff { place: self.lock(*lock).and_then(|l| self.lock_label(l.on)) }
             }
-            Fact::StoredAnswered { found: Some(found), .. } => format!("Stored energy was found: {}.", found.what),
-            Fact::SourceAnswered { found: Some(found), .. } => format!("Another source was found: {}.", found.what),
-            Fact::PointAdded { label, .. } => format!("A point of isolation was added: {label}."),
+            Fact::StoredAnswered { found: Some(found), .. } => Ended::StoredFound { what: found.what.clone() },
+            Fact::SourceAnswered { found: Some(found), .. } => Ended::SourceFound { what: found.what.clone() },
+            Fact::PointAdded { label, .. } => Ended::PointAdded { label: label.clone() },
             // Open all along, as far as this job knew: whoever opened it again knew of a closing for another job.
             Fact::PointOpened { point, knowing, .. } => match self.point(*point) {
                 // Whoever tested knew of an opening that is not known here, or of none.
-                Some(p) if p.opened.is_none() && !self.runs.is_empty() => format!("{} was opened.", p.label),
+                Some(p) if p.opened.is_none() && !self.runs.is_empty() => Ended::PointOpened { label: p.label.clone() },
                 Some(p) if p.opened.is_some() && knowing.iter().any(|closing| !p.knowing.contains(closing)) => {
-                    format!("{} was closed for another job in between.", p.label)
+                    Ended::ClosedBetween { label: p.label.clone() }
                 }
                 _ => return,
             },
             Fact::PointClosed { point, .. } => {
-                format!("{} was closed.", self.point(*point).map_or("A point", |p| p.label.as_str()))
+                Ended::PointClosed { label: self.point(*point).map(|p| p.label.clone()) }
             }
-            Fact::ScopeChanged { .. } => "The scope of the job changed.".into(),
+            Fact::ScopeChanged { .. } => Ended::Scope,
             // Who names it for the first time changes nothing yet; what the network then shows may.
-            Fact::ZoneNoted { .. } if self.zone_named.is_some() => {
-                "The work zone in the supply network changed.".into()
-            }
-            Fact::ShiftTaken { .. } => "The shift changed.".into(),
+            Fact::ZoneNoted { .. } if self.zone_named.is_some() => Ended::Zone,
+            Fact::ShiftTaken { .. } => Ended::Shift,
             // What the network showed had ended the proof at once; an answer does not bring it back.
-            Fact::CutDiffers { .. } => "A way that the supply network shows was answered for.".into(),
-            Fact::WorkLeft { .. } => "The work was left.".into(),
+            Fact::CutDiffers { .. } => Ended::WayAnswered,
+            Fact::WorkLeft { .. } => Ended::WorkLeft,
             // All were told to keep clear: whoever goes on begins again.
-            Fact::WorkFinished { .. } => "The work is finished.".into(),
-            Fact::WorkStopped {} => "The work was stopped.".into(),
-            Fact::GivenUp { .. } => "The isolation was given up.".into(),
-            Fact::CoverOff { what } => format!("A cover came off: {what}."),
-            Fact::LimitSet { .. } => "The limit for dead was changed.".into(),
-            Fact::NeutralParted { what } => format!("A neutral was parted: {what}."),
-            Fact::Withdrawn { .. } => "An entry of this job was withdrawn.".into(),
+            Fact::WorkFinished { .. } => Ended::WorkFinished,
+            Fact::WorkStopped {} => Ended::WorkStopped,
+            Fact::GivenUp { .. } => Ended::GivenUp,
+            Fact::CoverOff { what } => Ended::CoverOff { what: what.clone() },
+            Fact::LimitSet { .. } => Ended::Limit,
+            Fact::NeutralParted { what } => Ended::NeutralParted { what: what.clone() },
+            Fact::Withdrawn { .. } => Ended::Withdrawn,
             _ => return,
         };
         self.voided.push(Voided { stamp: entry.stamp(), why });
     }
 
-    /// What a lock is on, in words.
-    pub fn lock_place(&self, on: On) -> String {
+    /// What is written on what a lock is on; `None` if that is not known here.
+    pub fn lock_label(&self, on: On) -> Option<String> {
         match on {
             On::Point(id) => self.point(id).map(|p| p.label.clone()),
             On::Box(id) => self.boxes.iter().find(|b| b.stamp.id == id).map(|b| b.label.clone()),
         }
-        .unwrap_or_else(|| "a point that this device does not know".into())
     }
 
     fn apply(&mut self, entry: &Entry) {
@@ -284,10 +281,10 @@ impl Job {
             Fact::NoCircuits { why } => self.no_circuits = Some((stamp, why.clone())),
             Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, note, knowing } => {
                 let faults = [
-                    (*leads_sound, "leads are damaged"),
-                    (*tips_sound, "tips are not fit for use"),
-                    (*body_sound, "case is damaged"),
-                    (*in_date, "its check is out of date"),
+                    (*leads_sound, Fault::Leads),
+                    (*tips_sound, Fault::Tips),
+                    (*body_sound, Fault::Case),
+                    (*in_date, Fault::OutOfDate),
                 ];
                 let faults = faults.iter().filter(|(sound, _)| !sound).map(|(_, fault)| *fault).collect();
                 let (note, knowing) = (note.clone(), knowing.clone());
@@ -391,7 +388,7 @@ impl Job {
             at.knowing = knowing.to_vec();
         } else {
             at.opened = None;
-            let why = format!("{} was opened on one device and closed on another that did not know of it.", at.label);
+            let why = Ended::OpenedAndClosed { label: at.label.clone() };
             self.voided.push(Voided { stamp, why });
         }
     }

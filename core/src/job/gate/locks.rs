@@ -2,6 +2,7 @@
 
 use super::{Gate, Verdict, no};
 use crate::job::Job;
+use crate::job::refusal::{LockRefusal, Refusal};
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::names::says_something;
@@ -11,18 +12,13 @@ use crate::site::padlocks;
 impl Gate<'_> {
     pub(super) fn owed(&self, owner: EntryId) -> Verdict {
         match self.locks.iter().find(|l| l.owed && l.owner == owner) {
-            Some(lock) => no(format!(
-                "The lock of {} on {} was taken off in their absence. They have to be told, and that has to be recorded, before \
-                 they resume.",
-                self.name(owner),
-                lock.place
-            )),
+            Some(lock) => no(LockRefusal::Owed { owner, place: lock.on_what() }),
             None => Ok(()),
         }
     }
 
     pub(super) fn locks(&self, job: &Job, fact: &Fact, person: EntryId) -> Verdict {
-        let find = |id: EntryId| job.lock(id).ok_or_else(|| "This job has no such lock.".to_owned());
+        let find = |id: EntryId| job.lock(id).ok_or(Refusal::Lock(LockRefusal::NoSuchLock));
         match fact {
             Fact::LockFitted { on, owner, label, key, means, through } => {
                 self.owed(*owner)?;
@@ -33,101 +29,91 @@ impl Gate<'_> {
             Fact::LockRemoved { lock, cut: Some(why) } => {
                 super::reason(why)?;
                 match find(*lock)? {
-                    l if !l.is_on() => no("This lock is already off."),
-                    l if l.owner != person => no(format!("Only {} cuts their own lock.", self.name(l.owner))),
+                    l if !l.is_on() => no(LockRefusal::Off),
+                    l if l.owner != person => no(LockRefusal::NotTheirsToCut { owner: l.owner }),
                     l => self.box_is_free(job, l),
                 }
             }
-            Fact::LockRemoved { lock, cut: None } => {
-                match may_remove(find(*lock)?, person, &job.locks, |id| self.name(id)) {
-                    Some(why) => no(why),
-                    None => Ok(()),
-                }
-            }
+            Fact::LockRemoved { lock, cut: None } => match may_remove(find(*lock)?, person, &job.locks) {
+                Some(stays) => no(LockRefusal::Stays(stays)),
+                None => Ok(()),
+            },
             Fact::KeyOffered { lock, to } => {
                 let lock = find(*lock)?;
                 match lock {
-                    _ if !lock.is_on() => no("This lock is already off."),
-                    _ if lock.owner != person => no(format!("Only {} may hand this lock over.", self.name(lock.owner))),
+                    _ if !lock.is_on() => no(LockRefusal::Off),
+                    _ if lock.owner != person => no(LockRefusal::NotTheirsToGive { owner: lock.owner }),
                     _ if matches!(lock.key, KeyAt::Box(id) if !job.locks_on().any(|l| l.on == On::Box(id) && l.owner == *to)) => {
-                        no(
-                            "The key is in a lock box. Only a person with a lock of their own on that box can take this lock over.",
-                        )
+                        no(LockRefusal::KeyInBox)
                     }
-                    _ if *to == lock.owner => no("It is theirs already."),
-                    _ if !job.people().contains(to) => no("Put the person on the job first."),
+                    _ if *to == lock.owner => no(LockRefusal::TheirsAlready),
+                    _ if !job.people().contains(to) => no(LockRefusal::NotOnJobYet),
                     _ => Ok(()),
                 }
             }
             Fact::KeyTaken { offer, .. } => {
                 match job.locks_on().filter_map(|l| l.offered).find(|(id, _)| id == offer) {
                     Some((_, to)) if to == person => self.owed(person),
-                    Some((_, to)) => no(format!("{} has to confirm this.", self.name(to))),
-                    None => no("This offer does not stand any more."),
+                    Some((_, to)) => no(LockRefusal::Confirms { person: to }),
+                    None => no(LockRefusal::OfferGone),
                 }
             }
             Fact::ShiftOffered { to, .. } => {
                 if job.in_charge() != Some(person) {
-                    return no("Only the person who answers for the isolation can hand over the shift.");
+                    return no(LockRefusal::ShiftNotTheirs);
                 }
-                if *to == person || !job.people().contains(to) {
-                    no("Choose another person on the job.")
-                } else {
-                    Ok(())
-                }
+                if *to == person || !job.people().contains(to) { no(LockRefusal::ShiftToNobody) } else { Ok(()) }
             }
             Fact::ShiftTaken { offer, .. } => match &job.shift {
                 Some((id, _, to, _)) if id == offer && *to == person => {
                     self.owed(person)?;
                     match gap(&job.points, person, &job.locks).first() {
-                        Some(point) => no(format!(
-                            "There would be a gap: {} has no lock of their own on {} yet.",
-                            self.name(person),
-                            point.label
-                        )),
+                        Some(point) => no(LockRefusal::Gap { person, at: point.label.clone() }),
                         None => Ok(()),
                     }
                 }
-                Some((_, _, to, _)) => no(format!("{} has to confirm this.", self.name(*to))),
-                None => no("This offer does not stand any more."),
+                Some((_, _, to, _)) => no(LockRefusal::Confirms { person: *to }),
+                None => no(LockRefusal::OfferGone),
             },
             Fact::ForcedBegun { function, reached, .. } if !says_something(function) || !says_something(reached) => {
-                no("Write what the authority is at this site, and how they were reached.")
+                no(LockRefusal::AuthorityUnsaid)
             }
             Fact::ForcedBegun { authority, .. } if job.learns(Some(*authority)) || self.across.learns(*authority) => {
-                no("Who works under supervision answers for no forced removal.")
+                no(LockRefusal::AuthorityLearns)
             }
             Fact::ForcedBegun { lock, authority, why, .. } => match find(*lock)? {
-                l if !l.is_on() => no("This lock is already off."),
-                l if l.owner == *authority => no("The authority has to be somebody other than the owner."),
-                l if l.owner == person => no("This is your own lock: take it off yourself, or say that you cut it."),
-                _ if !says_something(why) => no("Say why it cannot wait for the owner."),
+                l if !l.is_on() => no(LockRefusal::Off),
+                l if l.owner == *authority => no(LockRefusal::AuthorityOwns),
+                l if l.owner == person => no(LockRefusal::OwnLock),
+                _ if !says_something(why) => no(LockRefusal::CannotWaitUnsaid),
                 _ => Ok(()),
             },
             Fact::OwnerNotOnSite { lock, .. } | Fact::OwnerSought { lock, .. } if find(*lock)?.forced.is_none() => {
-                no("Name the authority first.")
+                no(LockRefusal::NoAuthority)
             }
-            Fact::OwnerNotOnSite { how, .. } | Fact::OwnerTold { how, .. } if !says_something(how) => no(super::REASON),
+            Fact::OwnerNotOnSite { how, .. } | Fact::OwnerTold { how, .. } if !says_something(how) => {
+                no(Refusal::NoReason)
+            }
             Fact::OwnerSought { how, outcome, .. } if !says_something(how) || !says_something(outcome) => {
-                no(super::REASON)
+                no(Refusal::NoReason)
             }
             Fact::LockForced { lock, .. } => {
                 let lock = find(*lock)?;
                 if !lock.is_on() {
-                    return no("This lock is already off.");
+                    return no(LockRefusal::Off);
                 }
                 if let Some(lack) = forced_lacks(lock.forced.as_ref()).first() {
-                    return no(lack.clone());
+                    return no(LockRefusal::Forced(*lack));
                 }
                 self.box_is_free(job, lock)?;
                 match &lock.forced {
                     Some(forced) if forced.authority == person => Ok(()),
-                    Some(forced) => no(format!("{} has to confirm this.", self.name(forced.authority))),
-                    None => no("Name the authority first."),
+                    Some(forced) => no(LockRefusal::Confirms { person: forced.authority }),
+                    None => no(LockRefusal::NoAuthority),
                 }
             }
             Fact::OwnerTold { lock, .. } if !matches!(find(*lock)?.off, Some(Off::Forced(_))) => {
-                no("This lock was not taken off in the owner's absence.")
+                no(LockRefusal::NotForced)
             }
             _ => Ok(()),
         }
@@ -137,11 +123,7 @@ impl Gate<'_> {
     fn box_is_free(&self, job: &Job, lock: &Lock) -> Verdict {
         let KeyAt::Box(lockbox) = lock.key else { return Ok(()) };
         match job.locks_on().find(|l| l.on == On::Box(lockbox) && l.owner != lock.owner) {
-            Some(other) => no(format!(
-                "The key of this lock is in {}, and the lock of {} is on it: that one comes off first.",
-                job.lock_place(other.on),
-                self.name(other.owner)
-            )),
+            Some(other) => no(LockRefusal::BoxHeld { place: job.lock_label(other.on), owner: other.owner }),
             None => Ok(()),
         }
     }
@@ -154,55 +136,44 @@ impl Gate<'_> {
         let there = padlocks(self.locks, owner, label);
         match (there.first(), through) {
             (None, None) => Ok(()),
-            (None, Some(_)) => no("That padlock is not on anywhere else any more."),
+            (None, Some(_)) => no(LockRefusal::PadlockGone),
             (Some(_), Some(through)) if there.iter().any(|l| l.fit == through) => Ok(()),
-            (Some(_), Some(_)) => no("That is not the padlock of this label and owner."),
-            (Some(other), None) => no(format!(
-                "{label} of {} is on already: {}, {}. Say whether it was moved, goes through both, or is another one.",
-                self.name(owner),
-                other.place,
-                other.job_title
-            )),
+            (Some(_), Some(_)) => no(LockRefusal::PadlockOther),
+            (Some(other), None) => {
+                let (place, job) = (other.on_what(), other.job_title.clone());
+                no(LockRefusal::PadlockOn { label: label.to_owned(), owner, place, job })
+            }
         }
     }
 
     fn fit(&self, job: &Job, on: On, owner: EntryId, label: &str, key: KeyAt, means: &Means) -> Verdict {
         if !job.people().contains(&owner) {
-            return no(format!("{} is not on this job: put them on it first.", self.name(owner)));
+            return no(LockRefusal::OwnerNotOnJob { owner });
         }
         if label.trim().is_empty() {
-            return no("Write what is on the lock: its number or name tells it from every other.");
+            return no(LockRefusal::NoLabel);
         }
         if let KeyAt::Box(id) = key
             && (!job.boxes.iter().any(|b| b.stamp.id == id) || on == On::Box(id))
         {
-            return no("Choose a lock box of this job for the key.");
+            return no(LockRefusal::KeyInNoBox);
         }
         match on {
-            On::Box(_) if key != KeyAt::Owner => no("The key of a personal lock on a box stays with its owner."),
-            On::Box(_) if matches!(means, Means::Other(_)) => no("A lock box takes a lock and nothing else."),
+            On::Box(_) if key != KeyAt::Owner => no(LockRefusal::BoxKeyNotKept),
+            On::Box(_) if matches!(means, Means::Other(_)) => no(LockRefusal::BoxTakesLocks),
             On::Box(id) if job.boxes.iter().any(|b| b.stamp.id == id) => Ok(()),
-            On::Box(_) => no("This job has no such lock box."),
+            On::Box(_) => no(LockRefusal::NoSuchBox),
             On::Point(id) => {
-                let point = job.point(id).ok_or("This job has no such point.")?;
+                let point = job.point(id).ok_or(Refusal::NoSuchPoint)?;
                 if point.opened.is_none() {
-                    return no(format!("{} is not open: a lock on a closed point secures nothing.", point.label));
+                    return no(LockRefusal::NotOpen { at: point.label.clone() });
                 }
                 let mut there = job.locks_on().filter(|l| l.on == on);
                 match means {
-                    Means::Other(how) if point.lockable || !says_something(how) => no(
-                        "This point takes a lock: fit one. Anything else is for points that cannot be locked, and says how.",
-                    ),
-                    Means::Padlock | Means::Hasp if !point.lockable => {
-                        no("This point takes no lock. Say by what other means it is secured.")
-                    }
-                    Means::Padlock if there.next().is_some() => {
-                        no("A lock is on already. Only a hasp or a lock box takes several.")
-                    }
-                    Means::Hasp if there.any(|l| l.means == Means::Padlock) => no(
-                        "The lock that is on goes straight through the device. Its owner has to move it to the hasp first: take it \
-                         off and fit it again.",
-                    ),
+                    Means::Other(how) if point.lockable || !says_something(how) => no(LockRefusal::TakesLock),
+                    Means::Padlock | Means::Hasp if !point.lockable => no(LockRefusal::TakesNoLock),
+                    Means::Padlock if there.next().is_some() => no(LockRefusal::OneOnly),
+                    Means::Hasp if there.any(|l| l.means == Means::Padlock) => no(LockRefusal::NotOnHasp),
                     _ => Ok(()),
                 }
             }

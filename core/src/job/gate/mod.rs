@@ -1,6 +1,6 @@
 //! What a job accepts now. Everything that is kept passes here, whatever screen it came from.
 //!
-//! A refusal is a sentence for the person that says what to do instead.
+//! A [`Refusal`] says what is wrong; its sentence, which says what to do instead, is made where it is shown.
 
 mod locks;
 mod proof;
@@ -10,7 +10,8 @@ mod supply;
 use super::Job;
 use super::age::Moment;
 use super::limits;
-use super::steps::Step;
+use super::refusal::{AloneRefusal, PlanRefusal, Refusal, WithdrawRefusal};
+use super::steps::{Stage, Step};
 use crate::journal::fact::{Duty, Limit, On, SourceKind};
 use crate::journal::{Entry, EntryId, Fact};
 use crate::names::{alike, says_something};
@@ -26,9 +27,6 @@ use crate::world::World;
 const MOST_BETWEEN: f64 = 1_000_000.0;
 /// Most conductors that a control supply brings to the point of work.
 const MOST_TERMINALS: usize = 12;
-/// What is said where a reason says nothing.
-const REASON: &str = "Give the reason in words that another person will understand.";
-
 /// Most tags that a point has had in one job.
 const MAX_TAGS: usize = 20;
 
@@ -52,24 +50,24 @@ pub struct Gate<'a> {
     pub now: Moment,
 }
 
-type Verdict = Result<(), String>;
+type Verdict = Result<(), Refusal>;
 
-fn no<T>(why: impl Into<String>) -> Result<T, String> {
+fn no<T>(why: impl Into<Refusal>) -> Result<T, Refusal> {
     Err(why.into())
 }
 
 /// A reason is at least a word of letters.
 fn reason(why: &str) -> Verdict {
-    if says_something(why) { Ok(()) } else { no(REASON) }
+    if says_something(why) { Ok(()) } else { no(Refusal::NoReason) }
 }
 
 /// Whether a company's limit may stand on a job whose sources have this bound.
 fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
     if !says_something(&limit.rule) {
-        return no("Write the name of the company's rule that sets the limit.");
+        return no(AloneRefusal::LimitUnruled);
     }
     match bound.refuses(limits::of(limit)) {
-        Some(error) => no(format!("Set a lower one: {error}.")),
+        Some(error) => no(AloneRefusal::LimitTooHigh(error)),
         None => Ok(()),
     }
 }
@@ -77,22 +75,18 @@ fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
 /// Whether what was found of a control supply says what has to be tested.
 fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option<u32>) -> Verdict {
     if kind != SourceKind::Control {
-        return if terminals.is_empty() { Ok(()) } else { no("Only a control supply brings terminals of its own.") };
+        return if terminals.is_empty() { Ok(()) } else { no(PlanRefusal::OnlyControl) };
     }
     if terminals.is_empty() {
-        return no("Name the terminals of the control supply at the point of work: they are tested too.");
+        return no(PlanRefusal::NoTerminals);
     }
     let fits = |t: &String| !t.trim().is_empty() && t.chars().count() <= conductors::NAME;
     let all = job.conductors();
     match terminals.iter().find(|t| !fits(t) || all.iter().any(|c| alike(&c.name, t))) {
-        Some(name) => {
-            no(format!("{name:?} cannot be the name of a terminal: at most 12 characters, and none that is there."))
-        }
-        None if terminals.len() > MOST_TERMINALS => {
-            no(format!("At most {MOST_TERMINALS} terminals of one control supply."))
-        }
-        None if all.len() + terminals.len() > conductors::MAX => no("More conductors than can be tested together."),
-        None if millivolts == Some(0) => no("Write the voltage of the control supply."),
+        Some(name) => no(PlanRefusal::TerminalName { name: name.clone() }),
+        None if terminals.len() > MOST_TERMINALS => no(PlanRefusal::TerminalsMost { most: MOST_TERMINALS }),
+        None if all.len() + terminals.len() > conductors::MAX => no(PlanRefusal::ConductorsMost),
+        None if millivolts == Some(0) => no(PlanRefusal::NoControlVoltage),
         None => Ok(()),
     }
 }
@@ -102,14 +96,12 @@ impl Gate<'_> {
     pub fn alone(&self, fact: &Fact) -> Verdict {
         match fact {
             Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } => Ok(()),
-            Fact::PersonNoted { name, .. } if name.trim().is_empty() => no("Give the person's name."),
+            Fact::PersonNoted { name, .. } if name.trim().is_empty() => no(AloneRefusal::NoName),
             // Once names look alike nobody can tell whose lock it is.
             Fact::PersonNoted { name, corrects, .. } => {
                 let others = self.world.people.iter().filter(|(id, _)| Some(**id) != *corrects);
                 match others.map(|(_, p)| &p.name).find(|other| alike(other, name)) {
-                    Some(other) => no(format!(
-                        "\"{name}\" looks like {other}, who is known here. Add what tells the two apart, or choose {other}."
-                    )),
+                    Some(other) => no(AloneRefusal::NameAlike { name: name.clone(), other: other.clone() }),
                     None => Ok(()),
                 }
             }
@@ -124,15 +116,12 @@ impl Gate<'_> {
                     System::ThreeWire | System::OnePhase => f64::from(*nominal),
                 };
                 if *nominal == 0 || lines > MOST_BETWEEN {
-                    return no(format!(
-                        "{} V between conductors is no low voltage: this app ends at 1000 V AC.",
-                        (lines / 1000.0).round()
-                    ));
+                    return no(AloneRefusal::NotLowVoltage { volts: (lines / 1000.0).round() as u64 });
                 }
                 limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound([limits::supply(*system, *nominal)])))
             }
             Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
-            _ => no("This belongs to a job or a site: open it first."),
+            _ => no(AloneRefusal::NoJobOpen),
         }
     }
 
@@ -151,7 +140,7 @@ impl Gate<'_> {
                 | Fact::AsideAnswered { .. }
         );
         if job.handed.is_some() && !last {
-            return no("This job is handed back. Open a new job for anything more.");
+            return no(Refusal::HandedBack);
         }
         // An indication is never refused, whenever and by whomever it is seen.
         let seen = match fact {
@@ -188,12 +177,10 @@ impl Gate<'_> {
                 | Fact::WorkBegan { .. }
         );
         if isolating && job.given_up.is_some() {
-            return no(
-                "The isolation was given up. Change the scope of the job first; then isolate and prove dead again.",
-            );
+            return no(Refusal::GivenUp);
         }
         if isolating && job.finished.is_some() {
-            return no("The work is finished. Change the scope of the job first; then isolate and prove dead again.");
+            return no(Refusal::Finished);
         }
         let hands_on = isolating
             || matches!(
@@ -212,26 +199,18 @@ impl Gate<'_> {
                     | Fact::AsideAnswered { .. }
             );
         if hands_on && !job.people().contains(&person) {
-            return no(format!(
-                "{} is not on this job: put them on it under People on the job first.",
-                self.name(person)
-            ));
+            return no(Refusal::NotOnJob { person });
         }
         Ok(())
     }
 
-    fn person(&self) -> Result<EntryId, String> {
-        self.acting.ok_or_else(|| "Say first who has this device in hand.".into())
-    }
-
-    fn name(&self, id: EntryId) -> String {
-        self.world.name(id)
+    fn person(&self) -> Result<EntryId, Refusal> {
+        self.acting.ok_or(Refusal::NobodyActs)
     }
 
     /// A step's facts are accepted once everything before it is done or passed over.
     fn turn(&self, job: &Job, step: Step) -> Verdict {
-        let name = |id| self.name(id);
-        for state in job.steps(&name) {
+        for state in job.steps() {
             // An isolation that was given up is restored from wherever it stood.
             if job.given_up.is_some() && state.step < Step::CoversBack {
                 continue;
@@ -242,11 +221,11 @@ impl Gate<'_> {
             // Points may be isolated in any order: the person starts with the one in front of them.
             let either_order = matches!((state.step, step), (Step::Isolate(_), Step::Isolate(_)));
             if !state.passed() && !either_order {
-                let lack = state.lacks.first().map_or("", |l| l.text.as_str());
-                return no(format!("First: {}. {lack}", state.step.title(job)));
+                let lack = state.lacks.first().cloned().map(Box::new);
+                return no(Refusal::First { step: state.step.of_job(job), lack });
             }
         }
-        no("This job has no such step.")
+        no(Refusal::NoSuchStep)
     }
 
     fn plan(&self, job: &Job, fact: &Fact) -> Verdict {
@@ -254,79 +233,71 @@ impl Gate<'_> {
             Fact::WorkerJoined { person, duty: Duty::InCharge }
                 if job.in_charge() != Some(*person) && job.locks_on().next().is_some() =>
             {
-                no("Locks are on: change who answers for the isolation through a shift change.")
+                no(PlanRefusal::ChargeWithLocks)
             }
             Fact::WorkerJoined { person, duty }
                 if *duty != Duty::InCharge && job.in_charge() == Some(*person) && job.locks_on().next().is_some() =>
             {
-                no("Locks are on, and this person answers for the isolation: that changes through a shift change.")
+                no(PlanRefusal::ChargeLeftWithLocks)
             }
             Fact::WorkerLeft { person } => self.leave(job, *person),
-            Fact::PointAdded { kind: PointKind::ControlDevice, .. } => no(
-                "A stop button, an interlock or a contactor is not a point of isolation: it can fail or be reset. Name the switch or \
-                 the fuses that disconnect the supply.",
-            ),
+            Fact::PointAdded { kind: PointKind::ControlDevice, .. } => no(PlanRefusal::ControlDevice),
             Fact::PointAdded { label, at, poles, same_as, .. } => {
                 if let Some(other) = job.points.iter().find(|p| alike(&p.label, label) && alike(&p.at, at)) {
-                    return no(format!("{} is already in this job, at a like place.", other.label));
+                    return no(PlanRefusal::PointAlike { label: other.label.clone() });
                 }
                 if same_as.is_some_and(|id| !self.across.knows(id, job.site)) {
-                    return no("That point is not known at this site.");
+                    return no(PlanRefusal::PointNotOfSite);
                 }
                 if poles.is_empty() {
-                    return no("Say which conductors this point opens.");
+                    return no(PlanRefusal::NoPoles);
                 }
                 let protective =
                     job.conductors().into_iter().find(|c| c.role.is_reference() && poles.contains(&c.name));
                 match protective {
-                    Some(pe) => no(format!(
-                        "{} is the protective conductor: no point of isolation opens it. Unmark it.",
-                        pe.name
-                    )),
+                    Some(pe) => no(PlanRefusal::OpensProtective { conductor: pe.name }),
                     None => Ok(()),
                 }
             }
             Fact::TagBound { tag, point, .. } | Fact::TagGone { tag, point, .. } | Fact::TagRead { tag, point } => {
-                let Some(at) = job.point(*point) else { return no("There is no such point in this job.") };
+                let Some(at) = job.point(*point) else { return no(PlanRefusal::NoPointForTag) };
                 let hangs = at.tags_now().any(|t| t.tag == *tag);
+                let label = || at.label.clone();
                 match &fact {
-                    Fact::TagBound { .. } if hangs => no(format!("This tag hangs at {} already.", at.label)),
+                    Fact::TagBound { .. } if hangs => no(PlanRefusal::TagHangs { at: label() }),
                     Fact::TagBound { .. } if at.tags.len() >= MAX_TAGS => {
-                        no(format!("{} had {MAX_TAGS} tags already. Add the point anew.", at.label))
+                        no(PlanRefusal::TagsMost { at: label(), most: MAX_TAGS })
                     }
-                    Fact::TagGone { why, .. } if why.trim().is_empty() => no("Write what became of the tag."),
+                    Fact::TagGone { why, .. } if why.trim().is_empty() => no(PlanRefusal::TagGoneUnsaid),
                     Fact::TagGone { .. } | Fact::TagRead { .. } if !hangs => {
-                        no(format!("This tag does not hang at {}.", at.label))
+                        no(PlanRefusal::TagNotThere { at: label() })
                     }
                     _ => Ok(()),
                 }
             }
             Fact::Deviated { step, why } => {
                 if why.trim().chars().count() < 5 {
-                    return no(REASON);
+                    return no(Refusal::NoReason);
                 }
                 reason(why)?;
-                let name = |id| self.name(id);
-                let state = job.steps(&name).into_iter().find(|s| s.step.name() == *step);
+                let state = job.steps().into_iter().find(|s| s.step.name() == *step);
                 match state {
                     Some(state) if state.may_deviate() => self.turn_or_plan(job, state.step),
-                    Some(state) if state.lacks.is_empty() => {
-                        no("This step lacks nothing: there is nothing to pass over.")
-                    }
-                    _ => no("This cannot be passed over. Do it, or do not go on."),
+                    Some(state) if state.lacks.is_empty() => no(PlanRefusal::NothingToPass),
+                    _ => no(PlanRefusal::CannotPass),
                 }
             }
             Fact::Withdrawn { entry, why } => self.withdraw(job, *entry, why),
             Fact::LimitSet { limit } => {
                 if job.in_charge() != Some(self.person()?) {
-                    return no("Only the person in charge of the isolation changes the limit of a job.");
+                    return no(PlanRefusal::LimitNotInCharge);
                 }
                 limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, job.bound()))
             }
             Fact::SourceAnswered { found: None, looked, .. } | Fact::StoredAnswered { found: None, looked, .. }
                 if !says_something(looked) =>
             {
-                no("Write where you looked: go there, a drawing is not enough.")
+                no(PlanRefusal::LookedUnsaid)
             }
             Fact::SourceAnswered { kind, found: Some(_), terminals, millivolts, .. } => {
                 control(job, *kind, terminals, *millivolts)
@@ -336,13 +307,13 @@ impl Gate<'_> {
                 if job.known.iter().any(|k| k.sources.iter().any(|s| s.source == *source)) {
                     Ok(())
                 } else {
-                    no("That source is not known at this site beside this job.")
+                    no(PlanRefusal::SourceNotKnown)
                 }
             }
             Fact::PointsParted { point, other, apart } => {
                 reason(apart)?;
                 if job.point(*point).is_none() || !self.across.knows(*other, job.site) || point == other {
-                    return no("Choose a point of this job and the other point that it is not.");
+                    return no(PlanRefusal::NotTwoPoints);
                 }
                 Ok(())
             }
@@ -351,7 +322,7 @@ impl Gate<'_> {
                 if job.known.iter().any(|k| k.aside.iter().any(|a| a.entry == *entry)) {
                     Ok(())
                 } else {
-                    no("No such entry about this job is put aside here.")
+                    no(PlanRefusal::NotAside)
                 }
             }
             Fact::PermitNoted { why_none: Some(why), .. }
@@ -364,19 +335,15 @@ impl Gate<'_> {
     }
 
     fn turn_or_plan(&self, job: &Job, step: Step) -> Verdict {
-        if step.stage() == "Plan" { Ok(()) } else { self.turn(job, step) }
+        if step.stage() == Stage::Plan { Ok(()) } else { self.turn(job, step) }
     }
 
     fn leave(&self, job: &Job, person: EntryId) -> Verdict {
         if let Some(lock) = job.locks_on().find(|l| l.owner == person) {
-            return no(format!(
-                "{} still has a lock on {}. It comes off, or is handed over, before they leave.",
-                self.name(person),
-                job.lock_place(lock.on)
-            ));
+            return no(PlanRefusal::LeavesLock { person, place: job.lock_label(lock.on) });
         }
         if job.in_charge() == Some(person) {
-            return no(format!("{} answers for the isolation. Change the shift first.", self.name(person)));
+            return no(PlanRefusal::LeavesCharge { person });
         }
         Ok(())
     }
@@ -384,10 +351,10 @@ impl Gate<'_> {
     fn withdraw(&self, job: &Job, entry: EntryId, why: &str) -> Verdict {
         reason(why)?;
         if job.withdrawn.iter().any(|(_, id, _)| *id == entry) {
-            return no("This entry is already withdrawn.");
+            return no(WithdrawRefusal::Already);
         }
         let Some(named) = self.named.filter(|e| e.body.job == Some(job.id())) else {
-            return no("There is no such entry in this job.");
+            return no(WithdrawRefusal::NoSuchEntry);
         };
         match &named.body.fact {
             Fact::PermitNoted { .. }
@@ -404,22 +371,20 @@ impl Gate<'_> {
             Fact::PresenceRead { .. } | Fact::RotationRead { .. }
                 if job.supply_findings().iter().any(|f| f.of.contains(&entry)) =>
             {
-                no("This reading does not look as it should: it stays. Read again, or answer for it.")
+                no(WithdrawRefusal::StandsOut)
             }
             Fact::PresenceRead { .. } | Fact::RotationRead { .. } => Ok(()),
             // A slip of the finger costs a test; a voltage that was there and is taken back may cost a life.
             Fact::ReadingTaken { .. } if job.troubles.iter().any(|t| t.stamp.id == entry) => {
-                no("This reading showed a voltage: it stays. Write its cause, then prove the indicator and test again.")
+                no(WithdrawRefusal::ShowedVoltage)
             }
             Fact::ReadingTaken { .. } => Ok(()),
             Fact::PointAdded { .. } if job.locks_on().any(|l| l.on == On::Point(entry)) => {
-                no("A lock is on this point. The point cannot be withdrawn while it is.")
+                no(WithdrawRefusal::PointLocked)
             }
             Fact::PointAdded { .. } => Ok(()),
             Fact::CircuitListed { .. } if job.circuits.iter().any(|c| c.stamp.id == entry && c.off.is_none()) => Ok(()),
-            _ => no(
-                "This entry tells of something that was done: it cannot be withdrawn. Record what is true now instead.",
-            ),
+            _ => no(WithdrawRefusal::Done),
         }
     }
 }

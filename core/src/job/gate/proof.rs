@@ -1,34 +1,29 @@
 //! The proof and what rests on it: instruments, readings, reference, work; and what is switched.
 
 use super::{Gate, Verdict, no, reason};
-use crate::job::Job;
+use crate::job::refusal::{ProofRefusal, Refusal, SwitchRefusal};
+use crate::job::{Job, Standing};
 use crate::journal::fact::{EarthProof, InstrumentKind, On, ProvedOn};
 use crate::journal::{EntryId, Fact};
 use crate::names::says_something;
 use crate::point::Off;
-use crate::prove::{Earthing, Standing, volts};
+use crate::prove::Earthing;
 
 impl Gate<'_> {
     fn fit_for_use(&self, job: &Job, id: EntryId, kind: InstrumentKind) -> Verdict {
         let known = self.world.instruments.get(&id).is_some_and(|i| i.kind == kind);
         let Some(checked) = job.instruments.iter().find(|c| c.instrument == id).filter(|_| known) else {
-            return no("This instrument is not checked for this job: check it under Indicator and proving unit.");
+            return no(ProofRefusal::NotChecked);
         };
         if let Some(fault) = checked.faults.first() {
-            return no(format!("Do not use {}: {fault}.", self.world.instrument(id)));
+            return no(ProofRefusal::Faulty { instrument: id, fault: *fault });
         }
         let failures = self.across.failures_of(id);
         if failures.iter().any(|failure| !job.checked_since(id, *failure, &self.now, &|_| true)) {
-            return no(format!(
-                "{} failed. Check it again first, under Indicator and proving unit, or take another.",
-                self.world.instrument(id)
-            ));
+            return no(ProofRefusal::Failed { instrument: id });
         }
         if !job.checked_this_shift(id, &self.now) {
-            return no(format!(
-                "{} was not checked in this shift: check it under Indicator and proving unit.",
-                self.world.instrument(id)
-            ));
+            return no(ProofRefusal::NotThisShift { instrument: id });
         }
         Ok(())
     }
@@ -44,16 +39,16 @@ impl Gate<'_> {
                     return self.begins(job, *indicator);
                 };
                 let Some(run) = job.runs.iter().find(|r| r.id() == *run) else {
-                    return no("This test is over. Prove the indicator and begin again.");
+                    return no(ProofRefusal::Over);
                 };
                 if run.indicator != *indicator {
-                    return no("Prove the same indicator that took the readings.");
+                    return no(ProofRefusal::OtherIndicator);
                 }
                 // That it failed is taken in whenever it is seen.
                 match job.standing() {
                     _ if !works => Ok(()),
                     Standing::UnderWay { .. } if job.run().is_some_and(|r| r.id() == run.id()) => Ok(()),
-                    _ => no("This test is over. Prove the indicator and begin again."),
+                    _ => no(ProofRefusal::Over),
                 }
             }
             Fact::ReadingTaken { run, first, then, reading, dc } => {
@@ -64,46 +59,42 @@ impl Gate<'_> {
                         || !matches!(job.standing(), Standing::UnderWay { .. } | Standing::Indication { .. }))
                     || seen && !job.runs.iter().any(|r| r.id() == *run)
                 {
-                    return no("This test is over. Prove the indicator and begin again.");
+                    return no(ProofRefusal::Over);
                 }
                 let pair = |a: &str, b: &str| (a == first && b == then) || (a == then && b == first);
                 if job.plan().iter().any(|t| pair(&t.first, &t.then)) {
                     Ok(())
                 } else {
-                    no(format!("{first} – {then} is not a pair of this test."))
+                    no(ProofRefusal::NotAPair { first: first.clone(), then: then.clone() })
                 }
             }
             Fact::ReferenceProved { holds: false, run, .. } if job.runs.iter().any(|r| r.id() == *run) => Ok(()),
             Fact::ReferenceProved { way: EarthProof::LiveLine, .. }
                 if matches!(job.earthing, Earthing::It | Earthing::Unknown) =>
             {
-                no(
-                    "Without an earthed point, or where nobody knows of one, a live line to PE shows nothing. Measure to the main earthing terminal.",
-                )
+                no(ProofRefusal::LiveLineShowsNothing)
             }
             Fact::ReferenceProved { run, .. } | Fact::DischargeRead { run, .. }
                 if job.run().is_none_or(|r| r.id() != *run)
                     || !matches!(job.standing(), Standing::UnderWay { .. } | Standing::Indication { .. }) =>
             {
-                no("This test is over. Prove the indicator and begin again.")
+                no(ProofRefusal::Over)
             }
             Fact::DischargeRead { of, .. } if !job.direct().iter().any(|(id, ..)| id == of) => {
-                no("This job has no such stored energy.")
+                no(ProofRefusal::NoSuchStored)
             }
             Fact::CauseNoted { of, cause, .. } => {
                 reason(cause)?;
                 if of.is_empty() || of.iter().any(|id| !job.troubles.iter().any(|t| t.stamp.id == *id)) {
-                    return no("Say which indication this is the cause of.");
+                    return no(ProofRefusal::CauseOfNothing);
                 }
                 Ok(())
             }
             Fact::RunSigned { run, .. } => {
                 let person = self.person()?;
                 match job.run().filter(|r| r.id() == *run) {
-                    None => no("This test is over. Prove the indicator and begin again."),
-                    Some(_) if job.learns(Some(person)) => {
-                        no("Somebody on the job who is not under supervision signs this test.")
-                    }
+                    None => no(ProofRefusal::Over),
+                    Some(_) if job.learns(Some(person)) => no(ProofRefusal::LearnerSigns),
                     Some(_) => Ok(()),
                 }
             }
@@ -116,34 +107,28 @@ impl Gate<'_> {
                     self.owed(lock.owner)?;
                 }
                 if job.learns(Some(self.person()?)) {
-                    return no(
-                        "Who works under supervision does not begin work alone: the person in charge begins it.",
-                    );
+                    return no(ProofRefusal::LearnerBegins);
                 }
                 match job.standing() {
-                    _ if job.working() => no("Work is under way already."),
+                    _ if job.working() => no(ProofRefusal::AtWork),
                     Standing::Proved { .. } if job.run().is_some_and(|r| r.id() == *run) => Ok(()),
-                    _ => no("Treat as live: no proof stands, so work may not begin."),
+                    _ => no(ProofRefusal::NothingStands),
                 }
             }
-            Fact::WorkStopped {} if !job.at_work() => no("Work is not under way."),
-            Fact::WorkLeft { .. } | Fact::WorkFinished { .. } if !job.working() => no("Work is not under way."),
+            Fact::WorkStopped {} if !job.at_work() => no(ProofRefusal::NotAtWork),
+            Fact::WorkLeft { .. } | Fact::WorkFinished { .. } if !job.working() => no(ProofRefusal::NotAtWork),
             Fact::WorkLeft { why } => reason(why),
             Fact::WorkFinished { clear } => reason(clear),
             Fact::GivenUp { why, clear } => {
                 reason(why)?;
                 reason(clear)?;
                 if job.finished.is_some() {
-                    return no("The work is finished already.");
+                    return no(ProofRefusal::FinishedAlready);
                 }
                 if job.at_work() {
-                    return no("Stop work first, and get everybody clear.");
+                    return no(ProofRefusal::StopFirst);
                 }
-                if job.points.iter().any(|p| p.opened.is_some()) {
-                    Ok(())
-                } else {
-                    no("Nothing is open yet: there is nothing to give up.")
-                }
+                if job.points.iter().any(|p| p.opened.is_some()) { Ok(()) } else { no(ProofRefusal::NothingOpen) }
             }
             _ => Ok(()),
         }
@@ -152,20 +137,14 @@ impl Gate<'_> {
     /// A run is begun by somebody who knows of everything that was met, and its causes; nobody is at work under an earlier one.
     fn begins(&self, job: &Job, indicator: EntryId) -> Verdict {
         if job.unexplained().next().is_some() {
-            return no("A voltage or a failure was met. Say first what the cause was, and what was done about it.");
+            return no(ProofRefusal::Unexplained);
         }
         if job.at_work() {
-            return no("Work is under way. Stop work first, and get everybody clear.");
+            return no(ProofRefusal::StopWorkFirst);
         }
         let from = self.world.instruments.get(&indicator).and_then(|i| i.lights_from);
         if !job.lights_in_time(from.as_ref()) {
-            let bound = job.bound();
-            return no(format!(
-                "{} shows nothing on this job: it has to light at {} V AC and {} V DC or before.",
-                self.world.instrument(indicator),
-                volts(bound.ac_mv),
-                volts(bound.dc_mv)
-            ));
+            return no(ProofRefusal::LightsLate { instrument: indicator, bound: job.bound() });
         }
         Ok(())
     }
@@ -175,73 +154,69 @@ impl Gate<'_> {
         match on {
             ProvedOn::ProvingUnit(unit) => {
                 if self.across.is_one(*unit, indicator) {
-                    return no(
-                        "An indicator is not proved on itself: name another unit, or a source known to be live.",
-                    );
+                    return no(ProofRefusal::OnItself);
                 }
                 self.fit_for_use(job, *unit, InstrumentKind::ProvingUnit)
             }
-            ProvedOn::KnownSource(what) if !says_something(what) => no("Name the live source that it was proved on."),
+            ProvedOn::KnownSource(what) if !says_something(what) => no(ProofRefusal::NoLiveSource),
             ProvedOn::KnownSource(_) => Ok(()),
         }
     }
 
     pub(super) fn switching(&self, job: &Job, fact: &Fact) -> Verdict {
-        let point = |id: &EntryId| job.point(*id).ok_or_else(|| "This job has no such point.".to_owned());
+        let point = |id: &EntryId| job.point(*id).ok_or(Refusal::NoSuchPoint);
         match fact {
             // What stores energy is waited for with the covers on.
             Fact::CoverOff { .. } | Fact::NoCovers { .. } => match job.still_charged(&self.now).first() {
-                Some(why) => no(why.clone()),
+                Some(charged) => no(SwitchRefusal::Charged(charged.clone())),
                 None => Ok(()),
             },
             Fact::CircuitOff { circuit, .. } => match job.circuits.iter().find(|c| c.stamp.id == *circuit) {
-                None => no("This job has no such circuit."),
-                Some(c) if c.off.is_some() && c.on.is_none() => no(format!("{} is off already.", c.label)),
+                None => no(SwitchRefusal::NoSuchCircuit),
+                Some(c) if c.off.is_some() && c.on.is_none() => {
+                    no(SwitchRefusal::CircuitOff { label: c.label.clone() })
+                }
                 Some(_) => Ok(()),
             },
             Fact::PointOpened { point: id, .. } if point(id)?.opened.is_some() && job.closed_beside(*id).is_none() => {
-                no("This point is open already.")
+                no(SwitchRefusal::OpenAlready)
             }
             Fact::SignPosted { point: id } => {
                 let point = point(id)?;
                 if job.locks_on().any(|l| l.on == On::Point(*id)) {
                     Ok(())
                 } else {
-                    no(format!("No lock is on {}: the lock comes before the sign.", point.label))
+                    no(SwitchRefusal::SignBeforeLock { at: point.label.clone() })
                 }
             }
             Fact::SignRemoved { point: id } if job.locks_on().any(|l| l.on == On::Point(*id)) => {
-                no("A lock is still on this point: the sign comes down after it.")
+                no(SwitchRefusal::SignUnderLock)
             }
             Fact::PointClosed { point: id, .. } if job.locks_on().any(|l| l.on == On::Point(*id)) => {
-                no("A lock is still on this point.")
+                no(SwitchRefusal::Locked)
             }
             Fact::PointClosed { point: id, beside } => {
                 let point = point(id)?;
                 // A lock that an entry put aside tells of may be on.
-                if let Some((label, owner)) = job.aside_at(*id) {
-                    return no(format!(
-                        "{} stays open: lock {label} of {} is on it, by an entry put aside. Look at the point, then answer that entry.",
-                        point.label,
-                        self.name(owner)
-                    ));
+                if let Some((lock, owner)) = job.aside_at(*id) {
+                    return no(SwitchRefusal::LockedAside { at: point.label.clone(), lock: lock.to_owned(), owner });
                 }
                 self.closes(job, point, beside.as_deref())
             }
             Fact::CircuitOn { circuit } => match job.circuits.iter().find(|c| c.off.is_some() && c.on.is_none()) {
                 Some(next) if next.stamp.id == *circuit => Ok(()),
-                Some(next) => no(format!("In order: {} comes next.", next.label)),
-                None => no("Every circuit is on already."),
+                Some(next) => no(SwitchRefusal::CircuitNext { label: next.label.clone() }),
+                None => no(SwitchRefusal::CircuitsOn),
             },
             Fact::CoverBack { cover } => match job.covers.iter().find(|(s, ..)| s.id == *cover) {
                 Some((_, _, None)) => Ok(()),
-                Some(_) => no("This cover is back already."),
-                None => no("This job has no such cover."),
+                Some(_) => no(SwitchRefusal::CoverBack),
+                None => no(SwitchRefusal::NoSuchCover),
             },
             Fact::PresenceRead { first, then, .. }
                 if !job.presence_pairs().iter().any(|(a, b)| a == first && b == then) =>
             {
-                no(format!("{first} – {then} is not a pair to read here."))
+                no(SwitchRefusal::NotAPair { first: first.clone(), then: then.clone() })
             }
             _ => Ok(()),
         }

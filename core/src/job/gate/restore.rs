@@ -1,6 +1,7 @@
 //! Restoring: what goes back on, the rotation, and what becomes of readings that do not look as they should.
 
 use super::{Gate, Verdict, no, reason};
+use crate::job::refusal::{RestoreRefusal, Unsaid};
 use crate::job::{Back, Job, SupplyFinding};
 use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
@@ -23,26 +24,20 @@ impl Gate<'_> {
 
     /// Whether this point may be closed now.
     pub(super) fn closes(&self, job: &Job, point: &Point, beside: Option<&str>) -> Verdict {
-        let at = &point.label;
+        let at = point.label.clone();
         match job.back(point) {
-            Back::NotOpen => no(format!("{at} is not open in this job: there is nothing to close.")),
-            Back::FoundOff => no(format!("{at} was found off: it stays off.")),
-            Back::Held(lock) => no(format!(
-                "{at} stays open: lock {} of {} is on it, for {}.",
-                lock.label,
-                self.name(lock.owner),
-                lock.job_title
-            )),
+            Back::NotOpen => no(RestoreRefusal::NotOpen { at }),
+            Back::FoundOff => no(RestoreRefusal::FoundOff { at }),
+            Back::Held(lock) => {
+                let (owner, job) = (lock.owner, lock.job_title.clone());
+                no(RestoreRefusal::Held { at, lock: lock.label.clone(), owner, job })
+            }
             Back::After(first) => {
-                let first: Vec<&str> = first.iter().map(|p| p.label.as_str()).collect();
-                no(format!("{at} goes back on after the supply: first {}.", first.join(", ")))
+                no(RestoreRefusal::After { at, first: first.iter().map(|p| p.label.clone()).collect() })
             }
             Back::Beside(own, others) => match beside {
                 Some(why) => reason(why),
-                None => no(format!(
-                    "{at} brings {own} beside {}. Write why both go on together, or leave it open.",
-                    others.join(" and ")
-                )),
+                None => no(RestoreRefusal::Beside { at, own, others }),
             },
             Back::On => Ok(()),
         }
@@ -53,9 +48,7 @@ impl Gate<'_> {
 fn before(job: &Job) -> Verdict {
     let back = |p: &Point| p.closed.as_ref().is_some_and(|closed| job.this_round(closed));
     if job.points.iter().any(|p| p.opened.is_some() || back(p)) {
-        return no(
-            "A point was opened already: the rotation before that stays as it was noted, and cannot be read now.",
-        );
+        return no(RestoreRefusal::RotationBeforeLate);
     }
     Ok(())
 }
@@ -63,9 +56,7 @@ fn before(job: &Job) -> Verdict {
 /// Where nobody knows which way is right, what turns is kept from harm before anything is read.
 fn guarded(job: &Job, rotation: Rotation, guard: Option<RotationGuard>) -> Verdict {
     if rotation.is_direction() && guard.is_none() && job.rotation_before().is_none() {
-        return no(
-            "The rotation was not read before: uncouple what turns, or watch a short bump, then say which you did.",
-        );
+        return no(RestoreRefusal::Unguarded);
     }
     Ok(())
 }
@@ -75,25 +66,21 @@ fn answered(job: &Job, of: &[EntryId], answer: SupplyAnswer, who: &str, how: &st
     let findings = job.supply_findings();
     let named: Vec<&SupplyFinding> = findings.iter().filter(named).collect();
     if named.is_empty() || of.iter().any(|id| !named.iter().any(|f| f.of.contains(id))) {
-        return no("Choose which of the readings that stand out this is about.");
+        return no(RestoreRefusal::AnswerOfNothing);
     }
     let (ask_who, ask_how) = match answer {
-        SupplyAnswer::Mended => ("Write what was wrong.", "Write what was mended."),
-        SupplyAnswer::LeftOff => ("Write what is left off.", "Write how it is kept off."),
-        SupplyAnswer::Accepted => {
-            ("Write who was told and accepts it.", "Write how they were told, and why they accept it.")
-        }
+        SupplyAnswer::Mended => (Unsaid::WasWrong, Unsaid::Mended),
+        SupplyAnswer::LeftOff => (Unsaid::LeftOff, Unsaid::KeptOff),
+        SupplyAnswer::Accepted => (Unsaid::Accepts, Unsaid::AcceptsWhy),
     };
     if !says_something(who) {
-        return no(ask_who);
+        return no(RestoreRefusal::AnswerUnsaid(ask_who));
     }
     if !says_something(how) {
-        return no(ask_how);
+        return no(RestoreRefusal::AnswerUnsaid(ask_how));
     }
     match named.iter().find(|f| f.is_missing()) {
-        Some(_) if answer == SupplyAnswer::Accepted => {
-            no("Nobody accepts a missing line or neutral: have it mended, or leave off what it feeds.")
-        }
+        Some(_) if answer == SupplyAnswer::Accepted => no(RestoreRefusal::MissingAccepted),
         _ => Ok(()),
     }
 }

@@ -3,8 +3,9 @@
 use super::{Gate, Verdict, no};
 use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
+use crate::job::refusal::{NetworkRefusal, Refusal};
 use crate::journal::Fact;
-use crate::supply::{Drawn, Position, Restore, States, restore};
+use crate::supply::{Drawn, Link, Node, Position, Restore, States, restore};
 
 impl Gate<'_> {
     /// Whether a site's network, or its rules, take in `fact`.
@@ -15,18 +16,18 @@ impl Gate<'_> {
         };
         match fact {
             Fact::NodeNoted { node } if drawn.links().iter().any(|l| l.part.id == node.id) => {
-                no(format!("{} is the name of a link already. Give another name.", node.id))
+                no(NetworkRefusal::LinkNamed { id: node.id.clone() })
             }
-            Fact::NodeNoted { node } => drawn.fits(std::slice::from_ref(node), &[]),
+            Fact::NodeNoted { node } => fits(drawn, std::slice::from_ref(node), &[]),
             Fact::LinkNoted { link } if drawn.nodes().iter().any(|n| n.part.id == link.id) => {
-                no(format!("{} is the name of a board, source or load already. Give another name.", link.id))
+                no(NetworkRefusal::NodeNamed { id: link.id.clone() })
             }
-            Fact::LinkNoted { link } => drawn.fits(&[], std::slice::from_ref(link)),
-            Fact::PartGone { part, .. } if !known(part) => no(format!("{part} is not in this network.")),
-            Fact::PartGone { why, .. } if why.trim().is_empty() => no("Write how you know that it is not there."),
+            Fact::LinkNoted { link } => fits(drawn, &[], std::slice::from_ref(link)),
+            Fact::PartGone { part, .. } if !known(part) => no(NetworkRefusal::NotThere { id: part.clone() }),
+            Fact::PartGone { why, .. } if why.trim().is_empty() => no(NetworkRefusal::GoneUnsaid),
             Fact::PartGone { part, .. } => self.not_counted_on(part),
             Fact::LinkSeen { link, .. } if !drawn.links().iter().any(|l| l.part.id == *link) => {
-                no(format!("{link} is not in this network."))
+                no(NetworkRefusal::NotThere { id: link.clone() })
             }
             Fact::LinkSeen { .. } => Ok(()),
             Fact::SiteRuled { between_proofs, proof_holds } => {
@@ -34,23 +35,19 @@ impl Gate<'_> {
                 if fits {
                     Ok(())
                 } else {
-                    no(format!(
-                        "A site sets less, not more: 1 to {BETWEEN_PROOFS} min between two proofs, 1 to {PROOF_HOLDS} min for a proof."
-                    ))
+                    no(NetworkRefusal::RulesTooWide { between_proofs: BETWEEN_PROOFS, proof_holds: PROOF_HOLDS })
                 }
             }
-            _ => no("This is not about a site."),
+            _ => no(NetworkRefusal::NotOfSite),
         }
     }
 
     /// A part with a lock on it is there.
     fn not_counted_on(&self, part: &str) -> Verdict {
         match self.locks.iter().find(|l| l.on && l.switch.as_deref() == Some(part)) {
-            Some(lock) => no(format!(
-                "A lock of {} is on {part}, {}: it cannot be crossed out while it is.",
-                self.name(lock.owner),
-                lock.job_title
-            )),
+            Some(lock) => {
+                no(NetworkRefusal::Locked { owner: lock.owner, part: part.to_owned(), job: lock.job_title.clone() })
+            }
             None => Ok(()),
         }
     }
@@ -59,51 +56,49 @@ impl Gate<'_> {
         match (fact, self.cut) {
             (Fact::ZoneNoted { zone }, Some(cut)) => {
                 match zone.iter().find(|id| cut.network.node(id).is_none() && cut.network.link(id).is_none()) {
-                    Some(id) => no(format!("{id} is not in the supply network.")),
+                    Some(id) => no(NetworkRefusal::NotInNetwork { id: id.clone() }),
                     None => Ok(()),
                 }
             }
             (Fact::ZoneNoted { .. } | Fact::CutDiffers { .. } | Fact::PointDrawn { .. }, None) => {
-                no("No supply network is drawn for this site yet.")
+                no(NetworkRefusal::NotDrawn)
             }
-            (Fact::CutDiffers { why, .. }, _) if why.trim().chars().count() < 5 => no(super::REASON),
-            (Fact::CutDiffers { why, .. }, _) if !crate::names::says_something(why) => no(super::REASON),
+            (Fact::CutDiffers { why, .. }, _) if why.trim().chars().count() < 5 => no(Refusal::NoReason),
+            (Fact::CutDiffers { why, .. }, _) if !crate::names::says_something(why) => no(Refusal::NoReason),
             (Fact::PointAdded { switch: Some(switch), .. } | Fact::PointDrawn { switch, .. }, Some(cut)) => {
                 match cut.network.link(switch) {
-                    None => no(format!("{switch} is not in the supply network.")),
+                    None => no(NetworkRefusal::NotInNetwork { id: switch.clone() }),
                     Some(_) if job.points.iter().any(|p| p.switch.as_ref() == Some(switch)) => {
-                        no(format!("{switch} is a point of this job already."))
+                        no(NetworkRefusal::PointAlready { link: switch.clone() })
                     }
                     Some(_) => Ok(()),
                 }
             }
             (Fact::IndicatorProved { run: None, works: true, .. } | Fact::WorkBegan { .. }, Some(cut)) => {
                 match cut.against(job) {
-                    Some(way) => no(format!(
-                        "The supply network shows a way that no lock cuts. {way} Lock it, or say under Supply network why it does not count."
-                    )),
+                    Some(says) => no(NetworkRefusal::Way { says }),
                     None => Ok(()),
                 }
             }
             (Fact::PointClosed { point, .. }, Some(cut)) => {
                 let Some(point) = job.point(*point) else { return Ok(()) };
                 let Some(switch) = &point.switch else { return Ok(()) };
+                let at = point.label.clone();
                 if let Some((_, lock)) = cut.shared.iter().find(|(link, _)| link == switch) {
-                    return no(format!(
-                        "{} stays open: lock {} of {} is on it, for {}.",
-                        point.label,
-                        lock.label,
-                        self.name(lock.owner),
-                        lock.job_title
-                    ));
+                    let (owner, job) = (lock.owner, lock.job_title.clone());
+                    return no(NetworkRefusal::Held { at, lock: lock.label.clone(), owner, job });
                 }
                 let wanted = States::from([(switch.clone(), Position::Closed)]);
                 match restore(&cut.network, &cut.standing(job), &wanted, self.held) {
-                    Ok(Restore::Refused { why, .. }) => no(format!("{} stays open. {}", point.label, why.join(" "))),
+                    Ok(Restore::Refused { why, .. }) => no(NetworkRefusal::NotYet { at, says: why }),
                     _ => Ok(()),
                 }
             }
             _ => Ok(()),
         }
     }
+}
+
+fn fits(drawn: &Drawn, nodes: &[Node], links: &[Link]) -> Verdict {
+    drawn.fits(nodes, links).map_err(|misfit| NetworkRefusal::Misfit(misfit).into())
 }

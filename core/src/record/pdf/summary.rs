@@ -5,6 +5,7 @@ use super::pages::{by, shown, shown_at};
 use super::text::Face3;
 use crate::record::file::File;
 use crate::record::report::Report;
+use crate::screens::parts::Tone;
 use crate::tag::Symbol;
 
 /// What the symbol begins with; the head follows.
@@ -55,9 +56,9 @@ pub(super) fn summary(flow: &mut Flow, file: &File, report: &Report) {
     );
     flow.gap(4.0);
     // Never green: no page claims a safe condition.
-    let colour: Colour = match report.state.word.as_str() {
-        "Proved dead" | "Handed back" => BLACK,
-        word if word.starts_with("Stop") => RED,
+    let colour: Colour = match report.state.tone {
+        Tone::Plain => BLACK,
+        Tone::Forbid => RED,
         _ => YELLOW,
     };
     let as_of = format!("As of the last entry, {}. Whatever came later is not on these pages.", shown(&report.last));

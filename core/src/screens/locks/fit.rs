@@ -15,6 +15,7 @@ use crate::screens::home::{UNKNOWN, id};
 use crate::screens::parts::Tone;
 use crate::site::padlocks;
 use crate::store::LockRow;
+use crate::text;
 
 /// The field that holds for whom the form is, where that is not the person in hand. It goes when the device is handed on.
 pub(crate) const FOR_WHOM: &str = "lock-for";
@@ -159,7 +160,7 @@ fn question(page: &mut Page, look: &Look, who: EntryId, label: &str, field: &dyn
 }
 
 fn on_already(there: &[&LockRow], label: &str, name: &str) -> String {
-    let places: Vec<String> = there.iter().map(|l| format!("{}, for {}", l.place, l.job_title)).collect();
+    let places: Vec<String> = there.iter().map(|l| format!("{}, for {}", text::row_place(l), l.job_title)).collect();
     format!("{label} of {name} is on already: {}.", places.join("; "))
 }
 
@@ -230,7 +231,7 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
                     held::take_off(act, row.job, row.fit, None)?;
                 }
             }
-            act.say = Some(format!("Kept. {label} is off {}, and on here.", first.place));
+            act.say = Some(format!("Kept. {label} is off {}, and on here.", text::row_place(first)));
             (label, None)
         }
         "through" => (label, Some(first.fit)),

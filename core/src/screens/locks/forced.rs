@@ -10,6 +10,7 @@ use crate::screens::cx::{Act, Look};
 use crate::screens::home::UNKNOWN;
 use crate::screens::parts::{EntryKind, Tone};
 use crate::store::LockRow;
+use crate::text;
 
 /// What is known of a forced removal and what it still lacks, or the form that begins one.
 pub(super) fn show(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
@@ -72,7 +73,7 @@ pub(super) fn fact(act: &Act, lock: EntryId, verb: &str) -> Result<Fact, String>
 pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), String> {
     let forced = lock.forced.as_ref().ok_or("Name first who answers for taking this lock off.")?;
     if let Some(lack) = forced_lacks(Some(forced)).first() {
-        return Err(lack.clone());
+        return Err(text::forced_lack(*lack));
     }
     let authority = act.world().name(forced.authority);
     let mark = act.signature(&authority)?;
@@ -156,7 +157,7 @@ fn begin(look: &Look, job: &Job, lock: &Lock, owner: &str, page: &mut Page) {
 fn steps(look: &Look, lock: &Lock, forced: &Forced, owner: &str, page: &mut Page) {
     let lacks = forced_lacks(Some(forced));
     for lack in &lacks {
-        page.caution(Tone::Must, lack);
+        page.caution(Tone::Must, text::forced_lack(*lack));
     }
     // What is lacking next gets the main button; what is there already can be added to.
     let offer = |page: &mut Page, label: String, verb: &str, wanted: bool| {

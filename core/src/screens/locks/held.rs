@@ -7,6 +7,7 @@ use crate::screens::build::Page;
 use crate::screens::cx::{Act, Look, NO_PIN};
 use crate::screens::home::go;
 use crate::store::LockRow;
+use crate::text;
 use crate::words;
 
 /// What is said where no lock is listed, on every screen that lists locks.
@@ -40,7 +41,7 @@ pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
         lines.push(format!("By an entry put aside: {why}. Counts as on until somebody has looked."));
     }
     let hangs = if lock.on { "on" } else { "was on" };
-    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, lock.place);
+    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, text::row_place(lock));
     page.row(
         title,
         lines,
@@ -64,10 +65,11 @@ pub fn take_off(act: &mut Act, job: EntryId, lock: EntryId, cut: Option<String>)
     let mut places = Vec::new();
     for row in beside {
         if act.job(row.job)?.lock(row.fit).is_some_and(|l| l.is_on()) {
-            act.keep(Some(row.job), Fact::LockRemoved { lock: row.fit, cut: cut.clone() })
-                .map_err(|why| format!("The same padlock is on {}, for {}. {why}", row.place, row.job_title))?;
+            act.keep(Some(row.job), Fact::LockRemoved { lock: row.fit, cut: cut.clone() }).map_err(|why| {
+                format!("The same padlock is on {}, for {}. {why}", text::row_place(&row), row.job_title)
+            })?;
         }
-        places.push(format!("{}, for {}", row.place, row.job_title));
+        places.push(format!("{}, for {}", text::row_place(&row), row.job_title));
     }
     if !places.is_empty() {
         act.say = Some(format!("Kept. The padlock went through both: it is off {} too.", places.join("; ")));

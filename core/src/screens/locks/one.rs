@@ -9,6 +9,7 @@ use crate::screens::Route;
 use crate::screens::build::Page;
 use crate::screens::cx::{Act, Look};
 use crate::screens::parts::Tone;
+use crate::text;
 
 /// All about one lock.
 pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
@@ -23,7 +24,7 @@ pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
         page.caution(Tone::Must, forced::must_tell(look, lock, forced));
     }
     page.fact("Lock", &lock.label);
-    page.fact("On", job.lock_place(lock.on));
+    page.fact("On", text::place(job, lock.on));
     page.fact("Secured by", means_word(job, lock));
     page.fact("Key holder", key_place(look, job, lock));
     page.fact("Fitted", look.by(&lock.stamp));
@@ -59,19 +60,20 @@ pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
 }
 
 fn own_lock(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
-    let (name, place) = (look.name(lock.owner), job.lock_place(lock.on));
+    let (name, place) = (look.name(lock.owner), text::place(job, lock.on));
     page.heading("Take it off");
     for other in &look.site.padlock {
         page.caution(
             Tone::Warn,
             format!(
                 "This padlock goes through {} too, for {}. It comes off both, and the proof of both ends.",
-                other.place, other.job_title
+                text::row_place(other),
+                other.job_title
             ),
         );
     }
-    if let Some(why_not) = may_remove(lock, lock.owner, &job.locks, |id| look.name(id)) {
-        page.para(why_not);
+    if let Some(why_not) = may_remove(lock, lock.owner, &job.locks) {
+        page.para(text::stays(&why_not, look.world));
     } else if job.finished.is_some() {
         page.para("The work is finished. Take it off with your own hand, then record it.");
         page.main(format!("Take my lock off {place}, as {name}"), "remove");

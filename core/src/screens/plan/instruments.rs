@@ -11,6 +11,7 @@ use crate::job::steps::Step;
 use crate::journal::fact::{InstrumentKind, LightsFrom};
 use crate::journal::{EntryId, Fact};
 use crate::names::alike;
+use crate::text;
 
 /// The checks so far, one more check, and a new instrument.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -20,7 +21,8 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         if check.faults.is_empty() {
             page.fact(name, format!("Leads, tips and case sound, in date.{note} ({by})"));
         } else {
-            page.caution(Tone::Forbid, format!("{name}: {}.{note} Do not use it. ({by})", check.faults.join(", ")));
+            let faults: Vec<String> = check.faults.iter().map(|fault| text::fault(*fault)).collect();
+            page.caution(Tone::Forbid, format!("{name}: {}.{note} Do not use it. ({by})", faults.join(", ")));
         }
     }
     let known = &look.world.instruments;
@@ -50,7 +52,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         );
         page.entry("note", "What is not sound, or anything else about it", "Empty if all is sound", look.draft("note"));
     }
-    let done = passed(look, job, Step::Instruments);
+    let done = passed(job, Step::Instruments);
     // With the indicator checked and nothing left to look over, what is missing has to be added first.
     let check_leads = !done && !unchecked.is_empty();
     if check_leads {
@@ -75,7 +77,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         page.main("Add this instrument", "add");
     }
     if done {
-        next(page, look, job);
+        next(page, job);
     }
 }
 

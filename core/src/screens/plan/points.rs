@@ -59,7 +59,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if !switches.is_empty() {
         page.choice("switch", "Which switch of the supply network it is", switches, look.draft("switch"));
     }
-    lead(page, look, job, Step::Points, "Add this point", "point");
+    lead(page, job, Step::Points, "Add this point", "point");
 
     page.heading("Use a lock box");
     page.para(

@@ -26,7 +26,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
     page.choice("rotation", "Which way it turns now", options, look.draft("rotation"));
     page.entry("how", "Where you read it", "Instrument and outlet, or which motor", look.draft("how"));
-    lead(page, look, job, Step::RotationFound, "Save rotation", "rotation");
+    lead(page, job, Step::RotationFound, "Save rotation", "rotation");
     page.entry("why", "Or why it was not read", "No outlet on this supply", look.draft("why"));
     page.button("Not read before", "not-read");
 }

@@ -6,10 +6,11 @@ use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use crate::job::Job;
-use crate::job::known::SiteSource;
+use crate::job::known::{SiteSource, ToldBy};
 use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
 use crate::prove::parse_volts;
+use crate::text;
 
 /// The first question that is open, and the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -53,7 +54,7 @@ fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
     page.heading(format!("Known at this site: {}{stores}", known.what));
     page.caution(
         Tone::Must,
-        format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), known.told_by),
+        format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), text::told_by(&known.told_by)),
     );
     if known.kind.is_none() && known.stored.is_none() {
         page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
@@ -84,7 +85,7 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
         return Ok(Fact::SourceElsewhere { source: known.source.clone(), why });
     }
     let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
-    let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", known.told_by));
+    let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", told_by(&known.told_by)));
     if let Some(seconds) = known.stored {
         return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked });
     }
@@ -94,6 +95,14 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
     };
     let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
     Ok(Fact::SourceAnswered { kind, found: Some(found), looked, terminals, millivolts })
+}
+
+/// Who tells of a source, as an entry keeps it: what is written does not follow the catalogue.
+fn told_by(by: &ToldBy) -> &str {
+    match by {
+        ToldBy::Job(title) => title,
+        ToldBy::Network => "the supply network",
+    }
 }
 
 fn question(page: &mut Page, look: &Look, kind: SourceKind) {
@@ -118,7 +127,7 @@ fn another(page: &mut Page, look: &Look, job: &Job) {
     page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
     control(page, look);
     page.button("Keep one more source", "another");
-    next(page, look, job);
+    next(page, job);
 }
 
 /// What a control supply brings to the point of work.

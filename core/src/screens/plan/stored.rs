@@ -5,9 +5,10 @@ use super::super::cx::{Act, Look};
 use super::super::home::UNKNOWN;
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
-use crate::job::{Job, waiting};
+use crate::job::Job;
 use crate::journal::fact::Found;
 use crate::journal::{EntryId, Fact};
+use crate::text;
 
 /// A week: no label asks for more.
 const LONGEST_MINUTES: u32 = 7 * 24 * 60;
@@ -23,7 +24,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         let by = look.by(&stored.stamp);
         match &stored.found {
             Some(found) => {
-                let text = format!("At {}, wait {} ({by})", found.at, waiting(stored.seconds));
+                let text = format!("At {}, wait {} ({by})", found.at, text::waiting(stored.seconds));
                 page.fact(found.what.clone(), text)
             }
             None => page.fact("None found", format!("Looked: {} ({by})", stored.looked)),
@@ -34,7 +35,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         page.main("No stored energy found", "none");
     } else {
         page.button("No stored energy found", "none");
-        next(page, look, job);
+        next(page, job);
     }
     page.entry("what", "Or what you found", "Such as: drive of pump 3", look.draft("what"));
     page.entry("at", "Where its terminals are", "Where the direct voltage is read", look.draft("at"));

@@ -11,6 +11,7 @@ use crate::job::steps::Step;
 use crate::job::{Job, TroubleKind};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Met, Reading, Test};
+use crate::text;
 
 pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[Met]) {
     let pair = lit.last().and_then(|met| met.pair.as_ref());
@@ -19,7 +20,10 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
     page.caution(Tone::Forbid, format!("Treat as live. {off}, and put the cover between you and it."));
     // The rest stands in the table of readings below: what to do must not be pushed off the screen.
     for met in lit.iter().take(3) {
-        page.fact(met.at.clone(), format!("{}, expected no indication ({})", met.reading.word(), look.by(&met.stamp)));
+        page.fact(
+            text::met_at(met),
+            format!("{}, expected no indication ({})", met.reading.word(), look.by(&met.stamp)),
+        );
     }
     behind::view(page, job);
     page.heading("What to do now");
@@ -32,7 +36,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
     let unread = lit.iter().filter(|met| met.reading == Reading::Lit(None));
     if let Some((met, [first, then])) = unread.filter_map(|met| Some((met, met.pair.as_ref()?))).next() {
         let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), format!("{v} V"))).to_vec();
-        page.choice("level", &format!("If you saw it: {} was lit to", met.at), levels, look.draft("level"));
+        page.choice("level", &format!("If you saw it: {} was lit to", text::met_at(met)), levels, look.draft("level"));
         page.button("Keep the level", format!("level {first}:{then}"));
     }
     if let Some(run) = job.run() {
@@ -45,7 +49,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
 /// What was behind it: found, or looked for and not found. Both are answers.
 pub(super) fn explain(page: &mut Page, look: &Look, job: &Job) {
     for trouble in job.unexplained().filter(|t| !matches!(t.kind, TroubleKind::Voltage(_))) {
-        page.caution(Tone::Forbid, format!("{} ({})", crate::job::said(&trouble.kind), look.by(&trouble.stamp)));
+        page.caution(Tone::Forbid, format!("{} ({})", text::trouble(&trouble.kind), look.by(&trouble.stamp)));
     }
     page.entry(
         "cause",

@@ -5,12 +5,13 @@ use super::super::cx::{Act, Look};
 use super::super::home::{UNKNOWN, id, read_word, word_of};
 use super::super::job::{lacking, next};
 use super::super::parts::{EntryKind, Tone};
+use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::steps::Step;
-use crate::job::{Job, waiting};
 use crate::journal::fact::EarthProof;
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Earthing, Reading, parse_volts};
+use crate::text;
 
 /// The ways to show that PE is earth: on a screen, and in a sentence.
 const WAYS: [(EarthProof, &str, &str); 3] = [
@@ -47,7 +48,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         page.fact(word, format!("{} ({})", in_words(earth.way, &earth.how), look.by(&earth.stamp)));
     }
     if job.run().is_some_and(|r| r.reference_holds()) {
-        next(page, look, job);
+        next(page, job);
         return;
     }
     lacking(page, look, job, Step::ProveReference);
@@ -78,7 +79,7 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
     for (of, what, seconds) in direct {
         let last = run.and_then(|r| r.discharge.iter().rev().find(|(_, id, _)| *id == of));
         let said = last.map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", r.word(), look.by(stamp)));
-        page.fact(format!("{what}, wait {}", waiting(seconds)), said);
+        page.fact(format!("{what}, wait {}", text::waiting(seconds)), said);
         let open = last
             .is_none_or(|(stamp, _, r)| job.shows_voltage(*r, true) || job.wait_left(seconds, &Moment::of(stamp)) > 0);
         if open && !asked {
@@ -100,7 +101,7 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
         }
     }
     if !asked {
-        next(page, look, job);
+        next(page, job);
     }
 }
 

@@ -12,6 +12,7 @@ use crate::screens::locks::{self, put};
 use crate::screens::parts::{StepRow, StepState, Tone};
 use crate::store::LockRow;
 use crate::supply::{self, Position, Restore, States};
+use crate::text;
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     page.caution(
@@ -49,7 +50,8 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
                 }
             }
             Back::Beside(own, others) => {
-                beside(page, look, point, &own, &others.join(" and "), asked.is_none());
+                let others: Vec<String> = others.iter().map(text::supply_name).collect();
+                beside(page, look, point, &text::supply_name(&own), &others.join(" and "), asked.is_none());
                 asked.get_or_insert(point);
             }
             Back::On if job.aside_at(point.stamp.id).is_some() => {
@@ -61,7 +63,12 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
                     page.caution(Tone::Warn, format!("{label}: {caution}"));
                 }
                 let state = super::next_or_open(page);
-                row(page, label, state, format!("Found on. Brings back {}. {}", job.brings(point), point.at));
+                row(
+                    page,
+                    label,
+                    state,
+                    format!("Found on. Brings back {}. {}", text::supply_name(&job.brings(point)), point.at),
+                );
                 put(page, format!("{label} is closed"), format!("close {}", point.stamp.id));
             }
         }

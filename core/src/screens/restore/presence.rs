@@ -12,6 +12,7 @@ use crate::screens::cx::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
 use crate::screens::locks::put;
 use crate::screens::parts::{Opt, Pad, PadRow, Tone};
+use crate::text;
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     page.caution(
@@ -60,18 +61,18 @@ fn answers(look: &Look, job: &Job, page: &mut Page) {
     let open: Vec<&SupplyFinding> = findings.iter().filter(|f| !job.is_answered(f)).collect();
     for finding in &findings {
         if !job.is_answered(finding) {
-            page.caution(if finding.is_missing() { Tone::Forbid } else { Tone::Warn }, finding.says());
+            page.caution(if finding.is_missing() { Tone::Forbid } else { Tone::Warn }, text::supply_finding(finding));
         }
         if let Some(answer) = job.supply_answer(finding) {
             let said = format!("{}. {} ({})", answer.who, answer.how, look.by(&answer.stamp));
-            page.fact(format!("{} {}", finding.says(), answer.answer.word()), said);
+            page.fact(format!("{} {}", text::supply_finding(finding), answer.answer.word()), said);
         }
     }
     if open.is_empty() {
         return;
     }
     page.heading("What becomes of it");
-    let named = |f: &&SupplyFinding| (joined(f), f.says());
+    let named = |f: &&SupplyFinding| (joined(f), text::supply_finding(f));
     let only = if open.len() == 1 { joined(open[0]) } else { String::new() };
     page.several("odd", "Which readings", open.iter().map(named).collect(), look.draft_or("odd", &only));
     // Nobody is offered to accept what nobody may.

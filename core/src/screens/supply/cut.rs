@@ -55,7 +55,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     zone_form(&mut page, look, job, cut);
     page.button("The whole network", go(Route::Network(site)));
     if page.main.is_none() {
-        super::super::job::next(&mut page, look, job);
+        super::super::job::next(&mut page, job);
     }
     page
 }

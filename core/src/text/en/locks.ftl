@@ -1,0 +1,43 @@
+### Locks and keys: what is refused, and what keeps a lock on.
+
+no-such-lock = This job has no such lock.
+lock-off-already = This lock is already off.
+lock-not-theirs = Only { $owner } may take this lock off. If they cannot be reached, a named authority can begin a forced removal.
+# $owners is a list of people.
+lock-boxed = The key of this lock is in the lock box, and the box still has the lock of { $owners }.
+lock-owed = The lock of { $owner } on { $place } was taken off in their absence. They have to be told, and that has to be recorded, before they resume.
+lock-cut-by-owner = Only { $owner } cuts their own lock.
+lock-given-by-owner = Only { $owner } may hand this lock over.
+key-in-box = The key is in a lock box. Only a person with a lock of their own on that box can take this lock over.
+key-theirs-already = It is theirs already.
+key-not-on-job = Put the person on the job first.
+has-to-confirm = { $person } has to confirm this.
+offer-gone = This offer does not stand any more.
+shift-not-theirs = Only the person who answers for the isolation can hand over the shift.
+shift-to-nobody = Choose another person on the job.
+shift-gap = There would be a gap: { $person } has no lock of their own on { $at } yet.
+authority-unsaid = Write what the authority is at this site, and how they were reached.
+authority-learns = Who works under supervision answers for no forced removal.
+authority-owns = The authority has to be somebody other than the owner.
+authority-first = Name the authority first.
+forced-own-lock = This is your own lock: take it off yourself, or say that you cut it.
+forced-why-unsaid = Say why it cannot wait for the owner.
+forced-no-authority = No authority is named yet.
+forced-not-on-site = It is not recorded how you found that the owner is not on site.
+forced-not-sought = No attempt to reach the owner is recorded.
+not-forced = This lock was not taken off in the owner's absence.
+box-held = The key of this lock is in { $place }, and the lock of { $owner } is on it: that one comes off first.
+padlock-gone = That padlock is not on anywhere else any more.
+padlock-other = That is not the padlock of this label and owner.
+padlock-on = { $label } of { $owner } is on already: { $place }, { $job }. Say whether it was moved, goes through both, or is another one.
+owner-not-on-job = { $owner } is not on this job: put them on it first.
+lock-no-label = Write what is on the lock: its number or name tells it from every other.
+key-in-no-box = Choose a lock box of this job for the key.
+box-key-not-kept = The key of a personal lock on a box stays with its owner.
+box-takes-locks = A lock box takes a lock and nothing else.
+no-such-box = This job has no such lock box.
+lock-on-closed = { $at } is not open: a lock on a closed point secures nothing.
+point-takes-lock = This point takes a lock: fit one. Anything else is for points that cannot be locked, and says how.
+point-takes-no-lock = This point takes no lock. Say by what other means it is secured.
+one-lock-only = A lock is on already. Only a hasp or a lock box takes several.
+lock-not-on-hasp = The lock that is on goes straight through the device. Its owner has to move it to the hasp first: take it off and fit it again.

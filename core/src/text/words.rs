@@ -1,0 +1,101 @@
+//! Words that stand inside sentences.
+
+use super::catalogue::say;
+use crate::job::known::ToldBy;
+use crate::job::{Fault, Job, SupplyName};
+use crate::journal::fact::On;
+use crate::point::Lock;
+use crate::prove::limit::LimitError;
+use crate::prove::{Met, volts};
+use crate::store::LockRow;
+
+/// What a lock is on.
+pub fn place(job: &Job, on: On) -> String {
+    label(&job.lock_label(on))
+}
+
+/// What the lock of a row is on.
+pub fn row_place(row: &LockRow) -> String {
+    label(&row.on_what())
+}
+
+/// A label, or that it is not known here.
+pub(super) fn label(label: &Option<String>) -> String {
+    label.clone().unwrap_or_else(|| say!("place-unknown"))
+}
+
+/// What else a lock's one cable or bar goes through; `None` if it holds one thing only.
+pub fn goes_through(job: &Job, lock: &Lock) -> Option<String> {
+    let (others, elsewhere) = job.goes_through(lock);
+    let mut places: Vec<String> = others.into_iter().map(|on| place(job, on)).collect();
+    places.extend(elsewhere.then(|| say!("place-of-other-job")));
+    (!places.is_empty()).then(|| commas(places))
+}
+
+/// What a supply is called, inside a sentence.
+pub fn supply_name(name: &SupplyName) -> String {
+    match name {
+        SupplyName::Normal => say!("supply-normal"),
+        SupplyName::Source(what) => what.clone(),
+        SupplyName::Unlisted => say!("supply-unlisted"),
+        SupplyName::Unnamed => say!("supply-unnamed"),
+    }
+}
+
+/// Who tells of a source.
+pub fn told_by(by: &ToldBy) -> String {
+    match by {
+        ToldBy::Job(title) => title.clone(),
+        ToldBy::Network => say!("told-by-network"),
+    }
+}
+
+/// What is wrong with an instrument.
+pub fn fault(fault: Fault) -> String {
+    match fault {
+        Fault::Leads => say!("fault-leads"),
+        Fault::Tips => say!("fault-tips"),
+        Fault::Case => say!("fault-case"),
+        Fault::OutOfDate => say!("fault-out-of-date"),
+    }
+}
+
+/// Where a voltage was met: a pair, or a place.
+pub fn met_at(met: &Met) -> String {
+    match (&met.pair, &met.at) {
+        (Some([first, then]), _) => say!("pair", first = first, then = then),
+        (None, Some(at)) => at.clone(),
+        (None, None) => say!("direct-voltage"),
+    }
+}
+
+/// Why a limit for dead is too high; begins with a small letter.
+pub fn limit(error: &LimitError) -> String {
+    say!("limit-too-high", bound = volts(error.bound_mv), current = if error.dc { "DC" } else { "AC" })
+}
+
+/// A waiting time in seconds; 0 where the label says none.
+pub fn waiting(seconds: u32) -> String {
+    match seconds {
+        0 => say!("wait-by-label"),
+        s if s % 60 == 0 => say!("wait-minutes", minutes = s / 60),
+        s => say!("wait-seconds", seconds = s),
+    }
+}
+
+/// "a, b, c".
+pub(super) fn commas(items: impl IntoIterator<Item = String>) -> String {
+    let joined = items.into_iter().reduce(|first, then| say!("list-comma", first = first, then = then));
+    joined.unwrap_or_default()
+}
+
+/// "a and b and c".
+pub(super) fn ands(items: impl IntoIterator<Item = String>) -> String {
+    let joined = items.into_iter().reduce(|first, then| say!("list-and", first = first, then = then));
+    joined.unwrap_or_default()
+}
+
+/// Yes or no, as selectors of messages take it.
+pub(super) fn yes(is: bool) -> &'static str {
+    if is { "yes" } else { "no" }
+}

@@ -1,0 +1,163 @@
+//! Messages: the catalogue and the code go together, no rule says a sentence, and no wording decides anything.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use stillbar_core::parts::{Block, Screen};
+use stillbar_core::store::Store;
+use stillbar_core::text::Distorted;
+
+use crate::desk::*;
+
+fn source(path: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("src").join(path)
+}
+
+/// The files of this folder and of those in it that end so.
+fn files(folder: &Path, end: &str) -> Vec<PathBuf> {
+    let mut all = Vec::new();
+    for entry in fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()) {
+        if entry.is_dir() {
+            all.extend(files(&entry, end));
+        } else if entry.to_string_lossy().ends_with(end) {
+            all.push(entry);
+        }
+    }
+    all
+}
+
+/// The compiler finds a message that is missing or takes other values. Here: each is there once, is used, and can be said with its values.
+#[test]
+fn every_message_is_used_and_can_be_said() {
+    let code: String = files(&source("text"), ".rs").iter().map(|file| fs::read_to_string(file).unwrap()).collect();
+    let mut seen = BTreeSet::new();
+    for file in files(&source("text/en"), ".ftl") {
+        let name = file.file_name().unwrap().to_string_lossy().into_owned();
+        assert!(code.contains(&format!("en/{name}\"")), "{name} is not in the catalogue");
+        let text = fs::read_to_string(&file).unwrap();
+        let resource = FluentResource::try_new(text.clone()).unwrap_or_else(|(_, errors)| panic!("{name}: {errors:?}"));
+        let mut bundle = FluentBundle::default();
+        bundle.add_resource(resource).unwrap_or_else(|errors| panic!("{name}: {errors:?}"));
+        let ids = text.lines().filter(|line| line.starts_with(|c: char| c.is_ascii_lowercase()));
+        for id in ids.map(|line| line.split(' ').next().unwrap()) {
+            assert!(seen.insert(id.to_owned()), "{id} is there twice");
+            assert!(
+                code.contains(&format!("say!(\"{id}\"")) || code.contains(&format!("\"{id}\",")),
+                "nothing says {id}"
+            );
+            let at = text.find(&format!("{id} =")).unwrap_or_else(|| panic!("{id} has no value"));
+            let ends = text[at..].lines().skip(1).take_while(|line| line.starts_with([' ', '}'])).map(|l| l.len() + 1);
+            let whole = &text[at..at + text[at..].lines().next().unwrap().len() + ends.sum::<usize>()];
+            let names = whole.split('$').skip(1).map(|rest| rest.split([' ', '}']).next().unwrap());
+            let args: FluentArgs = names.map(|name| (name.to_owned(), FluentValue::from("x"))).collect();
+            let mut errors = Vec::new();
+            let pattern = bundle.get_message(id).and_then(|m| m.value()).unwrap_or_else(|| panic!("{id} has no value"));
+            bundle.format_pattern(pattern, Some(&args), &mut errors);
+            assert!(errors.is_empty(), "{id}: {errors:?}");
+        }
+    }
+    assert!(seen.len() > 200, "{}", seen.len());
+}
+
+/// The rules say nothing: no literal in them has two words. What is allowed has its reason beside it.
+#[test]
+fn no_rule_says_a_sentence() {
+    const ALLOWED: [&str; 0] = [];
+    let mut found = Vec::new();
+    let rules = files(&source("job"), ".rs");
+    assert!(rules.len() > 20, "{}", rules.len());
+    for file in rules.into_iter().chain([source("point/locks.rs")]) {
+        for (number, line) in fs::read_to_string(&file).unwrap().lines().enumerate() {
+            let code = line.split("//").next().unwrap();
+            // Every second piece between quotation marks stands in a literal; none in these files has one within it.
+            for literal in code.split('"').skip(1).step_by(2).filter(|literal| !ALLOWED.contains(literal)) {
+                if is_said(literal) {
+                    found.push(format!("{}, line {}: {literal}", file.display(), number + 1));
+                }
+            }
+        }
+    }
+    assert!(found.is_empty(), "say it in the catalogue:\n{}", found.join("\n"));
+    assert!(is_said("{at} is open") && is_said("Not open.") && !is_said("prove-before") && !is_said("isolate-{point}"));
+}
+
+fn is_said(literal: &str) -> bool {
+    let letter = |word: &&str| word.chars().any(char::is_alphabetic);
+    literal.split_whitespace().filter(letter).count() > 1
+}
+
+/// A journey as acts: what is filled in and the tap that sends it. What is only looked at is left out.
+fn acts(journeys: &[&str]) -> Vec<String> {
+    let mut acts = Vec::new();
+    let mut act = String::new();
+    for line in journeys.concat().lines().filter(|l| !l.is_empty() && !l.starts_with('#')) {
+        let verb = line.split(' ').next().unwrap();
+        if verb == "see" || verb == "unseen" {
+            continue;
+        }
+        act += line;
+        act += "\n";
+        if ["tap", "photo", "scan", "wait"].contains(&verb) {
+            acts.push(std::mem::take(&mut act));
+        }
+    }
+    acts
+}
+
+/// What a screen offers, and how it stands: all of it but what it says.
+fn offers(screen: &Screen) -> Vec<String> {
+    let mut all = vec![screen.route.clone(), format!("{:?}", screen.standing.as_ref().map(|s| s.tone))];
+    all.extend(screen.main.iter().chain(&screen.up).map(|b| b.action.clone()));
+    for block in &screen.blocks {
+        all.push(match block {
+            Block::Button { button, .. } => format!("{:?} {}", button.tone, button.action),
+            Block::Step { step, .. } => format!("{} {:?} {}", step.number, step.state, step.action),
+            Block::Caution { tone, .. } => format!("{tone:?}"),
+            Block::Entry { entry, .. } => entry.field.clone(),
+            other => format!("{:?}", std::mem::discriminant(other)),
+        });
+    }
+    all
+}
+
+/// With every message of the catalogue in other words a whole job goes the same way, and writes the same.
+#[test]
+fn no_wording_decides_anything() {
+    let played = |distorted: bool| {
+        let folder = tempfile::tempdir().unwrap();
+        let device = Device::standing(11);
+        let field = device.open(folder.path()).unwrap();
+        let mut plain = 0;
+        for act in acts(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE]) {
+            let worded = distorted.then(Distorted::new);
+            // A button that is named by the catalogue cannot be found under its name: then only that one act is played as it is.
+            if device.try_play(&field, &act).is_err() {
+                drop(worded);
+                plain += 1;
+                device.play(&field, &act);
+            }
+            if distorted {
+                let plainly = offers(&field.screen());
+                let _worded = Distorted::new();
+                assert_eq!(offers(&field.screen()), plainly, "after {act}");
+            }
+        }
+        let said = {
+            let _worded = distorted.then(Distorted::new);
+            format!("{:?}", field.screen())
+        };
+        drop(field);
+        let store = Store::open(folder.path()).unwrap();
+        let entries: Vec<_> = store.all_entries().unwrap().into_iter().map(|e| (e.id, e.bytes)).collect();
+        (entries, store.tables().unwrap(), plain, said)
+    };
+    let (entries, tables, plain, _) = played(false);
+    let (worded_entries, worded_tables, worded_plain, said) = played(true);
+    assert_eq!(plain, 0);
+    assert!(worded_plain * 4 < acts(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE]).len(), "{worded_plain}");
+    assert!(said.contains('‹'), "nothing was worded otherwise: {said}");
+    assert_eq!(entries, worded_entries);
+    assert_eq!(tables, worded_tables);
+}
