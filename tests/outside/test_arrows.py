@@ -21,7 +21,7 @@ FOLDERS = {told["package"]["name"]: ROOT / folder for folder, told in MANIFESTS.
 # From the bottom up: a crate stands only on crates of lines above its own.
 LAYERS = [
     {"stillbar-values"},
-    {"stillbar-journal", "stillbar-media"},
+    {"stillbar-journal", "stillbar-media", "stillbar-protocol"},
     {"stillbar-rules"},
     {"stillbar-core"},
     {"stillbar-office", "stillbar-bridge"},
@@ -29,14 +29,13 @@ LAYERS = [
 ]
 
 # Values in, values out: no file, thread, socket, clock or chance of their own. `tests/run wasm` builds them where there is none of it.
-PURE = ["stillbar-values", "stillbar-journal", "stillbar-media", "stillbar-rules"]
+PURE = ["stillbar-values", "stillbar-journal", "stillbar-media", "stillbar-protocol", "stillbar-rules"]
 WORLDLY = re.compile(r"\bstd::(fs|net|thread|process|env|os)\b|\b(SystemTime|Instant)::now\b|\b(getrandom|rand|rusqlite|ureq|tokio)::")
 
 # Rooms that stand in a circle, and why they still do. The list only gets shorter.
 CIRCLES = {
     "stillbar-core": {
-        frozenset({"job", "site", "store", "supply"}): "the gate knows a row of all locks by its old home, the store; a job, its site and its "
-        "cut are one matter, the fold, and go into the rules together",
+        frozenset({"job", "site", "supply"}): "a job, its site and its cut are one matter, the fold, and go into the rules together",
         frozenset({"app", "record", "screens", "sync"}): "the thread of the exchange turns the app's own state; screens look at the session, "
         "and a record takes its sentences from the screens until there is a room for text",
     },

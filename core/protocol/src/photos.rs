@@ -68,6 +68,16 @@ impl Serialize for Size {
     }
 }
 
+#[cfg(feature = "schema")]
+impl utoipa::PartialSchema for Size {
+    fn schema() -> utoipa::openapi::RefOr<utoipa::openapi::Schema> {
+        crate::schema::one_of(Size::ALL.iter().map(|size| size.name()))
+    }
+}
+
+#[cfg(feature = "schema")]
+impl utoipa::ToSchema for Size {}
+
 /// Photos that the office lacks.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(utoipa::ToSchema))]

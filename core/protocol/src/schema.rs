@@ -4,8 +4,6 @@ use utoipa::openapi::schema::{ObjectBuilder, Type};
 use utoipa::openapi::{RefOr, Schema};
 use utoipa::{PartialSchema, ToSchema};
 
-use crate::photos::Size;
-
 /// An id: 64 hex digits in small letters.
 pub struct Id;
 
@@ -16,14 +14,6 @@ impl PartialSchema for Id {
 }
 
 impl ToSchema for Id {}
-
-impl PartialSchema for Size {
-    fn schema() -> RefOr<Schema> {
-        one_of(Size::ALL.iter().map(|size| size.name()))
-    }
-}
-
-impl ToSchema for Size {}
 
 /// A text that is one of these words.
 pub(crate) fn one_of(words: impl Iterator<Item = &'static str>) -> RefOr<Schema> {

@@ -15,11 +15,11 @@ use super::steps::{Stage, Step};
 use crate::journal::fact::{Duty, Limit, On, SourceKind};
 use crate::journal::{Entry, EntryId, Fact};
 use crate::names::{alike, says_something};
+use crate::point::LockRow;
 use crate::point::PointKind;
 use crate::prove::limit::{Bound, bound};
 use crate::prove::{System, conductors};
 use crate::site::Across;
-use crate::store::LockRow;
 use crate::supply::{Cut, Held};
 use crate::world::World;
 
