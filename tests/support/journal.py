@@ -13,9 +13,9 @@ from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
 from support import cbor
 from support.folder import database
 
-BODY_KEYS = {"device", "seq", "clock", "wall", "zone", "prev", "site", "job", "by", "fact"}
-# Where a device says what it had of others, and which entry of the job it wrote before.
-ALSO = {"seen", "after", "running", "signed_on"}
+BODY_KEYS = {"v", "device", "seq", "clock", "wall", "zone", "prev", "site", "job", "by", "fact"}
+# Where a device says what it had of others, which entry of the job it wrote before, and what it commits to.
+ALSO = {"seen", "after", "running", "signed_on", "practice", "personal"}
 
 
 def split(stored: bytes) -> tuple[bytes, bytes]:
@@ -26,11 +26,13 @@ def split(stored: bytes) -> tuple[bytes, bytes]:
 
 
 def reveal(body: dict, openings: bytes) -> int:
-    """Puts texts in the place of commitments; how many there were."""
+    """Puts texts into the fact that stand committed to beside it; how many there were."""
     opened = cbor2.loads(openings) if openings else {}
+    personal = body.pop("personal", {})
     (fields,) = body["fact"].values()
+    assert not set(personal) & set(fields), "a text is committed to and stands in the fact as well"
     for name, (salt, text) in opened.items():
-        assert len(salt) == 16 and fields[name] == hashlib.sha256(salt + text.encode()).digest(), f"{name} is not what was signed"
+        assert len(salt) == 16 and personal[name] == hashlib.sha256(salt + text.encode()).digest(), f"{name} is not what was signed"
         fields[name] = text
     assert not openings or (opened and cbor.encode(opened) == openings)
     return len(opened)
@@ -60,6 +62,7 @@ def verify(rows: list[sqlite3.Row], rescued: bool = False) -> list[dict]:
         assert row["id"] == hashlib.sha256(signed).digest(), f"{at}: the id is not the SHA-256 of the body"
         # RFC 8032; raises InvalidSignature.
         Ed25519PublicKey.from_public_bytes(row["device"]).verify(row["sig"], signed)
+        assert body["v"] == 1, f"{at} is of another version"
         assert cbor.encode(body) == signed, f"{at} is not deterministic CBOR"
         reveal(body, openings)
 
