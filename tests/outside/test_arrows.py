@@ -35,9 +35,11 @@ WORLDLY = re.compile(r"\bstd::(fs|net|thread|process|env|os)\b|\b(SystemTime|Ins
 # Rooms that stand in a circle, and why they still do. The list only gets shorter.
 CIRCLES = {
     "stillbar-core": {
-        frozenset({"job", "site", "supply"}): "a job, its site and its cut are one matter, the fold, and go into the rules together",
         frozenset({"app", "record", "screens", "sync"}): "the thread of the exchange turns the app's own state; screens look at the session, "
         "and a record takes its sentences from the screens until there is a room for text",
+    },
+    "stillbar-rules": {
+        frozenset({"job", "site", "supply"}): "a job, what the jobs of its site share, and what the network says to it are told of each other"
     },
     "stillbar-desk": {frozenset({"render", "server"}): "the address of a picture names the size that the server gives it in"},
     "stillbar-office": {frozenset({"office", "photos"}): "an upload is a call of the office, which holds the store of photos"},

@@ -10,6 +10,7 @@
 
 mod besides;
 mod check;
+mod cut;
 pub mod draw;
 mod drawn;
 pub mod files;
@@ -25,6 +26,7 @@ mod touched;
 
 pub use besides::paths_besides;
 pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
+pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};
 pub use drawn::{Drawn, MAX_NOTED, Misfit, Noted, seen_word};
 pub use network::{MAX_PARTS, Network, SupplyError, Where};

@@ -1,4 +1,4 @@
-//! Why the gate refuses something: what is wrong, with the values that a sentence needs, and no sentence. [`crate::text`] makes one.
+//! Why the gate refuses something: what is wrong, with the values that a sentence needs, and no sentence. The room for text makes one.
 //!
 //! A topic a file. Labels are as people typed them; a person, point or lock is named by the entry that brought it.
 

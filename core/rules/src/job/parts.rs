@@ -1,8 +1,8 @@
 //! What a job is made of: each a fact of the journal, with when and by whom.
 
+use crate::TagId;
 use crate::journal::fact::{About, Duty, Found, SourceKind, SourceRef, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
-use crate::tag::TagId;
 
 /// A source known at the site that does not reach this work.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -9,13 +9,13 @@ mod instruments;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use crate::TagId;
 use crate::job::known::{Known, Rules, SiteSource, ToldBy};
 use crate::journal::fact::{Duty, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::names::{alike, looks};
 use crate::point::LockRow;
 use crate::supply::Position;
-use crate::tag::TagId;
 
 use groups::Groups;
 use instruments::Instruments;

@@ -1,4 +1,4 @@
-//! What keeps a step from being done, or an isolation from holding, with the values that a sentence needs. [`crate::text`] makes one.
+//! What keeps a step from being done, or an isolation from holding, with the values that a sentence needs. The room for text makes one.
 //!
 //! Labels are as people typed them; a person is named by the entry that brought them.
 

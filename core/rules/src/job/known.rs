@@ -157,7 +157,7 @@ impl Known {
     }
 
     /// What the instruments of this world are.
-    pub(crate) fn know_instruments(&mut self, world: &World) {
+    pub fn know_instruments(&mut self, world: &World) {
         self.lights_from = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?))).collect();
         let units = world.instruments.iter().filter(|(_, i)| i.kind == InstrumentKind::ProvingUnit);
         self.units = units.map(|(id, _)| *id).collect();

@@ -3,8 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::PointThere;
+use crate::TagId;
 use crate::journal::EntryId;
-use crate::tag::TagId;
 
 /// What two points can have in common.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]

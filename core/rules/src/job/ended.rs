@@ -1,4 +1,4 @@
-//! What stands proved in a job, and why nothing does, with the values that a sentence needs. [`crate::text`] makes one.
+//! What stands proved in a job, and why nothing does, with the values that a sentence needs. The room for text makes one.
 
 use super::blocker::OpenWay;
 use super::known::ToldBy;
