@@ -161,6 +161,7 @@ class Field:
         raw = serialization.Encoding.Raw, serialization.PublicFormat.Raw
         self.device = self.key.public_key().public_bytes(*raw)
         self.chain: list[tuple[bytes, bytes]] = []
+        self._of_job: dict[bytes, bytes] = {}
         self.url = self.token = ""
         self.by: bytes | None = None
         self._ms = THEN_MS
@@ -181,11 +182,16 @@ class Field:
         prev = hashlib.sha256(self.chain[-1][0]).digest() if self.chain else bytes(32)
         body = {
             "device": self.device, "seq": len(self.chain) + 1, "clock": [self._ms, 0], "wall": self._ms, "zone": 0,
-            "prev": prev, "site": site, "job": job, "by": self.by, "fact": fact,
+            "v": 1, "prev": prev, "site": site, "job": job, "by": self.by, "fact": fact,
         }  # fmt: skip
+        if job in self._of_job:
+            body["after"] = self._of_job[job]
         encoded = cbor.encode(body)
         self.chain.append((encoded, self.key.sign(encoded)))
-        return hashlib.sha256(encoded).digest()
+        own = hashlib.sha256(encoded).digest()
+        if "job-opened" in fact or job:
+            self._of_job[job or own] = own
+        return own
 
     def begin(self, site_name: str) -> tuple[bytes, bytes, bytes]:
         """A person, a site, a job and a point."""
