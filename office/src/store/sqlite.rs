@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use rusqlite::types::{ToSqlOutput, ValueRef};
 use rusqlite::{Connection, ErrorCode, Statement, ToSql, Transaction, TransactionBehavior};
@@ -17,6 +17,9 @@ pub const DATABASE: &str = "office.db";
 const SCHEMA: [&str; 2] = [include_str!("sqlite-1.sql"), include_str!("sqlite-2.sql")];
 /// Readers that are kept open for the next read.
 const READERS: usize = 4;
+/// How long to wait for another process.
+const BUSY: Duration = Duration::from_secs(10);
+const PAUSE: Duration = Duration::from_millis(20);
 /// Statements that a connection keeps prepared.
 const PREPARED: usize = 128;
 
@@ -43,7 +46,7 @@ impl Sqlite {
         if found > SCHEMA.len() as i64 {
             return Err(newer(found, SCHEMA.len()));
         }
-        db.pragma_update(None, "journal_mode", "WAL").map_err(failed)?;
+        to_wal(&db).map_err(failed)?;
         for (at, step) in SCHEMA.iter().enumerate() {
             // Another process may be bringing it up at the same time: who comes second sees the version inside.
             let tx = db.transaction_with_behavior(TransactionBehavior::Immediate).map_err(failed)?;
@@ -57,9 +60,23 @@ impl Sqlite {
     }
 }
 
+/// Changes to a write-ahead log. SQLite asks no busy handler while it does, because two that change at once would wait for each other: so one
+/// that finds the other asks again.
+fn to_wal(db: &Connection) -> rusqlite::Result<()> {
+    let until = Instant::now() + BUSY;
+    loop {
+        match db.pragma_update(None, "journal_mode", "WAL") {
+            Err(e) if e.sqlite_error_code() == Some(ErrorCode::DatabaseBusy) && Instant::now() < until => {
+                std::thread::sleep(PAUSE);
+            }
+            done => return done,
+        }
+    }
+}
+
 fn connect(path: &Path) -> rusqlite::Result<Connection> {
     let db = Connection::open(path)?;
-    db.busy_timeout(Duration::from_secs(10))?;
+    db.busy_timeout(BUSY)?;
     db.pragma_update(None, "synchronous", "FULL")?;
     db.pragma_update(None, "temp_store", "MEMORY")?;
     db.set_prepared_statement_cache_capacity(PREPARED);
