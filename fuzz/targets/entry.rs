@@ -9,6 +9,7 @@ use libfuzzer_sys::fuzz_target;
 use stillbar_core::job::Job;
 use stillbar_core::journal::Entry;
 use stillbar_core::supply::Drawn;
+use stillbar_core::text::title;
 use stillbar_core::world::World;
 
 fuzz_target!(|bytes: &[u8]| {
@@ -39,8 +40,8 @@ fuzz_target!(|bytes: &[u8]| {
     if let Some(job) = &folded {
         job.standing();
         job.plan();
-        for state in job.steps(&|id| world.name(id)) {
-            state.step.title(job);
+        for state in job.steps() {
+            title(state.step, job);
         }
         drawn.network();
         let (first, later) = entries.split_at(entries.len() / 2);
