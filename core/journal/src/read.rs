@@ -1,13 +1,16 @@
 //! Reading what stands in an entry, whatever version wrote it.
 //!
 //! Every version keeps the keys of the envelope that stand in [`Body`], with their types. It may add keys to the envelope, fields to a fact,
-//! values to a field, and kinds of facts: then what can be read is read, and [`Newer`] says that there is more.
+//! values to a field, and kinds of facts: then what can be read is read, and [`Newer`] says that there is more. A job, a point or a lock is
+//! there also if one of its fields has a value that is not known here ([`stand_in`]): a lock that is left out could be taken for none.
 
 use ciborium::Value;
+use stillbar_values::{Earthing, Means, Order, PointKind, System, Tolerance};
 
 use super::cbor::{self, CborError};
 use super::entry::VERSION;
-use super::{Body, EntryError, Fact, personal};
+use super::fact::{KeyAt, On};
+use super::{Body, EntryError, EntryId, Fact, personal};
 
 /// What this version cannot read of an entry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -53,12 +56,81 @@ fn understood(mut value: Value) -> Result<(Body, Option<Newer>), CborError> {
         return Ok((body, Some(Newer::Beside)));
     }
     let (kind, content) = fact(&mut value).ok_or_else(|| CborError::Unreadable("it has no fact".into()))?;
-    let unread = Fact::Newer { kind: kind.clone(), payload: cbor::encode(content)? };
+    let (kind, content) = (std::mem::take(kind), std::mem::replace(content, Value::Null));
+    let (read, newer) = match in_part(&kind, &content)? {
+        Some(read) => (read, Newer::Beside),
+        None => (Fact::Newer { kind, payload: cbor::encode(&content)? }, Newer::Fact),
+    };
     // Any fact will do: what is read is the envelope around it.
-    let stand_in = Fact::WorkStopped {};
-    put_fact(&mut value, cbor::value(&stand_in)?);
+    if let Some((kind, content)) = fact(&mut value) {
+        (*kind, *content) = (Fact::WorkStopped {}.kind(), Value::Map(Vec::new()));
+    }
     let body = value.deserialized::<Body>().map_err(unreadable)?;
-    Ok((Body { fact: unread, ..body }, Some(Newer::Fact)))
+    Ok((Body { fact: read, ..body }, Some(newer)))
+}
+
+/// What stands in where a field of a fact has a value that is not known here, and the fields for which nothing can.
+fn stand_in(kind: &str) -> Option<(Fact, &'static [&'static str])> {
+    let text = String::new;
+    Some(match kind {
+        // Nothing stands proved in a job that is not read in full, whatever its conductors are.
+        "job-opened" => {
+            let fact = Fact::JobOpened {
+                title: text(),
+                place: text(),
+                equipment: text(),
+                scope: text(),
+                system: System::ThreePhaseNeutral,
+                earthing: Earthing::Unknown,
+                order: Order::default(),
+                nominal_millivolts: 230_000,
+                limit: None,
+                tolerance: Tolerance::default(),
+            };
+            (fact, &[])
+        }
+        "point-added" => {
+            let fact = Fact::PointAdded {
+                label: text(),
+                at: text(),
+                kind: PointKind::ControlDevice,
+                lockable: false,
+                poles: Vec::new(),
+                cuts: None,
+                switch: None,
+                stays_open: false,
+                same_as: None,
+            };
+            (fact, &["label", "at"])
+        }
+        "lock-fitted" => {
+            let (on, owner) = (On::Point(EntryId::NONE), EntryId::NONE);
+            let fact =
+                Fact::LockFitted { on, owner, label: text(), key: KeyAt::Owner, means: Means::Padlock, through: None };
+            (fact, &["on", "owner", "label"])
+        }
+        _ => return None,
+    })
+}
+
+/// A fact of which some fields are read and others stood in for; `None` where that cannot be.
+fn in_part(kind: &str, content: &Value) -> Result<Option<Fact>, CborError> {
+    let (Some((mut read, needs)), Value::Map(fields)) = (stand_in(kind), content) else { return Ok(None) };
+    for (key, told) in fields {
+        let mut tried = cbor::value(&read)?;
+        let Some(of_kind) = tried.as_map_mut().and_then(|fact| fact.first_mut()?.1.as_map_mut()) else {
+            return Ok(None);
+        };
+        of_kind.retain(|(known, _)| known != key);
+        of_kind.push((key.clone(), told.clone()));
+        match tried.deserialized::<Fact>() {
+            Ok(fact) => read = fact,
+            Err(_) if key.as_text().is_some_and(|key| needs.contains(&key)) => return Ok(None),
+            Err(_) => {}
+        }
+    }
+    let given = |need: &&str| fields.iter().any(|(key, _)| key.as_text() == Some(need));
+    Ok(needs.iter().all(given).then_some(read))
 }
 
 /// The kind and the content of a body's fact.
@@ -67,13 +139,5 @@ pub(super) fn fact(body: &mut Value) -> Option<(&mut String, &mut Value)> {
     match fact?.1.as_map_mut()?.as_mut_slice() {
         [(Value::Text(kind), content)] => Some((kind, content)),
         _ => None,
-    }
-}
-
-fn put_fact(body: &mut Value, fact: Value) {
-    if let Some(map) = body.as_map_mut()
-        && let Some((_, old)) = map.iter_mut().find(|(key, _)| key.as_text() == Some("fact"))
-    {
-        *old = fact;
     }
 }

@@ -38,6 +38,7 @@ impl Job {
         for entry in &sorted {
             job.take(entry, !withdrawn.contains(&entry.id));
         }
+        sorted.retain(|e| e.body.practice == job.practice);
         job.undone = undone::undone(&sorted, &withdrawn);
         Some(job)
     }
@@ -45,6 +46,9 @@ impl Job {
     /// One more entry at the end of the order. Not for a withdrawal, which reaches back: fold again for that.
     pub fn extend(&mut self, entry: &Entry) {
         self.take(entry, true);
+        if entry.body.practice != self.practice {
+            return;
+        }
         self.undone.retain(|undone| !undone::answers(undone, entry));
     }
 
