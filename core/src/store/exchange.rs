@@ -232,16 +232,3 @@ fn note_site(db: &Connection, site: EntryId, device: DeviceId, seq: u64, id: Ent
     db.prepare_cached(sql)?.execute(params![site.0, device.0, seq, id.0])?;
     Ok(())
 }
-
-/// Fills the table for a journal of an earlier version.
-pub(super) fn fill(db: &Connection) -> rusqlite::Result<()> {
-    let mut query = db.prepare("SELECT id, body, sig FROM entry ORDER BY ms, count, device")?;
-    let mut rows = query.query([])?;
-    while let Some(row) = rows.next()? {
-        // What cannot be read any more is found and said when it is read for itself.
-        if let Ok(entry) = decode(bytes(row)?) {
-            let _ = place(db, &entry);
-        }
-    }
-    Ok(())
-}

@@ -13,7 +13,7 @@ mod project;
 mod rescue;
 mod whole;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs::File;
 use std::path::PathBuf;
 
@@ -37,6 +37,8 @@ pub use whole::{plain, write_private, write_whole};
 
 /// The note of when the office was last reached.
 const OFFICE_REACHED: &str = "office-reached";
+/// Keeps a note: its name and its value.
+const KEEP: &str = "INSERT INTO local VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = excluded.value";
 
 /// The open data folder.
 pub struct Store {
@@ -230,8 +232,7 @@ impl Store {
 
     /// Keeps a note of this device to itself.
     pub fn keep_local(&self, name: &str, value: &str) -> Result<(), StoreError> {
-        let sql = "INSERT INTO local VALUES (?1, ?2) ON CONFLICT DO UPDATE SET value = excluded.value";
-        self.db.prepare_cached(sql)?.execute([name, value])?;
+        self.db.prepare_cached(KEEP)?.execute([name, value])?;
         Ok(())
     }
 
@@ -272,32 +273,32 @@ impl Store {
 
     /// Works out every table again from nothing.
     pub fn replay(&mut self) -> Result<(), StoreError> {
-        let mut by_job: BTreeMap<EntryId, Vec<Entry>> = BTreeMap::new();
-        for entry in self.all_entries()? {
-            if let Some(job) = entry.job() {
-                by_job.entry(job).or_default().push(entry);
-            }
-        }
         let tx = self.db.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        tx.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag;")?;
-        // Names of erased entries stay: no entry here tells them.
-        exchange::fill(&tx)?;
-        for job in by_job.values().filter_map(|entries| Job::fold(entries)) {
-            project::write(&tx, &job)?;
-        }
+        replay(&tx)?;
         Ok(tx.commit()?)
     }
 }
 
-/// Works out the list of jobs again. What cannot be read is an error: a job must not drop out of the list.
-fn list_again(db: &Connection) -> Result<(), StoreError> {
-    let mut query = db.prepare("SELECT DISTINCT job FROM entry WHERE job IS NOT NULL")?;
-    let jobs: Vec<[u8; 32]> = query.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
+/// Works out again all that follows from the journal, for a program that may read more in an entry than the one before it did: which job an
+/// entry opens, whether other jobs have to know it, and the tables. An entry that is damaged is an error: a job must not drop out of a list.
+fn replay(db: &Connection) -> Result<(), StoreError> {
+    db.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag;")?;
+    let mut query = db.prepare("SELECT id, body, sig FROM entry ORDER BY ms, count, device")?;
+    let mut said =
+        db.prepare("UPDATE entry SET job = ?2, shared = ?3 WHERE id = ?1 AND (job, shared) IS NOT (?2, ?3)")?;
+    let mut jobs = BTreeSet::new();
+    for row in query.query_map([], bytes)? {
+        let entry = decode(row?)?;
+        jobs.extend(entry.job());
+        said.execute(params![entry.id.0, entry.job().map(|id| id.0), is_shared(&entry.body.fact)])?;
+        // Names of erased entries stay: no entry here tells them.
+        exchange::place(db, &entry)?;
+    }
     let mut query = db.prepare("SELECT id, body, sig FROM entry WHERE job = ?1 ORDER BY ms, count, device")?;
     for job in jobs {
-        let entries: Vec<Entry> = query.query_map([job], bytes)?.map(|row| decode(row?)).collect::<Result<_, _>>()?;
+        let entries: Vec<Entry> = query.query_map([job.0], bytes)?.map(|row| decode(row?)).collect::<Result<_, _>>()?;
         if let Some(job) = Job::fold(&entries) {
-            project::write_listed(db, &job)?;
+            project::write(db, &job)?;
         }
     }
     Ok(())

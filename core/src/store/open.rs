@@ -26,8 +26,8 @@ const SCHEMA: [&str; 6] = [
     include_str!("schema-5.sql"),
     include_str!("schema-6.sql"),
 ];
-/// The version that made the list of jobs anew: one from before it is worked out again.
-const LIST_OF_CODES: usize = 6;
+/// The note of the program that worked the tables out: another one may read more in the same entries.
+const PROGRAM: &str = "program";
 /// A database up to this size is checked whole when it is opened, at about 0.8 ms a MiB (an AMD EPYC); a larger one would make the start
 /// wait. What is damaged there shows when it is read.
 const CHECK_WHOLE: u64 = 16 << 20;
@@ -174,15 +174,16 @@ fn prepare(db: &Connection) -> Result<(), StoreError> {
     db.pragma_update(None, "temp_store", "MEMORY")?;
     db.pragma_update(None, "foreign_keys", "ON")?;
     let version: i64 = db.pragma_query_value(None, "user_version", |row| row.get(0))?;
-    if version < VERSION {
+    let program = env!("CARGO_PKG_VERSION");
+    let noted = "SELECT EXISTS (SELECT 1 FROM local WHERE name = ?1 AND value = ?2)";
+    let own = version == VERSION && db.query_row(noted, [PROGRAM, program], |row| row.get(0))?;
+    if !own {
         let from = usize::try_from(version).unwrap_or(0).min(SCHEMA.len());
         let missing = SCHEMA[from..].concat();
         let tx = Transaction::new_unchecked(db, TransactionBehavior::Immediate)?;
         tx.execute_batch(&missing)?;
-        super::exchange::fill(&tx)?;
-        if from < LIST_OF_CODES {
-            super::list_again(&tx)?;
-        }
+        super::replay(&tx)?;
+        tx.execute(super::KEEP, [PROGRAM, program])?;
         tx.pragma_update(None, "user_version", VERSION)?;
         tx.commit()?;
     }

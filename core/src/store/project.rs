@@ -112,8 +112,8 @@ pub fn read_next(code: Option<String>, point: Option<String>, turns: bool) -> Op
     Step::named(&code?).map(|step| StepOf { step, point, turns })
 }
 
-/// Writes the row of a job in the list of jobs.
-pub fn write_listed(db: &Connection, job: &Job) -> Result<(), StoreError> {
+/// Writes the rows of one job; rows that are already so are left alone.
+pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
     // Names of people do not enter here: a corrected name must not change a job's row. Nor does any sentence.
     let alone = job.alone();
     let next = next_of(&alone);
@@ -133,12 +133,6 @@ pub fn write_listed(db: &Connection, job: &Job) -> Result<(), StoreError> {
         job.handed.is_some(),
         job.stamp.clock.0
     ])?;
-    Ok(())
-}
-
-/// Writes the rows of one job; rows that are already so are left alone.
-pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
-    write_listed(db, job)?;
     for lock in &job.locks {
         let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
         db.prepare_cached(

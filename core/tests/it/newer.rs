@@ -162,8 +162,13 @@ fn names_in_a_kind_that_is_not_known_are_withheld() {
 fn proved() -> (tempfile::TempDir, Arc<Device>, Arc<Field>, Entry) {
     let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     device.play(&field, "tap The job\nsee Proved dead");
-    let job = field.entries().unwrap().into_iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap();
+    let job = job(&field);
     (folder, device, field, job)
+}
+
+/// The entry that opened the job.
+fn job(field: &Field) -> Entry {
+    field.entries().unwrap().into_iter().find(|e| matches!(e.body.fact, Fact::JobOpened { .. })).unwrap()
 }
 
 /// An entry of the newer phone, after everything else.
@@ -256,6 +261,91 @@ fn what_cannot_be_read_is_listed_and_stands_in_the_way_of_no_lock() {
     assert_eq!(rescue(folder.path()).unwrap().entries, all.len());
     let kept = Store::open(folder.path()).unwrap().all_entries().unwrap();
     assert!(kept.contains(&first) && kept.contains(&second));
+}
+
+/// A job of a system that is not known here, with a point of a kind that is not, and a lock by a means that is not: the lock is on, here too.
+#[test]
+fn a_lock_of_a_job_that_cannot_be_read_in_full_is_on_and_keeps_its_point_open() {
+    let closing = RESTORE.find("tap Q4 feeder switch is closed").unwrap();
+    let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, &RESTORE[..closing]]);
+    let job = job(&field);
+    let added = |e: &Entry| matches!(&e.body.fact, Fact::PointAdded { label, .. } if label == "Q4 feeder switch");
+    let point = field.entries().unwrap().into_iter().find(added).unwrap();
+    let Fact::PointAdded { label, at, .. } = &point.body.fact else { panic!("a point") };
+    let (site, owner) = (job.body.site, job.body.by.unwrap());
+    let theirs = map(&[(
+        "job-opened",
+        map(&[
+            ("title", text("Retrofit of bay 9")),
+            ("place", text("Cellar")),
+            ("equipment", text("DB9")),
+            ("scope", text("Busbar")),
+            ("system", text("five-phase")),
+            ("earthing", text("TN-S")),
+            ("order", text("least-dangerous-first")),
+            ("nominal-millivolts", 230_000.into()),
+        ]),
+    )]);
+    let opened = written(&field, 1, EntryId::NONE, site, None, theirs);
+    let switch = map(&[(
+        "point-added",
+        map(&[
+            ("label", text(label)),
+            ("at", text(at)),
+            ("kind", text("bus-section-switch")),
+            ("lockable", true.into()),
+            ("poles", Value::Array(vec![text("L1")])),
+            ("cuts", Value::Null),
+        ]),
+    )]);
+    let switch = written(&field, 2, opened.id, site, Some(opened.id), switch);
+    let lock = |more: &[(&str, Value)]| {
+        let known = [("label", text("ZZ 9")), ("key", text("owner")), ("means", text("welded-plate"))];
+        map(&[("lock-fitted", map(&[&known[..], more].concat()))])
+    };
+    let on = [("on", map(&[("point", id(switch.id))])), ("owner", id(owner))];
+    let locked = written(&field, 3, switch.id, site, Some(opened.id), lock(&on));
+    assert_eq!([&opened, &switch, &locked].map(|e| e.newer), [Some(Newer::Beside); 3]);
+    assert_eq!(opened.job(), Some(opened.id));
+    // For whose it is nothing can stand in.
+    let nobodys = written(&field, 4, locked.id, site, Some(opened.id), lock(&on[..1]));
+    assert_eq!(nobodys.newer, Some(Newer::Fact));
+
+    field.take_in(vec![opened.clone(), switch, locked]).unwrap();
+    drop(field);
+    let field = device.open(folder.path()).unwrap();
+    field.act(None, "go /locks".into(), vec![]);
+    let told = as_text(&field.screen());
+    assert!(told.contains("ZZ 9") && told.contains("Retrofit of bay 9"), "{told}");
+    field.act(None, format!("go /job/{}", opened.id), vec![]);
+    let told = as_text(&field.screen());
+    assert!(told.contains("reat as live") && told.contains("newer version"), "{told}");
+    let refused = field.keep(owner, Some(job.id), Fact::PointClosed { point: point.id, beside: None }).unwrap_err();
+    assert!(refused.contains("ZZ 9"), "{refused}");
+}
+
+/// A program that reads more in the same entries than the one before works out all that follows from them when it opens the folder.
+#[test]
+fn another_program_works_the_tables_out_again() {
+    let (folder, device, field, job) = proved();
+    drop(field);
+    let store = Store::open(folder.path()).unwrap();
+    let (tables, across) = (store.tables().unwrap(), store.entries_across().unwrap());
+    drop(store);
+    let path = folder.path().join(DATABASE);
+    let db = rusqlite::Connection::open(&path).unwrap();
+    // As one leaves it that could read neither the job's opening nor its locks.
+    db.execute_batch("DELETE FROM job; DELETE FROM lock; DELETE FROM tag; UPDATE entry SET shared = 0").unwrap();
+    db.execute("UPDATE entry SET job = NULL WHERE id = ?1", [job.id.0]).unwrap();
+    // The same program leaves it alone.
+    assert_ne!(Store::open(folder.path()).unwrap().tables().unwrap(), tables);
+    db.execute("UPDATE local SET value = '0.2' WHERE name = 'program'", []).unwrap();
+    drop(db);
+    let store = Store::open(folder.path()).unwrap();
+    assert_eq!((store.tables().unwrap(), store.entries_across().unwrap()), (tables, across));
+    drop(store);
+    let field = device.open(folder.path()).unwrap();
+    device.play(&field, "see Proved dead");
 }
 
 /// Practice is told from work by every version: it takes no lock off and proves nothing on a real board.
