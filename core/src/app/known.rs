@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::inner::Inner;
-use crate::job::known::{SiteSource, ToldBy};
+use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::job::{Job, Known, age::Moment};
 use crate::journal::fact::{SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact, Hlc, Stamp};
@@ -61,7 +61,6 @@ impl Inner {
                     SiteSource {
                         source: SourceRef::Drawn(n.part.id.clone()),
                         kind: kind_of(n.part.sort),
-                        stored: None,
                         what: what.clone(),
                         at: n.part.place.clone(),
                         told_by: ToldBy::Network,
@@ -99,14 +98,14 @@ impl Inner {
     }
 }
 
-fn kind_of(sort: SourceSort) -> Option<SourceKind> {
-    match sort {
-        SourceSort::Generator => Some(SourceKind::Generator),
-        SourceSort::Ups => Some(SourceKind::Ups),
-        SourceSort::Pv => Some(SourceKind::Pv),
-        SourceSort::Battery => Some(SourceKind::Battery),
-        SourceSort::SecondFeeder => Some(SourceKind::SecondFeeder),
-        SourceSort::Control => Some(SourceKind::Control),
-        SourceSort::Grid | SourceSort::Unsaid => None,
-    }
+fn kind_of(sort: SourceSort) -> SiteKind {
+    SiteKind::Source(match sort {
+        SourceSort::Generator => SourceKind::Generator,
+        SourceSort::Ups => SourceKind::Ups,
+        SourceSort::Pv => SourceKind::Pv,
+        SourceSort::Battery => SourceKind::Battery,
+        SourceSort::SecondFeeder => SourceKind::SecondFeeder,
+        SourceSort::Control => SourceKind::Control,
+        SourceSort::Grid | SourceSort::Unsaid => return SiteKind::Unsaid,
+    })
 }

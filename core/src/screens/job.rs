@@ -110,7 +110,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
     if step == Step::Sources && !state.lacks.is_empty() {
-        page.fact("Still lacking", format!("{} kinds of source are not answered", state.lacks.len()));
+        page.fact("Still lacking", text::sources_open(state.lacks.len()));
     } else if !state.passed() {
         // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
         let shown = if state.lacks.len() > 3 { 2 } else { state.lacks.len() };

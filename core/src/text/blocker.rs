@@ -7,6 +7,11 @@ use super::words::{ands, label, met_at, supply_name, told_by, waiting, yes};
 use crate::job::blocker::{Charged, FindingAsk, OpenWay, PhotoLack};
 use crate::job::{Blocker, SupplyFinding, SupplyName, SupplyOdd};
 
+/// How many questions about sources are open: kinds that nobody looked for, and sources that are known at the site.
+pub fn sources_open(count: usize) -> String {
+    say!("lacks-sources", count = count)
+}
+
 /// What a step still lacks, in a sentence.
 pub fn blocker(lack: &Blocker, names: &World) -> String {
     match lack {

@@ -10,7 +10,7 @@ mod steps;
 mod void;
 mod words;
 
-pub use blocker::{blocker, charged, open_way, photo_lack, supply_finding};
+pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 #[doc(hidden)]
 pub use catalogue::Distorted;
 pub use refusal::{forced_lack, misfit, refusal, stays};

@@ -87,15 +87,24 @@ impl Default for Rules {
     }
 }
 
+/// What kind of thing another job found, or the network shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SiteKind {
+    /// A source of this kind.
+    Source(SourceKind),
+    /// A source, and the network does not say of which kind.
+    Unsaid,
+    /// Stored energy, and the waiting time on its label in seconds.
+    Stored(u32),
+}
+
 /// A source that is known at the site beside the job.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct SiteSource {
     /// Which.
     pub source: SourceRef,
-    /// Its kind; `None` where the network does not say, and of stored energy.
-    pub kind: Option<SourceKind>,
-    /// The waiting time on its label, in seconds, if it is stored energy.
-    pub stored: Option<u32>,
+    /// Its kind.
+    pub kind: SiteKind,
     /// What it is.
     pub what: String,
     /// Where it comes in.

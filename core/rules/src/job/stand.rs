@@ -5,10 +5,10 @@
 
 use super::age::{Moment, oldest, shortest};
 use super::blocker::{Charged, OpenWay};
-use super::known::{Known, SiteSource};
+use super::known::{Known, SiteKind, SiteSource};
 use super::trouble::{Trouble, TroubleKind};
 use super::{Job, Standing, Void};
-use crate::journal::fact::{Found, On, SourceRef};
+use crate::journal::fact::{Found, On, SourceKind, SourceRef};
 use crate::journal::{EntryId, Stamp};
 use crate::names::alike;
 use crate::point::uncovered;
@@ -269,11 +269,14 @@ impl Job {
             let place = |at: &str| matches!(source.source, SourceRef::Drawn(_)) || alike(at, &source.at);
             let is = |f: &Found| alike(&f.what, &source.what) && place(&f.at);
             let mut kept = self.stored.iter().filter_map(|s| s.found.as_ref());
-            let fits = |kind| source.kind.is_none_or(|k| k == kind);
+            let own = |kind: Option<SourceKind>| {
+                self.found().any(|own| kind.is_none_or(|k| k == own.kind) && own.found.as_ref().is_some_and(is))
+            };
             self.elsewhere.iter().any(|e| e.source == source.source)
-                || match source.stored {
-                    Some(_) => kept.any(is),
-                    None => self.found().any(|own| fits(own.kind) && own.found.as_ref().is_some_and(is)),
+                || match source.kind {
+                    SiteKind::Stored(_) => kept.any(is),
+                    SiteKind::Source(kind) => own(Some(kind)),
+                    SiteKind::Unsaid => own(None),
                 }
         };
         known.filter(|source| !named(source)).collect()

@@ -10,8 +10,8 @@ mod instruments;
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::TagId;
-use crate::job::known::{Known, Rules, SiteSource, ToldBy};
-use crate::journal::fact::{Duty, SourceKind, SourceRef};
+use crate::job::known::{Known, Rules, SiteKind, SiteSource, ToldBy};
+use crate::journal::fact::{Duty, SourceRef};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::names::{alike, looks};
 use crate::point::LockRow;
@@ -94,9 +94,7 @@ pub fn padlocks<'a>(locks: &'a [LockRow], owner: EntryId, label: &str) -> Vec<&'
 struct SourceThere {
     id: EntryId,
     job: EntryId,
-    /// `None`: stored energy.
-    kind: Option<SourceKind>,
-    stored: Option<u32>,
+    kind: SiteKind,
     what: String,
     at: String,
 }
@@ -185,11 +183,11 @@ impl Across {
             }),
             Fact::SourceAnswered { kind, found: Some(found), .. } => {
                 let (what, at) = (found.what.clone(), found.at.clone());
-                self.sources.push(SourceThere { id, job, kind: Some(*kind), stored: None, what, at });
+                self.sources.push(SourceThere { id, job, kind: SiteKind::Source(*kind), what, at });
             }
             Fact::StoredAnswered { found: Some(found), seconds, .. } => {
                 let (what, at) = (found.what.clone(), found.at.clone());
-                self.sources.push(SourceThere { id, job, kind: None, stored: Some(*seconds), what, at });
+                self.sources.push(SourceThere { id, job, kind: SiteKind::Stored(*seconds), what, at });
             }
             Fact::IndicatorProved { indicator, works: false, .. } => self.failures.push((job, *indicator, stamp)),
             Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, knowing, .. } => {
@@ -322,7 +320,6 @@ impl Across {
         known.sources.extend(sources.map(|s| SiteSource {
             source: SourceRef::Found(s.id),
             kind: s.kind,
-            stored: s.stored,
             what: s.what.clone(),
             at: s.at.clone(),
             told_by: ToldBy::Job(self.jobs.get(&s.job).map_or_else(String::new, |j| j.title.clone())),

@@ -6,7 +6,7 @@ use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use crate::job::Job;
-use crate::job::known::{SiteSource, ToldBy};
+use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
 use crate::prove::parse_volts;
@@ -50,19 +50,21 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 
 /// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
 fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
-    let stores = if known.stored.is_some() { " (stored energy)" } else { "" };
+    let (stores, here) = match known.kind {
+        SiteKind::Stored(_) => (" (stored energy)", "It stores energy here too"),
+        _ => ("", "It is a source here too"),
+    };
     page.heading(format!("Known at this site: {}{stores}", known.what));
     page.caution(
         Tone::Must,
         format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), text::told_by(&known.told_by)),
     );
-    if known.kind.is_none() && known.stored.is_none() {
+    if known.kind == SiteKind::Unsaid {
         page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
     }
-    if known.stored.is_none() && known.kind.is_none_or(|kind| kind == SourceKind::Control) {
+    if matches!(known.kind, SiteKind::Unsaid | SiteKind::Source(SourceKind::Control)) {
         control(page, look);
     }
-    let here = if known.stored.is_some() { "It stores energy here too" } else { "It is a source here too" };
     page.main(here, format!("here {}", named(&known.source)));
     page.entry("elsewhere", "Or why it does not reach this work", "What you saw, and where", look.draft("elsewhere"));
     page.button("It does not reach this work", format!("elsewhere {}", named(&known.source)));
@@ -86,12 +88,10 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
     }
     let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
     let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", told_by(&known.told_by)));
-    if let Some(seconds) = known.stored {
-        return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked });
-    }
     let kind = match known.kind {
-        Some(kind) => kind,
-        None => picked(act, "kind", "Choose which kind of source it is.")?,
+        SiteKind::Stored(seconds) => return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked }),
+        SiteKind::Source(kind) => kind,
+        SiteKind::Unsaid => picked(act, "kind", "Choose which kind of source it is.")?,
     };
     let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
     Ok(Fact::SourceAnswered { kind, found: Some(found), looked, terminals, millivolts })

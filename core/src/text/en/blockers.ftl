@@ -65,3 +65,8 @@ way-not-open = { $at } is not open.
 way-closed-beside = { $at } was closed for another job: { $job }. See that it is open, and say so.
 way-no-lock = No lock is on { $at }.
 way-not-all-locked = Somebody on the job has no lock of their own on { $at }.
+# How many questions: kinds of source that nobody looked for, and sources that are known at the site.
+lacks-sources = { $count ->
+    [one] 1 question about sources is not answered
+   *[other] { $count } questions about sources are not answered
+}
