@@ -21,7 +21,6 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
         Blocker::NoBarrier => say!("lacks-barrier"),
         Blocker::RotationBefore => say!("lacks-rotation-before"),
         Blocker::CircuitsUnsaid => say!("lacks-circuits"),
-        Blocker::StoredUnanswered => say!("lacks-stored"),
         Blocker::NoInstrument => say!("lacks-instrument"),
         Blocker::OneInstrument => say!("lacks-second-instrument"),
         Blocker::CircuitOn { label } => say!("lacks-circuit-off", label = label),
@@ -75,6 +74,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
 pub fn open_way(way: &OpenWay) -> String {
     match way {
         OpenWay::NoPoint => say!("way-no-point"),
+        OpenWay::StoredUnanswered => say!("way-stored-unanswered"),
         OpenWay::SourceUnanswered(kind) => say!("way-source-unanswered", kind = kind.word()),
         OpenWay::SourceBeside { what, told_by: by } => say!("way-source-beside", what = what, by = told_by(by)),
         OpenWay::LineClosed { line } => say!("way-line", line = line),

@@ -24,8 +24,6 @@ pub enum Blocker {
     RotationBefore,
     /// Which circuits there are to shed.
     CircuitsUnsaid,
-    /// Stored energy was not looked for.
-    StoredUnanswered,
     /// No instrument is fit for use.
     NoInstrument,
     /// One instrument is fit for use, and two are needed.
@@ -170,7 +168,6 @@ impl Blocker {
             | Blocker::CircuitOff { .. } => false,
             Blocker::NobodyInCharge
             | Blocker::CircuitsUnsaid
-            | Blocker::StoredUnanswered
             | Blocker::NoInstrument
             | Blocker::NotSecured { .. }
             | Blocker::NoOwnLock { .. }
@@ -201,6 +198,8 @@ pub enum OpenWay {
     NoPoint,
     /// A kind of source that nobody has looked for.
     SourceUnanswered(SourceKind),
+    /// Nobody has looked for stored energy.
+    StoredUnanswered,
     /// A source that is known beside the job and not answered for.
     SourceBeside {
         /// What it is.

@@ -55,7 +55,7 @@ impl Job {
         match step {
             Step::People if self.in_charge().is_none() => lacks.push(Blocker::NobodyInCharge),
             Step::Sources => self.source_lacks(&mut way),
-            Step::Stored if !self.stored_answered() => lacks.push(Blocker::StoredUnanswered),
+            Step::Stored => self.stored_lacks(&mut way),
             Step::Points => self.point_lacks(&mut way),
             Step::Instruments => self.instrument_lacks(&mut lacks),
             Step::Circuits if self.circuits.is_empty() && self.no_circuits.is_none() => {
@@ -116,6 +116,12 @@ impl Job {
         }
         for source in self.unanswered_sources() {
             way(OpenWay::SourceBeside { what: source.what.clone(), told_by: source.told_by.clone() });
+        }
+    }
+
+    pub(super) fn stored_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
+        if !self.stored_answered() {
+            way(OpenWay::StoredUnanswered);
         }
     }
 

@@ -159,6 +159,7 @@ impl Job {
         }
         let mut lacks = Vec::new();
         self.source_lacks(&mut |why| lacks.push(why));
+        self.stored_lacks(&mut |why| lacks.push(why));
         self.point_lacks(&mut |why| lacks.push(why));
         self.discharge_lacks(&mut |why| lacks.push(why));
         if !lacks.is_empty() {

@@ -6,7 +6,6 @@ lacks-told = Nobody has been told that the supply goes off.
 lacks-barrier = No barrier or danger sign is recorded.
 lacks-rotation-before = Which way the lines turn now, or why it was not read.
 lacks-circuits = The circuits to shed, or that there are none.
-lacks-stored = Stored energy: not answered.
 lacks-instrument = No voltage indicator was found fit for use.
 lacks-second-instrument = Only one instrument was found fit for use: both the indicator and what proves it are needed, or say that a known live source proves it.
 lacks-circuit-off = { $label } is not switched off yet.
@@ -50,6 +49,7 @@ lacks-hand-back = The installation is not handed back.
 way-no-point = There is no point of isolation.
 # $kind is a kind of source.
 way-source-unanswered = { $kind }: not answered.
+way-stored-unanswered = Stored energy: not answered.
 way-source-beside = { $what }, known at this site ({ $by }): say whether it reaches this work.
 way-line = { $line } of the normal supply is opened by no point.
 way-no-normal-point = No point cuts off the normal supply yet.

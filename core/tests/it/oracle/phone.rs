@@ -5,7 +5,7 @@ use std::path::Path;
 use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex};
 
-use stillbar_core::journal::{DeviceId, DeviceKey, Entry, EntryId, Fact, Running};
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, Running, VERSION};
 use stillbar_core::journey::{Props, play};
 use stillbar_core::{Field, Platform, PlatformError, demo};
 use tempfile::TempDir;
@@ -84,6 +84,8 @@ pub struct Phone {
     /// How many entries were written on it, the forgotten ones with them.
     written: usize,
     pub forgotten: bool,
+    /// It asks no gate: its own key signs whatever somebody says.
+    pub loose: Option<DeviceKey>,
 }
 
 /// In memory if there is such a place.
@@ -129,6 +131,7 @@ impl Phone {
             kept: None,
             written: 0,
             forgotten: false,
+            loose: None,
         };
         phone.open();
         phone
@@ -161,10 +164,44 @@ impl Phone {
     }
 
     pub fn keep(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        if self.loose.is_some() {
+            return self.sign(by, job, fact);
+        }
         let kept = self.field().keep(by, job, fact)?;
         self.written += 1;
         self.look();
         Ok(kept)
+    }
+
+    /// An entry that no gate has seen. Of what others wrote it says nothing.
+    fn sign(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+        let key = self.loose.as_ref().ok_or("it asks a gate")?;
+        let own: Vec<&Entry> = self.entries.iter().filter(|e| e.body.device == key.device()).collect();
+        let (wall, running) = (self.device.now_ms(), self.device.running());
+        let last = self.entries.iter().map(|e| e.body.clock).max().unwrap_or_default();
+        let body = Body {
+            version: VERSION,
+            device: key.device(),
+            seq: own.len() as u64 + 1,
+            clock: Clock::resume(last).tick(wall),
+            wall,
+            zone: 60,
+            running,
+            prev: own.last().map_or(EntryId::NONE, |e| e.id),
+            after: own.iter().rfind(|e| e.job() == job).filter(|_| job.is_some()).map(|e| e.id),
+            site: job.and_then(|job| self.entries.iter().find(|e| e.id == job)).and_then(|e| e.body.site),
+            job,
+            by: Some(by),
+            signed_on: None,
+            practice: false,
+            seen: Vec::new(),
+            fact,
+        };
+        let entry = Entry::seal(body, key, &|count| self.device.random(count)).map_err(|e| e.to_string())?;
+        let id = entry.id;
+        self.came.insert(id, (entry.clone(), self.time.load(Ordering::Relaxed)));
+        self.entries.push(entry);
+        Ok(id)
     }
 
     /// What it hears comes in chains, as an office hands it on.
@@ -173,6 +210,12 @@ impl Phone {
         let now = self.time.load(Ordering::Relaxed);
         for e in &entries {
             self.came.entry(e.id).or_insert_with(|| (e.clone(), now));
+        }
+        if self.loose.is_some() {
+            self.entries.extend(entries);
+            self.entries.sort_by_key(Entry::order);
+            self.entries.dedup_by_key(|e| e.id);
+            return;
         }
         self.field().take_in(entries).expect("it takes them or keeps them aside");
         self.look();

@@ -99,6 +99,11 @@ impl Plan {
         }
     }
 
+    /// The one of this kind.
+    pub fn another(kind: SourceKind) -> Other {
+        OTHERS.into_iter().find(|other| other.kind == kind).expect("there is one of each kind")
+    }
+
     pub fn opening(&self) -> Fact {
         Fact::JobOpened {
             title: self.title.clone(),
@@ -363,18 +368,6 @@ impl<'a> Desk<'a> {
 
     pub fn own_points(&self) -> Vec<EntryId> {
         self.all().filter(|e| matches!(e.body.fact, Fact::PointAdded { .. })).map(|e| e.id).collect()
-    }
-}
-
-pub fn went_wrong(fact: &Fact) -> bool {
-    let lit = |r: &Reading| matches!(r, Reading::Lit(_) | Reading::Millivolts(1..));
-    match fact {
-        Fact::ReadingTaken { reading, .. } | Fact::VoltageMet { reading, .. } | Fact::DischargeRead { reading, .. } => {
-            lit(reading)
-        }
-        Fact::ReferenceProved { holds, .. } => !holds,
-        Fact::IndicatorProved { run: Some(_), works, .. } => !works,
-        _ => false,
     }
 }
 

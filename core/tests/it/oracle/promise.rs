@@ -164,13 +164,11 @@ fn sources_answered(ask: &Ask) -> Result<(), String> {
             Fact::SourceAnswered { kind: k, .. } => *k == kind && fresh(e),
             _ => false,
         });
-        if !answered && !ask.passed_over("source") {
+        if !answered {
             return Err(format!("nobody looked for this: {}", kind.word()));
         }
     }
-    if !ask.valid().any(|e| matches!(e.body.fact, Fact::StoredAnswered { .. }) && fresh(e))
-        && !ask.passed_over("stored")
-    {
+    if !ask.valid().any(|e| matches!(e.body.fact, Fact::StoredAnswered { .. }) && fresh(e)) {
         return Err("nobody looked for stored energy".into());
     }
     // "A source, control supply or stored energy found in this job, or noted at the site where the network does not show it cut off."
@@ -191,7 +189,7 @@ fn points_hold(ask: &Ask) -> Result<(), String> {
         }
         let like = like(ask.known, point.id);
         let is_on = on.iter().any(|l| matches!(l.on, On::Point(p) if like.contains(&p)));
-        if *lockable && !is_on && !ask.passed_over(&point.id.to_string()) {
+        if *lockable && !is_on {
             return Err(format!("no lock is on {label}"));
         }
         // "A PEN never."

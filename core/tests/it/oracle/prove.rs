@@ -8,7 +8,7 @@ use stillbar_core::point::Means;
 use stillbar_core::prove::{Reading, System};
 use stillbar_core::supply::Position;
 
-use super::plan::{Desk, Next, went_wrong};
+use super::plan::{Desk, Next};
 
 impl Desk<'_> {
     pub fn isolated(&self) -> Option<Fact> {
@@ -187,5 +187,17 @@ impl Desk<'_> {
             self.all().filter(|e| went_wrong(&e.body.fact) && !named.contains(&e.id)).map(|e| e.id).collect();
         let (found, cause) = (self.plan.finds_out, "A neighbour's lighting shared the neutral, it seems".into());
         (!of.is_empty()).then_some(Fact::CauseNoted { of, found, cause })
+    }
+}
+
+pub fn went_wrong(fact: &Fact) -> bool {
+    let lit = |r: &Reading| matches!(r, Reading::Lit(_) | Reading::Millivolts(1..));
+    match fact {
+        Fact::ReadingTaken { reading, .. } | Fact::VoltageMet { reading, .. } | Fact::DischargeRead { reading, .. } => {
+            lit(reading)
+        }
+        Fact::ReferenceProved { holds, .. } => !holds,
+        Fact::IndicatorProved { run: Some(_), works, .. } => !works,
+        _ => false,
     }
 }

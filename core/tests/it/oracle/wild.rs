@@ -8,7 +8,8 @@ use stillbar_core::supply::{Link, LinkKind, Node, NodeKind, Position, SourceSort
 use stillbar_core::tag::TagId;
 
 use super::chance::Chance;
-use super::plan::{check, found, went_wrong};
+use super::plan::{check, found};
+use super::prove::went_wrong;
 
 /// What somebody on a job may think of.
 pub struct Wild<'a> {

@@ -5,15 +5,16 @@ use std::fmt::Debug;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
 
-use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact};
 
 use super::alike::alike;
 use super::chance::Chance;
 use super::known::{HOUR, Known, MINUTE};
 use super::phone::{Phone, True};
-use super::plan::{Desk, Next, Plan};
+use super::plan::Plan;
 use super::points::{locks_on, may_close};
 use super::promise::may_stand;
+use super::slips::Slip;
 use super::wild::Wild;
 use crate::desk::MORNING;
 
@@ -34,18 +35,38 @@ pub struct World {
     /// Everything that was ever written, also what nobody has any more.
     all: BTreeMap<EntryId, Entry>,
     /// The phones and jobs where the last run led nowhere.
-    again: BTreeSet<(usize, usize)>,
+    pub again: BTreeSet<(usize, usize)>,
+    /// What goes wrong, once it does, and with which job.
+    pub slip: Option<(usize, Slip)>,
+    /// With which phone.
+    pub who: usize,
+    /// Entries that exist in somebody's head only.
+    pub believed: Vec<Entry>,
 }
 
 impl World {
     /// `honest`: right clocks, nothing put back.
     pub fn new(seed: u64, honest: bool) -> World {
+        World::with(seed, honest, None)
+    }
+
+    /// Three phones, one of which asks no gate, and two jobs, in one of which somebody slips.
+    pub fn slipping(seed: u64, slip: Slip) -> World {
+        let mut world = World::with(seed, true, Some(slip));
+        world.phones[2].loose = DeviceKey::from_secret(&[42; 32]);
+        world
+    }
+
+    fn with(seed: u64, honest: bool, slip: Option<Slip>) -> World {
         let mut chance = Chance(seed.wrapping_mul(0x9E37_79B9) + 1);
         let time: True = Arc::new(AtomicI64::new(MORNING));
-        let count = 1 + chance.of(4).min(chance.of(4) + 1);
+        let count = if slip.is_some() { 3 } else { 1 + chance.of(4).min(chance.of(4) + 1) };
+        // A wall clock that is set back is no matter where another clock runs.
+        let has_running = |chance: &mut Chance| slip != Some(Slip::ClockBack) && (honest || !chance.one_in(6));
         let mut phones = Vec::new();
         for n in 0..count {
-            phones.push(Phone::new(seed.wrapping_mul(31) + n as u64, &time, honest || !chance.one_in(6)));
+            let has_running = has_running(&mut chance);
+            phones.push(Phone::new(seed.wrapping_mul(31) + n as u64, &time, has_running));
         }
         let log = Vec::new();
         let mut world = World {
@@ -58,13 +79,16 @@ impl World {
             counts: (0, 0, 0),
             all: BTreeMap::new(),
             again: BTreeSet::new(),
+            slip: None,
+            who: 0,
+            believed: Vec::new(),
         };
-        world.begin(honest);
+        world.begin(honest, slip);
         world
     }
 
     /// People, the site, and one to three jobs, opened on the first phone.
-    fn begin(&mut self, honest: bool) {
+    fn begin(&mut self, honest: bool, slip: Option<Slip>) {
         for name in ["Mara Lind", "Tomas Brandt", "Joel Aras"] {
             let (qualification, telephone) = ("Electrician".into(), String::new());
             let by = self.people.first().copied().unwrap_or(EntryId::NONE);
@@ -74,8 +98,12 @@ impl World {
         }
         let by = self.people[0];
         self.phones[0].keep(by, None, Fact::SiteNoted { name: "Brook Lane dye works".into() }).expect("a site");
-        for nth in 0..1 + self.chance.of(3) {
-            let plan = Plan::of(&mut self.chance, nth);
+        let jobs = if slip.is_some() { 2 } else { 1 + self.chance.of(3) };
+        for nth in 0..jobs {
+            let mut plan = Plan::of(&mut self.chance, nth);
+            if let Some(slip) = slip {
+                slip.prepare(&mut plan, nth);
+            }
             let id = self.phones[0].keep(by, None, plan.opening()).expect("a job");
             self.say(format!("job {nth} is {}: {plan:?}", id.short()));
             self.jobs.push((id, plan));
@@ -158,6 +186,9 @@ impl World {
     /// Everything that the promises say of a phone, with what it has.
     pub fn check(&mut self, n: usize) {
         let phone = &self.phones[n];
+        if phone.loose.is_some() {
+            return;
+        }
         let known = Known::new(&phone.entries, &phone.aside);
         for (nth, (job, _)) in self.jobs.iter().enumerate() {
             if known.get(*job).is_none() || !phone.field().proved(*job) {
@@ -194,55 +225,6 @@ impl World {
 
     pub fn check_all(&mut self) {
         (0..self.phones.len()).for_each(|n| self.check(n));
-    }
-
-    /// What somebody does next who does everything right.
-    pub fn right(&mut self, n: usize, nth: usize) -> Result<bool, String> {
-        let (job, plan) = self.jobs[nth].clone();
-        let (me, again) = (self.phones[n].person, self.again.contains(&(n, nth)));
-        let mate = *self.people.iter().find(|p| **p != me).expect("there are three");
-        let (entries, wall) = (&self.phones[n].entries, self.phones[n].wall());
-        let desk = Desk { plan: &plan, entries, job, me, mate, wall, again };
-        let next = desk.next();
-        let turn = desk.needs_mate() && desk.begun_since() % 2 == 1;
-        match next {
-            Next::Keep(fact) => {
-                let begins = matches!(fact, Fact::IndicatorProved { run: None, .. });
-                let of_site = matches!(fact, Fact::InstrumentNoted { .. });
-                let by = if begins && turn { mate } else { me };
-                let kept = self.keep(n, by, if of_site { None } else { Some(job) }, fact);
-                if begins && kept.is_ok() {
-                    self.again.remove(&(n, nth));
-                }
-                kept.map(|_| true)
-            }
-            Next::Wait(ms) => {
-                self.say(format!("{} min pass", ms / MINUTE));
-                self.pass(ms);
-                Ok(true)
-            }
-            Next::Done => Ok(false),
-        }
-    }
-
-    /// The test of a job has to be begun again.
-    pub fn begin_again(&mut self, n: usize, nth: usize) {
-        self.again.insert((n, nth));
-    }
-
-    /// A stretch of ordinary work.
-    pub fn work(&mut self, n: usize, nth: usize, most: usize) {
-        for _ in 0..most {
-            let proved = |world: &World| world.phones[n].field().proved(world.jobs[nth].0);
-            match self.right(n, nth) {
-                Ok(true) => {}
-                Ok(false) if proved(self) => return,
-                _ => {
-                    self.begin_again(n, nth);
-                    return;
-                }
-            }
-        }
     }
 
     /// One thing happens, whatever it is.
@@ -349,7 +331,7 @@ impl World {
 }
 
 /// A fact in a line.
-fn short(fact: &impl Debug) -> String {
+pub fn short(fact: &impl Debug) -> String {
     let text = format!("{fact:?}");
     let mut words = text.replace("EntryId(", "(");
     if words.chars().count() > 230 {

@@ -1,0 +1,242 @@
+//! Players who do everything right but one thing. The players who do anything hardly ever come near a proof; these come as near as one step,
+//! and still no phone may show "proved dead" where the promises do not. Each slip is a sentence of the promises that somebody forgets, or
+//! something that somebody else did and they did not hear of.
+
+use stillbar_core::journal::fact::*;
+use stillbar_core::journal::{EntryId, Fact};
+use stillbar_core::prove::{Earthing, Reading, System};
+
+use super::plan::{Next, Plan};
+
+/// The one thing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Slip {
+    // What somebody does not do, or does otherwise, before the proof.
+    NoEarth,
+    EarthByALiveLine,
+    NoSecondProof,
+    ProvedOnItself,
+    SlowTest,
+    OnePairLeft,
+    OnePairAtAVolt,
+    AlternatingAlone,
+    DischargeNotRead,
+    DischargeAtOnce,
+    LightsLate,
+    LightsAtAlternatingAlone,
+    NotChecked,
+    CheckedYesterday,
+    OneSourceNotAsked,
+    StoredNotAsked,
+    OthersNotAnswered,
+    OnePoleLeft,
+    NeutralOfAnother,
+    NoLock,
+    LearnerAlone,
+    ScopeChangedBefore,
+    CauseNotFoundOnce,
+    CauseFoundThenNot,
+    OthersClockAhead,
+    // What happens once it is proved, and everything is put right but the test.
+    Cover,
+    Neutral,
+    Source,
+    Stored,
+    Point,
+    LockOffAndOn,
+    Left,
+    Shift,
+    Scope,
+    Limit,
+    Withdrawn,
+    Met,
+    IndicatorFailed,
+    TooOld,
+    PutBack,
+    // What somebody else did.
+    MetUnheard,
+    CoverUnheard,
+    MetAside,
+    FailedElsewhere,
+    TwinFailed,
+    ClosedElsewhere,
+    ClockBack,
+}
+
+impl Slip {
+    pub const ALL: [Slip; 47] = [
+        Slip::NoEarth,
+        Slip::EarthByALiveLine,
+        Slip::NoSecondProof,
+        Slip::ProvedOnItself,
+        Slip::SlowTest,
+        Slip::OnePairLeft,
+        Slip::OnePairAtAVolt,
+        Slip::AlternatingAlone,
+        Slip::DischargeNotRead,
+        Slip::DischargeAtOnce,
+        Slip::LightsLate,
+        Slip::LightsAtAlternatingAlone,
+        Slip::NotChecked,
+        Slip::CheckedYesterday,
+        Slip::OneSourceNotAsked,
+        Slip::StoredNotAsked,
+        Slip::OthersNotAnswered,
+        Slip::OnePoleLeft,
+        Slip::NeutralOfAnother,
+        Slip::NoLock,
+        Slip::LearnerAlone,
+        Slip::ScopeChangedBefore,
+        Slip::CauseNotFoundOnce,
+        Slip::CauseFoundThenNot,
+        Slip::OthersClockAhead,
+        Slip::Cover,
+        Slip::Neutral,
+        Slip::Source,
+        Slip::Stored,
+        Slip::Point,
+        Slip::LockOffAndOn,
+        Slip::Left,
+        Slip::Shift,
+        Slip::Scope,
+        Slip::Limit,
+        Slip::Withdrawn,
+        Slip::Met,
+        Slip::IndicatorFailed,
+        Slip::TooOld,
+        Slip::PutBack,
+        Slip::MetUnheard,
+        Slip::CoverUnheard,
+        Slip::MetAside,
+        Slip::FailedElsewhere,
+        Slip::TwinFailed,
+        Slip::ClosedElsewhere,
+        Slip::ClockBack,
+    ];
+
+    /// Whether all is proved before it.
+    pub fn comes_after(self) -> bool {
+        self >= Slip::Cover
+    }
+
+    /// Whether it takes one person only, whose phone need not hear of another's.
+    pub fn is_of_one(self) -> bool {
+        !matches!(
+            self,
+            Slip::OthersClockAhead
+                | Slip::Shift
+                | Slip::PutBack
+                | Slip::MetUnheard
+                | Slip::CoverUnheard
+                | Slip::MetAside
+                | Slip::FailedElsewhere
+                | Slip::TwinFailed
+                | Slip::ClosedElsewhere
+                | Slip::ClockBack
+        )
+    }
+
+    /// Makes the job one in which the slip matters, and nothing else goes wrong.
+    pub fn prepare(self, plan: &mut Plan, nth: usize) {
+        plan.point = ("Q4 feeder switch", "Main board MB1, bay 4");
+        plan.finds_out = self != Slip::CauseNotFoundOnce;
+        match self {
+            Slip::EarthByALiveLine => plan.earthing = Earthing::It,
+            Slip::AlternatingAlone | Slip::LightsAtAlternatingAlone => {
+                plan.others = vec![Plan::another(SourceKind::Pv)];
+                // A dark lamp that shows both would say something of direct voltage too.
+                plan.figures = true;
+            }
+            Slip::DischargeNotRead | Slip::DischargeAtOnce => plan.stored = Some(("Drive 1", 900)),
+            Slip::OthersNotAnswered => {
+                plan.others = if nth == 0 { vec![Plan::another(SourceKind::Generator)] } else { Vec::new() };
+            }
+            Slip::NeutralOfAnother => {
+                (plan.system, plan.earthing) = (System::ThreePhaseNeutral, Earthing::Tt);
+                plan.others = vec![Plan::another(SourceKind::Generator)];
+            }
+            Slip::Neutral => plan.system = System::ThreePhaseNeutral,
+            // What is found again would ask for its point again, which is there.
+            Slip::Source | Slip::Scope | Slip::ScopeChangedBefore => (plan.others, plan.stored) = (Vec::new(), None),
+            Slip::CoverUnheard => plan.stored = None,
+            Slip::ClosedElsewhere => plan.covers = false,
+            _ => {}
+        }
+    }
+
+    /// What becomes of the next right thing.
+    pub fn turns(self, plan: &Plan, me: EntryId, mate: EntryId, next: Next) -> Turn {
+        let fact = match next {
+            Next::Keep(fact) => fact,
+            Next::Wait(_) if self == Slip::DischargeAtOnce => {
+                return Turn::Believe(Fact::NoCovers { why: "It is open".into() });
+            }
+            other => return Turn::Right(other),
+        };
+        let last_line = plan.lines().pop().unwrap_or_default();
+        let forgotten = match (self, &fact) {
+            (Slip::NoEarth, Fact::ReferenceProved { .. })
+            | (Slip::NoSecondProof, Fact::IndicatorProved { run: Some(_), .. })
+            | (Slip::AlternatingAlone, Fact::ReadingTaken { dc: true, .. })
+            | (Slip::DischargeNotRead, Fact::DischargeRead { .. })
+            | (Slip::NotChecked | Slip::CheckedYesterday, Fact::InstrumentChecked { .. })
+            | (Slip::ScopeChangedBefore, Fact::SourceAnswered { .. } | Fact::StoredAnswered { .. })
+            | (Slip::OneSourceNotAsked, Fact::SourceAnswered { kind: SourceKind::Battery, .. })
+            | (Slip::StoredNotAsked, Fact::StoredAnswered { .. })
+            | (Slip::OthersNotAnswered, Fact::SourceElsewhere { .. })
+            | (Slip::NoLock, Fact::LockFitted { .. }) => true,
+            (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == "PE" && *then == last_line,
+            _ => false,
+        };
+        if forgotten {
+            return Turn::Believe(fact);
+        }
+        Turn::Right(Next::Keep(match (self, fact) {
+            (Slip::EarthByALiveLine, Fact::ReferenceProved { run, how, holds, .. }) => {
+                Fact::ReferenceProved { run, way: EarthProof::LiveLine, how, holds }
+            }
+            (Slip::ProvedOnItself, Fact::IndicatorProved { run, indicator, works, .. }) => {
+                Fact::IndicatorProved { run, indicator, on: ProvedOn::ProvingUnit(indicator), works }
+            }
+            (Slip::OnePairAtAVolt, Fact::ReadingTaken { run, first, then, dc, .. })
+                if first == "PE" && then == last_line =>
+            {
+                Fact::ReadingTaken { run, first, then, reading: Reading::Millivolts(1_200), dc }
+            }
+            (
+                Slip::LightsLate | Slip::LightsAtAlternatingAlone,
+                Fact::InstrumentNoted { kind: kind @ InstrumentKind::Indicator, name, serial, .. },
+            ) => {
+                let late = self == Slip::LightsLate;
+                let (ac, dc) = if late { (120_000, Some(120_000)) } else { (12_000, None) };
+                Fact::InstrumentNoted { kind, name, serial, lights_from: Some(LightsFrom { ac, dc }) }
+            }
+            (Slip::OnePoleLeft, Fact::PointAdded { label, at, kind, lockable, poles, same_as, cuts, .. }) => {
+                let poles = poles.into_iter().filter(|p| *p != last_line).collect();
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch: None, stays_open: false, same_as }
+            }
+            (
+                Slip::NeutralOfAnother,
+                Fact::PointAdded { label, at, kind, lockable, poles, same_as, cuts: Some(cuts), .. },
+            ) => {
+                let poles = poles.into_iter().filter(|p| p != "N").collect();
+                let (cuts, switch, stays_open) = (Some(cuts), None, false);
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
+            }
+            (Slip::LearnerAlone, Fact::WorkerJoined { person, duty: Duty::InCharge }) if person == me => {
+                Fact::WorkerJoined { person: mate, duty: Duty::InCharge }
+            }
+            (Slip::LearnerAlone, Fact::WorkerJoined { person, .. }) if person == me => {
+                Fact::WorkerJoined { person, duty: Duty::Learning }
+            }
+            (_, fact) => fact,
+        }))
+    }
+}
+
+/// What becomes of what would be right.
+pub enum Turn {
+    Right(Next),
+    /// It is not done, and whoever should have done it goes on as if it had been.
+    Believe(Fact),
+}
