@@ -14,7 +14,7 @@ use crate::office::{Lent, Office, Reached};
 use crate::people::{self, New};
 use crate::photos::Blobs;
 use crate::web::{router, serve};
-use crate::{stamp, store};
+use crate::{records, stamp, store};
 
 /// The port that is tried if none is named; it has no meaning elsewhere.
 pub const PORT: u16 = 7463;
@@ -102,6 +102,7 @@ pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office
     }
     make(&config.data)?;
     let store = store::open(&config.data, config.database.as_deref(), runtime.handle())?;
+    records::taken_up(&*store, env!("CARGO_PKG_VERSION")).map_err(|e| e.detail())?;
     let file = config.key.clone().unwrap_or_else(|| config.data.join(KEY));
     let lent = Lent::system();
     let key = office_key(&*store, &file, (lent.now)())?;

@@ -1,10 +1,10 @@
 //! Jobs held against the supply network of their site: what a job rests on, and whom a change touches.
 
 use super::inner::Inner;
-use crate::job::Job;
+use crate::job::{Job, ProofState};
 use crate::journal::{EntryId, Fact};
 use crate::screens::parts::{Notice, Tone};
-use crate::store::{JobRow, ProofState, next_of};
+use crate::store::JobRow;
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
 
 impl Inner {
@@ -104,7 +104,7 @@ impl Inner {
                     if row.proof == ProofState::Proved {
                         row.proof = ProofState::of(&job);
                     }
-                    row.next = next_of(&job);
+                    row.next = job.next_listed();
                 }
                 Err(_) => row.proof = if row.proof == ProofState::Stop { row.proof } else { ProofState::Live },
             }

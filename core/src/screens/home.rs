@@ -9,12 +9,13 @@ use super::cx::{Act, Look};
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::rules;
+use crate::job::ProofState;
 use crate::job::steps::Step;
 use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
-use crate::store::{JobRow, LockRow, ProofState};
+use crate::store::{JobRow, LockRow};
 use crate::text;
 use crate::words;
 
@@ -57,7 +58,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         page.para("No job is open on this device.");
     }
     for job in open {
-        let lines = vec![job.place.clone(), turn(job), job.proof.word().into()];
+        let lines = vec![job.place.clone(), turn(job), text::proof_state(job.proof)];
         let (title, action) = (job_title(job, jobs), go(Route::Job(job.id)));
         let (state, word) =
             if job.proof == ProofState::Stop { (StepState::Stop, "stop") } else { (StepState::Open, "") };

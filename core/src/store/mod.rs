@@ -19,7 +19,7 @@ use std::path::PathBuf;
 
 use rusqlite::{Connection, OptionalExtension, Row, TransactionBehavior, params};
 
-use crate::job::Job;
+use crate::job::{Job, ProofState};
 use crate::journal::{DeviceId, Entry, EntryId, Hlc};
 use crate::site::is_shared;
 use crate::tag::TagId;
@@ -29,8 +29,7 @@ pub use errors::OpenError;
 pub use exchange::{Aside, Sum};
 pub use hands::{Hand, Tick};
 pub use open::{DATABASE, LOCK, StoreError};
-pub(crate) use project::next_of;
-pub use project::{JobRow, ProofState, TagRow};
+pub use project::{JobRow, TagRow, read_next};
 pub(crate) use rescue::NEW_KEY;
 pub use rescue::{Rescued, rescue};
 pub use whole::{plain, write_private, write_whole};
@@ -140,7 +139,7 @@ impl Store {
                 id: EntryId(row.get(0)?),
                 title: row.get(1)?,
                 place: row.get(2)?,
-                next: project::read_next(row.get(3)?, row.get(4)?, row.get(5)?),
+                next: read_next(row.get(3)?, row.get(4)?, row.get(5)?),
                 proof: ProofState::of_code(&row.get::<_, String>(6)?),
                 done: row.get(7)?,
             })

@@ -4,10 +4,8 @@ use rusqlite::{Connection, params};
 
 use super::StoreError;
 use crate::job::steps::{Step, StepOf};
-use crate::job::{Job, Standing};
+use crate::job::{Job, LockListed, ProofState, TagListed};
 use crate::journal::EntryId;
-use crate::journal::fact::On;
-use crate::point::Off;
 
 /// A job in the list of jobs.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -49,74 +47,15 @@ pub struct TagRow {
     pub locked: bool,
 }
 
-/// What stands proved, for a list.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum ProofState {
-    /// Proved dead.
-    Proved,
-    /// A voltage was met.
-    Stop,
-    /// Anything else.
-    Live,
-    /// The job is over.
-    HandedBack,
-}
-
-impl ProofState {
-    /// Of a job, as far as it is held against anything.
-    pub fn of(job: &Job) -> ProofState {
-        if job.handed.is_some() {
-            return ProofState::HandedBack;
-        }
-        match job.standing() {
-            Standing::Proved { .. } => ProofState::Proved,
-            Standing::Indication { .. } => ProofState::Stop,
-            _ => ProofState::Live,
-        }
-    }
-
-    /// In two or three words.
-    pub fn word(self) -> &'static str {
-        match self {
-            ProofState::Proved => "Proved dead",
-            ProofState::Stop => "Stop, treat as live",
-            ProofState::Live => "Treat as live",
-            ProofState::HandedBack => "Handed back",
-        }
-    }
-
-    /// Its name in the tables.
-    pub fn code(self) -> &'static str {
-        match self {
-            ProofState::Proved => "proved",
-            ProofState::Stop => "stop",
-            ProofState::Live => "live",
-            ProofState::HandedBack => "handed-back",
-        }
-    }
-
-    /// The state of this name; anything else is to be treated as live.
-    pub fn of_code(code: &str) -> ProofState {
-        let all = [ProofState::Proved, ProofState::Stop, ProofState::HandedBack];
-        all.into_iter().find(|s| s.code() == code).unwrap_or(ProofState::Live)
-    }
-}
-
-/// The step whose turn it is, as a list shows it.
-pub fn next_of(job: &Job) -> Option<StepOf> {
-    job.current().map(|step| step.of_job(job))
-}
-
-/// The same from its columns; a step that this version does not know is none.
+/// The step whose turn it is, from its columns; one that this version does not know is none.
 pub fn read_next(code: Option<String>, point: Option<String>, turns: bool) -> Option<StepOf> {
     Step::named(&code?).map(|step| StepOf { step, point, turns })
 }
 
 /// Writes the rows of one job; rows that are already so are left alone.
 pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
-    // Names of people do not enter here: a corrected name must not change a job's row. Nor does any sentence.
     let alone = job.alone();
-    let next = next_of(&alone);
+    let next = alone.next_listed();
     db.prepare_cached(
         "INSERT INTO job VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT DO UPDATE SET title = excluded.title, \
          place = excluded.place, next = excluded.next, next_at = excluded.next_at, turns = excluded.turns, proof = excluded.proof, \
@@ -133,8 +72,7 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
         job.handed.is_some(),
         job.stamp.clock.0
     ])?;
-    for lock in &job.locks {
-        let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
+    for LockListed { lock, owed, point, switch } in job.locks_listed() {
         db.prepare_cached(
             "INSERT INTO lock VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) ON CONFLICT DO UPDATE SET place = excluded.place, \
              owner = excluded.owner, since_ms = excluded.since_ms, zone = excluded.zone, is_on = excluded.is_on, \
@@ -151,37 +89,27 @@ pub fn write(db: &Connection, job: &Job) -> Result<(), StoreError> {
             lock.since.zone,
             lock.is_on(),
             owed,
-            job.switch_of(lock.on),
+            switch,
             job.site.map(|site| site.0),
-            match lock.on {
-                On::Point(point) => Some(point.0),
-                On::Box(_) => None,
-            },
+            point.map(|point| point.0),
             lock.since.no_pin()
         ])?;
     }
-    for point in &job.points {
-        for hung in &point.tags {
-            // A tag that came off and hangs again at the same point has one row: how it is now.
-            let later = point.tags.iter().any(|t| t.tag == hung.tag && t.stamp.clock > hung.stamp.clock);
-            if later {
-                continue;
-            }
-            db.prepare_cached(
-                "INSERT INTO tag VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET since_ms = excluded.since_ms, \
-                 zone = excluded.zone, gone = excluded.gone",
-            )?
-            .execute(params![
-                hung.tag.as_str(),
-                point.stamp.id.0,
-                job.id().0,
-                point.label,
-                point.at,
-                hung.stamp.wall,
-                hung.stamp.zone,
-                hung.gone.as_ref().map(|(_, why)| why)
-            ])?;
-        }
+    for TagListed { point, hung } in job.tags_listed() {
+        db.prepare_cached(
+            "INSERT INTO tag VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT DO UPDATE SET since_ms = excluded.since_ms, \
+             zone = excluded.zone, gone = excluded.gone",
+        )?
+        .execute(params![
+            hung.tag.as_str(),
+            point.stamp.id.0,
+            job.id().0,
+            point.label,
+            point.at,
+            hung.stamp.wall,
+            hung.stamp.zone,
+            hung.gone.as_ref().map(|(_, why)| why)
+        ])?;
     }
     Ok(())
 }

@@ -16,6 +16,8 @@ pub use catalogue::Distorted;
 pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use steps::{stage, stage_over, step, title};
 pub use void::{ended, trouble, void};
-pub use words::{fault, goes_through, limit, met_at, place, row_place, supply_name, told_by, waiting};
+pub use words::{
+    fault, goes_through, limit, met_at, place, proof_state, proof_state_heard, row_place, supply_name, told_by, waiting,
+};
 
 use crate::world::World;

@@ -2,7 +2,7 @@
 
 use super::catalogue::say;
 use crate::job::known::ToldBy;
-use crate::job::{Fault, Job, SupplyName};
+use crate::job::{Fault, Job, ProofState, SupplyName};
 use crate::journal::fact::On;
 use crate::point::Lock;
 use crate::prove::limit::LimitError;
@@ -12,6 +12,21 @@ use crate::store::LockRow;
 /// What a lock is on.
 pub fn place(job: &Job, on: On) -> String {
     label(&job.lock_label(on))
+}
+
+/// What stands proved, for a list: in two or three words.
+pub fn proof_state(state: ProofState) -> String {
+    match state {
+        ProofState::Proved => say!("state-proved"),
+        ProofState::Stop => say!("state-stop"),
+        ProofState::Live => say!("state-live"),
+        ProofState::HandedBack => say!("state-handed-back"),
+    }
+}
+
+/// The same where it is heard of from afar: a proof has an age and such a list has not, so it says when it knew so.
+pub fn proof_state_heard(state: ProofState) -> String {
+    if state == ProofState::Proved { say!("state-proved-heard") } else { proof_state(state) }
 }
 
 /// What the lock of a row is on.

@@ -127,24 +127,11 @@ impl<'a> Feeds<'a> {
         let now = self.now;
         let jobs = self.jobs.iter().map(|((site, job), more)| {
             let mut row = vec![(*site).into(), (*job).into(), (*more).into(), 0i64.into()];
-            row.extend([""; 5].map(Value::from));
+            row.extend([""; 3].map(Value::from));
             row.extend([0i64, 0, now].map(Value::from));
             row
         });
-        let columns = [
-            "site",
-            "id",
-            "have",
-            "seen",
-            "title",
-            "place",
-            "stage",
-            "next",
-            "proof",
-            "done",
-            "opened_ms",
-            "changed_ms",
-        ];
+        let columns = ["site", "id", "have", "seen", "title", "place", "proof", "done", "opened_ms", "changed_ms"];
         self.tx.insert(
             "job",
             &columns,

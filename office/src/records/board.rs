@@ -5,10 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use stillbar_core::job::Job;
-use stillbar_core::journal::fact::KeyAt;
 use stillbar_core::journal::{DeviceId, EntryId, Fact};
-use stillbar_core::point::Lock;
 use stillbar_core::world::World;
 
 use super::{entry, refresh, world};
@@ -80,24 +77,14 @@ pub struct Held {
     pub why: String,
 }
 
-/// Where a lock's key is, without a name: names are looked up when the board is shown.
-pub(super) fn key_at(job: &Job, lock: &Lock) -> String {
-    match lock.key {
-        KeyAt::Owner => String::new(),
-        KeyAt::Box(id) => {
-            job.boxes.iter().find(|b| b.stamp.id == id).map_or_else(|| "a lock box".into(), |b| b.label.clone())
-        }
-    }
-}
-
 /// The locks of these sites that are on; those forced off whose owner is not told; and those that are not taken in.
 pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Fault> {
     refresh(office, sites)?;
     office.read(|tx| {
         let ids: Vec<[u8; 32]> = sites.iter().map(|s| s.0).collect();
         let sql = "SELECT lock_on.site, site.name, lock_on.job, job.title, lock_on.fit, lock_on.place, lock_on.label, \
-                   lock_on.owner, lock_on.key_at, lock_on.since_ms, lock_on.zone, device.label, device.heard_ms, lock_on.is_on, \
-                   lock_on.device \
+                   lock_on.owner, lock_on.key_box, lock_on.since_ms, lock_on.zone, device.label, device.heard_ms, lock_on.is_on, \
+                   lock_on.device, lock_on.boxed, job.proof \
                    FROM lock_on JOIN site ON site.id = lock_on.site \
                    JOIN job ON job.site = lock_on.site AND job.id = lock_on.job \
                    JOIN device ON device.id = lock_on.device \
@@ -111,18 +98,19 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Fault>
             }
             let names = worlds.get(&site);
             let owner = row.id(7)?;
-            let key = row.text(8)?;
+            let key = row.maybe_text(8)?.unwrap_or_else(|| "a lock box".into());
+            let begun = !row.text(16)?.is_empty();
             let lock = LockOn {
                 site,
                 site_name: row.text(1)?,
                 job: row.id(2)?,
-                job_title: row.text(3)?,
+                job_title: if begun { row.text(3)? } else { "a job whose beginning is not here yet".into() },
                 fit: row.id(4)?,
-                place: row.text(5)?,
+                place: row.maybe_text(5)?.unwrap_or_else(|| "a point that is not known here yet".into()),
                 label: row.text(6)?,
                 owner: names.map(|w| w.name(owner)).unwrap_or_default(),
                 telephone: names.map(|w| w.telephone(owner).to_owned()).unwrap_or_default(),
-                key_at: if key.is_empty() { "with the owner".into() } else { format!("in {key}") },
+                key_at: if row.yes(15)? { format!("in {key}") } else { "with the owner".into() },
                 since_ms: row.int(9)?,
                 zone: i32::try_from(row.int(10)?).unwrap_or(0),
                 phone: named(&row.text(11)?, row.device(14)?),

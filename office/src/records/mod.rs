@@ -23,22 +23,22 @@ pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
 
 use std::collections::BTreeSet;
 
-use stillbar_core::job::Job;
+use stillbar_core::job::{Job, LockListed, ProofState, TagListed};
+use stillbar_core::journal::fact::{KeyAt, On};
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::point::Off;
 use stillbar_core::site::is_shared;
-use stillbar_core::store::ProofState;
 use stillbar_core::supply::Drawn;
-use stillbar_core::text;
 use stillbar_core::world::World;
 
 use crate::fault::Fault;
 use crate::office::Office;
-use crate::store::{Row, Tx};
+use crate::store::{Row, Store, Tx, Value};
 use crate::with;
 
 /// Jobs that are worked out in one transaction.
 const AT_ONCE: usize = 50;
+/// The note of which version of Stillbar worked the tables out.
+const PROGRAM: &str = "program";
 
 /// Entries of a feed from the database.
 pub(crate) fn entry(row: &Row) -> Result<Entry, Fault> {
@@ -65,12 +65,35 @@ pub fn refresh(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(), Fault> 
 /// Works out every table again from nothing.
 pub fn replay(office: &Office) -> Result<(), Fault> {
     let sites = office.change(|tx| {
-        for table in ["DELETE FROM lock_on", "DELETE FROM tag", "UPDATE job SET seen = 0"] {
-            tx.run(table, &[])?;
-        }
+        forget(tx)?;
         tx.rows("SELECT id FROM site", &[])?.iter().map(|row| row.id(0)).collect::<Result<BTreeSet<_>, _>>()
     })?;
     refresh(office, &sites)
+}
+
+/// The tables are worked out again, each job when somebody looks.
+fn forget(tx: &mut dyn Tx) -> Result<(), Fault> {
+    for table in ["DELETE FROM lock_on", "DELETE FROM tag", "UPDATE job SET seen = 0"] {
+        tx.run(table, &[])?;
+    }
+    Ok(())
+}
+
+/// Where `program`, a version of Stillbar, worked the tables out, nothing is done; where another did, they are worked out again: what that
+/// one could not read may be known now.
+pub fn taken_up(store: &dyn Store, program: &str) -> Result<(), Fault> {
+    crate::store::change(store, |tx| {
+        let by = tx.rows("SELECT value FROM office WHERE name = $1", with![PROGRAM])?;
+        if by.first().map(|row| row.text(0)).transpose()?.as_deref() == Some(program) {
+            return Ok(());
+        }
+        forget(tx)?;
+        tx.run(
+            "INSERT INTO office (name, value) VALUES ($1, $2) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+            with![PROGRAM, program],
+        )?;
+        Ok(())
+    })
 }
 
 /// The entries of a job, as far as they are in the feed of its site.
@@ -108,14 +131,6 @@ fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
     Ok(entries)
 }
 
-/// What stands proved in a list. A proof has an age and a list has not: it says when it knew so.
-fn proof(job: &Job) -> &'static str {
-    match ProofState::of(&job.alone()) {
-        ProofState::Proved => "Proved dead when last heard",
-        other => other.word(),
-    }
-}
-
 /// The people, sites and instruments of a site.
 pub(crate) fn world(tx: &mut dyn Tx, site: EntryId) -> Result<World, Fault> {
     let mut world = World::default();
@@ -145,8 +160,6 @@ fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), Fault> {
 /// Entries of a job whose opening is not here yet. Its locks are on the board all the same: hiding one is the dangerous mistake. What took
 /// one off counts only with its owner's name on it, as in the fold.
 fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]) -> Result<(), Fault> {
-    let sql = "UPDATE job SET title = $1 WHERE site = $2 AND id = $3";
-    tx.run(sql, with!["a job whose beginning is not here yet", site, id])?;
     tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, id])?;
     let mut rows = Vec::new();
     for entry in entries {
@@ -161,10 +174,11 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
             site.into(),
             entry.id.into(),
             id.into(),
-            "a point that is not known here yet".into(),
+            Value::from(None::<String>),
             label.clone().into(),
             (*owner).into(),
-            "".into(),
+            false.into(),
+            Value::from(None::<String>),
             entry.body.device.into(),
             entry.body.wall.into(),
             entry.body.zone.into(),
@@ -175,23 +189,22 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
 }
 
 /// The columns of a lock.
-const LOCK: [&str; 11] =
-    ["site", "fit", "job", "place", "label", "owner", "key_at", "device", "since_ms", "zone", "is_on"];
+const LOCK: [&str; 12] =
+    ["site", "fit", "job", "place", "label", "owner", "boxed", "key_box", "device", "since_ms", "zone", "is_on"];
 
 fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), Fault> {
-    // Names of people do not enter here: a corrected name must not change a job's row.
-    let current = job.current();
-    let stage = current.map_or_else(text::stage_over, |s| text::stage(s.stage()));
-    let next = current.map_or_else(String::new, |s| text::title(s, job));
+    let alone = job.alone();
+    let next = alone.next_listed();
     tx.run(
-        "UPDATE job SET title = $1, place = $2, stage = $3, next = $4, proof = $5, done = $6, opened_ms = $7 \
-         WHERE site = $8 AND id = $9",
+        "UPDATE job SET title = $1, place = $2, next = $3, next_at = $4, turns = $5, proof = $6, done = $7, opened_ms = $8 \
+         WHERE site = $9 AND id = $10",
         with![
             job.title.as_str(),
             job.place.as_str(),
-            stage.as_str(),
-            next.as_str(),
-            proof(job),
+            next.as_ref().map(|next| next.step.name().to_owned()),
+            next.as_ref().and_then(|next| next.point.clone()),
+            next.as_ref().is_none_or(|next| next.turns),
+            ProofState::of(&alone).code(),
             job.handed.is_some(),
             job.stamp.wall,
             site,
@@ -200,21 +213,25 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
     )?;
     tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, job.id()])?;
     let mut rows = Vec::new();
-    for lock in &job.locks {
-        let owed = matches!(lock.off, Some(Off::Forced(_))) && lock.forced.as_ref().is_none_or(|f| f.told.is_none());
+    for LockListed { lock, owed, .. } in job.locks_listed() {
         if !lock.is_on() && !owed {
             continue;
         }
         let device = entries.iter().find(|e| e.id == lock.since.id || e.id == lock.stamp.id).map(|e| e.body.device);
         let Some(device) = device else { continue };
+        let (boxed, key_box) = match lock.key {
+            KeyAt::Owner => (false, None),
+            KeyAt::Box(id) => (true, job.lock_label(On::Box(id))),
+        };
         rows.push(vec![
             site.into(),
             lock.stamp.id.into(),
             job.id().into(),
-            text::place(job, lock.on).into(),
+            job.lock_label(lock.on).into(),
             lock.label.clone().into(),
             lock.owner.into(),
-            board::key_at(job, lock).into(),
+            boxed.into(),
+            key_box.into(),
             device.into(),
             lock.since.wall.into(),
             lock.since.zone.into(),
@@ -223,26 +240,19 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
     }
     tx.insert("lock_on", &LOCK, "", &rows)?;
     tx.run("DELETE FROM tag WHERE site = $1 AND job = $2", with![site, job.id()])?;
-    let mut rows = Vec::new();
-    for point in &job.points {
-        for hung in &point.tags {
-            // A tag that came off and hangs again at the same point has one row: how it is now.
-            if point.tags.iter().any(|t| t.tag == hung.tag && t.stamp.clock > hung.stamp.clock) {
-                continue;
-            }
-            rows.push(vec![
-                site.into(),
-                hung.tag.as_str().into(),
-                point.stamp.id.into(),
-                job.id().into(),
-                point.label.clone().into(),
-                point.at.clone().into(),
-                hung.stamp.wall.into(),
-                hung.stamp.zone.into(),
-                hung.gone.as_ref().map(|(_, why)| why.clone()).into(),
-            ]);
-        }
-    }
+    let rows = job.tags_listed().map(|TagListed { point, hung }| {
+        vec![
+            site.into(),
+            hung.tag.as_str().into(),
+            point.stamp.id.into(),
+            job.id().into(),
+            point.label.clone().into(),
+            point.at.clone().into(),
+            hung.stamp.wall.into(),
+            hung.stamp.zone.into(),
+            hung.gone.as_ref().map(|(_, why)| why.clone()).into(),
+        ]
+    });
     let columns = ["site", "tag", "point", "job", "label", "place", "since_ms", "zone", "gone"];
-    tx.insert("tag", &columns, "", &rows)
+    tx.insert("tag", &columns, "", &rows.collect::<Vec<_>>())
 }

@@ -2,7 +2,10 @@
 
 use std::collections::BTreeSet;
 
+use stillbar_core::job::ProofState;
+use stillbar_core::job::steps::StepOf;
 use stillbar_core::journal::EntryId;
+use stillbar_core::store::read_next;
 
 use super::refresh;
 use crate::fault::Fault;
@@ -43,12 +46,10 @@ pub struct JobOf {
     pub title: String,
     /// Where.
     pub place: String,
-    /// The stage whose turn it is.
-    pub stage: String,
-    /// The step whose turn it is.
-    pub next: String,
-    /// What stands proved, in two or three words.
-    pub proof: String,
+    /// The step whose turn it is; `None` once nothing is left to do.
+    pub next: Option<StepOf>,
+    /// What stood proved when it was last heard of.
+    pub proof: ProofState,
     /// Whether it is handed back.
     pub done: bool,
     /// When it was opened, by the phone's clock; milliseconds since 1970-01-01T00:00Z.
@@ -104,8 +105,8 @@ pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, Fau
     })
 }
 
-const JOB: &str = "SELECT job.site, site.name, job.id, job.title, job.place, job.stage, job.next, job.proof, job.done, \
-                   job.opened_ms, job.changed_ms FROM job JOIN site ON site.id = job.site";
+const JOB: &str = "SELECT job.site, site.name, job.id, job.title, job.place, job.proof, job.done, \
+                   job.opened_ms, job.changed_ms, job.next, job.next_at, job.turns FROM job JOIN site ON site.id = job.site";
 
 fn job_of(row: &Row) -> Result<JobOf, Fault> {
     Ok(JobOf {
@@ -114,12 +115,11 @@ fn job_of(row: &Row) -> Result<JobOf, Fault> {
         id: row.id(2)?,
         title: row.text(3)?,
         place: row.text(4)?,
-        stage: row.text(5)?,
-        next: row.text(6)?,
-        proof: row.text(7)?,
-        done: row.yes(8)?,
-        opened_ms: row.int(9)?,
-        changed_ms: row.int(10)?,
+        proof: ProofState::of_code(&row.text(5)?),
+        done: row.yes(6)?,
+        opened_ms: row.int(7)?,
+        changed_ms: row.int(8)?,
+        next: read_next(row.maybe_text(9)?, row.maybe_text(10)?, row.yes(11)?),
     })
 }
 
@@ -128,7 +128,7 @@ pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, Fault> {
     refresh(office, &BTreeSet::from([site]))?;
     office.read(|tx| {
         let sql = format!(
-            "{JOB} WHERE job.site = $1 AND job.stage <> $2 ORDER BY job.done, job.opened_ms DESC, job.id LIMIT $3"
+            "{JOB} WHERE job.site = $1 AND job.proof <> $2 ORDER BY job.done, job.opened_ms DESC, job.id LIMIT $3"
         );
         tx.rows(&sql, with![site, "", MOST])?.iter().map(job_of).collect()
     })
@@ -162,7 +162,7 @@ pub fn search(office: &Office, of: &BTreeSet<EntryId>, text: &str) -> Result<Vec
     let tag = format!("%{}%", escaped.to_uppercase().replace([' ', '-'], ""));
     office.read(|tx| {
         let sql = format!(
-            "{JOB} WHERE job.stage <> $1 AND (lower(job.title) LIKE $2 ESCAPE '\\' OR lower(job.place) LIKE $2 ESCAPE '\\' \
+            "{JOB} WHERE job.proof <> $1 AND (lower(job.title) LIKE $2 ESCAPE '\\' OR lower(job.place) LIKE $2 ESCAPE '\\' \
              OR lower(site.name) LIKE $2 ESCAPE '\\' \
              OR EXISTS (SELECT 1 FROM tag WHERE tag.site = job.site AND tag.job = job.id \
                         AND (tag.tag LIKE $3 ESCAPE '\\' OR lower(tag.label) LIKE $2 ESCAPE '\\')) \

@@ -15,7 +15,8 @@ use super::{Deed, Row, Store, Tx, Value, newer};
 use crate::fault::Fault;
 
 /// What each version adds to the one before.
-const SCHEMA: [&str; 2] = [include_str!("postgres-1.sql"), include_str!("postgres-2.sql")];
+const SCHEMA: [&str; 3] =
+    [include_str!("postgres-1.sql"), include_str!("postgres-2.sql"), include_str!("postgres-3.sql")];
 /// Connections of one process.
 const CONNECTIONS: u32 = 16;
 /// How long a caller waits for one of them.

@@ -1,8 +1,7 @@
 //! What people see follows from the feeds, and says what the phones say.
 
-use stillbar_core::job::Job;
+use stillbar_core::job::{Job, ProofState};
 use stillbar_core::journal::{EntryId, Fact};
-use stillbar_core::store::ProofState;
 use stillbar_office::people::Role;
 use stillbar_office::records;
 use stillbar_office::web::openapi;
@@ -85,8 +84,8 @@ fn the_tables_follow_from_the_feeds() {
         let tables = || {
             let mut text = String::new();
             for sql in [
-                "SELECT site, id, have, seen, title, place, stage, next, proof, done, opened_ms FROM job ORDER BY id",
-                "SELECT site, fit, job, place, label, owner, key_at, device, since_ms, zone, is_on FROM lock_on ORDER BY fit",
+                "SELECT site, id, have, seen, title, place, next, next_at, turns, proof, done, opened_ms FROM job ORDER BY id",
+                "SELECT site, fit, job, place, label, owner, boxed, key_box, device, since_ms, zone, is_on FROM lock_on ORDER BY fit",
                 "SELECT site, tag, point, job, label, place, since_ms, zone, gone FROM tag ORDER BY tag",
             ] {
                 text += &format!("{:?}\n", rig.office.read(|tx| tx.rows(sql, &[])).expect("it reads"));
@@ -99,9 +98,36 @@ fn the_tables_follow_from_the_feeds() {
         // The same fold as the phone's.
         let same = Job::fold(&phone.chain[2..]).expect("a job");
         let found = records::jobs(&rig.office, site).expect("it reads");
-        assert_eq!((found[0].id, found[0].proof.as_str()), (job, ProofState::of(&same.alone()).word()));
+        assert_eq!((found[0].id, found[0].proof), (job, ProofState::of(&same.alone())));
+        assert_eq!(found[0].next, same.alone().next_listed());
+        // No table holds a word of the pages.
+        let words = ["Treat as live", "with the owner", "Other sources", "What it is"];
+        assert!(words.iter().all(|word| !before.contains(word)), "{before}");
         let told = records::job(&rig.office, site, job).expect("it reads");
         assert_eq!(Job { known: None, ..told.job.clone() }, same);
+    });
+}
+
+#[test]
+fn another_version_works_the_tables_out_again() {
+    each(|rig| {
+        let mut phone = rig.phone(1, &[]);
+        let (site, ..) = begun(rig, &mut phone);
+        let (office, all) = (&rig.office, std::collections::BTreeSet::from([site]));
+        records::taken_up(&*office.store, "0.2.0").expect("noted");
+        let shown = || {
+            let board = records::board(office, &all).expect("it reads");
+            board.on.iter().map(|l| l.label.clone()).collect::<Vec<_>>()
+        };
+        let before = shown();
+        assert!(!before.is_empty());
+        // As if a version that could not read it had left the lock out.
+        let lose = |tx: &mut dyn stillbar_office::store::Tx| tx.run("DELETE FROM lock_on", &[]).map(drop);
+        office.change(lose).expect("lost");
+        records::taken_up(&*office.store, "0.2.0").expect("the same version");
+        assert!(shown().is_empty(), "the same version does nothing again");
+        records::taken_up(&*office.store, "0.3.0").expect("a later one");
+        assert_eq!(shown(), before);
     });
 }
 

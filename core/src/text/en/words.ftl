@@ -1,6 +1,12 @@
 ### Words and pieces that stand inside other messages.
 
 place-unknown = a point that this device does not know
+# What stands proved, in a list. A life rests on it.
+state-proved = Proved dead
+state-proved-heard = Proved dead when last heard
+state-stop = Stop, treat as live
+state-live = Treat as live
+state-handed-back = Handed back
 place-of-other-job = a point of another job
 told-by-network = the supply network
 direct-voltage = direct voltage

@@ -8,7 +8,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use serde::Deserialize;
 use stillbar_core::journal::EntryId;
-use stillbar_core::words;
+use stillbar_core::{text, words};
 
 use super::form::{Posted, csrf};
 use super::network::drawing;
@@ -85,6 +85,10 @@ pub async fn add_site(State(office): State<Shared>, Extension(origin): Extension
     Ok(Redirect::to(&format!("/sites/{site}")).into_response())
 }
 
+fn stage(job: &JobOf) -> String {
+    job.next.as_ref().map_or_else(text::stage_over, |next| text::stage(next.step.stage()))
+}
+
 fn jobs_table(caption: &str, jobs: &[JobOf], with_site: bool, now: i64) -> Markup {
     let rows: Vec<Vec<Markup>> = jobs
         .iter()
@@ -92,8 +96,8 @@ fn jobs_table(caption: &str, jobs: &[JobOf], with_site: bool, now: i64) -> Marku
             vec![
                 html! { a href={ "/sites/" (j.site) "/jobs/" (j.id) } { (j.title) } @if with_site { br; (j.site_name) } },
                 cell(&j.place),
-                html! { (j.proof) },
-                html! { (j.stage) @if !j.next.is_empty() { br; (j.next) } },
+                cell(text::proof_state_heard(j.proof)),
+                html! { (stage(j)) @if let Some(next) = &j.next { br; (text::step(next)) } },
                 cell(ago(j.changed_ms, now)),
             ]
         })
@@ -271,7 +275,9 @@ pub async fn jobs_csv(
             rows.extend(jobs.into_iter().map(|j| {
                 let done = if j.done { "yes" } else { "no" }.to_owned();
                 let opened = words::exact(j.opened_ms, 0);
-                vec![j.site_name, j.id.to_string(), j.title, j.place, j.stage, j.next, j.proof, done, opened]
+                let (stage, proof) = (stage(&j), text::proof_state_heard(j.proof));
+                let next = j.next.as_ref().map(text::step).unwrap_or_default();
+                vec![j.site_name, j.id.to_string(), j.title, j.place, stage, next, proof, done, opened]
             }));
             file("jobs.csv", "text/csv; charset=utf-8", csv(&rows))
         }
