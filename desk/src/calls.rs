@@ -7,7 +7,7 @@ use stillbar_core::prove::{self, Case, CaseError, MAX_BYTES, Order};
 use stillbar_core::store::plain;
 use stillbar_core::{demo, store};
 
-use crate::platform::{SECRET, System};
+use crate::platform::{DesktopPlatform, SECRET};
 use crate::{file, told};
 
 /// What a plan is made of.
@@ -65,7 +65,7 @@ fn read_case(path: &Path) -> Result<Case, String> {
 
 /// Fills an empty `folder` with the demo's jobs.
 pub fn seed_demo(folder: &Path) -> Result<(), String> {
-    demo::seed(&folder.to_string_lossy(), Arc::new(System::new(folder)?))
+    demo::seed(&folder.to_string_lossy(), Arc::new(DesktopPlatform::new(folder)?))
 }
 
 /// Begins a new database in `folder` with all that can be read from the damaged one, which stays. Returns what was kept.

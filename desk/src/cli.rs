@@ -180,7 +180,7 @@ Examples:
   stillbar tag new --site \"Hill Laundry\" --point \"Q4 feeder switch\" --point \"Q9 changeover\" -o tags.pdf
   stillbar tag new --points points.txt --sheet letter-2x5 -o tags.pdf --json
   stillbar tag new --signs --count 8 -o signs.pdf")]
-    New(tags::New),
+    New(tags::NewTags),
     /// Print which tags are in photos
     ///
     /// Codes that are no tags of ours are printed as text; nothing in them is opened. A file that cannot be read gets one

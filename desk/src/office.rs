@@ -6,7 +6,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Subcommand, ValueEnum};
 use stillbar_office::log::{LevelFilter, Said};
-use stillbar_office::people::{New, Role};
+use stillbar_office::people::{AccountRole, NewAccount};
 use stillbar_office::start::{self, Config, PORT};
 
 /// `stillbar office`.
@@ -32,12 +32,12 @@ enum What {
     /// People who may sign in
     Person {
         #[command(subcommand)]
-        what: Person,
+        what: PersonCommand,
     },
 }
 
 #[derive(Subcommand)]
-enum Person {
+enum PersonCommand {
     /// Add a person; the one-time password is printed once
     Add {
         /// What they sign in with
@@ -191,17 +191,17 @@ pub fn run(args: OfficeArgs) -> Result<(), String> {
             let _ = writeln!(std::io::stdout(), "{said}");
             return Ok(());
         }
-        Some(What::Person { what: Person::Add { login, name, role, place } }) => {
+        Some(What::Person { what: PersonCommand::Add { login, name, role, place } }) => {
             let role = match role {
-                RoleArg::Reader => Role::Reader,
-                RoleArg::Planner => Role::Planner,
-                RoleArg::Lead => Role::Lead,
-                RoleArg::Admin => Role::Admin,
+                RoleArg::Reader => AccountRole::Reader,
+                RoleArg::Planner => AccountRole::Planner,
+                RoleArg::Lead => AccountRole::Lead,
+                RoleArg::Admin => AccountRole::Admin,
             };
-            let new = New { login: login.clone(), name, role, sites: Vec::new() };
+            let new = NewAccount { login: login.clone(), name, role, sites: Vec::new() };
             (login, start::add_person(&place.config(), &new)?)
         }
-        Some(What::Person { what: Person::Password { login, place } }) => {
+        Some(What::Person { what: PersonCommand::Password { login, place } }) => {
             let password = start::renew_password(&place.config(), &login)?;
             (login, password)
         }

@@ -8,7 +8,7 @@ use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, PRINT_SIDE, THUMBN
 use crate::file;
 
 #[derive(Serialize)]
-struct Answer<'a> {
+struct PhotoAnswer<'a> {
     upright: bool,
     orientation: u8,
     media: &'a str,
@@ -41,9 +41,9 @@ pub fn check(path: &Path, copies: Option<&Path>, json: bool) -> Result<String, S
     if json { serde_json::to_string(&answer).map_err(|e| e.to_string()) } else { Ok(told(&answer)) }
 }
 
-fn answer(photo: &Checked) -> Answer<'_> {
+fn answer(photo: &Checked) -> PhotoAnswer<'_> {
     let light = photo.exposure;
-    Answer {
+    PhotoAnswer {
         upright: photo.orientation == 1,
         orientation: photo.orientation,
         media: photo.media,
@@ -57,7 +57,7 @@ fn answer(photo: &Checked) -> Answer<'_> {
     }
 }
 
-fn told(answer: &Answer) -> String {
+fn told(answer: &PhotoAnswer) -> String {
     let percent = |share: f32| (100.0 * share).round();
     let Light { mean, black, white } = answer.exposure;
     let held = if answer.upright { "as taken" } else { "turned upright" };

@@ -24,7 +24,7 @@ const MOST_SECRET: u64 = 4096;
 const MOST_HEAD: u64 = 4096;
 
 /// This laptop, with one data folder.
-pub struct System {
+pub struct DesktopPlatform {
     folder: PathBuf,
     zone: TimeZone,
     /// The file of the end of its chain; `None` where the system names no folder for what is not the person's own.
@@ -33,7 +33,7 @@ pub struct System {
     start: Option<u64>,
 }
 
-impl System {
+impl DesktopPlatform {
     /// Fails if the system has no source of random bytes, without which no entry could be signed.
     pub fn new(folder: &Path) -> Result<Self, String> {
         let heads = dirs::state_dir().or_else(dirs::data_local_dir).map(|d| d.join("stillbar").join("heads"));
@@ -160,7 +160,7 @@ fn tighten(file: &File) {
 #[cfg(not(unix))]
 fn tighten(_: &File) {}
 
-impl Platform for System {
+impl Platform for DesktopPlatform {
     fn running(&self) -> Option<Running> {
         Some(Running { start: self.start?, ms: since_start()? })
     }
@@ -202,7 +202,7 @@ impl Platform for System {
     }
 }
 
-impl System {
+impl DesktopPlatform {
     fn head_failed(&self, deed: &str, e: &io::Error) -> PlatformError {
         let why = match &self.head {
             Some(file) => format!("The end of the journal in {} could not be {deed}: {}.", file.display(), plain(e)),

@@ -6,9 +6,9 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use stillbar_core::record::{self, MAX_FILE_BYTES, Made, Verdict, Witness};
 use stillbar_core::store::write_whole;
-use stillbar_office::stamp::{self, Proof};
+use stillbar_office::stamp::{self, StampProof};
 
-use crate::platform::System;
+use crate::platform::DesktopPlatform;
 use crate::{file, folder};
 
 /// What `stillbar record` is given.
@@ -35,7 +35,7 @@ pub struct RecordArgs {
 }
 
 #[derive(Clone, Copy)]
-enum Kind {
+enum RecordKind {
     Pdf,
     Json,
     Csv,
@@ -46,9 +46,9 @@ pub fn make(args: &RecordArgs) -> Result<String, (u8, String)> {
     let wrong = |why: String| (2, why);
     let out = &args.out;
     let kind = match out.extension().and_then(|e| e.to_str()).map(str::to_lowercase).as_deref() {
-        Some("pdf") => Kind::Pdf,
-        Some("json") => Kind::Json,
-        Some("csv") => Kind::Csv,
+        Some("pdf") => RecordKind::Pdf,
+        Some("json") => RecordKind::Json,
+        Some("csv") => RecordKind::Csv,
         _ => return Err(wrong(format!("{}: the name has to end in .pdf, .json or .csv.", out.display()))),
     };
     if out.exists() && !args.force {
@@ -59,16 +59,16 @@ pub fn make(args: &RecordArgs) -> Result<String, (u8, String)> {
         made = made.anchored(stamps(path).map_err(wrong)?);
     }
     let bytes = match kind {
-        Kind::Pdf => made.pdf(),
-        Kind::Json => made.json(),
-        Kind::Csv => made.csv().map(String::into_bytes),
+        RecordKind::Pdf => made.pdf(),
+        RecordKind::Json => made.json(),
+        RecordKind::Csv => made.csv().map(String::into_bytes),
     };
     let bytes = bytes.map_err(|e| (1, e.to_string()))?;
     write_whole(out, &bytes)
         .map_err(|e| (1, format!("{} could not be written: {}.", out.display(), folder::plain(&e))))?;
     let report = made.report();
     let check = match kind {
-        Kind::Csv => "A CSV cannot be verified: keep the PDF or the JSON beside it.".to_owned(),
+        RecordKind::Csv => "A CSV cannot be verified: keep the PDF or the JSON beside it.".to_owned(),
         _ => format!("Anyone can check it: stillbar verify {}", out.display()),
     };
     Ok(format!("{}: {}. Head {}.\n{check}", out.display(), report.title, report.head))
@@ -84,7 +84,7 @@ fn made(args: &RecordArgs) -> Result<Made, (u8, String)> {
         return record::reread(&read(path)?).map_err(|why| (1, why));
     }
     let data = args.data.clone().map_or_else(folder::demo_home, Ok).map_err(|why| (1, why))?;
-    let platform = System::new(&data).map_err(|why| (1, why))?;
+    let platform = DesktopPlatform::new(&data).map_err(|why| (1, why))?;
     record::of_folder(&data, &platform, &args.job, args.withhold_names).map_err(|why| (1, why))
 }
 
@@ -95,7 +95,7 @@ fn stamps(path: &Path) -> Result<Vec<serde_json::Value>, String> {
     let name = file::name(path);
     let bytes = file::read(path, MOST_STAMPS, &name, "the time stamps of a job, as JSON")?;
     // Only looked through for its form: `verify` says what they show.
-    let proofs: Vec<Proof> =
+    let proofs: Vec<StampProof> =
         serde_json::from_slice(&bytes).map_err(|e| format!("{name}: these are no time stamps ({e})."))?;
     proofs.into_iter().map(|p| serde_json::to_value(p).map_err(|e| e.to_string())).collect()
 }

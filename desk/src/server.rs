@@ -207,7 +207,7 @@ const NO_TURN: &str =
     "An act has to say the turn of the screen that it was done on. Nothing was done: reload the page.";
 
 #[derive(Deserialize)]
-struct Act {
+struct ActBody {
     turn: Option<u64>,
     action: String,
     #[serde(default)]
@@ -219,7 +219,7 @@ async fn act<B: Brain>(
     headers: HeaderMap,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Response, Say> {
-    let Act { turn, action, fields } = json(&headers, body)?;
+    let ActBody { turn, action, fields } = json(&headers, body)?;
     // Without it, a tap on an old screen would count on the new one.
     let turn = turn.ok_or_else(|| Say::new(StatusCode::BAD_REQUEST, NO_TURN))?;
     call(move || {
@@ -260,7 +260,7 @@ struct Token {
 }
 
 #[derive(Deserialize)]
-struct Refusal {
+struct RefusalBody {
     why: String,
 }
 
@@ -276,7 +276,7 @@ async fn deliver<B: Brain>(
         .await
         .map_err(|_| Say::new(StatusCode::REQUEST_TIMEOUT, "The photo did not arrive. Send it once more."))?;
     let outcome = if is_json(&headers) {
-        let Refusal { why } = json(&headers, body)?;
+        let RefusalBody { why } = json(&headers, body)?;
         Outcome::Refused { why }
     } else {
         let bytes = whole(body)?.into();
@@ -291,7 +291,7 @@ async fn deliver<B: Brain>(
 }
 
 #[derive(Deserialize)]
-struct Frame {
+struct FrameQuery {
     token: String,
     width: u32,
     height: u32,
@@ -301,7 +301,7 @@ struct Frame {
 
 async fn frame<B: Brain>(
     State(desk): State<Desk<B>>,
-    Query(Frame { token, width, height, turn }): Query<Frame>,
+    Query(FrameQuery { token, width, height, turn }): Query<FrameQuery>,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Response, Say> {
     let luma = whole(body)?.into();
@@ -353,7 +353,7 @@ async fn shared<B: Brain>(State(desk): State<Desk<B>>, Path(name): Path<String>)
 }
 
 #[derive(Serialize)]
-struct Shown<'a> {
+struct ScreenAnswer<'a> {
     html: String,
     title: &'a str,
     route: &'a str,
@@ -365,7 +365,8 @@ fn shown(brain: &impl Brain, errands: Vec<Errand>) -> Response {
     // Counted before the screen is read: what comes in between is shown once too often rather than never.
     let changes = brain.changes();
     let screen = brain.screen();
-    let shown = Shown { html: render::screen(&screen), title: &screen.title, route: &screen.route, changes, errands };
+    let shown =
+        ScreenAnswer { html: render::screen(&screen), title: &screen.title, route: &screen.route, changes, errands };
     match serde_json::to_string(&shown) {
         Ok(text) => ([(header::CONTENT_TYPE, "application/json")], text).into_response(),
         Err(_) => Say::fault().into_response(),

@@ -11,7 +11,7 @@ use stillbar_office::start as office;
 
 use crate::folder::{self, Demo};
 use crate::guard::Door;
-use crate::platform::System;
+use crate::platform::DesktopPlatform;
 use crate::{calls, server};
 
 /// The port that is tried if none is named; it has no meaning elsewhere.
@@ -87,7 +87,7 @@ fn write_demo(data: &Path) -> Result<(), String> {
 }
 
 fn open(data: &Path) -> Result<Arc<Field>, OpenError> {
-    let platform = System::new(data).map_err(|what| OpenError::Other { what })?;
+    let platform = DesktopPlatform::new(data).map_err(|what| OpenError::Other { what })?;
     let name = data.to_str().ok_or_else(|| OpenError::Other {
         what: format!("The name of the folder {} is not Unicode. Name another with --data.", data.display()),
     })?;

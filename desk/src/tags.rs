@@ -17,7 +17,7 @@ const MOST_POINTS: usize = 1 << 20;
 
 /// What is asked for.
 #[derive(Args)]
-pub struct New {
+pub struct NewTags {
     /// How many tags [default: one a point, or a page full]
     #[arg(long, value_name = "N")]
     count: Option<usize>,
@@ -48,14 +48,14 @@ pub struct New {
 }
 
 #[derive(Serialize)]
-struct Made<'a> {
+struct MadeTag<'a> {
     tag: String,
     site: &'a str,
     point: &'a str,
 }
 
 /// Makes the tags and writes the PDF, whole or not at all. An error is one sentence.
-pub fn new(new: &New) -> Result<String, String> {
+pub fn new(new: &NewTags) -> Result<String, String> {
     let names = Grid::ALL.map(|g| g.name).join(", ");
     let grid = Grid::named(&new.sheet)
         .ok_or_else(|| format!("There is no grid called {:?}; there are: {names}.", new.sheet))?;
@@ -85,15 +85,15 @@ pub fn new(new: &New) -> Result<String, String> {
     let pdf = print(&labels, &grid, kind).map_err(|e| e.to_string())?;
     write(&new.output, &pdf)?;
     if new.json {
-        let made: Vec<Made> =
-            labels.iter().map(|l| Made { tag: l.tag.to_string(), site: &l.site, point: &l.point }).collect();
+        let made: Vec<MadeTag> =
+            labels.iter().map(|l| MadeTag { tag: l.tag.to_string(), site: &l.site, point: &l.point }).collect();
         return serde_json::to_string(&made).map_err(|e| e.to_string());
     }
     let lines: String = labels.iter().map(|l| format!("{}  {}\n", l.tag.spaced(), l.point)).collect();
     Ok(format!("{lines}{count} tags in {}. Print it at 100 %, without \"fit to page\".\n", new.output.display()))
 }
 
-fn points(new: &New) -> Result<Vec<String>, String> {
+fn points(new: &NewTags) -> Result<Vec<String>, String> {
     let Some(path) = &new.points else { return Ok(new.point.iter().map(|p| p.trim().to_owned()).collect()) };
     let shown = path.display();
     let read = File::open(path).and_then(|file| bounded(file, MOST_POINTS));

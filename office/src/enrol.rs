@@ -6,7 +6,7 @@ use base64::engine::general_purpose::STANDARD;
 use stillbar_core::journal::{EntryId, Signed};
 use stillbar_protocol::{Ask, Enrolled, code_text, signed as signed_text};
 
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::office::{Office, kept};
 use crate::store::Tx;
 use crate::{audit, rate, with};
@@ -23,7 +23,7 @@ pub fn make_code(
     made_by: &str,
     label: &str,
     sites: &[EntryId],
-) -> Result<String, Fault> {
+) -> Result<String, OfficeError> {
     let (code, now) = (office.secret::<16>()?, office.now());
     let hash = kept(&code);
     tx.run("DELETE FROM code_site WHERE hash IN (SELECT hash FROM code WHERE expires_ms < $1)", with![now - CODE_MS])?;
@@ -44,10 +44,10 @@ pub fn qr_text(office: &Office, code: &str) -> String {
 }
 
 /// Enrols a phone. A phone whose answer was lost may ask again with the same code, until it used its token; it then gets a new one.
-pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Fault> {
+pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, OfficeError> {
     let refused = || {
         let say = "This code is not valid any more, or never was. Ask the office for a new one, and scan that.";
-        Fault::refused(StatusCode::FORBIDDEN, Code::CodeNotValid, say)
+        OfficeError::refused(StatusCode::FORBIDDEN, Code::CodeNotValid, say)
     };
     let device = ask.device;
     let sig: Option<[u8; 64]> = STANDARD.decode(&ask.sig).ok().and_then(|s| s.try_into().ok());
@@ -57,7 +57,7 @@ pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Fault
     rate::count(office, rate::ENROL_FROM, origin)?;
     if !signed {
         let say = "The signature over the code is not that of the device. Scan the code again.";
-        return Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotSigned, say));
+        return Err(OfficeError::refused(StatusCode::FORBIDDEN, Code::NotSigned, say));
     }
     if device == office.key.device() {
         return Err(refused());

@@ -6,15 +6,15 @@ use std::path::Path;
 
 use stillbar_core::journal::{DeviceKey, EntryId};
 
-use crate::fault::Fault;
-use crate::store::{Store, change};
+use crate::error::OfficeError;
+use crate::store::{Database, change};
 use crate::with;
 
 /// The key's file name in the data folder.
 pub const KEY: &str = "office.key";
 
 /// The key in `file`, made if the office has none yet. Several processes over one database use the same key. The error is a sentence.
-pub fn office_key(store: &dyn Store, file: &Path, now: i64) -> Result<DeviceKey, String> {
+pub fn office_key(store: &dyn Database, file: &Path, now: i64) -> Result<DeviceKey, String> {
     let known = known(store).map_err(|e| e.told().2)?;
     let shown = file.display();
     let found = read(file).map_err(|e| format!("The office's key {shown} cannot be read: {e}."))?;
@@ -47,7 +47,7 @@ pub fn office_key(store: &dyn Store, file: &Path, now: i64) -> Result<DeviceKey,
     Ok(key)
 }
 
-fn known(store: &dyn Store) -> Result<Option<String>, Fault> {
+fn known(store: &dyn Database) -> Result<Option<String>, OfficeError> {
     crate::store::read(store, |tx| {
         let rows = tx.rows("SELECT value FROM office WHERE name = $1", with!["device"])?;
         rows.first().map(|row| row.text(0)).transpose()
@@ -55,7 +55,7 @@ fn known(store: &dyn Store) -> Result<Option<String>, Fault> {
 }
 
 /// Writes down whose key it is, unless that is known, and makes the office a device of its own. Returns whose it is.
-fn keep(store: &dyn Store, key: &DeviceKey, now: i64) -> Result<String, Fault> {
+fn keep(store: &dyn Database, key: &DeviceKey, now: i64) -> Result<String, OfficeError> {
     change(store, |tx| {
         let device = key.device();
         tx.run(

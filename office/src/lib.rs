@@ -8,8 +8,8 @@
 pub mod audit;
 pub mod built;
 pub mod enrol;
+pub mod error;
 pub mod exchange;
-pub mod fault;
 pub mod key;
 pub mod log;
 pub mod office;

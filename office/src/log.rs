@@ -59,11 +59,11 @@ pub fn begin(said: Said) {
 /// The kind of a caller, left on an answer: `anyone` where it is not asked, `nobody` who is not known, `phone`, `withdrawn phone`, or a
 /// person's role.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Caller(pub &'static str);
+pub struct CallerKind(pub &'static str);
 
 /// The word of a refusal or a fault, left on an answer.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Refused(pub Code);
+pub struct RefusedCode(pub Code);
 
 /// One event for each request, once the head of its answer is there, or when it ends without one.
 pub async fn each(request: Request, next: Next) -> Response {
@@ -78,21 +78,21 @@ pub async fn each(request: Request, next: Next) -> Response {
         _ => "other",
     };
     let route = request.extensions().get::<MatchedPath>().cloned();
-    let mut asked = Asked { method, route, began: Instant::now(), answered: false };
+    let mut asked = RequestFacts { method, route, began: Instant::now(), answered: false };
     let answer = next.run(request).await;
     asked.answered(&answer);
     answer
 }
 
 /// A request under way.
-struct Asked {
+struct RequestFacts {
     method: &'static str,
     route: Option<MatchedPath>,
     began: Instant,
     answered: bool,
 }
 
-impl Asked {
+impl RequestFacts {
     fn route(&self) -> &str {
         self.route.as_ref().map_or("none", MatchedPath::as_str)
     }
@@ -105,8 +105,8 @@ impl Asked {
         self.answered = true;
         let (method, route, ms, status) = (self.method, self.route(), self.ms(), answer.status().as_u16());
         // What no route answers was asked by somebody whom nobody looked at.
-        let caller = answer.extensions().get::<Caller>().map_or("anyone", |caller| caller.0);
-        let refused = answer.extensions().get::<Refused>().map(|word| word.0.word());
+        let caller = answer.extensions().get::<CallerKind>().map_or("anyone", |caller| caller.0);
+        let refused = answer.extensions().get::<RefusedCode>().map(|word| word.0.word());
         if status < 500 {
             tracing::info!(method, route, status, ms, caller, refused, "request");
         } else {
@@ -115,7 +115,7 @@ impl Asked {
     }
 }
 
-impl Drop for Asked {
+impl Drop for RequestFacts {
     /// The caller went away, or what should have answered panicked.
     fn drop(&mut self) {
         if !self.answered {

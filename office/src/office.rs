@@ -10,9 +10,9 @@ use sha2::{Digest, Sha256};
 use stillbar_core::journal::DeviceKey;
 use tokio::sync::Semaphore;
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::photos::Blobs;
-use crate::store::{Store, Tx};
+use crate::store::{Database, Tx};
 
 /// Photos that may be in memory at once.
 const PHOTOS_AT_ONCE: usize = 4;
@@ -20,7 +20,7 @@ const PHOTOS_AT_ONCE: usize = 4;
 const PASSWORDS_AT_ONCE: usize = 2;
 
 /// Fills with random bytes.
-pub type Random = dyn Fn(&mut [u8]) -> Result<(), Fault> + Send + Sync;
+pub type Random = dyn Fn(&mut [u8]) -> Result<(), OfficeError> + Send + Sync;
 
 /// What the system lends: its clock and its chance. Tests lend their own.
 pub struct Lent {
@@ -39,7 +39,7 @@ impl Lent {
                 i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
             }),
             random: Box::new(|into| {
-                getrandom::fill(into).map_err(|_| Fault::broken("the system gives no random bytes"))
+                getrandom::fill(into).map_err(|_| OfficeError::broken("the system gives no random bytes"))
             }),
         }
     }
@@ -59,7 +59,7 @@ pub struct Reached {
 /// The office.
 pub struct Office {
     /// The database.
-    pub store: Box<dyn Store>,
+    pub store: Box<dyn Database>,
     /// The photos.
     pub blobs: Blobs,
     /// The key that signs what the office writes itself.
@@ -84,7 +84,7 @@ pub type Shared = Arc<Office>;
 impl Office {
     /// Puts it together.
     pub fn new(
-        store: Box<dyn Store>,
+        store: Box<dyn Database>,
         blobs: Blobs,
         key: DeviceKey,
         folder: PathBuf,
@@ -102,38 +102,38 @@ impl Office {
     }
 
     /// `N` random bytes.
-    pub fn random<const N: usize>(&self) -> Result<[u8; N], Fault> {
+    pub fn random<const N: usize>(&self) -> Result<[u8; N], OfficeError> {
         let mut bytes = [0; N];
         (self.lent.random)(&mut bytes)?;
         Ok(bytes)
     }
 
     /// A secret of `N` random bytes, as text.
-    pub fn secret<const N: usize>(&self) -> Result<String, Fault> {
+    pub fn secret<const N: usize>(&self) -> Result<String, OfficeError> {
         Ok(URL_SAFE_NO_PAD.encode(self.random::<N>()?))
     }
 
     /// Changes the database, in one transaction.
-    pub fn change<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+    pub fn change<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
         crate::store::change(&*self.store, deed)
     }
 
     /// Reads one moment of the database.
-    pub fn read<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+    pub fn read<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
         crate::store::read(&*self.store, deed)
     }
 }
 
 /// Does `deed` on a thread that may block. A panic there is told as a fault, and the office goes on.
-pub async fn call<T, F>(office: &Shared, deed: F) -> Result<T, Fault>
+pub async fn call<T, F>(office: &Shared, deed: F) -> Result<T, OfficeError>
 where
     T: Send + 'static,
-    F: FnOnce(&Office) -> Result<T, Fault> + Send + 'static,
+    F: FnOnce(&Office) -> Result<T, OfficeError> + Send + 'static,
 {
     let office = Arc::clone(office);
     tokio::task::spawn_blocking(move || deed(&office))
         .await
-        .unwrap_or_else(|_| Err(Fault::broken("a call ended in a panic")))
+        .unwrap_or_else(|_| Err(OfficeError::broken("a call ended in a panic")))
 }
 
 /// What is kept of a secret. Secrets are random and long, so a plain hash cannot be guessed backwards.

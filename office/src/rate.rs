@@ -2,13 +2,13 @@
 
 use axum::http::StatusCode;
 
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::office::Office;
 use crate::with;
 
 /// A limit.
 #[derive(Debug, Clone, Copy)]
-pub struct Limit {
+pub struct RateLimit {
     /// What is tried.
     pub what: &'static str,
     /// Tries in one slot.
@@ -20,15 +20,15 @@ pub struct Limit {
 const MINUTE: i64 = 60_000;
 
 /// Signing in, per name that is tried.
-pub const SIGN_IN_NAME: Limit = Limit { what: "sign-in-name", most: 30, slot_ms: 15 * MINUTE };
+pub const SIGN_IN_NAME: RateLimit = RateLimit { what: "sign-in-name", most: 30, slot_ms: 15 * MINUTE };
 /// Signing in, per address that tries.
-pub const SIGN_IN_FROM: Limit = Limit { what: "sign-in-from", most: 60, slot_ms: 15 * MINUTE };
+pub const SIGN_IN_FROM: RateLimit = RateLimit { what: "sign-in-from", most: 60, slot_ms: 15 * MINUTE };
 /// Enrolling, per address that tries.
-pub const ENROL_FROM: Limit = Limit { what: "enrol-from", most: 60, slot_ms: 15 * MINUTE };
+pub const ENROL_FROM: RateLimit = RateLimit { what: "enrol-from", most: 60, slot_ms: 15 * MINUTE };
 
 /// Counts one try of `who`, in a transaction of its own, and refuses if there were too many: a refusal later on does not take the count
 /// back, and two tries at the same moment are two.
-pub fn count(office: &Office, limit: Limit, who: &str) -> Result<(), Fault> {
+pub fn count(office: &Office, limit: RateLimit, who: &str) -> Result<(), OfficeError> {
     let slot = office.now().div_euclid(limit.slot_ms);
     let who: String = who.chars().take(200).collect();
     let tries = office.change(|tx| {
@@ -47,5 +47,5 @@ pub fn count(office: &Office, limit: Limit, who: &str) -> Result<(), Fault> {
         return Ok(());
     }
     let say = format!("Too many tries. Wait {} minutes and try again.", limit.slot_ms / MINUTE);
-    Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyTries, say))
+    Err(OfficeError::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyTries, say))
 }

@@ -11,7 +11,7 @@ use crate::built::Built;
 use crate::key::{KEY, office_key};
 use crate::log::{self, LevelFilter, Said};
 use crate::office::{Lent, Office, Reached};
-use crate::people::{self, New};
+use crate::people::{self, NewAccount};
 use crate::photos::Blobs;
 use crate::web::{router, serve};
 use crate::{records, stamp, store};
@@ -141,7 +141,7 @@ pub fn stamp_now(config: &Config, authority: &str) -> Result<String, String> {
 }
 
 /// Adds a person from the terminal; their one-time password.
-pub fn add_person(config: &Config, new: &New) -> Result<String, String> {
+pub fn add_person(config: &Config, new: &NewAccount) -> Result<String, String> {
     let runtime = runtime()?;
     let office = open(config, config.listen, &runtime)?;
     people::add(&office, new, "the terminal", "the terminal").map_err(|e| e.told().2)
@@ -193,7 +193,7 @@ pub fn beside(data: PathBuf, name: &str) -> Result<Beside, String> {
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = runtime()?;
     let office = Arc::new(open(&config, at, &runtime)?);
-    let told = |fault: crate::fault::Fault| fault.told().2;
+    let told = |fault: crate::error::OfficeError| fault.told().2;
     let password = match people::first(&office).map_err(told)? {
         Some(password) => password,
         None => renew_admin(&office)?,

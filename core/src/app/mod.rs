@@ -41,7 +41,7 @@ use crate::journal::{Entry, EntryId, Fact, Running};
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::{LockRow, Store};
 use crate::sync::worker::{self, Waker};
-use crate::sync::{Done, Link};
+use crate::sync::{Done, OfficeLink};
 use windows::Seen;
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
@@ -209,9 +209,10 @@ impl Field {
 
     /// One exchange, on the caller's thread, over another link than HTTP, with the office that knows this device by `token`. What it came
     /// to is noted as the thread notes it. The error is a sentence for the person.
-    pub fn exchange_over(&self, link: Arc<dyn Link>, token: &str) -> Result<Done, String> {
+    pub fn exchange_over(&self, link: Arc<dyn OfficeLink>, token: &str) -> Result<Done, String> {
         let _alone = worker::alone(&self.talking);
-        worker::over(&self.stand, &crate::sync::office::Office::over(link, token)).map_err(|trouble| trouble.says())
+        worker::over(&self.stand, &crate::sync::office::OfficeClient::over(link, token))
+            .map_err(|trouble| trouble.says())
     }
 
     /// Keeps a fact in this person's name, as a screen would: through the gate, on disk. For tools and tests that have no screen. The

@@ -6,7 +6,7 @@ use crate::journal::Entry;
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Notice, Tone};
 use crate::sync::near::{
-    Gathered, Has, Kind, Step, lacked, named, read_entries, read_has, short, show_entries, show_has,
+    Has, PartKind, PartStep, PartsGathered, lacked, named, read_entries, read_has, short, show_entries, show_has,
 };
 
 /// How long a part is shown.
@@ -19,7 +19,7 @@ pub struct Near {
     pub shown: Option<(Vec<String>, i64)>,
     /// Whether what is shown is entries.
     pub entries: usize,
-    gathered: Gathered,
+    gathered: PartsGathered,
 }
 
 impl Near {
@@ -86,20 +86,21 @@ impl Inner {
                 "That code could not be read whole. Hold the other phone still; it begins again.".into(),
                 true,
             ),
-            Some(Step::Parts(here, of)) => {
+            Some(PartStep::Parts(here, of)) => {
                 (Tone::Plain, format!("{here} of {of} parts are here. Hold it until all are."), true)
             }
-            Some(Step::Whole(kind, plain)) => {
+            Some(PartStep::Whole(kind, plain)) => {
                 let done = match kind {
-                    Kind::Has => read_has(&plain).ok_or_else(unreadable).and_then(|has| self.show_lacked(&has)).map(
-                        |n| match n {
+                    PartKind::Has => read_has(&plain)
+                        .ok_or_else(unreadable)
+                        .and_then(|has| self.show_lacked(&has))
+                        .map(|n| match n {
                             0 => "The other phone has all that this one has.".to_owned(),
                             n => {
                                 format!("The other phone lacks {}. It scans the codes that are shown now.", entries(n))
                             }
-                        },
-                    ),
-                    Kind::Entries => {
+                        }),
+                    PartKind::Entries => {
                         read_entries(&plain).ok_or_else(unreadable).and_then(|all| self.take_in(all)).map(|taken| {
                             let aside = if taken.aside == 0 {
                                 ""

@@ -10,8 +10,8 @@ use crate::screens::Route;
 use crate::screens::cx::ExchangeKnown;
 use crate::store::Sum;
 use crate::sync::Done;
-use crate::sync::office::Office;
-use crate::sync::rules::{Size, Trouble};
+use crate::sync::office::OfficeClient;
+use crate::sync::rules::{ExchangeTrouble, Size};
 use crate::sync::wire::{Ask, Enrolled, Erased, read_code, signed};
 
 const URL: &str = "office-url";
@@ -31,7 +31,7 @@ pub struct Exchange {
     /// An exchange is under way.
     pub running: bool,
     /// What went wrong last, and how often in a row.
-    pub trouble: Option<Trouble>,
+    pub trouble: Option<ExchangeTrouble>,
     /// How often in a row.
     pub failures: u32,
     /// When it is tried again, milliseconds since 1970-01-01T00:00Z.
@@ -79,9 +79,9 @@ impl Inner {
     }
 
     /// The office that this device belongs to.
-    pub(crate) fn office(&self) -> Option<Office> {
+    pub(crate) fn office(&self) -> Option<OfficeClient> {
         let (url, token) = (self.local_or(URL), self.local_or(TOKEN));
-        (!url.is_empty() && !token.is_empty()).then(|| Office::new(&url, &token))
+        (!url.is_empty() && !token.is_empty()).then(|| OfficeClient::new(&url, &token))
     }
 
     /// What the office is called, and where it is.
@@ -214,7 +214,7 @@ impl Inner {
     }
 
     /// What came of an exchange, and when the next is due. Draws the screen again only if there is something new on it.
-    pub(crate) fn note_exchange(&mut self, done: Result<Done, Trouble>, failures: u32, wait_ms: u64) {
+    pub(crate) fn note_exchange(&mut self, done: Result<Done, ExchangeTrouble>, failures: u32, wait_ms: u64) {
         self.exchange.running = false;
         let trouble = done.as_ref().err().cloned();
         let quiet = trouble == self.exchange.trouble && done.as_ref().is_ok_and(|d| *d == Done::default());

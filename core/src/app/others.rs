@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::inner::Inner;
 use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Fact};
-use crate::sync::rules::{FUTURE_MS, Met, Taken, take};
+use crate::sync::rules::{EntryMet, EntryTaken, FUTURE_MS, take};
 
 /// What became of a delivery.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -54,7 +54,7 @@ impl Inner {
             let there = self.store.id_at(device, seq).map_err(said)?;
             let own = device == self.key.device();
             let of_this_device = own || self.formers.contains(&device);
-            let met = Met {
+            let met = EntryMet {
                 holds: true,
                 known: there == Some(entry.id) || fresh.get(&(device, seq)) == Some(&entry.id),
                 number_taken: there.is_some() || fresh.contains_key(&(device, seq)),
@@ -64,18 +64,18 @@ impl Inner {
             };
             let taken = take(met);
             // Nobody else can sign so: whatever of it is not here was forgotten, or written by a copy of this device.
-            forgot |= own && taken != Taken::Known;
-            if taken != Taken::Known && !of_this_device {
+            forgot |= own && taken != EntryTaken::Known;
+            if taken != EntryTaken::Known && !of_this_device {
                 self.came(&entry, wall)?;
             }
             match taken {
-                Taken::Known => self.store.keep_opened(&entry).map_err(said)?,
-                Taken::Refused(_) => {}
-                Taken::Aside(why) => {
+                EntryTaken::Known => self.store.keep_opened(&entry).map_err(said)?,
+                EntryTaken::Refused(_) => {}
+                EntryTaken::Aside(why) => {
                     self.store.keep_aside(&entry, why).map_err(said)?;
                     done.aside += 1;
                 }
-                Taken::In | Taken::Back => {
+                EntryTaken::In | EntryTaken::Back => {
                     fresh.insert((device, seq), entry.id);
                     new.push(entry);
                 }

@@ -14,5 +14,5 @@ pub mod wire;
 pub(crate) mod worker;
 
 pub use no_answer::no_answer;
-pub use office::{Call, Heard, Link};
+pub use office::{Call, HeardAnswer, OfficeLink};
 pub use run::Done;

@@ -38,32 +38,32 @@ pub fn short(id: &[u8; 32]) -> Short {
 
 /// What a set of parts is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Kind {
+pub enum PartKind {
     /// [`Has`].
     Has,
     /// Entries.
     Entries,
 }
 
-impl Kind {
+impl PartKind {
     fn letter(self) -> char {
         match self {
-            Kind::Has => 'H',
-            Kind::Entries => 'E',
+            PartKind::Has => 'H',
+            PartKind::Entries => 'E',
         }
     }
 }
 
 /// What does not go by codes, in a sentence.
-pub type Refused = String;
+pub type PartRefused = String;
 
 /// A phone's knowledge, as parts.
-pub fn show_has(has: &Has) -> Result<Vec<String>, Refused> {
-    parts(Kind::Has, &cbor::encode(has).map_err(|e| e.to_string())?)
+pub fn show_has(has: &Has) -> Result<Vec<String>, PartRefused> {
+    parts(PartKind::Has, &cbor::encode(has).map_err(|e| e.to_string())?)
 }
 
 /// Entries, as parts.
-pub fn show_entries(entries: &[Entry]) -> Result<Vec<String>, Refused> {
+pub fn show_entries(entries: &[Entry]) -> Result<Vec<String>, PartRefused> {
     let mut plain = Vec::new();
     for entry in entries {
         let length = u16::try_from(entry.bytes.len()).map_err(|_| "an entry is too long".to_owned())?;
@@ -71,7 +71,7 @@ pub fn show_entries(entries: &[Entry]) -> Result<Vec<String>, Refused> {
         plain.extend(&entry.bytes);
         plain.extend(entry.signature);
     }
-    parts(Kind::Entries, &plain)
+    parts(PartKind::Entries, &plain)
 }
 
 /// Reads what [`show_has`] wrote.
@@ -93,7 +93,7 @@ pub fn read_entries(mut plain: &[u8]) -> Option<Vec<Entry>> {
     Some(entries)
 }
 
-fn parts(kind: Kind, plain: &[u8]) -> Result<Vec<String>, Refused> {
+fn parts(kind: PartKind, plain: &[u8]) -> Result<Vec<String>, PartRefused> {
     let mut packed = Vec::new();
     let mut packer = flate2::read::DeflateEncoder::new(plain, flate2::Compression::best());
     packer.read_to_end(&mut packed).map_err(|e| e.to_string())?;
@@ -110,7 +110,7 @@ fn parts(kind: Kind, plain: &[u8]) -> Result<Vec<String>, Refused> {
 
 /// Parts that were scanned, until there is a whole set.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Gathered {
+pub struct PartsGathered {
     set: String,
     count: usize,
     parts: BTreeMap<usize, String>,
@@ -118,11 +118,11 @@ pub struct Gathered {
 
 /// What a scanned part came to.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Step {
+pub enum PartStep {
     /// So many of so many parts are here.
     Parts(usize, usize),
     /// The set is whole.
-    Whole(Kind, Vec<u8>),
+    Whole(PartKind, Vec<u8>),
 }
 
 /// Whether a text is a part.
@@ -130,28 +130,28 @@ pub fn is_part(text: &str) -> bool {
     text.starts_with(BEGINS)
 }
 
-impl Gathered {
+impl PartsGathered {
     /// Takes in a part. One of another set begins anew. `None`: it is no part, or the whole set cannot be read; then it begins anew too.
-    pub fn take(&mut self, text: &str) -> Option<Step> {
+    pub fn take(&mut self, text: &str) -> Option<PartStep> {
         let rest = text.strip_prefix(BEGINS).filter(|r| r.is_ascii() && r.len() >= 9 && r.len() <= 9 + PART)?;
         let (kind, set) = (rest.get(..1)?, rest.get(..5)?);
         let (number, count): (usize, usize) = (rest.get(5..7)?.parse().ok()?, rest.get(7..9)?.parse().ok()?);
-        let kind = [Kind::Has, Kind::Entries].into_iter().find(|k| kind.starts_with(k.letter()))?;
+        let kind = [PartKind::Has, PartKind::Entries].into_iter().find(|k| kind.starts_with(k.letter()))?;
         if count == 0 || count > MOST_PARTS || number >= count {
             return None;
         }
         if (self.set.as_str(), self.count) != (set, count) {
-            *self = Gathered { set: set.to_owned(), count, parts: BTreeMap::new() };
+            *self = PartsGathered { set: set.to_owned(), count, parts: BTreeMap::new() };
         }
         self.parts.insert(number, rest[9..].to_owned());
         if self.parts.len() < count {
-            return Some(Step::Parts(self.parts.len(), count));
+            return Some(PartStep::Parts(self.parts.len(), count));
         }
         let text: String = std::mem::take(self).parts.into_values().collect();
         let packed = base45::decode(&text).ok()?;
         let mut plain = Vec::new();
         flate2::read::DeflateDecoder::new(&packed[..]).take(MOST_BYTES + 1).read_to_end(&mut plain).ok()?;
-        (plain.len() as u64 <= MOST_BYTES).then_some(Step::Whole(kind, plain))
+        (plain.len() as u64 <= MOST_BYTES).then_some(PartStep::Whole(kind, plain))
     }
 }
 

@@ -1,4 +1,4 @@
-//! The office as the phone calls it: over HTTP with TLS, or in a test over anything that is a [`Link`].
+//! The office as the phone calls it: over HTTP with TLS, or in a test over anything that is a [`OfficeLink`].
 
 use std::io::Read;
 use std::sync::Arc;
@@ -10,7 +10,7 @@ use ureq::Agent;
 use ureq::http::Request;
 
 use super::no_answer;
-use super::rules::{Size, Trouble};
+use super::rules::{ExchangeTrouble, Size};
 use super::wire::photos::{LENGTH, METADATA, OCTETS, OFFSET, RESUMABLE, TUS, metadata};
 use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Of, Page, Pull, Push, Pushed, Refusal, paths};
 use crate::journal::DeviceId;
@@ -37,7 +37,7 @@ pub struct Call {
 
 /// What came back.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct Heard {
+pub struct HeardAnswer {
     /// The status of HTTP.
     pub status: u16,
     /// Names in lower case, and values.
@@ -47,87 +47,87 @@ pub struct Heard {
 }
 
 /// What carries calls to an office.
-pub trait Link: Send + Sync {
+pub trait OfficeLink: Send + Sync {
     /// Carries one call. The error says why no answer came; whether the call arrived is not known then.
-    fn call(&self, call: &Call) -> Result<Heard, String>;
+    fn call(&self, call: &Call) -> Result<HeardAnswer, String>;
 }
 
 /// An office and the token for it.
 #[derive(Clone)]
-pub struct Office {
-    link: Arc<dyn Link>,
+pub struct OfficeClient {
+    link: Arc<dyn OfficeLink>,
     token: String,
 }
 
 /// What an office answers to the wish to send a photo.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Begun {
+pub enum PutBegun {
     /// It has it.
     Here,
     /// Send it there.
     At(String),
 }
 
-type Outcome<T> = Result<T, Trouble>;
+type CallOutcome<T> = Result<T, ExchangeTrouble>;
 
-impl Office {
+impl OfficeClient {
     /// The office at `url`, such as `https://office.example`. `token` is empty before the device has joined.
-    pub fn new(url: &str, token: &str) -> Office {
-        Office::over(Arc::new(Http::new(url)), token)
+    pub fn new(url: &str, token: &str) -> OfficeClient {
+        OfficeClient::over(Arc::new(Http::new(url)), token)
     }
 
     /// The office at the other end of `link`.
-    pub fn over(link: Arc<dyn Link>, token: &str) -> Office {
-        Office { link, token: token.to_owned() }
+    pub fn over(link: Arc<dyn OfficeLink>, token: &str) -> OfficeClient {
+        OfficeClient { link, token: token.to_owned() }
     }
 
     /// What it can do.
-    pub fn capabilities(&self) -> Outcome<Capabilities> {
+    pub fn capabilities(&self) -> CallOutcome<Capabilities> {
         self.get(paths::CAPABILITIES)
     }
 
     /// Joins it.
-    pub fn enrol(&self, ask: &Ask) -> Outcome<Enrolled> {
+    pub fn enrol(&self, ask: &Ask) -> CallOutcome<Enrolled> {
         self.post(paths::ENROL, ask)
     }
 
     /// Hands over entries of the device that the token is for, or `of` another one.
-    pub fn push(&self, push: &Push, of: Option<DeviceId>) -> Outcome<Pushed> {
+    pub fn push(&self, push: &Push, of: Option<DeviceId>) -> CallOutcome<Pushed> {
         self.post(&Of { of }.path(), push)
     }
 
     /// A page of what others wrote; with `own`, of what the device itself wrote too.
-    pub fn pull(&self, after: &str, limit: u32, own: bool) -> Outcome<Page> {
+    pub fn pull(&self, after: &str, limit: u32, own: bool) -> CallOutcome<Page> {
         self.get(&Pull { after: after.to_owned(), limit: Some(limit), own: own.into() }.path())
     }
 
     /// Counts and hashes.
-    pub fn digest(&self) -> Outcome<Digest> {
+    pub fn digest(&self) -> CallOutcome<Digest> {
         self.get(paths::DIGEST)
     }
 
     /// Photos that it lacks.
-    pub fn wanted(&self) -> Outcome<AllWanted> {
+    pub fn wanted(&self) -> CallOutcome<AllWanted> {
         self.get(paths::WANTED)
     }
 
     /// A copy of a photo that somebody else took.
-    pub fn photo(&self, name: &str) -> Outcome<Vec<u8>> {
+    pub fn photo(&self, name: &str) -> CallOutcome<Vec<u8>> {
         let answer = self.call("GET", &format!("{}/{name}", paths::PHOTOS), Vec::new(), Vec::new())?;
         refused(&answer)?;
         Ok(answer.body)
     }
 
     /// Begins to send a photo, or learns that it is there.
-    pub fn begin(&self, sha256: &str, size: Size, length: u64) -> Outcome<Begun> {
+    pub fn begin(&self, sha256: &str, size: Size, length: u64) -> CallOutcome<PutBegun> {
         let headers = vec![tus(), (LENGTH, length.to_string()), (METADATA, metadata(sha256, size))];
         let answer = self.call("POST", paths::PHOTOS, headers, Vec::new())?;
         refused(&answer)?;
-        Ok(header(&answer, "location").map_or(Begun::Here, |place| Begun::At(place.to_owned())))
+        Ok(header(&answer, "location").map_or(PutBegun::Here, |place| PutBegun::At(place.to_owned())))
     }
 
     /// How many bytes of an upload are there; `None` if it is not known any more.
-    pub fn there(&self, place: &str) -> Outcome<Option<u64>> {
+    pub fn there(&self, place: &str) -> CallOutcome<Option<u64>> {
         let answer = self.call("HEAD", place, vec![tus()], Vec::new())?;
         if matches!(answer.status, 404 | 410) {
             return Ok(None);
@@ -137,7 +137,7 @@ impl Office {
     }
 
     /// Sends the next piece. Returns how many bytes are there after it.
-    pub fn add(&self, place: &str, from: u64, piece: &[u8]) -> Outcome<u64> {
+    pub fn add(&self, place: &str, from: u64, piece: &[u8]) -> CallOutcome<u64> {
         let headers = vec![tus(), (OFFSET, from.to_string()), ("content-type", OCTETS.to_owned())];
         let answer = self.call("PATCH", place, headers, piece.to_vec())?;
         // Somebody else, or an earlier try, has sent more: go on from there.
@@ -154,20 +154,20 @@ impl Office {
         path: &str,
         mut headers: Vec<(&'static str, String)>,
         body: Vec<u8>,
-    ) -> Outcome<Heard> {
+    ) -> CallOutcome<HeardAnswer> {
         if !self.token.is_empty() {
             headers.push(("authorization", format!("Bearer {}", self.token)));
         }
-        self.link.call(&Call { method, path: path.to_owned(), headers, body }).map_err(Trouble::Away)
+        self.link.call(&Call { method, path: path.to_owned(), headers, body }).map_err(ExchangeTrouble::Away)
     }
 
-    fn get<T: DeserializeOwned>(&self, path: &str) -> Outcome<T> {
+    fn get<T: DeserializeOwned>(&self, path: &str) -> CallOutcome<T> {
         read(&self.call("GET", path, Vec::new(), Vec::new())?)
     }
 
-    fn post<T: DeserializeOwned>(&self, path: &str, what: &impl Serialize) -> Outcome<T> {
-        let plain = serde_json::to_vec(what).map_err(|e| Trouble::Garbled(e.to_string()))?;
-        let packed = pack(&plain).map_err(|e| Trouble::Garbled(e.to_string()))?;
+    fn post<T: DeserializeOwned>(&self, path: &str, what: &impl Serialize) -> CallOutcome<T> {
+        let plain = serde_json::to_vec(what).map_err(|e| ExchangeTrouble::Garbled(e.to_string()))?;
+        let packed = pack(&plain).map_err(|e| ExchangeTrouble::Garbled(e.to_string()))?;
         let headers = vec![("content-type", "application/json".into()), ("content-encoding", "gzip".into())];
         read(&self.call("POST", path, headers, packed)?)
     }
@@ -193,8 +193,8 @@ impl Http {
     }
 }
 
-impl Link for Http {
-    fn call(&self, call: &Call) -> Result<Heard, String> {
+impl OfficeLink for Http {
+    fn call(&self, call: &Call) -> Result<HeardAnswer, String> {
         let mut request = Request::builder().method(call.method).uri(format!("{}{}", self.url, call.path));
         for (name, value) in &call.headers {
             request = request.header(*name, value);
@@ -213,7 +213,7 @@ impl Link for Http {
         } else {
             answer.body_mut().with_config().limit(MOST_REFUSAL).read_to_vec().unwrap_or_default()
         };
-        Ok(Heard { status, headers, body })
+        Ok(HeardAnswer { status, headers, body })
     }
 }
 
@@ -229,22 +229,22 @@ fn tus() -> (&'static str, String) {
     (RESUMABLE, TUS.into())
 }
 
-fn header<'a>(answer: &'a Heard, name: &str) -> Option<&'a str> {
+fn header<'a>(answer: &'a HeardAnswer, name: &str) -> Option<&'a str> {
     answer.headers.iter().find(|(n, _)| n == name).map(|(_, v)| v.as_str())
 }
 
-fn offset(answer: &Heard) -> Outcome<u64> {
+fn offset(answer: &HeardAnswer) -> CallOutcome<u64> {
     let said = header(answer, OFFSET).and_then(|v| v.parse().ok());
-    said.ok_or_else(|| Trouble::Garbled("an upload without its offset".into()))
+    said.ok_or_else(|| ExchangeTrouble::Garbled("an upload without its offset".into()))
 }
 
-fn read<T: DeserializeOwned>(answer: &Heard) -> Outcome<T> {
+fn read<T: DeserializeOwned>(answer: &HeardAnswer) -> CallOutcome<T> {
     refused(answer)?;
-    serde_json::from_slice(&answer.body).map_err(|e| Trouble::Garbled(e.to_string()))
+    serde_json::from_slice(&answer.body).map_err(|e| ExchangeTrouble::Garbled(e.to_string()))
 }
 
 /// Any answer that is not a success, as the trouble that it is.
-fn refused(answer: &Heard) -> Outcome<()> {
+fn refused(answer: &HeardAnswer) -> CallOutcome<()> {
     let status = answer.status;
     if (200..300).contains(&status) {
         return Ok(());
@@ -252,9 +252,9 @@ fn refused(answer: &Heard) -> Outcome<()> {
     let said: Refusal = serde_json::from_slice(&answer.body).unwrap_or_default();
     let say = if said.say.is_empty() { format!("status {status}") } else { said.say };
     Err(match status {
-        401 => Trouble::Unknown(say),
-        429 | 500..=599 => Trouble::Busy(say),
-        300..=399 => Trouble::Garbled(format!("status {status}")),
-        _ => Trouble::Refused(say),
+        401 => ExchangeTrouble::Unknown(say),
+        429 | 500..=599 => ExchangeTrouble::Busy(say),
+        300..=399 => ExchangeTrouble::Garbled(format!("status {status}")),
+        _ => ExchangeTrouble::Refused(say),
     })
 }

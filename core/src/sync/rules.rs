@@ -11,7 +11,7 @@ pub const LONGEST_WAIT_MS: u64 = 5 * 60_000;
 
 /// What an entry that comes in meets here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Met {
+pub struct EntryMet {
     /// Length, encoding and signature hold.
     pub holds: bool,
     /// This very entry is here.
@@ -28,7 +28,7 @@ pub struct Met {
 
 /// What becomes of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Taken {
+pub enum EntryTaken {
     /// Into the journal.
     In,
     /// Into the journal, as what this device has forgotten.
@@ -41,19 +41,19 @@ pub enum Taken {
     Refused(&'static str),
 }
 
-impl Taken {
+impl EntryTaken {
     /// In words.
     pub fn says(&self) -> String {
         match self {
-            Taken::In => "It is taken into the journal.".into(),
-            Taken::Back => "It is taken back into the journal. The device has forgotten what it wrote, or its key is used elsewhere: nothing \
+            EntryTaken::In => "It is taken into the journal.".into(),
+            EntryTaken::Back => "It is taken back into the journal. The device has forgotten what it wrote, or its key is used elsewhere: nothing \
                             stands proved and nothing is signed until it goes on under a new key."
                 .into(),
-            Taken::Known => "Nothing: it is there.".into(),
-            Taken::Aside(why) => {
+            EntryTaken::Known => "Nothing: it is there.".into(),
+            EntryTaken::Aside(why) => {
                 format!("It is put aside and counts as the more cautious reading until somebody has looked at the spot: {why}.")
             }
-            Taken::Refused(why) => format!("It is thrown away: {why}."),
+            EntryTaken::Refused(why) => format!("It is thrown away: {why}."),
         }
     }
 }
@@ -68,23 +68,22 @@ pub const AHEAD: &str = "its clock is more than a day ahead";
 const NO_ENTRY: &str = "it is no entry, or its signature does not hold";
 
 /// What becomes of an entry that comes in.
-pub fn take(met: Met) -> Taken {
+pub fn take(met: EntryMet) -> EntryTaken {
     match met {
-        Met { holds: false, .. } => Taken::Refused(NO_ENTRY),
-        Met { known: true, .. } => Taken::Known,
-        Met { of_this_device: true, number_taken: true, .. } | Met { of_this_device: true, follows_on: false, .. } => {
-            Taken::Aside(KEY_ELSEWHERE)
-        }
-        Met { number_taken: true, .. } => Taken::Aside(NUMBER_TAKEN),
-        Met { from_the_future: true, .. } => Taken::Aside(AHEAD),
-        Met { of_this_device: true, .. } => Taken::Back,
-        _ => Taken::In,
+        EntryMet { holds: false, .. } => EntryTaken::Refused(NO_ENTRY),
+        EntryMet { known: true, .. } => EntryTaken::Known,
+        EntryMet { of_this_device: true, number_taken: true, .. }
+        | EntryMet { of_this_device: true, follows_on: false, .. } => EntryTaken::Aside(KEY_ELSEWHERE),
+        EntryMet { number_taken: true, .. } => EntryTaken::Aside(NUMBER_TAKEN),
+        EntryMet { from_the_future: true, .. } => EntryTaken::Aside(AHEAD),
+        EntryMet { of_this_device: true, .. } => EntryTaken::Back,
+        _ => EntryTaken::In,
     }
 }
 
 /// Every case of [`take`], in words.
-pub const TAKE: [(&str, Met, Taken); 8] = {
-    const PLAIN: Met = Met {
+pub const TAKE: [(&str, EntryMet, EntryTaken); 8] = {
+    const PLAIN: EntryMet = EntryMet {
         holds: true,
         known: false,
         number_taken: false,
@@ -92,34 +91,38 @@ pub const TAKE: [(&str, Met, Taken); 8] = {
         follows_on: true,
         from_the_future: false,
     };
-    const OWN: Met = Met { of_this_device: true, ..PLAIN };
+    const OWN: EntryMet = EntryMet { of_this_device: true, ..PLAIN };
     [
-        ("A new entry that holds", PLAIN, Taken::In),
-        ("The same entry again", Met { known: true, ..PLAIN }, Taken::Known),
-        ("A changed entry, or bytes that are none", Met { holds: false, ..PLAIN }, Taken::Refused(NO_ENTRY)),
+        ("A new entry that holds", PLAIN, EntryTaken::In),
+        ("The same entry again", EntryMet { known: true, ..PLAIN }, EntryTaken::Known),
+        ("A changed entry, or bytes that are none", EntryMet { holds: false, ..PLAIN }, EntryTaken::Refused(NO_ENTRY)),
         (
             "Another entry with the same device and number",
-            Met { number_taken: true, ..PLAIN },
-            Taken::Aside(NUMBER_TAKEN),
+            EntryMet { number_taken: true, ..PLAIN },
+            EntryTaken::Aside(NUMBER_TAKEN),
         ),
-        ("An entry with this device's own signature that is not here and follows on", OWN, Taken::Back),
+        ("An entry with this device's own signature that is not here and follows on", OWN, EntryTaken::Back),
         (
             "An entry with this device's own signature, and another one has its number here",
-            Met { number_taken: true, ..OWN },
-            Taken::Aside(KEY_ELSEWHERE),
+            EntryMet { number_taken: true, ..OWN },
+            EntryTaken::Aside(KEY_ELSEWHERE),
         ),
         (
             "An entry with this device's own signature that goes on from another one than is here",
-            Met { follows_on: false, ..OWN },
-            Taken::Aside(KEY_ELSEWHERE),
+            EntryMet { follows_on: false, ..OWN },
+            EntryTaken::Aside(KEY_ELSEWHERE),
         ),
-        ("An entry whose clock is more than a day ahead", Met { from_the_future: true, ..PLAIN }, Taken::Aside(AHEAD)),
+        (
+            "An entry whose clock is more than a day ahead",
+            EntryMet { from_the_future: true, ..PLAIN },
+            EntryTaken::Aside(AHEAD),
+        ),
     ]
 };
 
 /// What went wrong on the way to the office.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Trouble {
+pub enum ExchangeTrouble {
     /// No answer: no signal, no such host, broken off.
     Away(String),
     /// The office is there and cannot just now (429, 5xx).
@@ -141,27 +144,27 @@ pub enum Next {
     Ask,
 }
 
-impl Trouble {
+impl ExchangeTrouble {
     /// What happens next.
     pub fn next(&self) -> Next {
         match self {
-            Trouble::Away(_) | Trouble::Busy(_) | Trouble::Garbled(_) => Next::Again,
-            Trouble::Unknown(_) | Trouble::Refused(_) => Next::Ask,
+            ExchangeTrouble::Away(_) | ExchangeTrouble::Busy(_) | ExchangeTrouble::Garbled(_) => Next::Again,
+            ExchangeTrouble::Unknown(_) | ExchangeTrouble::Refused(_) => Next::Ask,
         }
     }
 
     /// The sentence for the person.
     pub fn says(&self) -> String {
         match self {
-            Trouble::Away(why) => {
+            ExchangeTrouble::Away(why) => {
                 format!("The office cannot be reached ({why}). What was recorded is kept here and goes out by itself.")
             }
-            Trouble::Busy(why) => format!("The office is busy ({why}). It is tried again by itself."),
-            Trouble::Unknown(why) => {
+            ExchangeTrouble::Busy(why) => format!("The office is busy ({why}). It is tried again by itself."),
+            ExchangeTrouble::Unknown(why) => {
                 format!("The office does not take this device any more: {why} Scan a new code from the office.")
             }
-            Trouble::Refused(why) => format!("The office refused: {why}"),
-            Trouble::Garbled(why) => {
+            ExchangeTrouble::Refused(why) => format!("The office refused: {why}"),
+            ExchangeTrouble::Garbled(why) => {
                 format!("The answer could not be read ({why}). Something stands between this device and the office.")
             }
         }

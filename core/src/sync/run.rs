@@ -3,8 +3,8 @@
 
 use std::sync::Mutex;
 
-use super::office::{Begun, Office};
-use super::rules::{Size, Trouble, Waits, goes};
+use super::office::{OfficeClient, PutBegun};
+use super::rules::{ExchangeTrouble, Size, Waits, goes};
 use super::wire::limits::PIECE_BYTES as PIECE;
 use super::wire::{Answer, Carried, Digest, EXCHANGE, Push, Why, WireEntry};
 use crate::app::{Inner, Stand};
@@ -30,17 +30,17 @@ pub struct Done {
     pub more: bool,
 }
 
-type Outcome<T> = Result<T, Trouble>;
+type ExchangeOutcome<T> = Result<T, ExchangeTrouble>;
 
 /// Looks into the journal. A panic elsewhere was a bug; what is on disk is whole.
-pub(crate) fn with<T>(stand: &Mutex<Stand>, look: impl FnOnce(&mut Inner) -> Result<T, String>) -> Outcome<T> {
+pub(crate) fn with<T>(stand: &Mutex<Stand>, look: impl FnOnce(&mut Inner) -> Result<T, String>) -> ExchangeOutcome<T> {
     let mut stand = stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-    let inner = stand.open().map_err(Trouble::Away)?;
-    look(inner).map_err(|why| Trouble::Garbled(format!("on this device: {why}")))
+    let inner = stand.open().map_err(ExchangeTrouble::Away)?;
+    look(inner).map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {why}")))
 }
 
 /// Exchanges everything that can go now. `failures`: how often it failed just before; pages get smaller.
-pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> Outcome<Done> {
+pub(crate) fn exchange(stand: &Mutex<Stand>, office: &OfficeClient, failures: u32) -> ExchangeOutcome<Done> {
     let mut done = Done::default();
     let able = office.capabilities()?;
     if able.exchange != EXCHANGE {
@@ -48,7 +48,7 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
             "The office speaks version {} of the exchange, this app version {EXCHANGE}. Update the older one.",
             able.exchange
         );
-        return Err(Trouble::Refused(say));
+        return Err(ExchangeTrouble::Refused(say));
     }
     let page = (AT_ONCE >> failures.min(5)).clamp(5, able.entries_per_push.max(5));
     with(stand, |i| {
@@ -61,7 +61,7 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
             done.pushed = pushed;
             None
         }
-        Err(trouble @ Trouble::Refused(_)) => Some(trouble),
+        Err(trouble @ ExchangeTrouble::Refused(_)) => Some(trouble),
         Err(trouble) => return Err(trouble),
     };
     done.pulled = pull(stand, office, page)?;
@@ -85,14 +85,14 @@ pub(crate) fn exchange(stand: &Mutex<Stand>, office: &Office, failures: u32) -> 
     Ok(done)
 }
 
-fn push(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
+fn push(stand: &Mutex<Stand>, office: &OfficeClient, page: u32) -> ExchangeOutcome<usize> {
     let (chains, known_by) = with(stand, |i| Ok((i.chains(), i.office_device())))?;
     let mut pushed = 0;
     for of in chains {
         match push_chain(stand, office, page, of, known_by) {
             Ok(count) => pushed += count,
             // The end of a key that goes on no more: the office has seen that it has two ends, and nothing is to be sent again.
-            Err(Trouble::Refused(_)) if with(stand, |i| Ok(i.is_former(of)))? => {
+            Err(ExchangeTrouble::Refused(_)) if with(stand, |i| Ok(i.is_former(of)))? => {
                 with(stand, |i| i.note_pushed(of, i.end_of(of), 0))?;
             }
             Err(trouble) => return Err(trouble),
@@ -102,7 +102,13 @@ fn push(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
 }
 
 /// Hands over one chain. `known_by`: the device that the office knows this one by; another chain is handed on.
-fn push_chain(stand: &Mutex<Stand>, office: &Office, page: u32, of: DeviceId, known_by: DeviceId) -> Outcome<usize> {
+fn push_chain(
+    stand: &Mutex<Stand>,
+    office: &OfficeClient,
+    page: u32,
+    of: DeviceId,
+    known_by: DeviceId,
+) -> ExchangeOutcome<usize> {
     let (mut pushed, mut gaps) = (0, 0);
     loop {
         let batch = with(stand, |i| i.to_push(of, page as usize))?;
@@ -130,15 +136,15 @@ fn push_chain(stand: &Mutex<Stand>, office: &Office, page: u32, of: DeviceId, kn
                     Why::Unknown => "the office says why in a way that this app does not know; update it".into(),
                     why => why.word().replace('-', " "),
                 };
-                return Err(Trouble::Refused(format!("Entry {} of this device was not taken: {why}.", to + 1)));
+                return Err(ExchangeTrouble::Refused(format!("Entry {} of this device was not taken: {why}.", to + 1)));
             }
-            None if taken == 0 => return Err(Trouble::Garbled("no answer for any entry".into())),
+            None if taken == 0 => return Err(ExchangeTrouble::Garbled("no answer for any entry".into())),
             None => {}
         }
     }
 }
 
-fn pull(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
+fn pull(stand: &Mutex<Stand>, office: &OfficeClient, page: u32) -> ExchangeOutcome<usize> {
     let mut pulled = 0;
     loop {
         let (after, own) = with(stand, |i| Ok((i.cursor(), i.lacks_own())))?;
@@ -158,7 +164,7 @@ fn pull(stand: &Mutex<Stand>, office: &Office, page: u32) -> Outcome<usize> {
 }
 
 /// Whether the office holds of every site what is here, and the other way round.
-fn agrees(stand: &Mutex<Stand>, theirs: &Digest) -> Outcome<bool> {
+fn agrees(stand: &Mutex<Stand>, theirs: &Digest) -> ExchangeOutcome<bool> {
     let ours = with(stand, |i| {
         for sum in theirs.sites.iter().flat_map(|site| &site.devices) {
             i.told_of_own(sum.device, sum.last_seq);
@@ -176,7 +182,7 @@ fn agrees(stand: &Mutex<Stand>, theirs: &Digest) -> Outcome<bool> {
     }))
 }
 
-fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, bool)> {
+fn photos(stand: &Mutex<Stand>, office: &OfficeClient, most: u64) -> ExchangeOutcome<(usize, bool)> {
     let wanted = office.wanted()?.wanted;
     let free = with(stand, |i| Ok(i.link_is_free()))?;
     let mut queue: Vec<(Size, &str)> = Vec::new();
@@ -216,7 +222,7 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
         match office.photo(&format!("{sha256}{}", Size::Thumbnail.suffix())) {
             Ok(bytes) => with(stand, |i| i.keep_picture(&sha256, &bytes))?,
             // Not there yet, or erased: asked for again another time.
-            Err(Trouble::Refused(_)) => {}
+            Err(ExchangeTrouble::Refused(_)) => {}
             Err(trouble) => return Err(trouble),
         }
     }
@@ -224,7 +230,7 @@ fn photos(stand: &Mutex<Stand>, office: &Office, most: u64) -> Outcome<(usize, b
 }
 
 /// Sends one photo from the byte where it broke off.
-fn send(stand: &Mutex<Stand>, office: &Office, sha256: &str, size: Size, bytes: &[u8]) -> Outcome<()> {
+fn send(stand: &Mutex<Stand>, office: &OfficeClient, sha256: &str, size: Size, bytes: &[u8]) -> ExchangeOutcome<()> {
     let length = bytes.len() as u64;
     let known = with(stand, |i| Ok(i.upload_place(sha256, size)))?;
     let there = match &known {
@@ -234,8 +240,8 @@ fn send(stand: &Mutex<Stand>, office: &Office, sha256: &str, size: Size, bytes: 
     let (place, mut at) = match there {
         Some(there) => there,
         None => match office.begin(sha256, size, length)? {
-            Begun::Here => return with(stand, |i| i.keep_upload_place(sha256, size, None)),
-            Begun::At(place) => {
+            PutBegun::Here => return with(stand, |i| i.keep_upload_place(sha256, size, None)),
+            PutBegun::At(place) => {
                 with(stand, |i| i.keep_upload_place(sha256, size, Some(&place)))?;
                 (place, 0)
             }
@@ -248,7 +254,7 @@ fn send(stand: &Mutex<Stand>, office: &Office, sha256: &str, size: Size, bytes: 
         if next <= at {
             // The office lost it: it begins again next time.
             with(stand, |i| i.keep_upload_place(sha256, size, None))?;
-            return Err(Trouble::Garbled("an upload that does not go on".into()));
+            return Err(ExchangeTrouble::Garbled("an upload that does not go on".into()));
         }
         at = next;
     }

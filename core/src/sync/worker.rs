@@ -5,8 +5,8 @@ use std::sync::{Arc, Mutex, MutexGuard, Weak};
 use std::thread;
 use std::time::Duration;
 
-use super::office::Office;
-use super::rules::{LONGEST_WAIT_MS, Next, Trouble, wait_ms};
+use super::office::OfficeClient;
+use super::rules::{ExchangeTrouble, LONGEST_WAIT_MS, Next, wait_ms};
 use super::run::{Done, exchange, with};
 use crate::app::Stand;
 
@@ -73,7 +73,7 @@ pub(crate) fn turn(stand: &Mutex<Stand>) -> u64 {
 }
 
 /// One exchange with this office, noted like any other.
-pub(crate) fn over(stand: &Mutex<Stand>, office: &Office) -> Result<Done, Trouble> {
+pub(crate) fn over(stand: &Mutex<Stand>, office: &OfficeClient) -> Result<Done, ExchangeTrouble> {
     let failures = with(stand, |i| Ok(i.exchange.failures))?;
     let done = exchange(stand, office, failures);
     let wait = done.as_ref().map_or_else(|trouble| wait_ms(failures + 1, trouble.next()), |_| LONGEST_WAIT_MS);
@@ -85,7 +85,7 @@ pub(crate) fn over(stand: &Mutex<Stand>, office: &Office) -> Result<Done, Troubl
 }
 
 /// One exchange with the office, if this device belongs to one.
-pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, Trouble>> {
+pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, ExchangeTrouble>> {
     let office = with(stand, |inner| {
         let office = inner.office();
         inner.exchange.running = office.is_some();
@@ -95,10 +95,10 @@ pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, T
 }
 
 /// Joins the office that a person asked for; `None` if nobody did.
-pub(crate) fn join(stand: &Mutex<Stand>) -> Option<Result<(), Trouble>> {
+pub(crate) fn join(stand: &Mutex<Stand>) -> Option<Result<(), ExchangeTrouble>> {
     let asked = with(stand, |inner| Ok(inner.exchange.join.clone().map(|join| (inner.ask(&join), join))));
     let (ask, join) = asked.ok()??;
-    let answer = Office::new(&join.url, "").enrol(&ask);
+    let answer = OfficeClient::new(&join.url, "").enrol(&ask);
     Some(match answer {
         Ok(enrolled) => with(stand, |inner| inner.joined(&join.url, &enrolled)),
         Err(trouble) => {

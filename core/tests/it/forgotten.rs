@@ -10,7 +10,7 @@ use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 use stillbar_core::store::DATABASE;
 use stillbar_core::sync::wire::{Carried, WireEntry};
-use stillbar_core::sync::{Call, Heard, Link};
+use stillbar_core::sync::{Call, HeardAnswer, OfficeLink};
 
 use crate::desk::*;
 
@@ -413,10 +413,10 @@ pub struct Desk {
     pub asked: Mutex<Vec<String>>,
 }
 
-impl Link for Desk {
-    fn call(&self, call: &Call) -> Result<Heard, String> {
+impl OfficeLink for Desk {
+    fn call(&self, call: &Call) -> Result<HeardAnswer, String> {
         self.asked.lock().unwrap().push(format!("{} {}", call.method, call.path));
-        let of = |text: String| Ok(Heard { status: 200, headers: vec![], body: text.into_bytes() });
+        let of = |text: String| Ok(HeardAnswer { status: 200, headers: vec![], body: text.into_bytes() });
         let none = "0".repeat(64);
         match (call.method, call.path.split('?').next().unwrap()) {
             ("GET", "/capabilities") => of(format!(

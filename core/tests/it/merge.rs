@@ -550,7 +550,7 @@ fn parts_that_do_not_belong_together_bring_nothing() {
     let entries = in_chains(one.field().entries().unwrap());
     let parts = near::show_entries(&entries).unwrap();
     assert!(parts.len() > 5);
-    let mut gathered = near::Gathered::default();
+    let mut gathered = near::PartsGathered::default();
     for junk in [
         "NEAR1",
         "NEAR1E0000",
@@ -564,13 +564,13 @@ fn parts_that_do_not_belong_together_bring_nothing() {
     }
     // In any order, twice, and with a part of another set in between, which begins anew.
     for part in parts.iter().rev().skip(1) {
-        assert!(matches!(gathered.take(part), Some(near::Step::Parts(..))));
+        assert!(matches!(gathered.take(part), Some(near::PartStep::Parts(..))));
     }
     let other = near::show_entries(&entries[..3]).unwrap();
     let _ = gathered.take(&other[0]);
     let mut whole = None;
     for part in parts.iter().chain(&parts) {
-        if let Some(near::Step::Whole(_, plain)) = gathered.take(part) {
+        if let Some(near::PartStep::Whole(_, plain)) = gathered.take(part) {
             whole = Some(plain);
             break;
         }

@@ -8,28 +8,28 @@ use super::{block, sign, tone};
 /// All blocks in their order; neighbours that are steps or facts become one list, so that a screen reader counts them.
 pub fn blocks(shown: &[Block]) -> Markup {
     html! {
-        @for run in shown.chunk_by(|a, b| kind(a) == kind(b) && kind(a) != Kind::Single) {
+        @for run in shown.chunk_by(|a, b| kind(a) == kind(b) && kind(a) != FlowKind::Single) {
             @match kind(&run[0]) {
-                Kind::Step => ol .steps { @for one in run { (block(one)) } },
-                Kind::Fact => dl .facts { @for one in run { (block(one)) } },
-                Kind::Single => (block(&run[0])),
+                FlowKind::Step => ol .steps { @for one in run { (block(one)) } },
+                FlowKind::Fact => dl .facts { @for one in run { (block(one)) } },
+                FlowKind::Single => (block(&run[0])),
             }
         }
     }
 }
 
 #[derive(PartialEq, Clone, Copy)]
-enum Kind {
+enum FlowKind {
     Step,
     Fact,
     Single,
 }
 
-fn kind(block: &Block) -> Kind {
+fn kind(block: &Block) -> FlowKind {
     match block {
-        Block::Step { .. } => Kind::Step,
-        Block::Fact { .. } => Kind::Fact,
-        _ => Kind::Single,
+        Block::Step { .. } => FlowKind::Step,
+        Block::Fact { .. } => FlowKind::Fact,
+        _ => FlowKind::Single,
     }
 }
 

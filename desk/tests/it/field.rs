@@ -5,11 +5,11 @@ use std::sync::Arc;
 
 use stillbar_core::journey::{self, Props};
 use stillbar_core::{Field, demo};
-use stillbar_desk::platform::System;
+use stillbar_desk::platform::DesktopPlatform;
 
 /// This laptop, but for what it keeps outside the folder.
-pub fn system(data: &Path) -> Arc<System> {
-    Arc::new(System::with_heads(data, None).expect("this system has random bytes"))
+pub fn system(data: &Path) -> Arc<DesktopPlatform> {
+    Arc::new(DesktopPlatform::with_heads(data, None).expect("this system has random bytes"))
 }
 
 /// The field app on this folder.

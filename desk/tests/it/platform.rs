@@ -5,11 +5,11 @@ use std::fs;
 use std::path::Path;
 
 use stillbar_core::Platform;
-use stillbar_desk::platform::System;
+use stillbar_desk::platform::DesktopPlatform;
 
-fn system() -> (tempfile::TempDir, System) {
+fn system() -> (tempfile::TempDir, DesktopPlatform) {
     let dir = tempfile::tempdir().expect("a folder to test in");
-    let system = System::new(dir.path()).expect("this system has random bytes");
+    let system = DesktopPlatform::new(dir.path()).expect("this system has random bytes");
     (dir, system)
 }
 
@@ -91,7 +91,7 @@ fn the_end_of_the_chain_is_kept_outside_the_data() {
     let dir = tempfile::tempdir().expect("a folder to test in");
     let (data, heads) = (dir.path().join("data"), dir.path().join("state/stillbar/heads"));
     fs::create_dir(&data).expect("made");
-    let at = |folder: &Path| System::with_heads(folder, Some(&heads)).expect("this system has random bytes");
+    let at = |folder: &Path| DesktopPlatform::with_heads(folder, Some(&heads)).expect("this system has random bytes");
     assert_eq!(at(&data).load_head(), Ok(None));
     at(&data).store_head(vec![1; 40]).expect("stored");
     at(&data).store_head(vec![2; 40]).expect("stored in place of the first");
@@ -115,7 +115,7 @@ fn the_end_of_the_chain_is_kept_outside_the_data() {
 fn a_folder_that_takes_no_end_is_told() {
     let dir = tempfile::tempdir().expect("a folder to test in");
     fs::write(dir.path().join("heads"), "a file").expect("written");
-    let system = System::with_heads(dir.path(), Some(&dir.path().join("heads"))).expect("random bytes");
+    let system = DesktopPlatform::with_heads(dir.path(), Some(&dir.path().join("heads"))).expect("random bytes");
     let why = system.store_head(vec![1]).expect_err("it is a file").to_string();
     assert!(why.contains("end of the journal") && !why.contains("os error"), "{why}");
 }

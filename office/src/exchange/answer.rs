@@ -8,7 +8,7 @@ pub use stillbar_protocol::Why;
 
 /// Whether the bytes are an entry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Shape {
+pub enum OfferShape {
     /// Length, encoding and signature hold.
     Entry,
     /// One of them does not.
@@ -28,7 +28,7 @@ pub enum Writer {
 
 /// Where it stands in its device's chain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Place {
+pub enum ChainPlace {
     /// The next number, and it names the last entry as the one before.
     Next,
     /// It is here already.
@@ -45,7 +45,7 @@ pub enum Place {
 
 /// What the office holds of the device.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
+pub enum DeviceStanding {
     /// Nothing against it.
     Trusted,
     /// An entry of it came from the future, and no person released it yet.
@@ -78,15 +78,15 @@ pub enum Ground {
 
 /// One case.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Case {
+pub struct Offer {
     /// Whether the bytes are an entry.
-    pub shape: Shape,
+    pub shape: OfferShape,
     /// Who wrote it.
     pub writer: Writer,
     /// Where it stands in its device's chain.
-    pub place: Place,
+    pub place: ChainPlace,
     /// What the office holds of the device.
-    pub standing: Standing,
+    pub standing: DeviceStanding,
     /// Its time.
     pub time: Time,
     /// Its site.
@@ -130,13 +130,13 @@ pub enum Answer {
 #[derive(Debug, Clone, Copy)]
 pub struct Rule {
     /// Whether the bytes are an entry.
-    pub shape: Option<Shape>,
+    pub shape: Option<OfferShape>,
     /// Who wrote it.
     pub writer: Option<Writer>,
     /// Where it stands.
-    pub place: Option<Place>,
+    pub place: Option<ChainPlace>,
     /// What is held of the device.
-    pub standing: Option<Standing>,
+    pub standing: Option<DeviceStanding>,
     /// Its time.
     pub time: Option<Time>,
     /// Its site.
@@ -157,17 +157,17 @@ const ANY: Rule = Rule {
 
 /// The whole table. The first row that fits answers.
 pub const RULES: [Rule; 15] = [
-    Rule { shape: Some(Shape::Foreign), answer: Answer::Refused(Why::NotAnEntry), ..ANY },
+    Rule { shape: Some(OfferShape::Foreign), answer: Answer::Refused(Why::NotAnEntry), ..ANY },
     Rule { writer: Some(Writer::Other), answer: Answer::Refused(Why::NotYours), ..ANY },
-    Rule { place: Some(Place::Here), answer: Answer::Duplicate, ..ANY },
-    Rule { place: Some(Place::HereAside), answer: Answer::StillAside, ..ANY },
-    Rule { place: Some(Place::Fork), answer: Answer::Refused(Why::Fork), ..ANY },
-    Rule { place: Some(Place::OnFork), answer: Answer::Refused(Why::Fork), ..ANY },
-    Rule { place: Some(Place::Gap), answer: Answer::Refused(Why::Gap), ..ANY },
+    Rule { place: Some(ChainPlace::Here), answer: Answer::Duplicate, ..ANY },
+    Rule { place: Some(ChainPlace::HereAside), answer: Answer::StillAside, ..ANY },
+    Rule { place: Some(ChainPlace::Fork), answer: Answer::Refused(Why::Fork), ..ANY },
+    Rule { place: Some(ChainPlace::OnFork), answer: Answer::Refused(Why::Fork), ..ANY },
+    Rule { place: Some(ChainPlace::Gap), answer: Answer::Refused(Why::Gap), ..ANY },
     Rule { writer: Some(Writer::Stranger), answer: Answer::Aside(Why::UnknownDevice), ..ANY },
-    Rule { standing: Some(Standing::Withdrawn), answer: Answer::Aside(Why::Withdrawn), ..ANY },
+    Rule { standing: Some(DeviceStanding::Withdrawn), answer: Answer::Aside(Why::Withdrawn), ..ANY },
     Rule { time: Some(Time::Ahead), answer: Answer::Aside(Why::Ahead), ..ANY },
-    Rule { standing: Some(Standing::Held), answer: Answer::Aside(Why::Held), ..ANY },
+    Rule { standing: Some(DeviceStanding::Held), answer: Answer::Aside(Why::Held), ..ANY },
     Rule { ground: Some(Ground::Foreign), answer: Answer::Aside(Why::Ground), ..ANY },
     Rule { ground: Some(Ground::Begins), answer: Answer::Accepted, ..ANY },
     Rule { ground: Some(Ground::Own), answer: Answer::Accepted, ..ANY },
@@ -176,7 +176,7 @@ pub const RULES: [Rule; 15] = [
 
 impl Rule {
     /// Whether this row is about `case`.
-    pub fn fits(&self, case: &Case) -> bool {
+    pub fn fits(&self, case: &Offer) -> bool {
         fn same<T: PartialEq>(rule: &Option<T>, case: &T) -> bool {
             rule.as_ref().is_none_or(|r| r == case)
         }
@@ -190,7 +190,7 @@ impl Rule {
 }
 
 /// The answer to `case`.
-pub fn answer(case: &Case) -> Answer {
+pub fn answer(case: &Offer) -> Answer {
     RULES.iter().find(|r| r.fits(case)).map_or(Answer::Refused(Why::NotAnEntry), |r| r.answer)
 }
 
@@ -202,8 +202,8 @@ pub fn table() -> String {
     );
     for rule in &RULES {
         let shape = rule.shape.map_or("", |s| match s {
-            Shape::Entry => "an entry",
-            Shape::Foreign => "no entry: length, encoding or signature",
+            OfferShape::Entry => "an entry",
+            OfferShape::Foreign => "no entry: length, encoding or signature",
         });
         let writer = rule.writer.map_or("", |w| match w {
             Writer::Named => "the device named",
@@ -211,17 +211,17 @@ pub fn table() -> String {
             Writer::Other => "another device than the call names",
         });
         let place = rule.place.map_or("", |p| match p {
-            Place::Next => "next",
-            Place::Here => "here already",
-            Place::HereAside => "here already, aside",
-            Place::Fork => "another entry has its number",
-            Place::OnFork => "follows one in quarantine",
-            Place::Gap => "entries before it are missing",
+            ChainPlace::Next => "next",
+            ChainPlace::Here => "here already",
+            ChainPlace::HereAside => "here already, aside",
+            ChainPlace::Fork => "another entry has its number",
+            ChainPlace::OnFork => "follows one in quarantine",
+            ChainPlace::Gap => "entries before it are missing",
         });
         let standing = rule.standing.map_or("", |s| match s {
-            Standing::Trusted => "trusted",
-            Standing::Held => "held back",
-            Standing::Withdrawn => "withdrawn",
+            DeviceStanding::Trusted => "trusted",
+            DeviceStanding::Held => "held back",
+            DeviceStanding::Withdrawn => "withdrawn",
         });
         let time = rule.time.map_or("", |t| match t {
             Time::Near => "at most 24 h ahead",

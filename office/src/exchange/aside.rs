@@ -3,9 +3,9 @@
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 
 use super::feeds::Feeds;
-use super::kept::Kept;
+use super::kept::FeedEntry;
 use super::push::sites_of;
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::store::Tx;
 use crate::with;
 
@@ -14,7 +14,7 @@ const AT_ONCE: usize = 2_000;
 
 /// Releases what is aside of `device`, in the order of its chain: it goes into its feeds now. What stands on a site that is not the
 /// device's stays; returns how many went and how many stayed.
-pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, usize), Fault> {
+pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, usize), OfficeError> {
     tx.rows("SELECT id FROM device WHERE id = $1 FOR UPDATE", with![device])?;
     let mut ours = sites_of(tx, device)?;
     let sql = "SELECT body, sig FROM aside WHERE device = $1 ORDER BY seq LIMIT $2";
@@ -23,7 +23,7 @@ pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, us
     let all = rows.len() < AT_ONCE;
     for row in rows {
         let entry = Entry::trusted(row.bytes(0)?, row.signature(1)?)
-            .map_err(|e| Fault::broken(&format!("an entry in the database is damaged: {e}")))?;
+            .map_err(|e| OfficeError::broken(&format!("an entry in the database is damaged: {e}")))?;
         let begins = matches!(entry.body.fact, Fact::SiteNoted { .. }) && entry.body.site.is_none();
         let fits = match entry.body.site {
             Some(site) => ours.contains(&site),
@@ -44,7 +44,7 @@ pub fn release(tx: &mut dyn Tx, now: i64, device: DeviceId) -> Result<(usize, us
     for site in &began {
         feeds.begin_site(*site, &gone, &[device])?;
     }
-    feeds.take(&gone.iter().map(|e| Kept::of(e)).collect::<Vec<_>>(), false)?;
+    feeds.take(&gone.iter().map(|e| FeedEntry::of(e)).collect::<Vec<_>>(), false)?;
     feeds.finish()?;
     for entry in &gone {
         tx.run("DELETE FROM aside WHERE id = $1", with![entry.id])?;

@@ -9,12 +9,12 @@ use stillbar_protocol::{DeviceSum, Digest, SiteSum};
 
 use super::push::sites_of;
 use super::rolled::chained;
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::store::Tx;
 use crate::with;
 
 /// The sums of all sites of `device`. Where an entry came in behind a later one the hash is worked out again, and kept.
-pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Digest, Fault> {
+pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Digest, OfficeError> {
     let mut sites = Vec::new();
     for site in sites_of(tx, device)? {
         let sql = "SELECT device, count, last_seq, hash, stale FROM rolled WHERE site = $1 ORDER BY device";
@@ -30,7 +30,7 @@ pub fn digest(tx: &mut dyn Tx, device: DeviceId) -> Result<Digest, Fault> {
     Ok(Digest { sites })
 }
 
-fn again(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<[u8; 32], Fault> {
+fn again(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<[u8; 32], OfficeError> {
     let sql = "SELECT id FROM feed WHERE site = $1 AND device = $2 ORDER BY seq";
     tx.rows(sql, with![site, device])?.iter().try_fold([0; 32], |hash, row| Ok(chained(&hash, row.id(0)?)))
 }

@@ -9,11 +9,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 
-use super::kept::Kept;
+use super::kept::FeedEntry;
 use super::push::distinct;
 use super::rolled::Rolled;
-use crate::fault::Fault;
-use crate::store::{Tx, Value};
+use crate::error::OfficeError;
+use crate::store::{SqlValue, Tx};
 use crate::with;
 
 struct Site {
@@ -28,8 +28,8 @@ pub struct Feeds<'a> {
     sites: BTreeMap<EntryId, Site>,
     rolled: BTreeMap<(EntryId, DeviceId), Rolled>,
     jobs: BTreeMap<(EntryId, EntryId), i64>,
-    rows: Vec<Vec<Value>>,
-    photos: Vec<Vec<Value>>,
+    rows: Vec<Vec<SqlValue>>,
+    photos: Vec<Vec<SqlValue>>,
     /// What is known to be in a feed: what this transaction put there, and what it looked up.
     inside: BTreeSet<(EntryId, EntryId)>,
     /// What is known to belong to no site.
@@ -59,7 +59,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// A site that one of `entries` notes; the devices get it.
-    pub fn begin_site(&mut self, site: EntryId, entries: &[&Entry], devices: &[DeviceId]) -> Result<(), Fault> {
+    pub fn begin_site(&mut self, site: EntryId, entries: &[&Entry], devices: &[DeviceId]) -> Result<(), OfficeError> {
         let name = entries.iter().find(|e| e.id == site).map_or("", |e| match &e.body.fact {
             Fact::SiteNoted { name } => name.as_str(),
             _ => "",
@@ -80,11 +80,11 @@ impl<'a> Feeds<'a> {
 
     /// Puts `entries`, in their order, where they belong. `new`: they get their place in the chain now; otherwise they have one and were
     /// aside.
-    pub fn take(&mut self, entries: &[Kept], new: bool) -> Result<(), Fault> {
+    pub fn take(&mut self, entries: &[FeedEntry], new: bool) -> Result<(), OfficeError> {
         if entries.iter().any(|k| k.target().is_none()) {
             self.meet()?;
         }
-        let places = |kept: &Kept| i64::from(kept.target().is_none());
+        let places = |kept: &FeedEntry| i64::from(kept.target().is_none());
         if new {
             let links = entries.iter().map(|k| vec![k.device.into(), k.seq.into(), k.id.into(), places(k).into()]);
             self.tx.insert("link", &["device", "seq", "id", "place"], "", &links.collect::<Vec<_>>())?;
@@ -108,7 +108,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Writes all of it.
-    pub fn finish(self) -> Result<(), Fault> {
+    pub fn finish(self) -> Result<(), OfficeError> {
         let columns = ["site", "number", "id", "device", "seq", "job", "came_ms", "body", "sig"];
         self.tx.insert("feed", &columns, "", &self.rows)?;
         self.tx.insert(
@@ -127,8 +127,8 @@ impl<'a> Feeds<'a> {
         let now = self.now;
         let jobs = self.jobs.iter().map(|((site, job), more)| {
             let mut row = vec![(*site).into(), (*job).into(), (*more).into(), 0i64.into()];
-            row.extend([""; 3].map(Value::from));
-            row.extend([0i64, 0, now].map(Value::from));
+            row.extend([""; 3].map(SqlValue::from));
+            row.extend([0i64, 0, now].map(SqlValue::from));
             row
         });
         let columns = ["site", "id", "have", "seen", "title", "place", "proof", "done", "opened_ms", "changed_ms"];
@@ -141,7 +141,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// What belongs to no site keeps its body beside the chain: any site may come to name it.
-    fn keep_loose(&mut self, entries: &[Kept]) -> Result<(), Fault> {
+    fn keep_loose(&mut self, entries: &[FeedEntry]) -> Result<(), OfficeError> {
         let (mut rows, mut corrections) = (Vec::new(), Vec::new());
         for kept in entries.iter().filter(|k| k.target().is_none()) {
             self.loose.insert(kept.id);
@@ -163,7 +163,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Asks once for all that `entries` name: what belongs to no site, what is in their feeds already, and what is not here yet.
-    fn look_up(&mut self, entries: &[Kept]) -> Result<(), Fault> {
+    fn look_up(&mut self, entries: &[FeedEntry]) -> Result<(), OfficeError> {
         let mut named: BTreeMap<EntryId, BTreeSet<EntryId>> = BTreeMap::new();
         for kept in entries {
             let Some(site) = kept.target() else { continue };
@@ -185,7 +185,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Looks up what is named: which of it belongs to no site, and which of that is in the feeds already. Returns what is not here.
-    fn find(&mut self, named: &BTreeMap<EntryId, BTreeSet<EntryId>>) -> Result<Vec<Vec<Value>>, Fault> {
+    fn find(&mut self, named: &BTreeMap<EntryId, BTreeSet<EntryId>>) -> Result<Vec<Vec<SqlValue>>, OfficeError> {
         let all: BTreeSet<EntryId> = named.values().flatten().copied().collect();
         if all.is_empty() {
             return Ok(Vec::new());
@@ -215,7 +215,7 @@ impl<'a> Feeds<'a> {
 
     /// Waits until no other transaction hands out, or takes in, what belongs to no site: who names an entry and who brings it must not
     /// miss each other. Rare: a person is handed to a site once.
-    fn meet(&mut self) -> Result<(), Fault> {
+    fn meet(&mut self) -> Result<(), OfficeError> {
         if !self.met {
             self.tx.rows("SELECT value FROM office WHERE name = $1 FOR UPDATE", with!["meeting"])?;
             self.met = true;
@@ -224,7 +224,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// The device's first entry, if it belongs to no site: what the device is called.
-    fn first_of(&mut self, device: DeviceId) -> Result<Option<EntryId>, Fault> {
+    fn first_of(&mut self, device: DeviceId) -> Result<Option<EntryId>, OfficeError> {
         if let Some(found) = self.first.get(&device) {
             return Ok(*found);
         }
@@ -238,7 +238,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Brings what `kept` names into the feed before it.
-    fn introduce(&mut self, site: EntryId, kept: &Kept) -> Result<(), Fault> {
+    fn introduce(&mut self, site: EntryId, kept: &FeedEntry) -> Result<(), OfficeError> {
         let first = self.first_of(kept.device)?;
         for id in first.iter().chain(&kept.refers) {
             self.ensure(site, *id)?;
@@ -247,7 +247,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Puts an entry that belongs to no site into a feed, after what it names itself and before what corrects it.
-    fn ensure(&mut self, site: EntryId, id: EntryId) -> Result<(), Fault> {
+    fn ensure(&mut self, site: EntryId, id: EntryId) -> Result<(), OfficeError> {
         if !self.loose.contains(&id) || !self.inside.insert((site, id)) {
             return Ok(());
         }
@@ -260,8 +260,8 @@ impl<'a> Feeds<'a> {
             return Ok(()); // Erased: there is nothing left to hand out.
         }
         let entry = Entry::trusted(body, row.signature(1)?)
-            .map_err(|e| Fault::broken(&format!("an entry in the database is damaged: {e}")))?;
-        let kept = Kept::of(&entry);
+            .map_err(|e| OfficeError::broken(&format!("an entry in the database is damaged: {e}")))?;
+        let kept = FeedEntry::of(&entry);
         for named in &kept.refers {
             self.know(*named)?;
             self.ensure(site, *named)?;
@@ -277,7 +277,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Whether an entry belongs to no site.
-    fn know(&mut self, id: EntryId) -> Result<(), Fault> {
+    fn know(&mut self, id: EntryId) -> Result<(), OfficeError> {
         if !self.loose.contains(&id) {
             let rows = self.tx.rows("SELECT place FROM link WHERE id = $1", with![id])?;
             if rows.first().map(|row| row.int(0)).transpose()? == Some(1) {
@@ -288,7 +288,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// An entry of no site goes where it was named before it came, and where what it corrects is.
-    fn called_for(&mut self, kept: &Kept) -> Result<(), Fault> {
+    fn called_for(&mut self, kept: &FeedEntry) -> Result<(), OfficeError> {
         let mut sites: BTreeSet<EntryId> = BTreeSet::new();
         for row in self.tx.rows("SELECT site FROM missed WHERE id = $1", with![kept.id])? {
             sites.insert(row.id(0)?);
@@ -308,17 +308,17 @@ impl<'a> Feeds<'a> {
     }
 
     /// Holds a site's row to the end of the transaction.
-    fn hold(&mut self, id: EntryId) -> Result<&mut Site, Fault> {
+    fn hold(&mut self, id: EntryId) -> Result<&mut Site, OfficeError> {
         if !self.sites.contains_key(&id) {
             let rows = self.tx.rows("SELECT last, ms, count FROM site WHERE id = $1 FOR UPDATE", with![id])?;
-            let row = rows.first().ok_or_else(|| Fault::broken("an entry of a site that is not there"))?;
+            let row = rows.first().ok_or_else(|| OfficeError::broken("an entry of a site that is not there"))?;
             let clock = Hlc(row.int(1)?, u32::try_from(row.int(2)?).unwrap_or(u32::MAX));
             self.sites.insert(id, Site { last: row.int(0)?, clock });
         }
-        self.sites.get_mut(&id).ok_or_else(|| Fault::broken("a site that was just held is not there"))
+        self.sites.get_mut(&id).ok_or_else(|| OfficeError::broken("a site that was just held is not there"))
     }
 
-    fn append(&mut self, site: EntryId, kept: &Kept) -> Result<(), Fault> {
+    fn append(&mut self, site: EntryId, kept: &FeedEntry) -> Result<(), OfficeError> {
         let now = self.now;
         let row = self.hold(site)?;
         row.last += 1;
@@ -346,7 +346,7 @@ impl<'a> Feeds<'a> {
     }
 
     /// Goes on with the hash of this device's entries in this feed (see [`super::digest()`]).
-    fn roll(&mut self, site: EntryId, kept: &Kept) -> Result<(), Fault> {
+    fn roll(&mut self, site: EntryId, kept: &FeedEntry) -> Result<(), OfficeError> {
         let key = (site, kept.device);
         if !self.rolled.contains_key(&key) {
             self.rolled.insert(key, Rolled::read(self.tx, site, kept.device)?);

@@ -6,7 +6,7 @@ use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 
 /// An entry that is about to enter its feeds, with what is asked of it read once.
 #[derive(Debug, Clone)]
-pub struct Kept {
+pub struct FeedEntry {
     pub(super) id: EntryId,
     pub(super) device: DeviceId,
     pub(super) seq: i64,
@@ -29,10 +29,10 @@ pub(crate) fn photo(entry: &Entry) -> Option<[u8; 32]> {
     }
 }
 
-impl Kept {
+impl FeedEntry {
     /// Of an entry whose number the chain has already taken.
-    pub fn of(entry: &Entry) -> Kept {
-        Kept {
+    pub fn of(entry: &Entry) -> FeedEntry {
+        FeedEntry {
             id: entry.id,
             device: entry.body.device,
             seq: i64::try_from(entry.body.seq).unwrap_or(i64::MAX),

@@ -18,7 +18,7 @@ pub use answer::{Answer, Why, answer, say};
 pub use aside::release;
 pub use digest::digest;
 pub use feeds::Feeds;
-pub use kept::Kept;
+pub use kept::FeedEntry;
 pub use pull::{Cursor, pull};
 pub use push::{Offered, push, sites_of};
 pub use stillbar_protocol::limits::{AHEAD_MS, ENTRIES as MOST_ENTRIES, PAGE_BYTES, PUSH_BYTES as MOST_BYTES};

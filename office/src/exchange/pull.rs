@@ -9,7 +9,7 @@ use stillbar_protocol::{Erased, Page, WireEntry};
 
 use super::push::sites_of;
 use super::{MOST_ENTRIES, PAGE_BYTES};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::store::Tx;
 use crate::with;
 
@@ -24,9 +24,10 @@ const MOST_SITES: usize = 500;
 
 impl Cursor {
     /// From the wire; an empty text is the beginning.
-    pub fn read(text: &str) -> Result<Cursor, Fault> {
-        let bad =
-            || Fault::unreadable("`after` is not a cursor of this office: leave it out to begin from the beginning.");
+    pub fn read(text: &str) -> Result<Cursor, OfficeError> {
+        let bad = || {
+            OfficeError::unreadable("`after` is not a cursor of this office: leave it out to begin from the beginning.")
+        };
         let bytes = URL_SAFE_NO_PAD.decode(text).map_err(|_| bad())?;
         if bytes.len() % STEP != 0 || bytes.len() > STEP * MOST_SITES {
             return Err(bad());
@@ -47,7 +48,7 @@ impl Cursor {
 }
 
 /// The page after `after`, for a device. `own`: with the device's own entries, for one that lost its data.
-pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit: usize) -> Result<Page, Fault> {
+pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit: usize) -> Result<Page, OfficeError> {
     let limit = limit.clamp(1, MOST_ENTRIES);
     let sites = sites_of(tx, device)?;
     // Sites that the device no longer has lose their place: it begins again if it gets one back.

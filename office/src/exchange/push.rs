@@ -6,12 +6,12 @@ use axum::http::StatusCode;
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 use stillbar_protocol::{self as wire, Answered, Last, Pushed};
 
-use super::answer::{Answer, Case, Ground, Place, Shape, Standing, Time, Why, Writer, answer};
+use super::answer::{Answer, ChainPlace, DeviceStanding, Ground, Offer, OfferShape, Time, Why, Writer, answer};
 use super::feeds::Feeds;
-use super::kept::Kept;
+use super::kept::FeedEntry;
 use super::{AHEAD_MS, MOST_QUARANTINE, MOST_STRANGERS};
-use crate::fault::{Code, Fault};
-use crate::store::{Row, Tx, Value};
+use crate::error::{Code, OfficeError};
+use crate::store::{SqlRow, SqlValue, Tx};
 use crate::with;
 
 /// What a call brings: an entry whose length, encoding and signature hold, or the hash of something else.
@@ -23,7 +23,7 @@ pub struct Offered {
     pub entry: Option<Entry>,
 }
 
-struct Chain {
+struct DeviceChain {
     enrolled: bool,
     withdrawn: bool,
     held: bool,
@@ -31,13 +31,19 @@ struct Chain {
 }
 
 /// The sites of a device: those that it was given, and those that are the same place as one of them.
-pub fn sites_of(tx: &mut dyn Tx, device: DeviceId) -> Result<BTreeSet<EntryId>, Fault> {
+pub fn sites_of(tx: &mut dyn Tx, device: DeviceId) -> Result<BTreeSet<EntryId>, OfficeError> {
     let sql = "SELECT id FROM site WHERE main IN (SELECT site FROM device_site WHERE device = $1)";
     tx.rows(sql, with![device])?.iter().map(|row| row.id(0)).collect()
 }
 
 /// Takes in `offered`, all of the chain of `of`, brought by `caller`, in one transaction.
-pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: &[Offered]) -> Result<Pushed, Fault> {
+pub fn push(
+    tx: &mut dyn Tx,
+    now: i64,
+    caller: DeviceId,
+    of: DeviceId,
+    offered: &[Offered],
+) -> Result<Pushed, OfficeError> {
     let mut chain = chain(tx, now, of)?;
     let known = known(tx, of, offered)?;
     let mut quarantined = quarantined(tx, of, offered)?;
@@ -51,18 +57,18 @@ pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: 
 
     for one in offered {
         let entry = one.entry.as_ref();
-        let case = Case {
-            shape: if entry.is_some() { Shape::Entry } else { Shape::Foreign },
+        let case = Offer {
+            shape: if entry.is_some() { OfferShape::Entry } else { OfferShape::Foreign },
             writer: match entry {
                 Some(e) if e.body.device != of => Writer::Other,
                 _ if chain.enrolled => Writer::Named,
                 _ => Writer::Stranger,
             },
-            place: entry.map_or(Place::Gap, |e| place(e, &chain.last, &known, &here, &quarantined)),
+            place: entry.map_or(ChainPlace::Gap, |e| place(e, &chain.last, &known, &here, &quarantined)),
             standing: match (chain.withdrawn, chain.held) {
-                (true, _) => Standing::Withdrawn,
-                (false, true) => Standing::Held,
-                (false, false) => Standing::Trusted,
+                (true, _) => DeviceStanding::Withdrawn,
+                (false, true) => DeviceStanding::Held,
+                (false, false) => DeviceStanding::Trusted,
             },
             time: entry.map_or(Time::Near, |e| {
                 let latest = e.body.wall.max(e.body.clock.0);
@@ -127,7 +133,7 @@ pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: 
     for site in &began {
         feeds.begin_site(*site, &accepted, &[caller, of])?;
     }
-    feeds.take(&accepted.iter().map(|e| Kept::of(e)).collect::<Vec<_>>(), true)?;
+    feeds.take(&accepted.iter().map(|e| FeedEntry::of(e)).collect::<Vec<_>>(), true)?;
     feeds.finish()?;
     if !accepted.is_empty() || !aside.is_empty() {
         tx.run(
@@ -142,15 +148,15 @@ pub fn push(tx: &mut dyn Tx, now: i64, caller: DeviceId, of: DeviceId, offered: 
 }
 
 /// A number of a chain as the database keeps it; one that does not fit is never next in a chain.
-fn seq(seq: u64) -> Result<i64, Fault> {
-    i64::try_from(seq).map_err(|_| Fault::broken("a chain of more entries than can be counted"))
+fn seq(seq: u64) -> Result<i64, OfficeError> {
+    i64::try_from(seq).map_err(|_| OfficeError::broken("a chain of more entries than can be counted"))
 }
 
 /// The device's row, held to the end of the transaction; made for a stranger whose entries are handed on.
-fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<Chain, Fault> {
+fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<DeviceChain, OfficeError> {
     let sql = "SELECT enrolled_ms, withdrawn_ms, held, last_seq, last_id FROM device WHERE id = $1 FOR UPDATE";
-    let read = |row: &Row| -> Result<Chain, Fault> {
-        Ok(Chain {
+    let read = |row: &SqlRow| -> Result<DeviceChain, OfficeError> {
+        Ok(DeviceChain {
             enrolled: row.maybe_int(0)?.is_some(),
             withdrawn: row.maybe_int(1)?.is_some(),
             held: row.yes(2)?,
@@ -164,7 +170,7 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<Chain, Fault> {
     if strangers.first().map_or(Ok(0), |row| row.count(0))? >= MOST_STRANGERS {
         let say =
             "More unknown devices are kept aside than the office looks after: release or enrol some of them first.";
-        return Err(Fault::refused(StatusCode::CONFLICT, Code::TooManyStrangers, say));
+        return Err(OfficeError::refused(StatusCode::CONFLICT, Code::TooManyStrangers, say));
     }
     tx.run(
         "INSERT INTO device (id, label, token, enrolled_ms, withdrawn_ms, held, last_seq, last_id, heard_ms) \
@@ -172,24 +178,24 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<Chain, Fault> {
         with![of, "", EntryId::NONE, now],
     )?;
     let rows = tx.rows(sql, with![of])?;
-    rows.first().map_or_else(|| Err(Fault::broken("a device that was just kept is not there")), read)
+    rows.first().map_or_else(|| Err(OfficeError::broken("a device that was just kept is not there")), read)
 }
 
-struct Known {
+struct KnownEntry {
     seq: u64,
     aside: bool,
     reason: Option<Why>,
 }
 
 /// What of the chain is here already, among the numbers that are offered.
-fn known(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeMap<EntryId, Known>, Fault> {
+fn known(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeMap<EntryId, KnownEntry>, OfficeError> {
     let Some((low, high)) = span(offered) else { return Ok(BTreeMap::new()) };
     let sql = "SELECT link.id, link.seq, link.place, aside.reason FROM link LEFT JOIN aside ON aside.id = link.id \
                WHERE link.device = $1 AND link.seq BETWEEN $2 AND $3";
     let mut known = BTreeMap::new();
     for row in tx.rows(sql, with![of, low, high])? {
         let reason = row.maybe_text(3)?.map(|word| Why::named(&word)).filter(|why| *why != Why::Unknown);
-        known.insert(row.id(0)?, Known { seq: row.count(1)?, aside: row.int(2)? == 2, reason });
+        known.insert(row.id(0)?, KnownEntry { seq: row.count(1)?, aside: row.int(2)? == 2, reason });
     }
     Ok(known)
 }
@@ -204,14 +210,14 @@ fn span(offered: &[Offered]) -> Option<(i64, i64)> {
 }
 
 /// Which of the offered entries, and of those that they name as the one before, are in quarantine.
-fn quarantined(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeSet<EntryId>, Fault> {
+fn quarantined(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeSet<EntryId>, OfficeError> {
     let ids = offered.iter().filter_map(|o| o.entry.as_ref()).flat_map(|e| [e.id.0, e.body.prev.0]);
     let ids: Vec<[u8; 32]> = ids.collect::<BTreeSet<_>>().into_iter().collect();
     let rows = tx.among("SELECT id FROM quarantine WHERE device = $1 AND id IN (@)", with![of], &ids)?;
     rows.iter().map(|row| row.id(0)).collect()
 }
 
-fn count_quarantine(tx: &mut dyn Tx, of: DeviceId) -> Result<u64, Fault> {
+fn count_quarantine(tx: &mut dyn Tx, of: DeviceId) -> Result<u64, OfficeError> {
     let rows = tx.rows("SELECT count(*) FROM quarantine WHERE device = $1", with![of])?;
     rows.first().map_or(Ok(0), |row| row.count(0))
 }
@@ -219,31 +225,31 @@ fn count_quarantine(tx: &mut dyn Tx, of: DeviceId) -> Result<u64, Fault> {
 fn place(
     entry: &Entry,
     last: &Last,
-    known: &BTreeMap<EntryId, Known>,
+    known: &BTreeMap<EntryId, KnownEntry>,
     here: &BTreeMap<u64, EntryId>,
     quarantined: &BTreeSet<EntryId>,
-) -> Place {
+) -> ChainPlace {
     let at = entry.body.seq;
     if let Some(found) = known.get(&entry.id) {
-        return if found.aside { Place::HereAside } else { Place::Here };
+        return if found.aside { ChainPlace::HereAside } else { ChainPlace::Here };
     }
     if here.get(&at) == Some(&entry.id) {
-        return Place::Here;
+        return ChainPlace::Here;
     }
     if at == 0 {
-        return Place::Gap;
+        return ChainPlace::Gap;
     }
     if here.contains_key(&at) || known.values().any(|k| k.seq == at) {
-        return Place::Fork;
+        return ChainPlace::Fork;
     }
     if quarantined.contains(&entry.body.prev) {
-        return Place::OnFork;
+        return ChainPlace::OnFork;
     }
     if at == last.seq + 1 {
         // The number is free, but what it follows is not what is here: the chain went another way before it.
-        return if entry.body.prev == last.id { Place::Next } else { Place::Gap };
+        return if entry.body.prev == last.id { ChainPlace::Next } else { ChainPlace::Gap };
     }
-    Place::Gap
+    ChainPlace::Gap
 }
 
 fn ground(entry: &Entry, ours: &BTreeSet<EntryId>) -> Ground {
@@ -257,7 +263,7 @@ fn ground(entry: &Entry, ours: &BTreeSet<EntryId>) -> Ground {
     }
 }
 
-fn keep_aside(tx: &mut dyn Tx, now: i64, aside: &[(&Entry, Why)]) -> Result<(), Fault> {
+fn keep_aside(tx: &mut dyn Tx, now: i64, aside: &[(&Entry, Why)]) -> Result<(), OfficeError> {
     let (mut links, mut rows, mut photos) = (Vec::new(), Vec::new(), Vec::new());
     for (entry, why) in aside {
         let (device, at) = (entry.body.device, seq(entry.body.seq)?);
@@ -281,7 +287,7 @@ fn keep_aside(tx: &mut dyn Tx, now: i64, aside: &[(&Entry, Why)]) -> Result<(), 
     tx.insert("photo_named", &["sha256", "site", "device"], "ON CONFLICT DO NOTHING", &distinct(photos))
 }
 
-fn keep_forks(tx: &mut dyn Tx, now: i64, forks: &[&Entry]) -> Result<(), Fault> {
+fn keep_forks(tx: &mut dyn Tx, now: i64, forks: &[&Entry]) -> Result<(), OfficeError> {
     let mut rows = Vec::new();
     for entry in forks {
         rows.push(vec![
@@ -299,8 +305,8 @@ fn keep_forks(tx: &mut dyn Tx, now: i64, forks: &[&Entry]) -> Result<(), Fault> 
 }
 
 /// One statement may not meet the same row twice.
-pub(super) fn distinct(mut rows: Vec<Vec<Value>>) -> Vec<Vec<Value>> {
-    let mut seen: Vec<Vec<Value>> = Vec::new();
+pub(super) fn distinct(mut rows: Vec<Vec<SqlValue>>) -> Vec<Vec<SqlValue>> {
+    let mut seen: Vec<Vec<SqlValue>> = Vec::new();
     rows.retain(|row| {
         let new = !seen.contains(row);
         if new {

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::{DeviceId, EntryId};
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::store::Tx;
 use crate::with;
 
@@ -17,7 +17,7 @@ pub(super) struct Rolled {
 }
 
 impl Rolled {
-    pub(super) fn read(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<Rolled, Fault> {
+    pub(super) fn read(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<Rolled, OfficeError> {
         let sql = "SELECT count, last_seq, hash, stale FROM rolled WHERE site = $1 AND device = $2";
         let found = tx.rows(sql, with![site, device])?;
         let Some(row) = found.first() else {
@@ -37,7 +37,7 @@ impl Rolled {
         }
     }
 
-    pub(super) fn write(tx: &mut dyn Tx, all: &BTreeMap<(EntryId, DeviceId), Rolled>) -> Result<(), Fault> {
+    pub(super) fn write(tx: &mut dyn Tx, all: &BTreeMap<(EntryId, DeviceId), Rolled>) -> Result<(), OfficeError> {
         let rows = all.iter().map(|((site, device), r)| {
             let sums = [r.count, r.last_seq].map(Into::into);
             let mut row = vec![(*site).into(), (*device).into()];

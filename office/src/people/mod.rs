@@ -1,7 +1,7 @@
 //! People of the office: who they are, what they may do, how they sign in.
 //!
 //! Promises: a password is kept as argon2id and never written anywhere else; a session ends by itself; what a role may do is decided
-//! by the table of routes and by the sites of the person, nowhere else. Start at [`Role`] and [`sign_in`].
+//! by the table of routes and by the sites of the person, nowhere else. Start at [`AccountRole`] and [`sign_in`].
 
 mod password;
 mod session;
@@ -13,14 +13,14 @@ use stillbar_core::journal::EntryId;
 pub use password::{check_new, hash, verify};
 pub use session::{COOKIE, Visitor, sign_in, sign_out, visitor};
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
-use crate::store::{Row, Tx};
+use crate::store::{SqlRow, Tx};
 use crate::{audit, with};
 
 /// What a person may do; each may do all that those before it may.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Role {
+pub enum AccountRole {
     /// Reads what is on their sites.
     Reader,
     /// Plans jobs and prints labels.
@@ -31,44 +31,45 @@ pub enum Role {
     Admin,
 }
 
-impl Role {
+impl AccountRole {
     /// All, least first.
-    pub const ALL: [Role; 4] = [Role::Reader, Role::Planner, Role::Lead, Role::Admin];
+    pub const ALL: [AccountRole; 4] =
+        [AccountRole::Reader, AccountRole::Planner, AccountRole::Lead, AccountRole::Admin];
 
     /// The word for it.
     pub fn word(self) -> &'static str {
         match self {
-            Role::Reader => "reader",
-            Role::Planner => "planner",
-            Role::Lead => "site lead",
-            Role::Admin => "admin",
+            AccountRole::Reader => "reader",
+            AccountRole::Planner => "planner",
+            AccountRole::Lead => "site lead",
+            AccountRole::Admin => "admin",
         }
     }
 
     /// As kept in the database: 1 to 4.
     pub fn number(self) -> i64 {
         match self {
-            Role::Reader => 1,
-            Role::Planner => 2,
-            Role::Lead => 3,
-            Role::Admin => 4,
+            AccountRole::Reader => 1,
+            AccountRole::Planner => 2,
+            AccountRole::Lead => 3,
+            AccountRole::Admin => 4,
         }
     }
 
     /// From the database. What is not known may least.
-    pub fn of(number: i64) -> Role {
-        Role::ALL.into_iter().find(|r| r.number() == number).unwrap_or(Role::Reader)
+    pub fn of(number: i64) -> AccountRole {
+        AccountRole::ALL.into_iter().find(|r| r.number() == number).unwrap_or(AccountRole::Reader)
     }
 
     /// From a word.
-    pub fn named(word: &str) -> Option<Role> {
-        Role::ALL.into_iter().find(|r| r.word() == word)
+    pub fn named(word: &str) -> Option<AccountRole> {
+        AccountRole::ALL.into_iter().find(|r| r.word() == word)
     }
 }
 
 /// A person.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Person {
+pub struct Account {
     /// Id in the database.
     pub id: String,
     /// What they sign in with.
@@ -76,7 +77,7 @@ pub struct Person {
     /// What they are called.
     pub name: String,
     /// What they may do.
-    pub role: Role,
+    pub role: AccountRole,
     /// Whether the password is one that somebody else gave them.
     pub fresh: bool,
     /// Whether they may no longer sign in.
@@ -87,12 +88,12 @@ pub struct Person {
 
 const COLUMNS: &str = "SELECT id, login, name, role, fresh, off, entry FROM person";
 
-fn read(row: &Row) -> Result<Person, Fault> {
-    Ok(Person {
+fn read(row: &SqlRow) -> Result<Account, OfficeError> {
+    Ok(Account {
         id: row.text(0)?,
         login: row.text(1)?,
         name: row.text(2)?,
-        role: Role::of(row.int(3)?),
+        role: AccountRole::of(row.int(3)?),
         fresh: row.yes(4)?,
         off: row.yes(5)?,
         entry: row.maybe_id(6)?,
@@ -100,19 +101,19 @@ fn read(row: &Row) -> Result<Person, Fault> {
 }
 
 /// Everybody, by name.
-pub fn all(tx: &mut dyn Tx) -> Result<Vec<Person>, Fault> {
+pub fn all(tx: &mut dyn Tx) -> Result<Vec<Account>, OfficeError> {
     tx.rows(&format!("{COLUMNS} ORDER BY name, id"), &[])?.iter().map(read).collect()
 }
 
 /// One person.
-pub fn person(tx: &mut dyn Tx, id: &str) -> Result<Person, Fault> {
+pub fn person(tx: &mut dyn Tx, id: &str) -> Result<Account, OfficeError> {
     let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1"), with![id])?;
-    rows.first().map(read).transpose()?.ok_or_else(|| Fault::nothing("There is no such person."))
+    rows.first().map(read).transpose()?.ok_or_else(|| OfficeError::nothing("There is no such person."))
 }
 
 /// The sites that a person sees: an admin all, others those that they were given and what is the same place.
-pub fn sites(tx: &mut dyn Tx, person: &Person) -> Result<BTreeSet<EntryId>, Fault> {
-    let rows = if person.role == Role::Admin {
+pub fn sites(tx: &mut dyn Tx, person: &Account) -> Result<BTreeSet<EntryId>, OfficeError> {
+    let rows = if person.role == AccountRole::Admin {
         tx.rows("SELECT id FROM site", &[])?
     } else {
         let sql = "SELECT id FROM site WHERE main IN (SELECT site FROM person_site WHERE person = $1)";
@@ -123,23 +124,23 @@ pub fn sites(tx: &mut dyn Tx, person: &Person) -> Result<BTreeSet<EntryId>, Faul
 
 /// What a new person is.
 #[derive(Debug, Clone)]
-pub struct New {
+pub struct NewAccount {
     /// What they sign in with.
     pub login: String,
     /// What they are called.
     pub name: String,
     /// What they may do.
-    pub role: Role,
+    pub role: AccountRole,
     /// Their sites.
     pub sites: Vec<EntryId>,
 }
 
 /// Adds a person with a one-time password, which is returned and kept nowhere in the clear.
-pub fn add(office: &Office, new: &New, who: &str, origin: &str) -> Result<String, Fault> {
+pub fn add(office: &Office, new: &NewAccount, who: &str, origin: &str) -> Result<String, OfficeError> {
     let login = login(&new.login)?;
     let name = new.name.trim();
     if name.is_empty() || name.chars().count() > 80 {
-        return Err(Fault::unreadable("A person has a name of at most 80 characters."));
+        return Err(OfficeError::unreadable("A person has a name of at most 80 characters."));
     }
     let (id, password) = (office.secret::<12>()?, office.secret::<12>()?);
     let (hashed, now) = (hash(office, &password)?, office.now());
@@ -150,7 +151,9 @@ pub fn add(office: &Office, new: &New, who: &str, origin: &str) -> Result<String
             with![id.as_str(), login.as_str(), name, hashed.as_str(), new.role.number(), now],
         )?;
         if made == 0 {
-            return Err(Fault::unreadable(format!("Somebody signs in as {login} already. Give another sign-in name.")));
+            return Err(OfficeError::unreadable(format!(
+                "Somebody signs in as {login} already. Give another sign-in name."
+            )));
         }
         give_sites(tx, &id, &new.sites)?;
         audit::note(tx, now, who, "person added", &format!("{login}, {}", new.role.word()), origin)
@@ -159,7 +162,7 @@ pub fn add(office: &Office, new: &New, who: &str, origin: &str) -> Result<String
 }
 
 /// The sites of a person, in place of those they had.
-pub fn give_sites(tx: &mut dyn Tx, person: &str, sites: &[EntryId]) -> Result<(), Fault> {
+pub fn give_sites(tx: &mut dyn Tx, person: &str, sites: &[EntryId]) -> Result<(), OfficeError> {
     tx.run("DELETE FROM person_site WHERE person = $1", with![person])?;
     for site in sites {
         tx.run(
@@ -171,7 +174,7 @@ pub fn give_sites(tx: &mut dyn Tx, person: &str, sites: &[EntryId]) -> Result<()
 }
 
 /// A new one-time password; whoever is signed in as this person is signed out.
-pub fn renew(office: &Office, id: &str, who: &str, origin: &str) -> Result<String, Fault> {
+pub fn renew(office: &Office, id: &str, who: &str, origin: &str) -> Result<String, OfficeError> {
     let password = office.secret::<12>()?;
     let (hashed, now) = (hash(office, &password)?, office.now());
     office.change(|tx| {
@@ -183,11 +186,11 @@ pub fn renew(office: &Office, id: &str, who: &str, origin: &str) -> Result<Strin
     Ok(password)
 }
 
-fn login(typed: &str) -> Result<String, Fault> {
+fn login(typed: &str) -> Result<String, OfficeError> {
     let login = typed.trim().to_lowercase();
     let plain = |c: char| c.is_alphanumeric() || matches!(c, '.' | '-' | '_' | '@');
     if login.is_empty() || login.chars().count() > 60 || !login.chars().all(plain) {
-        return Err(Fault::unreadable(
+        return Err(OfficeError::unreadable(
             "A sign-in name has up to 60 letters, digits, points, hyphens, underscores or @.",
         ));
     }
@@ -195,32 +198,32 @@ fn login(typed: &str) -> Result<String, Fault> {
 }
 
 /// The first start: an admin is made if there is nobody. Returns the one-time password, to be shown once.
-pub fn first(office: &Office) -> Result<Option<String>, Fault> {
+pub fn first(office: &Office) -> Result<Option<String>, OfficeError> {
     let nobody = office.read(|tx| Ok(tx.rows("SELECT 1 FROM person LIMIT 1", &[])?.is_empty()))?;
     if !nobody {
         return Ok(None);
     }
-    let new = New { login: "admin".into(), name: "Admin".into(), role: Role::Admin, sites: Vec::new() };
+    let new = NewAccount { login: "admin".into(), name: "Admin".into(), role: AccountRole::Admin, sites: Vec::new() };
     match add(office, &new, "the first start", "the terminal") {
         Ok(password) => Ok(Some(password)),
         // Another process was a moment earlier, and has shown the password.
-        Err(Fault::Refused { .. }) => Ok(None),
+        Err(OfficeError::Refused { .. }) => Ok(None),
         Err(other) => Err(other),
     }
 }
 
 /// A password that the person chose.
-pub fn choose(office: &Office, person: &Person, old: &str, new: &str, origin: &str) -> Result<(), Fault> {
+pub fn choose(office: &Office, person: &Account, old: &str, new: &str, origin: &str) -> Result<(), OfficeError> {
     crate::rate::count(office, crate::rate::SIGN_IN_NAME, &person.login)?;
     let kept = office.read(|tx| {
         let rows = tx.rows("SELECT password FROM person WHERE id = $1", with![person.id.as_str()])?;
         rows.first().map(|row| row.text(0)).transpose()
     })?;
     if !verify(old, kept.as_deref()) {
-        return Err(Fault::unreadable("The password so far is not right. Go back and write it again."));
+        return Err(OfficeError::unreadable("The password so far is not right. Go back and write it again."));
     }
     if old == new {
-        return Err(Fault::unreadable("The new password is the old one. Choose another."));
+        return Err(OfficeError::unreadable("The new password is the old one. Choose another."));
     }
     let (hashed, now) = (hash(office, new)?, office.now());
     office.change(|tx| {

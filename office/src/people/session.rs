@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 use axum::http::StatusCode;
 use stillbar_core::journal::EntryId;
 
-use super::{Person, person, sites, verify};
-use crate::fault::{Code, Fault};
+use super::{Account, person, sites, verify};
+use crate::error::{Code, OfficeError};
 use crate::office::{Office, kept};
 use crate::{audit, rate, with};
 
@@ -23,7 +23,7 @@ const SEEN_MS: i64 = 60_000;
 #[derive(Debug, Clone)]
 pub struct Visitor {
     /// Who.
-    pub person: Person,
+    pub person: Account,
     /// The sites that they see.
     pub sites: BTreeSet<EntryId>,
     /// What every form of theirs has in it.
@@ -32,13 +32,17 @@ pub struct Visitor {
 
 impl Visitor {
     /// Refuses what is not on a site of theirs, in the same words as what does not exist.
-    pub fn on(&self, site: EntryId) -> Result<(), Fault> {
-        if self.sites.contains(&site) { Ok(()) } else { Err(Fault::nothing("There is no such site here for you.")) }
+    pub fn on(&self, site: EntryId) -> Result<(), OfficeError> {
+        if self.sites.contains(&site) {
+            Ok(())
+        } else {
+            Err(OfficeError::nothing("There is no such site here for you."))
+        }
     }
 }
 
 /// Signs in; the cookie's secret.
-pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Result<String, Fault> {
+pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Result<String, OfficeError> {
     let login = login.trim().to_lowercase();
     rate::count(office, rate::SIGN_IN_FROM, origin)?;
     rate::count(office, rate::SIGN_IN_NAME, &login)?;
@@ -66,11 +70,11 @@ pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Re
         return Ok(token);
     }
     let say = "Name and password do not fit each other. Try again; an admin can give you a new password.";
-    Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotSignedIn, say))
+    Err(OfficeError::refused(StatusCode::FORBIDDEN, Code::NotSignedIn, say))
 }
 
 /// Who has this cookie.
-pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, Fault> {
+pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, OfficeError> {
     let (hash, now) = (kept(token), office.now());
     let found = office.read(|tx| {
         let sql = "SELECT person, csrf, seen_ms FROM session WHERE token = $1 AND made_ms > $2 AND seen_ms > $3";
@@ -91,7 +95,7 @@ pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, Fault> {
 }
 
 /// Ends a session.
-pub fn sign_out(office: &Office, token: &str, who: &str, origin: &str) -> Result<(), Fault> {
+pub fn sign_out(office: &Office, token: &str, who: &str, origin: &str) -> Result<(), OfficeError> {
     let now = office.now();
     office.change(|tx| {
         tx.run("DELETE FROM session WHERE token = $1", with![kept(token)])?;

@@ -12,7 +12,7 @@ use object_store::{GetOptions, GetRange, ObjectStore, ObjectStoreExt, PutPayload
 use stillbar_core::sync::no_answer;
 
 use super::Name;
-use crate::fault::Fault;
+use crate::error::OfficeError;
 
 /// Characters of what a store says that are passed on.
 const MOST_SAID: usize = 300;
@@ -77,17 +77,17 @@ impl Blobs {
     }
 
     /// Keeps `bytes` whole under `key`.
-    pub async fn put(&self, key: &str, bytes: Vec<u8>) -> Result<(), Fault> {
+    pub async fn put(&self, key: &str, bytes: Vec<u8>) -> Result<(), OfficeError> {
         self.store.put(&Key::from(key), PutPayload::from(bytes)).await.map(drop).map_err(fault)
     }
 
     /// All bytes under `key`, if it is there.
-    pub async fn get(&self, key: &str) -> Result<Option<Bytes>, Fault> {
+    pub async fn get(&self, key: &str) -> Result<Option<Bytes>, OfficeError> {
         self.range(key, None).await
     }
 
     /// The bytes of `range` under `key`, if it is there.
-    pub async fn range(&self, key: &str, range: Option<Range<u64>>) -> Result<Option<Bytes>, Fault> {
+    pub async fn range(&self, key: &str, range: Option<Range<u64>>) -> Result<Option<Bytes>, OfficeError> {
         let options = GetOptions { range: range.map(GetRange::Bounded), ..GetOptions::default() };
         match self.store.get_opts(&Key::from(key), options).await {
             Ok(found) => found.bytes().await.map(Some).map_err(fault),
@@ -97,7 +97,7 @@ impl Blobs {
     }
 
     /// Takes away all that lies in the folder `key`.
-    pub async fn clear(&self, key: &str) -> Result<(), Fault> {
+    pub async fn clear(&self, key: &str) -> Result<(), OfficeError> {
         self.emptied(key).await.map_err(fault)
     }
 
@@ -114,7 +114,7 @@ impl Blobs {
     }
 
     /// Takes away what is under `key`, if it is there.
-    pub async fn delete(&self, key: &str) -> Result<(), Fault> {
+    pub async fn delete(&self, key: &str) -> Result<(), OfficeError> {
         match self.store.delete(&Key::from(key)).await {
             Ok(()) | Err(object_store::Error::NotFound { .. }) => Ok(()),
             Err(e) => Err(fault(e)),
@@ -128,8 +128,8 @@ pub fn key(name: Name) -> String {
     format!("photos/{}/{text}", &text[..2])
 }
 
-fn fault(error: object_store::Error) -> Fault {
-    Fault::Busy(format!("the store of photos: {}", cause(&error)))
+fn fault(error: object_store::Error) -> OfficeError {
+    OfficeError::Busy(format!("the store of photos: {}", cause(&error)))
 }
 
 /// What a person can make of an error of the store: its cause, without the calls and repeats before it.

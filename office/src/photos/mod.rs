@@ -17,10 +17,10 @@ use stillbar_protocol::limits::{COPY_BYTES, WANTED};
 use stillbar_protocol::{Size, Wanted};
 
 pub use blobs::{Blobs, key};
-pub use upload::{Begun, Upload, add, begin, drop_upload, finish, sweep, upload};
+pub use upload::{Upload, UploadBegun, add, begin, drop_upload, finish, sweep, upload};
 
+use crate::error::OfficeError;
 use crate::exchange::sites_of;
-use crate::fault::Fault;
 use crate::store::Tx;
 use crate::with;
 
@@ -75,13 +75,13 @@ impl fmt::Display for Name {
 }
 
 /// How long a kept photo is, if it is kept.
-pub fn length(tx: &mut dyn Tx, name: Name) -> Result<Option<i64>, Fault> {
+pub fn length(tx: &mut dyn Tx, name: Name) -> Result<Option<i64>, OfficeError> {
     let rows = tx.rows("SELECT length FROM photo WHERE sha256 = $1 AND size = $2", with![name.sha256, name.size])?;
     rows.first().map(|row| row.int(0)).transpose()
 }
 
 /// Whether an entry names the photo: one that `device` wrote, or one of a site of it. `aside` counts what is aside as well.
-pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -> Result<bool, Fault> {
+pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -> Result<bool, OfficeError> {
     let rows = tx.rows("SELECT site, device FROM photo_named WHERE sha256 = $1", with![sha256])?;
     let sites = sites_of(tx, device)?;
     for row in rows {
@@ -94,7 +94,7 @@ pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -
 }
 
 /// What entries of `device` name and the office lacks.
-pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, Fault> {
+pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, OfficeError> {
     let sql = "SELECT named.sha256, \
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 320), \
                (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size = 960), \

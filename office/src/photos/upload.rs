@@ -10,9 +10,9 @@ use stillbar_core::evidence;
 use stillbar_core::journal::DeviceId;
 
 use super::{Name, blobs, length, named};
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::office::{Office, Shared, call};
-use crate::store::{Row, Tx};
+use crate::store::{SqlRow, Tx};
 use crate::with;
 
 /// Uploads of one device at once.
@@ -35,7 +35,7 @@ pub struct Upload {
 
 /// How an upload begins.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Begun {
+pub enum UploadBegun {
     /// It goes on from where it is; from 0 if it is new.
     Upload(Upload),
     /// The bytes are here already.
@@ -44,55 +44,55 @@ pub enum Begun {
 
 const COLUMNS: &str = "SELECT id, sha256, size, length, here FROM upload";
 
-fn read(row: &Row) -> Result<Upload, Fault> {
+fn read(row: &SqlRow) -> Result<Upload, OfficeError> {
     let name = Name { sha256: row.hash(1)?, size: row.int(2)? };
     Ok(Upload { id: row.text(0)?, name, length: row.int(3)?, here: row.int(4)? })
 }
 
 /// Begins an upload, or finds the one that the device began before.
-pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Result<Begun, Fault> {
+pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Result<UploadBegun, OfficeError> {
     let (id, now) = (office.secret::<16>()?, office.now());
     if bytes < 1 || bytes > name.most() {
         let say = format!("A photo of this size has 1 to {} bytes; this says {bytes}.", name.most());
-        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooLarge, say));
+        return Err(OfficeError::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooLarge, say));
     }
     office.change(|tx| {
         if !named(tx, device, name.sha256, true)? {
             let say = "No entry here names this photo. Send the entry first, and the photo after it.";
-            return Err(Fault::refused(StatusCode::FORBIDDEN, Code::NotNamed, say));
+            return Err(OfficeError::refused(StatusCode::FORBIDDEN, Code::NotNamed, say));
         }
         if let Some(kept) = length(tx, name)? {
-            return Ok(Begun::Here(kept));
+            return Ok(UploadBegun::Here(kept));
         }
         let sql = format!("{COLUMNS} WHERE device = $1 AND sha256 = $2 AND size = $3 AND length = $4");
         if let Some(row) = tx.rows(&sql, with![device, name.sha256, name.size, bytes])?.first() {
-            return read(row).map(Begun::Upload);
+            return read(row).map(UploadBegun::Upload);
         }
         let under_way = tx.rows("SELECT count(*) FROM upload WHERE device = $1", with![device])?;
         if under_way.first().map_or(Ok(0), |row| row.count(0))? >= MOST_UPLOADS {
             let say = "This device has too many uploads under way. Finish or delete some of them first.";
-            return Err(Fault::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyUploads, say));
+            return Err(OfficeError::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyUploads, say));
         }
         tx.run(
             "INSERT INTO upload (id, device, sha256, size, length, here, touched_ms) VALUES ($1, $2, $3, $4, $5, 0, $6)",
             with![id.as_str(), device, name.sha256, name.size, bytes, now],
         )?;
-        Ok(Begun::Upload(Upload { id: id.clone(), name, length: bytes, here: 0 }))
+        Ok(UploadBegun::Upload(Upload { id: id.clone(), name, length: bytes, here: 0 }))
     })
 }
 
 /// An upload of `device`.
-pub fn upload(tx: &mut dyn Tx, device: DeviceId, id: &str) -> Result<Upload, Fault> {
+pub fn upload(tx: &mut dyn Tx, device: DeviceId, id: &str) -> Result<Upload, OfficeError> {
     let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1 AND device = $2"), with![id, device])?;
     rows.first().map(read).transpose()?.ok_or_else(|| {
-        Fault::nothing("There is no such upload. Begin it again: what is here already is not sent twice.")
+        OfficeError::nothing("There is no such upload. Begin it again: what is here already is not sent twice.")
     })
 }
 
 /// Keeps one piece at `from`. Returns where the upload is now; somebody else may have been faster.
-pub async fn add(office: &Shared, upload: &Upload, from: i64, piece: Vec<u8>) -> Result<i64, Fault> {
+pub async fn add(office: &Shared, upload: &Upload, from: i64, piece: Vec<u8>) -> Result<i64, OfficeError> {
     let path = format!("uploads/{}/{from}-{}", upload.id, office.secret::<9>()?);
-    let bytes = i64::try_from(piece.len()).map_err(|_| Fault::broken("a piece that cannot be counted"))?;
+    let bytes = i64::try_from(piece.len()).map_err(|_| OfficeError::broken("a piece that cannot be counted"))?;
     office.blobs.put(&path, piece).await?;
     let (id, kept) = (upload.id.clone(), path.clone());
     let taken = call(office, move |office| {
@@ -117,12 +117,12 @@ pub async fn add(office: &Shared, upload: &Upload, from: i64, piece: Vec<u8>) ->
     }
     office.blobs.delete(&path).await?;
     let say = "Another call was faster: ask where the upload is, and go on from there.";
-    Err(Fault::refused(StatusCode::CONFLICT, Code::WrongOffset, say))
+    Err(OfficeError::refused(StatusCode::CONFLICT, Code::WrongOffset, say))
 }
 
 /// Puts an upload together of which all bytes are here. Bytes that are not what they should be are thrown away.
-pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), Fault> {
-    let _turn = office.photos.acquire().await.map_err(|_| Fault::Busy("the office is ending".into()))?;
+pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), OfficeError> {
+    let _turn = office.photos.acquire().await.map_err(|_| OfficeError::Busy("the office is ending".into()))?;
     let (id, name) = (upload.id.clone(), upload.name);
     let parts = call(office, move |office| {
         office.read(|tx| {
@@ -169,11 +169,11 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), Fault> {
     let status = StatusCode::from_u16(stillbar_protocol::photos::MISMATCH).unwrap_or(StatusCode::CONFLICT);
     let say =
         "The bytes are not those of the photo that the entry names. They were thrown away: begin this upload again.";
-    Err(Fault::refused(status, Code::NotThisPhoto, say))
+    Err(OfficeError::refused(status, Code::NotThisPhoto, say))
 }
 
 /// Forgets an upload and its pieces.
-pub async fn drop_upload(office: &Shared, id: &str) -> Result<(), Fault> {
+pub async fn drop_upload(office: &Shared, id: &str) -> Result<(), OfficeError> {
     // What is there, not what the rows name: a process that was killed may have kept a piece without its row. The rows go last, for by them
     // what could not be cleared now is found again.
     office.blobs.clear(&format!("uploads/{id}")).await?;
@@ -189,7 +189,7 @@ pub async fn drop_upload(office: &Shared, id: &str) -> Result<(), Fault> {
 }
 
 /// Forgets a few uploads that nobody went on with.
-pub async fn sweep(office: &Shared) -> Result<(), Fault> {
+pub async fn sweep(office: &Shared) -> Result<(), OfficeError> {
     let old = call(office, |office| {
         let before = office.now() - WAIT_MS;
         office.read(|tx| {

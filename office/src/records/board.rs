@@ -9,8 +9,8 @@ use stillbar_core::journal::{DeviceId, EntryId, Fact};
 use stillbar_core::world::World;
 
 use super::{entry, refresh, world};
+use crate::error::OfficeError;
 use crate::exchange::{self, Why};
-use crate::fault::Fault;
 use crate::office::Office;
 use crate::store::Tx;
 use crate::with;
@@ -59,12 +59,12 @@ pub struct Board {
     /// Locks that were forced off and whose owners are not told yet.
     pub owed: Vec<LockOn>,
     /// Locks in entries that are not taken in.
-    pub held: Vec<Held>,
+    pub held: Vec<HeldLock>,
 }
 
 /// A lock in an entry that is not taken in.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Held {
+pub struct HeldLock {
     /// What is written on it.
     pub label: String,
     /// The phone that told of it.
@@ -78,7 +78,7 @@ pub struct Held {
 }
 
 /// The locks of these sites that are on; those forced off whose owner is not told; and those that are not taken in.
-pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Fault> {
+pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, OfficeError> {
     refresh(office, sites)?;
     office.read(|tx| {
         let ids: Vec<[u8; 32]> = sites.iter().map(|s| s.0).collect();
@@ -127,7 +127,7 @@ pub(crate) fn named(label: &str, device: DeviceId) -> String {
     if label.is_empty() { format!("phone {:.8}", device.to_string()) } else { label.to_owned() }
 }
 
-fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<Held>, Fault> {
+fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<HeldLock>, OfficeError> {
     let mut found = Vec::new();
     for sql in [
         "SELECT aside.body, aside.sig, aside.reason, device.label FROM aside JOIN device ON device.id = aside.device \
@@ -147,7 +147,7 @@ fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<Held>, Fault> 
             if known && !entry.body.site.is_some_and(|s| sites.contains(&s)) {
                 continue;
             }
-            found.push(Held {
+            found.push(HeldLock {
                 label: label.clone(),
                 phone: named(&row.text(3)?, entry.body.device),
                 since_ms: entry.body.wall,

@@ -8,7 +8,7 @@ use axum::http::StatusCode;
 use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 
 use super::{entry, refresh};
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::office::Office;
 use crate::{audit, with};
 
@@ -29,7 +29,7 @@ pub struct Named {
 }
 
 /// The people whom the journal names, by name. What is a correction stands under the entry that it corrects.
-pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
+pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
     office.read(|tx| {
         let mut found: Vec<Named> = Vec::new();
         // Corrections come after what they correct, so the latest name wins.
@@ -60,7 +60,7 @@ pub fn names(office: &Office) -> Result<Vec<Named>, Fault> {
 }
 
 /// Erases the names in the entry that brought a person and of its corrections, wherever the office keeps them. How many went.
-pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, Fault> {
+pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, OfficeError> {
     let now = office.now();
     let named = office.read(|tx| {
         tx.rows("SELECT site FROM shared WHERE id = $1", with![id])?.iter().map(|row| row.id(0)).collect()
@@ -69,12 +69,12 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
     office.change(|tx| {
         let on = tx.rows("SELECT label, place FROM lock_on WHERE owner = $1 ORDER BY since_ms LIMIT 5", with![id])?;
         if !on.is_empty() {
-            let on = on.iter().map(|row| Ok(format!("{} on {}", row.text(0)?, row.text(1)?))).collect::<Result<Vec<_>, Fault>>()?;
+            let on = on.iter().map(|row| Ok(format!("{} on {}", row.text(0)?, row.text(1)?))).collect::<Result<Vec<_>, OfficeError>>()?;
             let say = format!(
                 "A lock of this person is on ({}). Whoever meets it has to know whose it is and whom to ring. Erase the name when the lock is off.",
                 on.join("; ")
             );
-            return Err(Fault::refused(StatusCode::CONFLICT, Code::LockOn, say));
+            return Err(OfficeError::refused(StatusCode::CONFLICT, Code::LockOn, say));
         }
         let mut all = vec![id];
         for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {
@@ -91,7 +91,7 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
             let whole = entry(row)?;
             let Fact::PersonNoted { name, .. } = &whole.body.fact else { continue };
             let left = match (whole.opens(), name.as_str()) {
-                (true, _) => whole.withheld().map_err(|e| Fault::broken(&e.to_string()))?.bytes,
+                (true, _) => whole.withheld().map_err(|e| OfficeError::broken(&e.to_string()))?.bytes,
                 (false, WITHHELD) => continue,
                 (false, _) => Vec::new(),
             };
@@ -103,7 +103,7 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
             gone += 1;
         }
         if gone == 0 {
-            return Err(Fault::nothing("There is no such person in the journal, or they are erased already."));
+            return Err(OfficeError::nothing("There is no such person in the journal, or they are erased already."));
         }
         // Who they were is not written down here: that is the point.
         audit::note(tx, now, who, "person erased from the journal", &id.to_string(), origin)?;

@@ -14,7 +14,7 @@ use stillbar_core::supply::Cut;
 use stillbar_core::world::World;
 
 use super::{across, drawn, entries_of, world};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
 use crate::with;
 
@@ -22,7 +22,7 @@ use crate::with;
 const NOBODY: DeviceId = DeviceId([0; 32]);
 
 /// A job as it is told to a person.
-pub struct Told {
+pub struct JobTold {
     /// The job, folded.
     pub job: Job,
     /// Its entries, in the journal's order.
@@ -40,12 +40,12 @@ pub struct Told {
 }
 
 /// A job of a site.
-pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
+pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, OfficeError> {
     let now = office.now();
     office.read(|tx| {
         let mut entries = entries_of(tx, site, id)?;
         entries.sort_by_key(|e| (e.order(), e.id));
-        let mut job = Job::fold(&entries).ok_or_else(|| Fault::nothing("There is no such job here."))?;
+        let mut job = Job::fold(&entries).ok_or_else(|| OfficeError::nothing("There is no such job here."))?;
         let world = world(tx, site)?;
         let moment = Moment { device: NOBODY, running: None, wall: now, clock: Hlc(now, 0), doubt: false };
         let mut known = Known::of_site(moment, &job, across(tx, site)?.iter(), &world);
@@ -77,12 +77,12 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<Told, Fault> {
         let nothing = Nothing::default();
         let look = Look { cut: cut.as_ref(), ..Look::from_office(&world, &nothing, now, &entries) };
         let standing = standing(&job, &look);
-        Ok(Told { job, entries, world, standing, site_name, phones, photos })
+        Ok(JobTold { job, entries, world, standing, site_name, phones, photos })
     })
 }
 
 /// The sentence of every entry of a job, as the phone's time line has it.
-pub fn sentences(told: &Told, now: i64) -> Vec<String> {
+pub fn sentences(told: &JobTold, now: i64) -> Vec<String> {
     let nothing = Nothing::default();
     let look = Look::from_office(&told.world, &nothing, now, &told.entries);
     told.entries.iter().map(|e| said(&look, &told.job, e)).collect()

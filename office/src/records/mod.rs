@@ -13,10 +13,10 @@ mod record;
 mod site;
 
 pub(crate) use board::named;
-pub use board::{Board, Held, LockOn, board};
+pub use board::{Board, HeldLock, LockOn, board};
 pub use erase::{Named, erase, names};
-pub use job::{Told, job, sentences};
-pub use network::{Supply, supply, take_network};
+pub use job::{JobTold, job, sentences};
+pub use network::{SiteSupply, supply, take_network};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};
 pub use record::record;
 pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
@@ -30,9 +30,9 @@ use stillbar_core::site::is_shared;
 use stillbar_core::supply::Drawn;
 use stillbar_core::world::World;
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
-use crate::store::{Row, Store, Tx, Value};
+use crate::store::{Database, SqlRow, SqlValue, Tx};
 use crate::with;
 
 /// Jobs that are worked out in one transaction.
@@ -41,19 +41,19 @@ const AT_ONCE: usize = 50;
 const PROGRAM: &str = "program";
 
 /// Entries of a feed from the database.
-pub(crate) fn entry(row: &Row) -> Result<Entry, Fault> {
+pub(crate) fn entry(row: &SqlRow) -> Result<Entry, OfficeError> {
     Entry::trusted(row.bytes(0)?, row.signature(1)?)
-        .map_err(|e| Fault::broken(&format!("an entry in the database is damaged: {e}")))
+        .map_err(|e| OfficeError::broken(&format!("an entry in the database is damaged: {e}")))
 }
 
 /// Works out every job of these sites that got entries since it was worked out last.
-pub fn refresh(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(), Fault> {
+pub fn refresh(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(), OfficeError> {
     let ids: Vec<[u8; 32]> = sites.iter().map(|s| s.0).collect();
     loop {
         let sql = "SELECT site, id FROM job WHERE seen < have AND site IN (@) LIMIT 50";
         let stale = office.read(|tx| {
             let rows = tx.among(sql, &[], &ids)?;
-            rows.iter().map(|row| Ok((row.id(0)?, row.id(1)?))).collect::<Result<Vec<_>, Fault>>()
+            rows.iter().map(|row| Ok((row.id(0)?, row.id(1)?))).collect::<Result<Vec<_>, OfficeError>>()
         })?;
         office.change(|tx| stale.iter().try_for_each(|(site, job)| work_out(tx, *site, *job)))?;
         if stale.len() < AT_ONCE {
@@ -63,7 +63,7 @@ pub fn refresh(office: &Office, sites: &BTreeSet<EntryId>) -> Result<(), Fault> 
 }
 
 /// Works out every table again from nothing.
-pub fn replay(office: &Office) -> Result<(), Fault> {
+pub fn replay(office: &Office) -> Result<(), OfficeError> {
     let sites = office.change(|tx| {
         forget(tx)?;
         tx.rows("SELECT id FROM site", &[])?.iter().map(|row| row.id(0)).collect::<Result<BTreeSet<_>, _>>()
@@ -72,7 +72,7 @@ pub fn replay(office: &Office) -> Result<(), Fault> {
 }
 
 /// The tables are worked out again, each job when somebody looks.
-fn forget(tx: &mut dyn Tx) -> Result<(), Fault> {
+fn forget(tx: &mut dyn Tx) -> Result<(), OfficeError> {
     for table in ["DELETE FROM lock_on", "DELETE FROM tag", "UPDATE job SET seen = 0"] {
         tx.run(table, &[])?;
     }
@@ -81,7 +81,7 @@ fn forget(tx: &mut dyn Tx) -> Result<(), Fault> {
 
 /// Where `program`, a version of Stillbar, worked the tables out, nothing is done; where another did, they are worked out again: what that
 /// one could not read may be known now.
-pub fn taken_up(store: &dyn Store, program: &str) -> Result<(), Fault> {
+pub fn taken_up(store: &dyn Database, program: &str) -> Result<(), OfficeError> {
     crate::store::change(store, |tx| {
         let by = tx.rows("SELECT value FROM office WHERE name = $1", with![PROGRAM])?;
         if by.first().map(|row| row.text(0)).transpose()?.as_deref() == Some(program) {
@@ -97,14 +97,14 @@ pub fn taken_up(store: &dyn Store, program: &str) -> Result<(), Fault> {
 }
 
 /// The entries of a job, as far as they are in the feed of its site.
-pub(crate) fn entries_of(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<Entry>, Fault> {
+pub(crate) fn entries_of(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 AND job = $2 ORDER BY number";
     let rows = tx.rows(sql, with![site, job])?;
     rows.iter().filter(|row| row.bytes(0).is_ok_and(|body| !body.is_empty())).map(entry).collect()
 }
 
 /// What a site's feed tells of no single job, as a phone reads it.
-fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
+fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 AND job IS NULL ORDER BY number";
     let mut entries = Vec::new();
     for row in tx.rows(sql, with![site])? {
@@ -118,7 +118,7 @@ fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
 }
 
 /// What jobs of a site tell each other, in the journal's order.
-fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
+fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 ORDER BY number";
     let mut entries = Vec::new();
     for row in tx.rows(sql, with![site])? {
@@ -132,20 +132,20 @@ fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, Fault> {
 }
 
 /// The people, sites and instruments of a site.
-pub(crate) fn world(tx: &mut dyn Tx, site: EntryId) -> Result<World, Fault> {
+pub(crate) fn world(tx: &mut dyn Tx, site: EntryId) -> Result<World, OfficeError> {
     let mut world = World::default();
     shared(tx, site)?.iter().for_each(|e| world.extend(e));
     Ok(world)
 }
 
 /// A site's supply network, and where its links were last seen.
-pub(crate) fn drawn(tx: &mut dyn Tx, site: EntryId) -> Result<Drawn, Fault> {
+pub(crate) fn drawn(tx: &mut dyn Tx, site: EntryId) -> Result<Drawn, OfficeError> {
     let mut drawn = Drawn::default();
     shared(tx, site)?.iter().filter(|e| e.body.site == Some(site)).for_each(|e| drawn.extend(e));
     Ok(drawn)
 }
 
-fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), Fault> {
+fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), OfficeError> {
     let held = tx.rows("SELECT have FROM job WHERE site = $1 AND id = $2 FOR UPDATE", with![site, id])?;
     let Some(have) = held.first().map(|row| row.int(0)).transpose()? else { return Ok(()) };
     let entries = entries_of(tx, site, id)?;
@@ -159,7 +159,7 @@ fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), Fault> {
 
 /// Entries of a job whose opening is not here yet. Its locks are on the board all the same: hiding one is the dangerous mistake. What took
 /// one off counts only with its owner's name on it, as in the fold.
-fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]) -> Result<(), Fault> {
+fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]) -> Result<(), OfficeError> {
     tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, id])?;
     let mut rows = Vec::new();
     for entry in entries {
@@ -174,11 +174,11 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
             site.into(),
             entry.id.into(),
             id.into(),
-            Value::from(None::<String>),
+            SqlValue::from(None::<String>),
             label.clone().into(),
             (*owner).into(),
             false.into(),
-            Value::from(None::<String>),
+            SqlValue::from(None::<String>),
             entry.body.device.into(),
             entry.body.wall.into(),
             entry.body.zone.into(),
@@ -192,7 +192,7 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
 const LOCK: [&str; 12] =
     ["site", "fit", "job", "place", "label", "owner", "boxed", "key_box", "device", "since_ms", "zone", "is_on"];
 
-fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), Fault> {
+fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), OfficeError> {
     let alone = job.alone();
     let next = alone.next_listed();
     tx.run(

@@ -8,16 +8,16 @@ use stillbar_core::text;
 
 use super::plan::{chain_on, keep, noted, write};
 use super::{drawn, entries_of};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
-use crate::people::Person;
+use crate::people::Account;
 use crate::{audit, with};
 
 /// Open jobs whose locks are looked at for one drawing.
 const MOST_JOBS: usize = 200;
 
 /// A site's network as it is known here.
-pub struct Supply {
+pub struct SiteSupply {
     /// What people noted.
     pub drawn: Drawn,
     /// Its drawing, with the locks of open jobs as last heard.
@@ -27,7 +27,7 @@ pub struct Supply {
 }
 
 /// The network of a site; `None` if nothing is drawn.
-pub fn supply(office: &Office, site: EntryId) -> Result<Option<Supply>, Fault> {
+pub fn supply(office: &Office, site: EntryId) -> Result<Option<SiteSupply>, OfficeError> {
     office.read(|tx| {
         let mut drawn = drawn(tx, site)?;
         if drawn.is_empty() {
@@ -43,27 +43,27 @@ pub fn supply(office: &Office, site: EntryId) -> Result<Option<Supply>, Fault> {
         let states: Vec<_> = drawn.states().iter().map(|(id, at)| (id.clone(), *at)).collect();
         let shown = Shown { locked: &locked, states: &states, ..Shown::default() };
         let (drawing, words) = draw(&drawn.network(), &shown);
-        Ok(Some(Supply { drawn, drawing, words }))
+        Ok(Some(SiteSupply { drawn, drawing, words }))
     })
 }
 
 /// Notes all of `network` that is not known of the site, or known otherwise, in a person's name. How many parts that were.
 pub fn take_network(
     office: &Office,
-    person: &Person,
+    person: &Account,
     site: EntryId,
     network: &Network,
     origin: &str,
-) -> Result<usize, Fault> {
+) -> Result<usize, OfficeError> {
     if network.nodes().len() > MAX_NOTED || network.links().len() > MAX_NOTED {
-        return Err(Fault::unreadable(format!(
+        return Err(OfficeError::unreadable(format!(
             "A site's network takes at most {MAX_NOTED} parts of each kind. Leave out what is far from the work."
         )));
     }
     office.change(|tx| {
         let mut chain = chain_on(office, tx, site)?;
         let drawn = drawn(tx, site)?;
-        drawn.fits(network.nodes(), network.links()).map_err(|why| Fault::unreadable(text::misfit(&why)))?;
+        drawn.fits(network.nodes(), network.links()).map_err(|why| OfficeError::unreadable(text::misfit(&why)))?;
         let facts = drawn.lacks(network);
         if facts.is_empty() {
             return Ok(0);

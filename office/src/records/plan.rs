@@ -6,10 +6,10 @@ use stillbar_core::point::PointKind;
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
 
-use crate::exchange::{Feeds, Kept};
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
+use crate::exchange::{FeedEntry, Feeds};
 use crate::office::Office;
-use crate::people::Person;
+use crate::people::Account;
 use crate::store::Tx;
 use crate::{audit, with};
 
@@ -52,7 +52,7 @@ pub struct NewPoint {
 }
 
 /// The office's chain while it grows.
-pub(super) struct Chain {
+pub(super) struct OfficeChain {
     seq: u64,
     prev: EntryId,
     clock: Clock,
@@ -60,22 +60,22 @@ pub(super) struct Chain {
     after: Option<EntryId>,
 }
 
-fn chain(office: &Office, tx: &mut dyn Tx) -> Result<Chain, Fault> {
+fn chain(office: &Office, tx: &mut dyn Tx) -> Result<OfficeChain, OfficeError> {
     let sql = "SELECT last_seq, last_id FROM device WHERE id = $1 FOR UPDATE";
     let rows = tx.rows(sql, with![office.key.device()])?;
-    let row = rows.first().ok_or_else(|| Fault::broken("the office is not a device of its own"))?;
+    let row = rows.first().ok_or_else(|| OfficeError::broken("the office is not a device of its own"))?;
     let (seq, prev) = (row.count(0)?, row.id(1)?);
     let last = tx.rows("SELECT value FROM office WHERE name = $1", with!["clock"])?;
     let last = last.first().map_or(Ok(String::new()), |row| row.text(0))?;
     let last = last.split_once(' ').and_then(|(ms, count)| Some(Hlc(ms.parse().ok()?, count.parse().ok()?)));
-    Ok(Chain { seq, prev, clock: Clock::resume(last.unwrap_or_default()), after: None })
+    Ok(OfficeChain { seq, prev, clock: Clock::resume(last.unwrap_or_default()), after: None })
 }
 
 /// The chain, after all that the site's feed holds: nothing written here seems older than what it is written upon.
-pub(super) fn chain_on(office: &Office, tx: &mut dyn Tx, site: EntryId) -> Result<Chain, Fault> {
+pub(super) fn chain_on(office: &Office, tx: &mut dyn Tx, site: EntryId) -> Result<OfficeChain, OfficeError> {
     let mut chain = chain(office, tx)?;
     let rows = tx.rows("SELECT ms, count FROM site WHERE id = $1 FOR UPDATE", with![site])?;
-    let row = rows.first().ok_or_else(|| Fault::nothing("There is no such site here."))?;
+    let row = rows.first().ok_or_else(|| OfficeError::nothing("There is no such site here."))?;
     chain.clock.receive(Hlc(row.int(0)?, u32::try_from(row.int(1)?).unwrap_or(u32::MAX)), office.now());
     Ok(chain)
 }
@@ -83,12 +83,12 @@ pub(super) fn chain_on(office: &Office, tx: &mut dyn Tx, site: EntryId) -> Resul
 /// The next entry of the office's own.
 pub(super) fn write(
     office: &Office,
-    chain: &mut Chain,
+    chain: &mut OfficeChain,
     site: Option<EntryId>,
     job: Option<EntryId>,
     by: Option<EntryId>,
     fact: Fact,
-) -> Result<Entry, Fault> {
+) -> Result<Entry, OfficeError> {
     let wall = office.now();
     chain.seq += 1;
     let body = Body {
@@ -110,7 +110,7 @@ pub(super) fn write(
         fact,
     };
     let too_long =
-        |e| Fault::refused(StatusCode::BAD_REQUEST, Code::TooLong, format!("This does not fit an entry: {e}."));
+        |e| OfficeError::refused(StatusCode::BAD_REQUEST, Code::TooLong, format!("This does not fit an entry: {e}."));
     // No bytes where there is no chance: then nothing is sealed.
     let random = |count: u32| {
         let mut bytes = vec![0; count as usize];
@@ -123,7 +123,12 @@ pub(super) fn write(
 }
 
 /// Puts what the office wrote into its chain and the feeds.
-pub(super) fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[Entry]) -> Result<(), Fault> {
+pub(super) fn keep(
+    office: &Office,
+    tx: &mut dyn Tx,
+    chain: &OfficeChain,
+    entries: &[Entry],
+) -> Result<(), OfficeError> {
     let now = office.now();
     let all: Vec<&Entry> = entries.iter().collect();
     let begun = entries.iter().filter(|e| matches!(e.body.fact, Fact::SiteNoted { .. })).map(|e| e.id);
@@ -131,9 +136,9 @@ pub(super) fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[E
     for site in begun {
         feeds.begin_site(site, &all, &[])?;
     }
-    feeds.take(&all.iter().map(|e| Kept::of(e)).collect::<Vec<_>>(), true)?;
+    feeds.take(&all.iter().map(|e| FeedEntry::of(e)).collect::<Vec<_>>(), true)?;
     feeds.finish()?;
-    let seq = i64::try_from(chain.seq).map_err(|_| Fault::broken("the office's chain is too long"))?;
+    let seq = i64::try_from(chain.seq).map_err(|_| OfficeError::broken("the office's chain is too long"))?;
     tx.run(
         "UPDATE device SET last_seq = $1, last_id = $2, heard_ms = $3 WHERE id = $4",
         with![seq, chain.prev, now, office.key.device()],
@@ -150,10 +155,10 @@ pub(super) fn keep(office: &Office, tx: &mut dyn Tx, chain: &Chain, entries: &[E
 pub(super) fn noted(
     office: &Office,
     tx: &mut dyn Tx,
-    chain: &mut Chain,
-    person: &Person,
+    chain: &mut OfficeChain,
+    person: &Account,
     into: &mut Vec<Entry>,
-) -> Result<EntryId, Fault> {
+) -> Result<EntryId, OfficeError> {
     let rows = tx.rows("SELECT entry FROM person WHERE id = $1 FOR UPDATE", with![person.id.as_str()])?;
     if let Some(entry) = rows.first().map(|row| row.maybe_id(0)).transpose()?.flatten() {
         return Ok(entry);
@@ -172,10 +177,10 @@ pub(super) fn noted(
 }
 
 /// Notes a site.
-pub fn plan_site(office: &Office, person: &Person, name: &str, origin: &str) -> Result<EntryId, Fault> {
+pub fn plan_site(office: &Office, person: &Account, name: &str, origin: &str) -> Result<EntryId, OfficeError> {
     let name = name.trim();
     if name.is_empty() || name.chars().count() > 120 {
-        return Err(Fault::unreadable("A site has a name of at most 120 characters."));
+        return Err(OfficeError::unreadable("A site has a name of at most 120 characters."));
     }
     office.change(|tx| {
         let mut chain = chain(office, tx)?;
@@ -192,7 +197,13 @@ pub fn plan_site(office: &Office, person: &Person, name: &str, origin: &str) -> 
 }
 
 /// Opens a job on a site, with its points of isolation.
-pub fn plan_job(office: &Office, person: &Person, site: EntryId, new: &NewJob, origin: &str) -> Result<EntryId, Fault> {
+pub fn plan_job(
+    office: &Office,
+    person: &Account,
+    site: EntryId,
+    new: &NewJob,
+    origin: &str,
+) -> Result<EntryId, OfficeError> {
     for (text, what) in [
         (&new.title, "what the job is"),
         (&new.place, "where on the site it is"),
@@ -200,7 +211,7 @@ pub fn plan_job(office: &Office, person: &Person, site: EntryId, new: &NewJob, o
         (&new.scope, "what will be worked on"),
     ] {
         if text.is_empty() || text.chars().count() > 600 {
-            return Err(Fault::unreadable(format!("Write {what}, in at most 600 characters.")));
+            return Err(OfficeError::unreadable(format!("Write {what}, in at most 600 characters.")));
         }
     }
     office.change(|tx| {

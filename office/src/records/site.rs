@@ -8,9 +8,9 @@ use stillbar_core::journal::EntryId;
 use stillbar_core::store::read_next;
 
 use super::refresh;
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
-use crate::store::{Row, Tx};
+use crate::store::{SqlRow, Tx};
 use crate::with;
 
 /// Rows of a list at most; a page says so when there are more.
@@ -82,7 +82,7 @@ fn ids(sites: &BTreeSet<EntryId>) -> Vec<[u8; 32]> {
 }
 
 /// These sites, by name.
-pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, Fault> {
+pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, OfficeError> {
     refresh(office, of)?;
     office.read(|tx| {
         let sql = "SELECT id, name, main, taken, \
@@ -108,7 +108,7 @@ pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, Fau
 const JOB: &str = "SELECT job.site, site.name, job.id, job.title, job.place, job.proof, job.done, \
                    job.opened_ms, job.changed_ms, job.next, job.next_at, job.turns FROM job JOIN site ON site.id = job.site";
 
-fn job_of(row: &Row) -> Result<JobOf, Fault> {
+fn job_of(row: &SqlRow) -> Result<JobOf, OfficeError> {
     Ok(JobOf {
         site: row.id(0)?,
         site_name: row.text(1)?,
@@ -124,7 +124,7 @@ fn job_of(row: &Row) -> Result<JobOf, Fault> {
 }
 
 /// The jobs of a site, open ones first, latest first.
-pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, Fault> {
+pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, OfficeError> {
     refresh(office, &BTreeSet::from([site]))?;
     office.read(|tx| {
         let sql = format!(
@@ -135,10 +135,10 @@ pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, Fault> {
 }
 
 /// The tags of a site.
-pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, Fault> {
+pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, OfficeError> {
     let sql =
         "SELECT tag, job, label, place, since_ms, zone, gone FROM tag WHERE site = $1 ORDER BY label, tag LIMIT $2";
-    let read = |row: &Row| {
+    let read = |row: &SqlRow| {
         Ok(PointTagged {
             tag: row.text(0)?,
             job: row.id(1)?,
@@ -153,7 +153,7 @@ pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, Fault> {
 }
 
 /// Jobs of these sites whose title, place or site has `text` in it, or that have a tag or a lock of this name; at most fifty.
-pub fn search(office: &Office, of: &BTreeSet<EntryId>, text: &str) -> Result<Vec<JobOf>, Fault> {
+pub fn search(office: &Office, of: &BTreeSet<EntryId>, text: &str) -> Result<Vec<JobOf>, OfficeError> {
     refresh(office, of)?;
     // What a person types is looked for as it is; `%` and `_` mean themselves.
     let typed = text.trim().to_lowercase();

@@ -5,7 +5,7 @@
 //! (RFC 9162), and the authority stamps its root (RFC 3161), so it learns nothing of any job, and a job's proof tells nothing of others.
 //!
 //! Promises: what cannot be stamped now is stamped later, with the same root; no stamp is believed before its signature, its root and its
-//! number were checked. Start at [`take`] and [`Proof::holds`].
+//! number were checked. Start at [`take`] and [`StampProof::holds`].
 
 pub mod merkle;
 pub mod token;
@@ -24,9 +24,9 @@ use stillbar_core::words;
 use tokio_rustls::rustls::pki_types::CertificateDer;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::Office;
-use crate::store::{Row, Tx};
+use crate::store::{SqlRow, Tx};
 use crate::{hex, with};
 pub use token::{Stamped, check};
 
@@ -44,7 +44,7 @@ const ID: usize = 32;
 /// What shows that entries of a job were there when an authority stamped the root.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
-pub struct Proof {
+pub struct StampProof {
     /// Ids of the entries, in their order as numbers, in hex.
     pub covers: Vec<String>,
     /// Which leaf the job's head is, from 0.
@@ -59,7 +59,7 @@ pub struct Proof {
     pub token: String,
 }
 
-impl Proof {
+impl StampProof {
     /// What the proof shows of a job; `entries` are the ids that whoever checks it has. The error says what does not hold.
     pub fn holds(&self, job: EntryId, entries: &BTreeSet<EntryId>, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
         let read = |text: &String| {
@@ -89,7 +89,7 @@ pub fn witness(
     anchor: &serde_json::Value,
     authorities: &[Vec<u8>],
 ) -> Result<Anchor, String> {
-    let proof: Proof = serde_json::from_value(anchor.clone()).map_err(|e| format!("it cannot be read ({e})."))?;
+    let proof: StampProof = serde_json::from_value(anchor.clone()).map_err(|e| format!("it cannot be read ({e})."))?;
     let said = proof.holds(job, entries, authorities)?;
     let at = format!("{} UTC", words::exact(said.at_ms, 0));
     Ok(Anchor { at, by: said.by, covers: proof.covers.len(), trusted: said.trusted })
@@ -117,12 +117,12 @@ fn head(covers: &[u8]) -> [u8; ID] {
 }
 
 /// Takes the stamp of the day if there is anything new; the day it is kept under, or `None` if there was nothing to do.
-pub fn take(office: &Office, authority: &str) -> Result<Option<String>, Fault> {
+pub fn take(office: &Office, authority: &str) -> Result<Option<String>, OfficeError> {
     let now = office.now();
     let day = words::exact(now, 0).chars().take(10).collect::<String>();
     let Some(root) = begin(office, &day, now)? else { return Ok(None) };
     let nonce = office.random::<8>()?;
-    let token = ask(authority, &root, &nonce).map_err(|why| Fault::Busy(format!("no time stamp came: {why}")))?;
+    let token = ask(authority, &root, &nonce).map_err(|why| OfficeError::Busy(format!("no time stamp came: {why}")))?;
     office.change(|tx| {
         tx.run(
             "UPDATE stamp SET token = $1 WHERE day = $2 AND root = $3 AND token = $4",
@@ -133,7 +133,7 @@ pub fn take(office: &Office, authority: &str) -> Result<Option<String>, Fault> {
 }
 
 /// The root to be stamped: the one of an earlier try, or of what is new since the last stamp.
-fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, Fault> {
+fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, OfficeError> {
     office.change(|tx| {
         // Two processes begin no two stamps: the row is there once.
         let rows = tx.rows("SELECT root, token FROM stamp WHERE day = $1 FOR UPDATE", with![day])?;
@@ -188,14 +188,14 @@ fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>,
 }
 
 /// The stamps of a job, the latest first: how many entries were there, and what the stamp says.
-pub fn stamps(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<(usize, Stamped)>, Fault> {
+pub fn stamps(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<(usize, Stamped)>, OfficeError> {
     let found = office.read(|tx| kept(tx, site, job))?;
-    let said = |stamp: &Kept| Ok((stamp.covers.len() / ID, kept_says(stamp)?));
+    let said = |stamp: &StampKept| Ok((stamp.covers.len() / ID, kept_says(stamp)?));
     found.iter().map(said).collect()
 }
 
 /// The proofs of a job, the latest first.
-pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<Proof>, Fault> {
+pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<StampProof>, OfficeError> {
     office.read(|tx| {
         let mut found = Vec::new();
         for stamp in kept(tx, site, job)? {
@@ -207,7 +207,7 @@ pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<Proof>
                 leaves.push(leaf(row.id(0)?, row.hash(1)?));
             }
             let path = merkle::path(&leaves, usize::try_from(stamp.index).unwrap_or(usize::MAX));
-            found.push(Proof {
+            found.push(StampProof {
                 covers: stamp.covers.chunks(ID).map(hex).collect(),
                 index: stamp.index,
                 size: stamp.size,
@@ -221,7 +221,7 @@ pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<Proof>
 }
 
 /// A stamp of a job as the database has it.
-struct Kept {
+struct StampKept {
     day: String,
     root: merkle::Hash,
     size: u64,
@@ -230,17 +230,17 @@ struct Kept {
     covers: Vec<u8>,
 }
 
-fn kept(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<Kept>, Fault> {
+fn kept(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<StampKept>, OfficeError> {
     let sql = "SELECT stamp.day, stamp.root, stamp.size, stamp.token, stamped.position, stamped.covers FROM stamped \
                JOIN stamp ON stamp.day = stamped.day WHERE stamped.site = $1 AND stamped.job = $2 AND stamp.token <> $3 \
                ORDER BY stamp.day DESC LIMIT $4";
-    let read = |row: &Row| {
+    let read = |row: &SqlRow| {
         let (day, root, size) = (row.text(0)?, row.hash(1)?, row.count(2)?);
-        Ok(Kept { day, root, size, token: row.bytes(3)?, index: row.count(4)?, covers: row.bytes(5)? })
+        Ok(StampKept { day, root, size, token: row.bytes(3)?, index: row.count(4)?, covers: row.bytes(5)? })
     };
     tx.rows(sql, with![site, job, NOT_YET.to_vec(), MOST_PROOFS])?.iter().map(read).collect()
 }
 
-fn kept_says(stamp: &Kept) -> Result<Stamped, Fault> {
-    check(&stamp.token, &stamp.root, &[]).map_err(|why| Fault::broken(&format!("a kept time stamp: {why}")))
+fn kept_says(stamp: &StampKept) -> Result<Stamped, OfficeError> {
+    check(&stamp.token, &stamp.root, &[]).map_err(|why| OfficeError::broken(&format!("a kept time stamp: {why}")))
 }

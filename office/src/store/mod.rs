@@ -5,7 +5,7 @@
 //! PostgreSQL both speak: `$1` for a value, whole numbers of 64 bits, texts and bytes and nothing else, `FOR UPDATE` where a row is
 //! held to the end of the transaction (SQLite holds everything, so its backend leaves the words out).
 //!
-//! Promises: what [`Store::change`] did is on disk when it returns, or none of it is; a newer database is left as it is.
+//! Promises: what [`Database::change`] did is on disk when it returns, or none of it is; a newer database is left as it is.
 //! Start at [`open`].
 
 #[cfg(feature = "postgres")]
@@ -20,20 +20,20 @@ use tokio::runtime::Handle;
 #[cfg(feature = "postgres")]
 pub use postgres::Postgres;
 pub use sqlite::{DATABASE, Sqlite};
-pub use value::{Row, Value};
+pub use value::{SqlRow, SqlValue};
 
-use crate::fault::Fault;
+use crate::error::OfficeError;
 
 /// What is done inside a transaction. It may be called again if the database asks for that, so it keeps nothing of an
 /// earlier call.
-pub type Deed<'a> = &'a mut dyn FnMut(&mut dyn Tx) -> Result<(), Fault>;
+pub type Deed<'a> = &'a mut dyn FnMut(&mut dyn Tx) -> Result<(), OfficeError>;
 
 /// A database.
-pub trait Store: Send + Sync {
+pub trait Database: Send + Sync {
     /// Changes: all of it or nothing; on disk when this returns.
-    fn change(&self, deed: Deed) -> Result<(), Fault>;
+    fn change(&self, deed: Deed) -> Result<(), OfficeError>;
     /// Reads: one moment of the database, seen whole.
-    fn read(&self, deed: Deed) -> Result<(), Fault>;
+    fn read(&self, deed: Deed) -> Result<(), OfficeError>;
     /// What it is, in a word.
     fn name(&self) -> &'static str;
 }
@@ -41,37 +41,44 @@ pub trait Store: Send + Sync {
 /// A transaction.
 pub trait Tx {
     /// The rows that `sql` gives.
-    fn rows(&mut self, sql: &str, with: &[Value]) -> Result<Vec<Row>, Fault>;
+    fn rows(&mut self, sql: &str, with: &[SqlValue]) -> Result<Vec<SqlRow>, OfficeError>;
     /// The rows of `sql`, in which `IN (@)` stands for any of `ids`.
-    fn among(&mut self, sql: &str, with: &[Value], ids: &[[u8; 32]]) -> Result<Vec<Row>, Fault>;
+    fn among(&mut self, sql: &str, with: &[SqlValue], ids: &[[u8; 32]]) -> Result<Vec<SqlRow>, OfficeError>;
     /// Runs `sql`; how many rows it changed.
-    fn run(&mut self, sql: &str, with: &[Value]) -> Result<u64, Fault>;
+    fn run(&mut self, sql: &str, with: &[SqlValue]) -> Result<u64, OfficeError>;
     /// Inserts `rows` into `columns` of `table`; `clash` is what follows, such as `ON CONFLICT DO NOTHING`.
-    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<Value>]) -> Result<(), Fault>;
+    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<SqlValue>])
+    -> Result<(), OfficeError>;
 }
 
 /// Changes, and hands back what `deed` found out.
-pub fn change<T>(store: &dyn Store, mut deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+pub fn change<T>(
+    store: &dyn Database,
+    mut deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
+) -> Result<T, OfficeError> {
     let mut found = None;
     store.change(&mut |tx| {
         found = Some(deed(tx)?);
         Ok(())
     })?;
-    found.ok_or_else(|| Fault::broken("a transaction ended without an answer"))
+    found.ok_or_else(|| OfficeError::broken("a transaction ended without an answer"))
 }
 
 /// Reads, and hands back what `deed` found out.
-pub fn read<T>(store: &dyn Store, mut deed: impl FnMut(&mut dyn Tx) -> Result<T, Fault>) -> Result<T, Fault> {
+pub fn read<T>(
+    store: &dyn Database,
+    mut deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
+) -> Result<T, OfficeError> {
     let mut found = None;
     store.read(&mut |tx| {
         found = Some(deed(tx)?);
         Ok(())
     })?;
-    found.ok_or_else(|| Fault::broken("a transaction ended without an answer"))
+    found.ok_or_else(|| OfficeError::broken("a transaction ended without an answer"))
 }
 
 /// Opens the database at `url`, or SQLite in the folder if none is given; brings it to this version's tables.
-pub fn open(folder: &Path, url: Option<&str>, handle: &Handle) -> Result<Box<dyn Store>, String> {
+pub fn open(folder: &Path, url: Option<&str>, handle: &Handle) -> Result<Box<dyn Database>, String> {
     match url {
         None => Ok(Box::new(Sqlite::open(&folder.join(DATABASE))?)),
         Some(url) if is_postgres(url) => postgres(url, handle),
@@ -87,13 +94,13 @@ pub fn is_postgres(url: &str) -> bool {
 }
 
 #[cfg(feature = "postgres")]
-fn postgres(url: &str, handle: &Handle) -> Result<Box<dyn Store>, String> {
+fn postgres(url: &str, handle: &Handle) -> Result<Box<dyn Database>, String> {
     Ok(Box::new(Postgres::open(url, handle)?))
 }
 
 // [`crate::built`] has told it before, at more length.
 #[cfg(not(feature = "postgres"))]
-fn postgres(_: &str, _: &Handle) -> Result<Box<dyn Store>, String> {
+fn postgres(_: &str, _: &Handle) -> Result<Box<dyn Database>, String> {
     Err("This Stillbar was built without PostgreSQL.".into())
 }
 
@@ -108,5 +115,5 @@ fn newer(found: i64, known: usize) -> String {
 /// Values for a statement, in the order of `$1`, `$2`, ...
 #[macro_export]
 macro_rules! with {
-    ($($value:expr),* $(,)?) => { &[$($crate::store::Value::from($value)),*] };
+    ($($value:expr),* $(,)?) => { &[$($crate::store::SqlValue::from($value)),*] };
 }

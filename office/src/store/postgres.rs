@@ -11,8 +11,8 @@ use sqlx::query::Query;
 use sqlx::{AssertSqlSafe, Column, Connection, Row as _, Transaction, TypeInfo, ValueRef};
 use tokio::runtime::Handle;
 
-use super::{Deed, Row, Store, Tx, Value, newer};
-use crate::fault::Fault;
+use super::{Database, Deed, SqlRow, SqlValue, Tx, newer};
+use crate::error::OfficeError;
 
 /// What each version adds to the one before.
 const SCHEMA: [&str; 3] =
@@ -48,9 +48,9 @@ impl Postgres {
         Ok(Postgres { pool, handle: handle.clone() })
     }
 
-    fn once(&self, deed: Deed, begin: &'static str) -> Result<(), Fault> {
+    fn once(&self, deed: Deed, begin: &'static str) -> Result<(), OfficeError> {
         let mut open =
-            Open { tx: self.handle.block_on(self.pool.begin_with(begin)).map_err(fault)?, handle: &self.handle };
+            PostgresTx { tx: self.handle.block_on(self.pool.begin_with(begin)).map_err(fault)?, handle: &self.handle };
         match deed(&mut open) {
             Ok(()) => self.handle.block_on(open.tx.commit()).map_err(fault),
             Err(why) => {
@@ -89,18 +89,18 @@ async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::
     Ok(Ok(()))
 }
 
-impl Store for Postgres {
-    fn change(&self, deed: Deed) -> Result<(), Fault> {
+impl Database for Postgres {
+    fn change(&self, deed: Deed) -> Result<(), OfficeError> {
         for _ in 1..TRIES {
             match self.once(deed, "BEGIN") {
-                Err(Fault::Again) => {}
+                Err(OfficeError::Again) => {}
                 done => return done,
             }
         }
         self.once(deed, "BEGIN")
     }
 
-    fn read(&self, deed: Deed) -> Result<(), Fault> {
+    fn read(&self, deed: Deed) -> Result<(), OfficeError> {
         self.once(deed, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")
     }
 
@@ -109,49 +109,55 @@ impl Store for Postgres {
     }
 }
 
-struct Open<'a> {
+struct PostgresTx<'a> {
     tx: Transaction<'static, Pg>,
     handle: &'a Handle,
 }
 
 /// The statements are ours; what people type only ever is a value.
-fn query<'q>(sql: &str, with: &[Value]) -> Query<'q, Pg, PgArguments> {
+fn query<'q>(sql: &str, with: &[SqlValue]) -> Query<'q, Pg, PgArguments> {
     let mut query = sqlx::query(AssertSqlSafe(sql.to_owned()));
     for value in with {
         query = match value {
-            Value::Int(n) => query.bind(*n),
-            Value::Text(text) => query.bind(text.clone()),
-            Value::Bytes(bytes) => query.bind(bytes.clone()),
+            SqlValue::Int(n) => query.bind(*n),
+            SqlValue::Text(text) => query.bind(text.clone()),
+            SqlValue::Bytes(bytes) => query.bind(bytes.clone()),
         };
     }
     query
 }
 
-impl Tx for Open<'_> {
-    fn rows(&mut self, sql: &str, with: &[Value]) -> Result<Vec<Row>, Fault> {
+impl Tx for PostgresTx<'_> {
+    fn rows(&mut self, sql: &str, with: &[SqlValue]) -> Result<Vec<SqlRow>, OfficeError> {
         let found = self.handle.block_on(query(sql, with).fetch_all(&mut *self.tx)).map_err(fault)?;
         found.iter().map(row).collect()
     }
 
-    fn among(&mut self, sql: &str, with: &[Value], ids: &[[u8; 32]]) -> Result<Vec<Row>, Fault> {
+    fn among(&mut self, sql: &str, with: &[SqlValue], ids: &[[u8; 32]]) -> Result<Vec<SqlRow>, OfficeError> {
         let sql = sql.replace("IN (@)", &format!("= ANY(${})", with.len() + 1));
         let ids: Vec<Vec<u8>> = ids.iter().map(|id| id.to_vec()).collect();
         let found = self.handle.block_on(query(&sql, with).bind(ids).fetch_all(&mut *self.tx)).map_err(fault)?;
         found.iter().map(row).collect()
     }
 
-    fn run(&mut self, sql: &str, with: &[Value]) -> Result<u64, Fault> {
+    fn run(&mut self, sql: &str, with: &[SqlValue]) -> Result<u64, OfficeError> {
         let done = self.handle.block_on(query(sql, with).execute(&mut *self.tx)).map_err(fault)?;
         Ok(done.rows_affected())
     }
 
-    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<Value>]) -> Result<(), Fault> {
+    fn insert(
+        &mut self,
+        table: &str,
+        columns: &[&str],
+        clash: &str,
+        rows: &[Vec<SqlValue>],
+    ) -> Result<(), OfficeError> {
         let Some(first) = rows.first() else { return Ok(()) };
         // One array a column: one statement and one way to the database and back, however many rows there are.
         let kinds = first.iter().enumerate().map(|(at, value)| match value {
-            Value::Int(_) => format!("${}::bigint[]", at + 1),
-            Value::Text(_) => format!("${}::text[]", at + 1),
-            Value::Bytes(_) => format!("${}::bytea[]", at + 1),
+            SqlValue::Int(_) => format!("${}::bigint[]", at + 1),
+            SqlValue::Text(_) => format!("${}::text[]", at + 1),
+            SqlValue::Bytes(_) => format!("${}::bytea[]", at + 1),
         });
         let kinds: Vec<String> = kinds.collect();
         let sql =
@@ -160,9 +166,9 @@ impl Tx for Open<'_> {
         for (at, value) in first.iter().enumerate() {
             let column = rows.iter().map(|row| &row[at]);
             query = match value {
-                Value::Int(_) => query.bind(column.map(int).collect::<Vec<_>>()),
-                Value::Text(_) => query.bind(column.map(text).collect::<Vec<_>>()),
-                Value::Bytes(_) => query.bind(column.map(bytes).collect::<Vec<_>>()),
+                SqlValue::Int(_) => query.bind(column.map(int).collect::<Vec<_>>()),
+                SqlValue::Text(_) => query.bind(column.map(text).collect::<Vec<_>>()),
+                SqlValue::Bytes(_) => query.bind(column.map(bytes).collect::<Vec<_>>()),
             };
         }
         self.handle.block_on(query.execute(&mut *self.tx)).map_err(fault)?;
@@ -170,50 +176,50 @@ impl Tx for Open<'_> {
     }
 }
 
-fn int(value: &Value) -> Option<i64> {
-    if let Value::Int(n) = value { *n } else { None }
+fn int(value: &SqlValue) -> Option<i64> {
+    if let SqlValue::Int(n) = value { *n } else { None }
 }
 
-fn text(value: &Value) -> Option<String> {
-    if let Value::Text(text) = value { text.clone() } else { None }
+fn text(value: &SqlValue) -> Option<String> {
+    if let SqlValue::Text(text) = value { text.clone() } else { None }
 }
 
-fn bytes(value: &Value) -> Option<Vec<u8>> {
-    if let Value::Bytes(bytes) = value { bytes.clone() } else { None }
+fn bytes(value: &SqlValue) -> Option<Vec<u8>> {
+    if let SqlValue::Bytes(bytes) = value { bytes.clone() } else { None }
 }
 
-fn row(row: &PgRow) -> Result<Row, Fault> {
-    let cell = |at: usize| -> Result<Value, Fault> {
+fn row(row: &PgRow) -> Result<SqlRow, OfficeError> {
+    let cell = |at: usize| -> Result<SqlValue, OfficeError> {
         if row.try_get_raw(at).map_err(fault)?.is_null() {
-            return Ok(Value::Bytes(None));
+            return Ok(SqlValue::Bytes(None));
         }
         Ok(match row.column(at).type_info().name() {
-            "INT8" => Value::Int(Some(row.try_get(at).map_err(fault)?)),
-            "INT4" => Value::Int(Some(row.try_get::<i32, _>(at).map_err(fault)?.into())),
-            "BOOL" => Value::Int(Some(row.try_get::<bool, _>(at).map_err(fault)?.into())),
-            "TEXT" => Value::Text(Some(row.try_get(at).map_err(fault)?)),
-            "BYTEA" => Value::Bytes(Some(row.try_get(at).map_err(fault)?)),
-            other => return Err(Fault::Broken(format!("a column is {other}, which no table of ours has"))),
+            "INT8" => SqlValue::Int(Some(row.try_get(at).map_err(fault)?)),
+            "INT4" => SqlValue::Int(Some(row.try_get::<i32, _>(at).map_err(fault)?.into())),
+            "BOOL" => SqlValue::Int(Some(row.try_get::<bool, _>(at).map_err(fault)?.into())),
+            "TEXT" => SqlValue::Text(Some(row.try_get(at).map_err(fault)?)),
+            "BYTEA" => SqlValue::Bytes(Some(row.try_get(at).map_err(fault)?)),
+            other => return Err(OfficeError::Broken(format!("a column is {other}, which no table of ours has"))),
         })
     };
-    Ok(Row((0..row.columns().len()).map(cell).collect::<Result<_, _>>()?))
+    Ok(SqlRow((0..row.columns().len()).map(cell).collect::<Result<_, _>>()?))
 }
 
-fn fault(error: sqlx::Error) -> Fault {
+fn fault(error: sqlx::Error) -> OfficeError {
     match &error {
         sqlx::Error::Database(said) => match said.code().as_deref() {
             // serialization_failure, deadlock_detected (PostgreSQL, appendix A).
-            Some("40001" | "40P01") => Fault::Again,
+            Some("40001" | "40P01") => OfficeError::Again,
             // Class 53: insufficient resources; 57P: the server is going down or starting; 25006: a read-only standby.
             Some(code) if code.starts_with("53") || code.starts_with("57P") || code == "25006" => {
-                Fault::Busy(error.to_string())
+                OfficeError::Busy(error.to_string())
             }
-            _ => Fault::Broken(error.to_string()),
+            _ => OfficeError::Broken(error.to_string()),
         },
         sqlx::Error::Io(_) | sqlx::Error::Tls(_) | sqlx::Error::PoolTimedOut | sqlx::Error::PoolClosed => {
-            Fault::Busy(error.to_string())
+            OfficeError::Busy(error.to_string())
         }
-        sqlx::Error::Protocol(_) | sqlx::Error::WorkerCrashed => Fault::Busy(error.to_string()),
-        _ => Fault::Broken(error.to_string()),
+        sqlx::Error::Protocol(_) | sqlx::Error::WorkerCrashed => OfficeError::Busy(error.to_string()),
+        _ => OfficeError::Broken(error.to_string()),
     }
 }

@@ -7,8 +7,8 @@ use std::time::{Duration, Instant};
 use rusqlite::types::{ToSqlOutput, ValueRef};
 use rusqlite::{Connection, ErrorCode, Statement, ToSql, Transaction, TransactionBehavior};
 
-use super::{Deed, Row, Store, Tx, Value, newer};
-use crate::fault::Fault;
+use super::{Database, Deed, SqlRow, SqlValue, Tx, newer};
+use crate::error::OfficeError;
 
 /// The database's file name in the data folder.
 pub const DATABASE: &str = "office.db";
@@ -88,20 +88,20 @@ fn hold<T>(lock: &Mutex<T>) -> MutexGuard<'_, T> {
     lock.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
-impl Store for Sqlite {
-    fn change(&self, deed: Deed) -> Result<(), Fault> {
+impl Database for Sqlite {
+    fn change(&self, deed: Deed) -> Result<(), OfficeError> {
         let mut db = hold(&self.writer);
         let tx = db.transaction_with_behavior(TransactionBehavior::Immediate).map_err(fault)?;
-        deed(&mut Open(&tx))?;
+        deed(&mut SqliteTx(&tx))?;
         tx.commit().map_err(fault)
     }
 
-    fn read(&self, deed: Deed) -> Result<(), Fault> {
+    fn read(&self, deed: Deed) -> Result<(), OfficeError> {
         let spare = hold(&self.readers).pop();
         let mut db = spare.map_or_else(|| connect(&self.path), Ok).map_err(fault)?;
         {
             let tx = db.transaction_with_behavior(TransactionBehavior::Deferred).map_err(fault)?;
-            deed(&mut Open(&tx))?;
+            deed(&mut SqliteTx(&tx))?;
         }
         let mut readers = hold(&self.readers);
         if readers.len() < READERS {
@@ -115,20 +115,20 @@ impl Store for Sqlite {
     }
 }
 
-struct Open<'a>(&'a Transaction<'a>);
+struct SqliteTx<'a>(&'a Transaction<'a>);
 
 /// What both databases speak, in SQLite's own words.
 fn own_words(sql: &str) -> String {
     sql.replace('$', "?").replace(" FOR UPDATE", "")
 }
 
-impl Tx for Open<'_> {
-    fn rows(&mut self, sql: &str, with: &[Value]) -> Result<Vec<Row>, Fault> {
+impl Tx for SqliteTx<'_> {
+    fn rows(&mut self, sql: &str, with: &[SqlValue]) -> Result<Vec<SqlRow>, OfficeError> {
         let mut query = self.0.prepare_cached(&own_words(sql)).map_err(fault)?;
         all(&mut query, with)
     }
 
-    fn among(&mut self, sql: &str, with: &[Value], ids: &[[u8; 32]]) -> Result<Vec<Row>, Fault> {
+    fn among(&mut self, sql: &str, with: &[SqlValue], ids: &[[u8; 32]]) -> Result<Vec<SqlRow>, OfficeError> {
         let listed = format!("(SELECT unhex(value) FROM json_each(?{}))", with.len() + 1);
         let mut query = self.0.prepare_cached(&own_words(sql).replace("(@)", &listed)).map_err(fault)?;
         let hex: Vec<String> = ids.iter().map(|id| format!("\"{}\"", crate::hex(id))).collect();
@@ -137,13 +137,19 @@ impl Tx for Open<'_> {
         all(&mut query, &with)
     }
 
-    fn run(&mut self, sql: &str, with: &[Value]) -> Result<u64, Fault> {
+    fn run(&mut self, sql: &str, with: &[SqlValue]) -> Result<u64, OfficeError> {
         let mut query = self.0.prepare_cached(&own_words(sql)).map_err(fault)?;
         let changed = query.execute(rusqlite::params_from_iter(with)).map_err(fault)?;
         Ok(changed as u64)
     }
 
-    fn insert(&mut self, table: &str, columns: &[&str], clash: &str, rows: &[Vec<Value>]) -> Result<(), Fault> {
+    fn insert(
+        &mut self,
+        table: &str,
+        columns: &[&str],
+        clash: &str,
+        rows: &[Vec<SqlValue>],
+    ) -> Result<(), OfficeError> {
         let marks: Vec<String> = (1..=columns.len()).map(|n| format!("?{n}")).collect();
         let sql = format!("INSERT INTO {table} ({}) VALUES ({}) {clash}", columns.join(", "), marks.join(", "));
         let mut query = self.0.prepare_cached(&sql).map_err(fault)?;
@@ -154,39 +160,39 @@ impl Tx for Open<'_> {
     }
 }
 
-fn all(query: &mut Statement, with: &[Value]) -> Result<Vec<Row>, Fault> {
+fn all(query: &mut Statement, with: &[SqlValue]) -> Result<Vec<SqlRow>, OfficeError> {
     let columns = query.column_count();
     let mut rows = query.query(rusqlite::params_from_iter(with)).map_err(fault)?;
     let mut out = Vec::new();
     while let Some(row) = rows.next().map_err(fault)? {
         let cells = (0..columns).map(|at| row.get_ref(at).map_err(fault).and_then(value));
-        out.push(Row(cells.collect::<Result<_, _>>()?));
+        out.push(SqlRow(cells.collect::<Result<_, _>>()?));
     }
     Ok(out)
 }
 
-fn value(cell: ValueRef) -> Result<Value, Fault> {
+fn value(cell: ValueRef) -> Result<SqlValue, OfficeError> {
     Ok(match cell {
-        ValueRef::Null => Value::Bytes(None),
-        ValueRef::Integer(n) => Value::Int(Some(n)),
-        ValueRef::Text(text) => Value::Text(Some(String::from_utf8_lossy(text).into_owned())),
-        ValueRef::Blob(bytes) => Value::Bytes(Some(bytes.to_vec())),
-        ValueRef::Real(_) => return Err(Fault::broken("the database holds a floating point number")),
+        ValueRef::Null => SqlValue::Bytes(None),
+        ValueRef::Integer(n) => SqlValue::Int(Some(n)),
+        ValueRef::Text(text) => SqlValue::Text(Some(String::from_utf8_lossy(text).into_owned())),
+        ValueRef::Blob(bytes) => SqlValue::Bytes(Some(bytes.to_vec())),
+        ValueRef::Real(_) => return Err(OfficeError::broken("the database holds a floating point number")),
     })
 }
 
-impl ToSql for Value {
+impl ToSql for SqlValue {
     fn to_sql(&self) -> rusqlite::Result<ToSqlOutput<'_>> {
         Ok(ToSqlOutput::Borrowed(match self {
-            Value::Int(Some(n)) => ValueRef::Integer(*n),
-            Value::Text(Some(text)) => ValueRef::Text(text.as_bytes()),
-            Value::Bytes(Some(bytes)) => ValueRef::Blob(bytes),
-            Value::Int(None) | Value::Text(None) | Value::Bytes(None) => ValueRef::Null,
+            SqlValue::Int(Some(n)) => ValueRef::Integer(*n),
+            SqlValue::Text(Some(text)) => ValueRef::Text(text.as_bytes()),
+            SqlValue::Bytes(Some(bytes)) => ValueRef::Blob(bytes),
+            SqlValue::Int(None) | SqlValue::Text(None) | SqlValue::Bytes(None) => ValueRef::Null,
         }))
     }
 }
 
-fn fault(error: rusqlite::Error) -> Fault {
+fn fault(error: rusqlite::Error) -> OfficeError {
     match error.sqlite_error_code() {
         Some(
             ErrorCode::DatabaseBusy
@@ -195,7 +201,7 @@ fn fault(error: rusqlite::Error) -> Fault {
             | ErrorCode::ReadOnly
             | ErrorCode::SystemIoFailure
             | ErrorCode::CannotOpen,
-        ) => Fault::Busy(error.to_string()),
-        _ => Fault::Broken(error.to_string()),
+        ) => OfficeError::Busy(error.to_string()),
+        _ => OfficeError::Broken(error.to_string()),
     }
 }

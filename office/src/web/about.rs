@@ -4,7 +4,7 @@ use serde_json::{Map, Value, json};
 use utoipa::openapi::path::ParameterIn;
 use utoipa::{IntoParams, ToSchema};
 
-use super::Route;
+use super::ApiRoute;
 use super::routes::Who;
 
 pub(super) const JSON: &str = "application/json";
@@ -13,7 +13,7 @@ const FORM: &str = "application/x-www-form-urlencoded";
 
 /// What a route is asked, and what comes back.
 #[derive(Default)]
-pub struct About {
+pub struct AboutOffice {
     /// In a few words.
     pub say: &'static str,
     /// What is asked in the query or in headers, as OpenAPI has parameters.
@@ -61,51 +61,51 @@ fn bounded(mut schema: Value) -> Value {
     schema
 }
 
-impl Route {
+impl ApiRoute {
     /// What it does: a page, until something else is said.
-    pub(super) fn says(mut self, say: &'static str) -> Route {
+    pub(super) fn says(mut self, say: &'static str) -> ApiRoute {
         self.about.say = say;
         self.about.done = vec![(200, Some((HTML, text()))), (303, None)];
         self
     }
 
     /// It gives a file of this kind. Who is not signed in is led there.
-    pub(super) fn file(self, kind: &'static str) -> Route {
+    pub(super) fn file(self, kind: &'static str) -> ApiRoute {
         self.whole(kind, text())
     }
 
     /// It gives JSON like this.
-    pub(super) fn json(self, schema: Value) -> Route {
+    pub(super) fn json(self, schema: Value) -> ApiRoute {
         self.whole(JSON, schema)
     }
 
-    fn whole(mut self, kind: &'static str, schema: Value) -> Route {
+    fn whole(mut self, kind: &'static str, schema: Value) -> ApiRoute {
         let to_sign_in = matches!(self.who, Who::Person(_)).then_some((303, None));
         self.about.done = [(200, Some((kind, schema)))].into_iter().chain(to_sign_in).collect();
         self
     }
 
     /// It answers with nothing but one of these.
-    pub(super) fn bare(mut self, statuses: &[u16]) -> Route {
+    pub(super) fn bare(mut self, statuses: &[u16]) -> ApiRoute {
         self.about.done = statuses.iter().map(|status| (*status, None)).collect();
         self
     }
 
     /// It answers with one of these, and bytes of any kind.
-    pub(super) fn bytes(mut self, statuses: &[(u16, &'static str)]) -> Route {
+    pub(super) fn bytes(mut self, statuses: &[(u16, &'static str)]) -> ApiRoute {
         self.about.done = statuses.iter().map(|(status, kind)| (*status, Some((*kind, text())))).collect();
         self
     }
 
     /// It answers with a `T`.
-    pub(super) fn gives<T: ToSchema>(mut self, status: u16) -> Route {
+    pub(super) fn gives<T: ToSchema>(mut self, status: u16) -> ApiRoute {
         self.about.types.extend(types::<T>());
         self.about.done = vec![(status, Some((JSON, to::<T>())))];
         self
     }
 
     /// It is asked with a `T`. This version says nothing of other fields: they may mean something to another.
-    pub(super) fn takes<T: ToSchema>(mut self) -> Route {
+    pub(super) fn takes<T: ToSchema>(mut self) -> ApiRoute {
         let mut types = types::<T>();
         if let Some((_, asked)) = types.first_mut() {
             asked["additionalProperties"] = false.into();
@@ -116,27 +116,27 @@ impl Route {
     }
 
     /// It is asked with bytes.
-    pub(super) fn octets(mut self) -> Route {
+    pub(super) fn octets(mut self) -> ApiRoute {
         let kind = stillbar_protocol::photos::OCTETS;
         self.about.body = Some((kind, json!({"type": "string", "format": "binary"})));
         self
     }
 
     /// Its query has these.
-    pub(super) fn asks<T: IntoParams>(mut self) -> Route {
+    pub(super) fn asks<T: IntoParams>(mut self) -> ApiRoute {
         let parameters = T::into_params(|| Some(ParameterIn::Query));
         self.about.asks.extend(parameters.into_iter().map(|parameter| bounded(told(parameter))));
         self
     }
 
     /// Its query may have this text.
-    pub(super) fn may_ask(mut self, name: &'static str) -> Route {
+    pub(super) fn may_ask(mut self, name: &'static str) -> ApiRoute {
         self.about.asks.push(json!({"in": "query", "name": name, "required": false, "schema": text()}));
         self
     }
 
     /// It has this header, which must be there or not.
-    pub(super) fn header(mut self, name: &'static str, must: bool) -> Route {
+    pub(super) fn header(mut self, name: &'static str, must: bool) -> ApiRoute {
         let schema = match name {
             "Tus-Resumable" => json!({"type": "string", "const": stillbar_protocol::photos::TUS}),
             "Upload-Offset" | "Upload-Length" => json!({"type": "string", "pattern": "^[0-9]{1,15}$"}),
@@ -147,13 +147,13 @@ impl Route {
     }
 
     /// A form of ours with these fields, each of which must be there or not, and the token of the session.
-    pub(super) fn form(self, fields: &[(&'static str, bool)]) -> Route {
+    pub(super) fn form(self, fields: &[(&'static str, bool)]) -> ApiRoute {
         let with_token: Vec<_> = fields.iter().copied().chain([("csrf", true)]).collect();
         self.bare_form(&with_token)
     }
 
     /// A form before there is a session.
-    pub(super) fn bare_form(mut self, fields: &[(&'static str, bool)]) -> Route {
+    pub(super) fn bare_form(mut self, fields: &[(&'static str, bool)]) -> ApiRoute {
         let named: Map<String, Value> = fields.iter().map(|(name, _)| ((*name).to_owned(), text())).collect();
         let required: Vec<&str> = fields.iter().filter(|(_, must)| *must).map(|(name, _)| *name).collect();
         self.about.body = Some((FORM, json!({"type": "object", "properties": named, "required": required})));

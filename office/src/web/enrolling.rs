@@ -11,7 +11,7 @@ use stillbar_protocol::limits::ENROL_BYTES;
 use super::body;
 use super::guard::Origin;
 use crate::enrol;
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
 
 pub async fn enrol(
@@ -19,7 +19,7 @@ pub async fn enrol(
     Extension(origin): Extension<Origin>,
     headers: HeaderMap,
     body: Body,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     let ask: Ask = body::json(&headers, body, ENROL_BYTES).await?;
     let done = call(&office, move |office| enrol::enrol(office, &ask, &origin.0)).await?;
     body::answer(&headers, StatusCode::CREATED, &done)

@@ -11,8 +11,8 @@ use stillbar_core::journal::DeviceId;
 
 use super::serve::Peer;
 use super::{Who, pages};
-use crate::fault::{Code, Fault};
-use crate::log::Caller;
+use crate::error::{Code, OfficeError};
+use crate::log::CallerKind;
 use crate::office::{Office, Shared, call, kept};
 use crate::people::{self, COOKIE, Visitor};
 use crate::with;
@@ -61,7 +61,7 @@ pub async fn headers(State(office): State<Shared>, request: Request, next: Next)
 pub async fn admit(State((office, who)): State<(Shared, Who)>, mut request: Request, next: Next) -> Response {
     let origin = origin(&office, &request);
     request.extensions_mut().insert(Origin(origin));
-    let mut caller = Caller(if who == Who::Anyone { "anyone" } else { "nobody" });
+    let mut caller = CallerKind(if who == Who::Anyone { "anyone" } else { "nobody" });
     let mut answer = match let_in(&office, who, &mut request, &mut caller).await {
         Ok(()) => next.run(request).await,
         Err(refused) => refused,
@@ -71,15 +71,15 @@ pub async fn admit(State((office, who)): State<(Shared, Who)>, mut request: Requ
 }
 
 /// Whether this caller may; what answers them otherwise.
-async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut Caller) -> Result<(), Response> {
+async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut CallerKind) -> Result<(), Response> {
     let role = match who {
         Who::Anyone => return Ok(()),
         Who::Phone | Who::AnyPhone => {
             let phone = phone(office, request.headers()).await.map_err(IntoResponse::into_response)?;
-            *caller = Caller(if phone.withdrawn { "withdrawn phone" } else { "phone" });
+            *caller = CallerKind(if phone.withdrawn { "withdrawn phone" } else { "phone" });
             if phone.withdrawn && who == Who::Phone {
                 let say = "This phone was withdrawn: it may send what it still has, and gets nothing. Ask the office.";
-                return Err(Fault::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say).into_response());
+                return Err(OfficeError::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say).into_response());
             }
             request.extensions_mut().insert(phone);
             return Ok(());
@@ -88,7 +88,7 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
     };
     let reads = request.method() == Method::GET;
     let refuse = |visitor: Option<&Visitor>, status, code: Code, say: &str| {
-        pages::refusal(visitor, &Fault::refused(status, code, say))
+        pages::refusal(visitor, &OfficeError::refused(status, code, say))
     };
     if !reads && !same_origin(request.headers()) {
         let say = "This comes from another page. Open the office's own page and do it there.";
@@ -102,7 +102,7 @@ async fn let_in(office: &Shared, who: Who, request: &mut Request, caller: &mut C
         let say = "You are not signed in, or were away for too long. Sign in and do it again.";
         return Err(refuse(None, StatusCode::UNAUTHORIZED, Code::NotSignedIn, say));
     };
-    *caller = Caller(visitor.person.role.word());
+    *caller = CallerKind(visitor.person.role.word());
     if visitor.person.role < role {
         let say = format!("This is for a {} and above. Ask somebody who may.", role.word());
         return Err(refuse(Some(&visitor), StatusCode::FORBIDDEN, Code::NotAllowed, &say));
@@ -139,16 +139,16 @@ pub fn cookie(headers: &HeaderMap) -> Option<String> {
     pairs.find(|(name, _)| *name == COOKIE).map(|(_, value)| value.to_owned())
 }
 
-async fn visitor(office: &Shared, headers: &HeaderMap) -> Result<Option<Visitor>, Fault> {
+async fn visitor(office: &Shared, headers: &HeaderMap) -> Result<Option<Visitor>, OfficeError> {
     let Some(token) = cookie(headers) else { return Ok(None) };
     call(office, move |office| people::visitor(office, &token)).await
 }
 
 /// The phone of a token.
-async fn phone(office: &Shared, headers: &HeaderMap) -> Result<Phone, Fault> {
+async fn phone(office: &Shared, headers: &HeaderMap) -> Result<Phone, OfficeError> {
     let unknown = || {
         let say = "This needs the token of an enrolled phone. Enrol it again with a code from the office.";
-        Fault::refused(StatusCode::UNAUTHORIZED, Code::NotEnrolled, say)
+        OfficeError::refused(StatusCode::UNAUTHORIZED, Code::NotEnrolled, say)
     };
     let given = headers.get(header::AUTHORIZATION).and_then(|v| v.to_str().ok()).unwrap_or_default();
     let (scheme, token) = given.split_once(' ').ok_or_else(unknown)?;

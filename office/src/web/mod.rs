@@ -11,5 +11,5 @@ mod photos;
 pub mod routes;
 pub mod serve;
 
-pub use about::About;
-pub use routes::{Route, Who, router, routes};
+pub use about::AboutOffice;
+pub use routes::{ApiRoute, Who, router, routes};

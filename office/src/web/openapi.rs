@@ -7,8 +7,8 @@ use serde_json::{Map, Value, json};
 use stillbar_protocol::{Refusal, schema::Id};
 
 use super::about::{HTML, JSON, types};
-use super::{Route, Who, body, routes};
-use crate::fault::Fault;
+use super::{ApiRoute, Who, body, routes};
+use crate::error::OfficeError;
 
 /// The whole description. A route of which nothing is said has no operation in it: a test fails then.
 pub fn description(address: &str) -> Value {
@@ -34,7 +34,7 @@ pub fn description(address: &str) -> Value {
     })
 }
 
-fn operation(route: &Route) -> Value {
+fn operation(route: &ApiRoute) -> Value {
     let about = &route.about;
     let in_path = route.path.split('/').filter_map(|part| part.strip_prefix('{')?.strip_suffix('}'));
     let in_path = in_path.map(
@@ -75,6 +75,6 @@ fn operation(route: &Route) -> Value {
 pub(super) async fn described(
     axum::extract::State(office): axum::extract::State<crate::office::Shared>,
     headers: HeaderMap,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     body::answer(&headers, StatusCode::OK, &description(&office.reached.url))
 }

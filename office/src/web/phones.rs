@@ -11,12 +11,12 @@ use stillbar_protocol::{AllWanted, Capabilities, EXCHANGE, NEWEST_ENTRY, OLDEST_
 
 use super::body;
 use super::guard::Phone;
+use crate::error::{Code, OfficeError};
 use crate::exchange::{self, Cursor, MOST_BYTES, MOST_ENTRIES};
-use crate::fault::{Code, Fault};
 use crate::office::{Shared, call};
 use crate::photos::{MOST_ORIGINAL, wanted};
 
-pub async fn capabilities(State(office): State<Shared>, headers: HeaderMap) -> Result<Response, Fault> {
+pub async fn capabilities(State(office): State<Shared>, headers: HeaderMap) -> Result<Response, OfficeError> {
     let said = Capabilities {
         exchange: EXCHANGE,
         oldest: OLDEST_ENTRY,
@@ -32,8 +32,8 @@ pub async fn capabilities(State(office): State<Shared>, headers: HeaderMap) -> R
 }
 
 /// What a query says, or a sentence about it.
-pub fn asked<T>(query: Result<Query<T>, QueryRejection>) -> Result<T, Fault> {
-    query.map(|Query(asked)| asked).map_err(|e| Fault::unreadable(format!("{}.", e.body_text())))
+pub fn asked<T>(query: Result<Query<T>, QueryRejection>) -> Result<T, OfficeError> {
+    query.map(|Query(asked)| asked).map_err(|e| OfficeError::unreadable(format!("{}.", e.body_text())))
 }
 
 pub async fn push(
@@ -42,21 +42,21 @@ pub async fn push(
     of: Result<Query<Of>, QueryRejection>,
     headers: HeaderMap,
     body: Body,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     let of = asked(of)?.of.unwrap_or(phone.device);
     let push: Push = body::json(&headers, body, MOST_BYTES).await?;
     if push.entries.len() > MOST_ENTRIES {
         let say = format!("At most {MOST_ENTRIES} entries are taken at once. Send them in smaller parts.");
-        return Err(Fault::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooMany, say));
+        return Err(OfficeError::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooMany, say));
     }
     let done = call(&office, move |office| {
         // A withdrawn phone hands nothing on: what others wrote comes from them.
         if phone.withdrawn && of != phone.device {
             let say = "This phone was withdrawn: it may send its own entries only.";
-            return Err(Fault::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say));
+            return Err(OfficeError::refused(StatusCode::FORBIDDEN, Code::DeviceWithdrawn, say));
         }
         if of == office.key.device() {
-            return Err(Fault::refused(
+            return Err(OfficeError::refused(
                 StatusCode::FORBIDDEN,
                 Code::NotYours,
                 "The office's own entries are here already.",
@@ -76,7 +76,7 @@ pub async fn pull(
     Extension(phone): Extension<Phone>,
     after: Result<Query<Pull>, QueryRejection>,
     headers: HeaderMap,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     let Pull { after, limit, own } = asked(after)?;
     let cursor = Cursor::read(&after)?;
     let page = call(&office, move |office| {
@@ -91,7 +91,7 @@ pub async fn digest(
     State(office): State<Shared>,
     Extension(phone): Extension<Phone>,
     headers: HeaderMap,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     let sums = call(&office, move |office| office.read(|tx| exchange::digest(tx, phone.device))).await?;
     body::answer(&headers, StatusCode::OK, &sums)
 }
@@ -100,7 +100,7 @@ pub async fn photos_wanted(
     State(office): State<Shared>,
     Extension(phone): Extension<Phone>,
     headers: HeaderMap,
-) -> Result<Response, Fault> {
+) -> Result<Response, OfficeError> {
     let wanted = call(&office, move |office| office.read(|tx| wanted(tx, phone.device))).await?;
     body::answer(&headers, StatusCode::OK, &AllWanted { wanted })
 }

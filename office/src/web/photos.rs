@@ -15,29 +15,29 @@ use stillbar_protocol::limits::{CHECKED_BYTES, PIECE_BYTES};
 use stillbar_protocol::photos as tus;
 
 use super::guard::Phone;
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::office::{Shared, call};
-use crate::photos::{self, Begun, MOST_ORIGINAL, Name, Upload};
+use crate::photos::{self, MOST_ORIGINAL, Name, Upload, UploadBegun};
 
 const RESUMABLE: HeaderName = HeaderName::from_static(tus::RESUMABLE);
 const OFFSET: HeaderName = HeaderName::from_static(tus::OFFSET);
 const LENGTH: HeaderName = HeaderName::from_static(tus::LENGTH);
 const VERSION: HeaderValue = HeaderValue::from_static(tus::TUS);
 
-fn number(headers: &HeaderMap, name: &HeaderName) -> Result<i64, Fault> {
+fn number(headers: &HeaderMap, name: &HeaderName) -> Result<i64, OfficeError> {
     let text = headers.get(name).and_then(|v| v.to_str().ok()).unwrap_or_default();
     let digits = !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
     text.parse()
         .ok()
         .filter(|_| digits)
-        .ok_or_else(|| Fault::unreadable(format!("`{name}` is a whole number of bytes.")))
+        .ok_or_else(|| OfficeError::unreadable(format!("`{name}` is a whole number of bytes.")))
 }
 
-fn spoken(headers: &HeaderMap) -> Result<(), Fault> {
+fn spoken(headers: &HeaderMap) -> Result<(), OfficeError> {
     if headers.get(&RESUMABLE) == Some(&VERSION) {
         return Ok(());
     }
-    Err(Fault::refused(
+    Err(OfficeError::refused(
         StatusCode::PRECONDITION_FAILED,
         Code::TusVersion,
         "This speaks tus 1.0.0: send `Tus-Resumable: 1.0.0`.",
@@ -50,7 +50,7 @@ fn said(mut answer: Response) -> Response {
     answer
 }
 
-fn told(done: Result<Response, Fault>) -> Response {
+fn told(done: Result<Response, OfficeError>) -> Response {
     said(done.unwrap_or_else(IntoResponse::into_response))
 }
 
@@ -75,15 +75,15 @@ pub async fn begin(State(office): State<Shared>, Extension(phone): Extension<Pho
         spoken(&headers)?;
         let length = number(&headers, &LENGTH)?;
         let name = metadata(&headers).ok_or_else(|| {
-            Fault::unreadable(
+            OfficeError::unreadable(
                 "`Upload-Metadata` names the photo: `sha256` with its hash and `size` with 320, 960 or original, each in base64.",
             )
         })?;
         photos::sweep(&office).await?;
         let begun = call(&office, move |office| photos::begin(office, phone.device, name, length)).await?;
         Ok(match begun {
-            Begun::Here(length) => (StatusCode::OK, [(OFFSET, length.to_string())]).into_response(),
-            Begun::Upload(upload) => {
+            UploadBegun::Here(length) => (StatusCode::OK, [(OFFSET, length.to_string())]).into_response(),
+            UploadBegun::Upload(upload) => {
                 let place = (header::LOCATION, format!("/photos/up/{}", upload.id));
                 (StatusCode::CREATED, [place], offset(&upload)).into_response()
             }
@@ -117,7 +117,7 @@ pub async fn head(
     told(done.await)
 }
 
-async fn find(office: &Shared, phone: &Phone, id: String) -> Result<Upload, Fault> {
+async fn find(office: &Shared, phone: &Phone, id: String) -> Result<Upload, OfficeError> {
     let device = phone.device;
     call(office, move |office| office.read(|tx| photos::upload(tx, device, &id))).await
 }
@@ -135,13 +135,13 @@ pub async fn add(
         let kind = headers.get(header::CONTENT_TYPE).map(HeaderValue::as_bytes);
         if kind != Some(tus::OCTETS.as_bytes()) {
             let say = "An upload goes on with application/offset+octet-stream.";
-            return Err(Fault::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, Code::NotOctets, say));
+            return Err(OfficeError::refused(StatusCode::UNSUPPORTED_MEDIA_TYPE, Code::NotOctets, say));
         }
         let from = number(&headers, &OFFSET)?;
         let mut upload = find(&office, &phone, id.clone()).await?;
         if from != upload.here {
             let say = format!("The upload is at byte {}: go on from there.", upload.here);
-            let refused = Fault::refused(StatusCode::CONFLICT, Code::WrongOffset, say).into_response();
+            let refused = OfficeError::refused(StatusCode::CONFLICT, Code::WrongOffset, say).into_response();
             return Ok((offset(&upload), refused).into_response());
         }
         let kept = match headers.get(tus::CHECKSUM) {
@@ -151,7 +151,7 @@ pub async fn add(
         match kept {
             Ok(()) => {}
             // A call that broke off may still be keeping its last bytes: where the upload is now is told here as well.
-            Err(fault @ Fault::Refused { code: Code::WrongOffset, .. }) => {
+            Err(fault @ OfficeError::Refused { code: Code::WrongOffset, .. }) => {
                 let now = find(&office, &phone, id).await?;
                 return Ok((offset(&now), fault.into_response()).into_response());
             }
@@ -165,8 +165,8 @@ pub async fn add(
     told(done.await)
 }
 
-fn too_long() -> Fault {
-    Fault::refused(
+fn too_long() -> OfficeError {
+    OfficeError::refused(
         StatusCode::PAYLOAD_TOO_LARGE,
         Code::TooLarge,
         "This goes beyond the end of the upload. Ask where it is.",
@@ -174,7 +174,7 @@ fn too_long() -> Fault {
 }
 
 /// Keeps piece after piece as they come; what came before a break stays.
-async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Result<(), Fault> {
+async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Result<(), OfficeError> {
     let mut piece: Vec<u8> = Vec::with_capacity(PIECE_BYTES);
     loop {
         let frame = body.frame().await;
@@ -196,7 +196,7 @@ async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Resul
         }
         if broken {
             let say = "What was sent broke off on the way. Ask where the upload is, and go on from there.";
-            return Err(Fault::refused(StatusCode::BAD_REQUEST, Code::BrokeOff, say));
+            return Err(OfficeError::refused(StatusCode::BAD_REQUEST, Code::BrokeOff, say));
         }
         if ended {
             return Ok(());
@@ -205,15 +205,19 @@ async fn streamed(office: &Shared, upload: &mut Upload, mut body: Body) -> Resul
 }
 
 /// Keeps all of the body if its checksum is right, and nothing of it otherwise.
-async fn checked(office: &Shared, upload: &mut Upload, sum: &HeaderValue, body: Body) -> Result<(), Fault> {
+async fn checked(office: &Shared, upload: &mut Upload, sum: &HeaderValue, body: Body) -> Result<(), OfficeError> {
     let said = sum.to_str().ok().and_then(|s| s.split_once(' ')).filter(|(name, _)| *name == "sha256");
     let said = said.and_then(|(_, hash)| STANDARD.decode(hash.trim()).ok());
-    let said = said.ok_or_else(|| Fault::unreadable("`Upload-Checksum` is `sha256` and a hash in base64."))?;
+    let said = said.ok_or_else(|| OfficeError::unreadable("`Upload-Checksum` is `sha256` and a hash in base64."))?;
     let room = usize::try_from(upload.length - upload.here).unwrap_or(0).min(CHECKED_BYTES);
     let bytes = super::body::whole(&HeaderMap::new(), body, room).await?;
     if Sha256::digest(&bytes).as_slice() != said {
         let status = StatusCode::from_u16(tus::MISMATCH).unwrap_or(StatusCode::CONFLICT);
-        return Err(Fault::refused(status, Code::Checksum, "The checksum is not that of the bytes. Send them again."));
+        return Err(OfficeError::refused(
+            status,
+            Code::Checksum,
+            "The checksum is not that of the bytes. Send them again.",
+        ));
     }
     if !bytes.is_empty() {
         upload.here = photos::add(office, upload, upload.here, bytes).await?;
@@ -243,8 +247,8 @@ pub async fn fetch(
     Extension(phone): Extension<Phone>,
     Path(name): Path<String>,
     headers: HeaderMap,
-) -> Result<Response, Fault> {
-    let none = || Fault::nothing("There is no such photo here for this phone.");
+) -> Result<Response, OfficeError> {
+    let none = || OfficeError::nothing("There is no such photo here for this phone.");
     let name = Name::read(&name).ok_or_else(none)?;
     let length = call(&office, move |office| {
         office.read(|tx| {
@@ -256,9 +260,9 @@ pub async fn fetch(
 }
 
 /// The bytes of a photo, or the part of them that is asked for.
-pub async fn give(office: &Shared, name: Name, length: i64, headers: &HeaderMap) -> Result<Response, Fault> {
-    let none = || Fault::nothing("This photo's bytes are not here.");
-    let _turn = office.photos.acquire().await.map_err(|_| Fault::Busy("the office is ending".into()))?;
+pub async fn give(office: &Shared, name: Name, length: i64, headers: &HeaderMap) -> Result<Response, OfficeError> {
+    let none = || OfficeError::nothing("This photo's bytes are not here.");
+    let _turn = office.photos.acquire().await.map_err(|_| OfficeError::Busy("the office is ending".into()))?;
     let length = u64::try_from(length).map_err(|_| none())?;
     let caching = (header::CACHE_CONTROL, "private, max-age=3600, immutable".to_owned());
     let takes = (header::ACCEPT_RANGES, "bytes".to_owned());
@@ -268,7 +272,7 @@ pub async fn give(office: &Shared, name: Name, length: i64, headers: &HeaderMap)
         Some(Err(())) => {
             let all = [(header::CONTENT_RANGE, format!("bytes */{length}"))];
             let say = "The photo ends before that.";
-            Ok((all, Fault::refused(StatusCode::RANGE_NOT_SATISFIABLE, Code::Range, say).into_response())
+            Ok((all, OfficeError::refused(StatusCode::RANGE_NOT_SATISFIABLE, Code::Range, say).into_response())
                 .into_response())
         }
         Some(Ok((from, to))) => {

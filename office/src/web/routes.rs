@@ -11,12 +11,12 @@ use axum::routing::{MethodRouter, delete, get, head, options, patch, post};
 use serde_json::json;
 use stillbar_protocol::{AllWanted, Ask, Capabilities, Digest, Enrolled, Of, Page, Pull, Push, Pushed, paths};
 
-use super::about::About;
+use super::about::AboutOffice;
 use super::{enrolling, guard, openapi, pages, phones, photos};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::log;
 use crate::office::Shared;
-use crate::people::Role;
+use crate::people::AccountRole;
 
 /// Whom a route is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -28,11 +28,11 @@ pub enum Who {
     /// The same, withdrawn ones too.
     AnyPhone,
     /// A person who is signed in and has at least this role.
-    Person(Role),
+    Person(AccountRole),
 }
 
 /// A route.
-pub struct Route {
+pub struct ApiRoute {
     /// `GET`, `POST`, ...
     pub method: &'static str,
     /// The path, with `{name}` where something is filled in.
@@ -42,20 +42,20 @@ pub struct Route {
     /// What answers.
     pub answer: MethodRouter<Shared>,
     /// What is said of it.
-    pub about: About,
+    pub about: AboutOffice,
 }
 
-fn route(method: &'static str, path: &'static str, who: Who, answer: MethodRouter<Shared>) -> Route {
-    Route { method, path, who, answer, about: About::default() }
+fn route(method: &'static str, path: &'static str, who: Who, answer: MethodRouter<Shared>) -> ApiRoute {
+    ApiRoute { method, path, who, answer, about: AboutOffice::default() }
 }
 
 /// All routes.
-pub fn routes() -> Vec<Route> {
+pub fn routes() -> Vec<ApiRoute> {
     use Who::{AnyPhone, Anyone, Phone};
-    let reader = Who::Person(Role::Reader);
-    let planner = Who::Person(Role::Planner);
-    let lead = Who::Person(Role::Lead);
-    let admin = Who::Person(Role::Admin);
+    let reader = Who::Person(AccountRole::Reader);
+    let planner = Who::Person(AccountRole::Planner);
+    let lead = Who::Person(AccountRole::Lead);
+    let admin = Who::Person(AccountRole::Admin);
     vec![
         route("GET", paths::CAPABILITIES, Anyone, get(phones::capabilities))
             .says("Limits, versions, and the office's clock")
@@ -230,12 +230,12 @@ const MOST_NETWORK: usize = 8 * 1024 * 1024;
 /// All that the office answers.
 pub fn router(office: Shared) -> Router {
     let mut router = Router::new();
-    for Route { path, who, answer, .. } in routes() {
+    for ApiRoute { path, who, answer, .. } in routes() {
         let admit = middleware::from_fn_with_state((office.clone(), who), guard::admit);
         router = router.route(path, answer.layer(admit));
     }
     router
-        .fallback(|| async { Fault::nothing("There is nothing here. The pages begin at /.") })
+        .fallback(|| async { OfficeError::nothing("There is nothing here. The pages begin at /.") })
         .layer(DefaultBodyLimit::max(MOST_FORM))
         .layer(middleware::from_fn_with_state(office.clone(), guard::headers))
         .layer(middleware::from_fn(log::each))

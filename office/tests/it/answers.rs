@@ -1,18 +1,25 @@
 //! The table of answers: every case has one, and docs/conflicts.md says what the code does.
 
 use stillbar_office::exchange::answer::{
-    Answer, Case, Ground, Place, RULES, Shape, Standing, Time, Why, Writer, answer, say, table,
+    Answer, ChainPlace, DeviceStanding, Ground, Offer, OfferShape, RULES, Time, Why, Writer, answer, say, table,
 };
 
-fn cases() -> Vec<Case> {
+fn cases() -> Vec<Offer> {
     let mut all = Vec::new();
-    for shape in [Shape::Entry, Shape::Foreign] {
+    for shape in [OfferShape::Entry, OfferShape::Foreign] {
         for writer in [Writer::Named, Writer::Stranger, Writer::Other] {
-            for place in [Place::Next, Place::Here, Place::HereAside, Place::Fork, Place::OnFork, Place::Gap] {
-                for standing in [Standing::Trusted, Standing::Held, Standing::Withdrawn] {
+            for place in [
+                ChainPlace::Next,
+                ChainPlace::Here,
+                ChainPlace::HereAside,
+                ChainPlace::Fork,
+                ChainPlace::OnFork,
+                ChainPlace::Gap,
+            ] {
+                for standing in [DeviceStanding::Trusted, DeviceStanding::Held, DeviceStanding::Withdrawn] {
                     for time in [Time::Near, Time::Ahead] {
                         for ground in [Ground::None, Ground::Begins, Ground::Own, Ground::Foreign] {
-                            all.push(Case { shape, writer, place, standing, time, ground });
+                            all.push(Offer { shape, writer, place, standing, time, ground });
                         }
                     }
                 }
@@ -37,15 +44,15 @@ fn every_case_has_one_answer_and_every_row_is_needed() {
 fn only_the_next_entry_of_a_trusted_device_is_accepted() {
     for case in cases() {
         let said = answer(&case);
-        let whole = case.shape == Shape::Entry && case.writer != Writer::Other;
+        let whole = case.shape == OfferShape::Entry && case.writer != Writer::Other;
         let taken = matches!(said, Answer::Accepted | Answer::Aside(_));
-        assert_eq!(taken, whole && case.place == Place::Next, "the chain grows by the next entry only: {case:?}");
+        assert_eq!(taken, whole && case.place == ChainPlace::Next, "the chain grows by the next entry only: {case:?}");
         let trusted = case.writer == Writer::Named
-            && case.standing == Standing::Trusted
+            && case.standing == DeviceStanding::Trusted
             && case.time == Time::Near
             && case.ground != Ground::Foreign;
         assert_eq!(said == Answer::Accepted, taken && trusted, "{case:?}");
-        if whole && case.place == Place::Here {
+        if whole && case.place == ChainPlace::Here {
             assert_eq!(said, Answer::Duplicate, "what is here stays, whatever became of its device: {case:?}");
         }
     }

@@ -10,9 +10,9 @@ use axum::body::Body;
 use axum::http::Request;
 use futures_util::stream;
 use serde_json::Value;
-use stillbar_office::fault::Fault;
+use stillbar_office::error::OfficeError;
 use stillbar_office::log::{self, LevelFilter, Said};
-use stillbar_office::people::Role;
+use stillbar_office::people::AccountRole;
 use tower::ServiceExt;
 use tracing::subscriber::with_default;
 use tracing_subscriber::fmt::MakeWriter;
@@ -69,7 +69,7 @@ fn request(event: &Value) -> (&str, &str, u64, &str, &str) {
 fn every_request_is_one_event_with_its_route_and_the_kind_of_caller() {
     let rig = Rig::new(Backend::Sqlite);
     let phone = rig.phone(1, &[]);
-    let lead = Seat::new(&rig, Role::Lead, &[]);
+    let lead = Seat::new(&rig, AccountRole::Lead, &[]);
     let told = events(LevelFilter::INFO, || {
         rig.ask("GET", "/capabilities", &[], "").is(200);
         rig.ask("GET", "/digest", &[("authorization", &format!("Bearer {}", phone.token))], "").is(200);
@@ -98,7 +98,7 @@ fn every_request_is_one_event_with_its_route_and_the_kind_of_caller() {
 #[test]
 fn nothing_that_anybody_sent_is_in_an_event() {
     let rig = Rig::new(Backend::Sqlite);
-    let admin = Seat::new(&rig, Role::Admin, &[]);
+    let admin = Seat::new(&rig, AccountRole::Admin, &[]);
     let code = rig.code(&[]);
     let mut phone = Phone::new(1);
     let mut secrets =
@@ -130,8 +130,8 @@ fn only_what_went_wrong_is_said_where_that_is_asked_for() {
     let rig = Rig::new(Backend::Sqlite);
     let deeds = || {
         rig.ask("GET", "/capabilities", &[], "").is(200);
-        let _ = Fault::broken("a table is missing").told();
-        let _ = Fault::Busy("the disk is full".into()).told();
+        let _ = OfficeError::broken("a table is missing").told();
+        let _ = OfficeError::Busy("the disk is full".into()).told();
     };
     let said = |level| -> Vec<(String, String)> {
         let text = |v: &Value| v.as_str().unwrap_or_default().to_owned();

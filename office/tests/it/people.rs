@@ -1,7 +1,7 @@
 //! Who may do what: every route with every caller; signing in; and that nobody sees another's site.
 
 use stillbar_core::journal::EntryId;
-use stillbar_office::people::{self, New, Role};
+use stillbar_office::people::{self, AccountRole, NewAccount};
 use stillbar_office::web::routes;
 use stillbar_office::with;
 
@@ -15,10 +15,10 @@ pub struct Seat {
 }
 
 impl Seat {
-    pub fn new(rig: &Rig, role: Role, sites: &[EntryId]) -> Seat {
+    pub fn new(rig: &Rig, role: AccountRole, sites: &[EntryId]) -> Seat {
         let login =
             format!("{}-{}", role.word().replace(' ', "-"), rig.office.secret::<6>().expect("random").to_lowercase());
-        let new = New { login: login.clone(), name: format!("A {}", role.word()), role, sites: sites.to_vec() };
+        let new = NewAccount { login: login.clone(), name: format!("A {}", role.word()), role, sites: sites.to_vec() };
         let password = people::add(&rig.office, &new, "the test", "here").expect("added");
         let token = people::sign_in(&rig.office, &login, &password, "here").expect("signed in");
         rig.office.change(|tx| tx.run("UPDATE person SET fresh = 0", &[])).expect("as if they had chosen one");
@@ -145,7 +145,7 @@ fn every_route_lets_in_whom_it_is_for_and_nobody_else() {
         // A seat of its own for each call: signing out ends it.
         for caller in ["nobody", "phone", "withdrawn", "reader", "planner", "lead", "admin"] {
             let rank = ranks.iter().position(|r| *r == caller);
-            let role = rank.map(|at| Role::ALL[at]);
+            let role = rank.map(|at| AccountRole::ALL[at]);
             let answer = match (caller, role) {
                 ("nobody", _) => rig.ask(method, &filled, &[], ""),
                 ("phone", _) => phone.ask(&rig, method, &filled, &[], ""),
@@ -193,7 +193,7 @@ fn every_route_lets_in_whom_it_is_for_and_nobody_else() {
 }
 
 /// A seat without hashing a password again: the rights are the same.
-fn seat(rig: &Rig, role: Role, site: EntryId) -> Seat {
+fn seat(rig: &Rig, role: AccountRole, site: EntryId) -> Seat {
     let (id, token) = (rig.office.secret::<12>().expect("random"), rig.office.secret::<32>().expect("random"));
     let now = rig.now();
     rig.office
@@ -216,7 +216,7 @@ fn seat(rig: &Rig, role: Role, site: EntryId) -> Seat {
 #[test]
 fn a_form_without_the_sessions_token_or_from_another_page_does_nothing() {
     let rig = Rig::new(Backend::Sqlite);
-    let seat = Seat::new(&rig, Role::Admin, &[]);
+    let seat = Seat::new(&rig, AccountRole::Admin, &[]);
     for (method, path) in table().iter().filter(|(who, ..)| who.len() > 1).map(|(_, method, path)| (*method, *path)) {
         if method != "POST" {
             continue;
@@ -236,7 +236,7 @@ fn a_form_without_the_sessions_token_or_from_another_page_does_nothing() {
 #[test]
 fn signing_in_is_limited_ends_by_itself_and_asks_for_an_own_password() {
     each(|rig| {
-        let new = New { login: "Mara".into(), name: "Mara Lind".into(), role: Role::Lead, sites: vec![] };
+        let new = NewAccount { login: "Mara".into(), name: "Mara Lind".into(), role: AccountRole::Lead, sites: vec![] };
         let password = people::add(&rig.office, &new, "the test", "here").expect("added");
         let kept = rig.office.read(|tx| tx.rows("SELECT password FROM person", &[])).expect("it reads");
         assert!(kept[0].text(0).expect("text").starts_with("$argon2id$v=19$m=19456,t=2,p=1$"));
@@ -282,7 +282,7 @@ fn somebody_of_one_site_sees_nothing_of_another() {
         };
         let (laundry, _) = begun(&mut a, "Hill Laundry", "ML 7");
         let (mill, mill_job) = begun(&mut b, "Mill", "ML 9");
-        let reader = Seat::new(rig, Role::Reader, &[laundry]);
+        let reader = Seat::new(rig, AccountRole::Reader, &[laundry]);
         for path in ["/board", "/board/rows", "/board.csv", "/sites", "/search?q=job"] {
             let text = reader.get(rig, path).is(200).text();
             assert!(text.contains("Hill Laundry"), "{path}: {text}");
@@ -292,13 +292,13 @@ fn somebody_of_one_site_sees_nothing_of_another() {
         reader.get(rig, &format!("/sites/{mill}/jobs/{mill_job}")).is(404);
         reader.get(rig, &format!("/sites/{laundry}/jobs/{mill_job}")).is(404);
         reader.get(rig, &format!("/sites/{mill}/export.json")).is(404);
-        let lead = Seat::new(rig, Role::Lead, &[laundry]);
+        let lead = Seat::new(rig, AccountRole::Lead, &[laundry]);
         assert!(!lead.get(rig, "/phones").is(200).text().contains(&b.id().to_string()));
         lead.post(rig, &format!("/phones/{}", b.id()), "do=withdraw").is(404);
         lead.post(rig, "/phones", &format!("label=x&site={mill}")).is(404);
         lead.post(rig, &format!("/sites/{laundry}"), &format!("do=join&main={mill}")).is(404);
         // An admin sees both; joined, they are one for everybody.
-        let admin = Seat::new(rig, Role::Admin, &[]);
+        let admin = Seat::new(rig, AccountRole::Admin, &[]);
         assert!(admin.get(rig, "/board").is(200).text().contains("ML 9"));
         admin.post(rig, &format!("/sites/{mill}"), &format!("do=join&main={laundry}")).is(303);
         assert!(reader.get(rig, "/board").is(200).text().contains("ML 9"));

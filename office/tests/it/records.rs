@@ -2,7 +2,7 @@
 
 use stillbar_core::job::{Job, ProofState};
 use stillbar_core::journal::{EntryId, Fact};
-use stillbar_office::people::Role;
+use stillbar_office::people::AccountRole;
 use stillbar_office::records;
 use stillbar_office::web::openapi;
 
@@ -25,7 +25,7 @@ fn a_lock_put_on_is_on_the_board_until_its_owner_took_it_off() {
     each(|rig| {
         let mut phone = rig.phone(1, &[]);
         let (site, job, _, lock) = begun(rig, &mut phone);
-        let reader = Seat::new(rig, Role::Reader, &[site]);
+        let reader = Seat::new(rig, AccountRole::Reader, &[site]);
         let shown = reader.get(rig, "/board").is(200).text();
         for word in ["Q4 feeder switch", "Mara Lind", "ML 7", "with the owner", "A phone", "as last heard", "555 0100"]
         {
@@ -50,7 +50,7 @@ fn a_lock_in_an_entry_that_is_not_taken_in_is_shown_all_the_same() {
     each(|rig| {
         let mut phone = rig.phone(1, &[]);
         let (site, job, point, _) = begun(rig, &mut phone);
-        let lead = Seat::new(rig, Role::Lead, &[site]);
+        let lead = Seat::new(rig, AccountRole::Lead, &[site]);
         let before = phone.chain.clone();
         phone.wall = NOW + 30 * 3_600_000;
         phone.lock(site, job, point, "ML 8");
@@ -134,7 +134,7 @@ fn another_version_works_the_tables_out_again() {
 #[test]
 fn a_job_planned_at_the_office_reaches_the_phones_of_its_site() {
     each(|rig| {
-        let planner = Seat::new(rig, Role::Planner, &[]);
+        let planner = Seat::new(rig, AccountRole::Planner, &[]);
         let place = planner.post(rig, "/sites", "name=Mill").is(303).header("location").to_owned();
         let site: EntryId = place.trim_start_matches("/sites/").parse().expect("a site");
         let phone = rig.phone(1, &[site]);
@@ -175,7 +175,7 @@ fn a_lock_of_a_job_whose_beginning_is_not_here_is_on_the_board() {
         rig.office.change(|tx| tx.run(give, stillbar_office::with![b.id(), site])).expect("given");
         b.lock(site, job, job, "ML 8");
         assert_eq!(b.push(rig, &b.chain[2..]), ["accepted"]);
-        let reader = Seat::new(rig, Role::Reader, &[site]);
+        let reader = Seat::new(rig, AccountRole::Reader, &[site]);
         let shown = reader.get(rig, "/board").is(200).text();
         assert!(
             shown.contains("ML 8") && shown.contains("not known here yet") && shown.contains("Ida Holm"),
@@ -192,7 +192,7 @@ fn a_name_can_be_erased_and_the_chain_stays_whole() {
         let other = rig.phone(2, &[site]);
         let person = phone.chain[0].id;
         assert_eq!(records::names(&rig.office).expect("it reads")[0].name, "Mara Lind");
-        let admin = Seat::new(rig, Role::Admin, &[]);
+        let admin = Seat::new(rig, AccountRole::Admin, &[]);
         admin.post(rig, &format!("/names/{person}"), "").is(400);
         // Whoever meets a lock has to know whom to ring.
         let refused = admin.post(rig, &format!("/names/{person}"), "sure=1").is(409).text();
@@ -229,7 +229,7 @@ fn no_page_says_safe_and_every_page_is_whole() {
     let rig = Rig::new(Backend::Sqlite);
     let mut phone = rig.phone(1, &[]);
     let (site, job, ..) = begun(&rig, &mut phone);
-    let admin = Seat::new(&rig, Role::Admin, &[]);
+    let admin = Seat::new(&rig, AccountRole::Admin, &[]);
     let job = format!("/sites/{site}/jobs/{job}");
     let (this, plan) = (format!("/sites/{site}"), format!("/sites/{site}/plan"));
     let pages = [
@@ -300,7 +300,7 @@ fn a_network_brought_in_at_the_office_reaches_the_phones_of_its_site() {
         phone.person("Mara Lind");
         let site = phone.site("Hill Laundry");
         phone.push_all(rig);
-        let planner = Seat::new(rig, Role::Planner, &[site]);
+        let planner = Seat::new(rig, AccountRole::Planner, &[site]);
         let at = format!("/sites/{site}/network");
         assert!(planner.get(rig, &at).is(200).text().contains("Nothing is drawn"));
         planner.get(rig, &format!("{at}/network.json")).is(404);
@@ -330,7 +330,7 @@ fn a_network_brought_in_at_the_office_reaches_the_phones_of_its_site() {
         planner.post(rig, &at, &form(&[("json", &changed)])).is(303);
         assert_eq!(phone.pull(rig, 500).len() - before, 7);
         assert!(planner.get(rig, &at).is(200).text().contains("heating"));
-        let reader = Seat::new(rig, Role::Reader, &[site]);
+        let reader = Seat::new(rig, AccountRole::Reader, &[site]);
         assert!(!reader.get(rig, &at).is(200).text().contains("Bring in a file"));
     });
 }

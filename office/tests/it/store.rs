@@ -5,8 +5,8 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use stillbar_core::journal::EntryId;
 use stillbar_office::built::Built;
-use stillbar_office::fault::Fault;
-use stillbar_office::store::{self, Value};
+use stillbar_office::error::OfficeError;
+use stillbar_office::store::{self, SqlValue};
 use stillbar_office::with;
 
 use crate::phone::entries;
@@ -17,16 +17,16 @@ use crate::rig::each;
 fn a_change_is_kept_whole_or_not_at_all() {
     each(|rig| {
         let put = "INSERT INTO office (name, value) VALUES ($1, $2)";
-        let broken: Result<(), Fault> = rig.office.change(|tx| {
+        let broken: Result<(), OfficeError> = rig.office.change(|tx| {
             tx.run(put, with!["a", "1"])?;
-            Err(Fault::nothing("on second thoughts"))
+            Err(OfficeError::nothing("on second thoughts"))
         });
         assert!(broken.is_err());
-        let failed: Result<u64, Fault> = rig.office.change(|tx| {
+        let failed: Result<u64, OfficeError> = rig.office.change(|tx| {
             tx.run(put, with!["b", "1"])?;
             tx.run(put, with!["b", "2"])
         });
-        assert!(matches!(failed, Err(Fault::Broken(_))), "{failed:?}");
+        assert!(matches!(failed, Err(OfficeError::Broken(_))), "{failed:?}");
         let rows =
             rig.office.read(|tx| tx.rows("SELECT name FROM office WHERE name IN ('a', 'b')", &[])).expect("it reads");
         assert!(rows.is_empty(), "{rows:?}");
@@ -37,7 +37,7 @@ fn a_change_is_kept_whole_or_not_at_all() {
 fn values_come_back_as_they_went_in() {
     each(|rig| {
         let columns = ["id", "device", "seq", "site", "reason", "came_ms", "body", "sig"];
-        let rows: Vec<Vec<Value>> = (0..3u8)
+        let rows: Vec<Vec<SqlValue>> = (0..3u8)
             .map(|n| {
                 let site = (n > 0).then_some(EntryId([n; 32]));
                 let (text, number) = (format!("Ärger ' \" {n}"), i64::MIN + i64::from(n));

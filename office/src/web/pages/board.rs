@@ -9,7 +9,7 @@ use stillbar_core::words;
 use super::{Paged, ago, cell, csv, file, moment, or_page, shown, table};
 use crate::office::{Shared, call};
 use crate::people::Visitor;
-use crate::records::{self, Board, Held, LockOn};
+use crate::records::{self, Board, HeldLock, LockOn};
 
 pub async fn home() -> Redirect {
     Redirect::to("/board")
@@ -59,7 +59,7 @@ fn locks(caption: &str, all: &[LockOn], now: i64) -> Markup {
     table(caption, &head, &rows)
 }
 
-fn not_taken(held: &[Held]) -> Markup {
+fn not_taken(held: &[HeldLock]) -> Markup {
     let rows: Vec<Vec<Markup>> = held
         .iter()
         .map(|h| vec![html! { strong { "Lock " (h.label) } }, cell(&h.phone), moment(h.since_ms, h.zone), cell(&h.why)])

@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use stillbar_core::journal::EntryId;
 
 use super::refusal;
-use crate::fault::{Code, Fault};
+use crate::error::{Code, OfficeError};
 use crate::people::Visitor;
 
 /// The fields of a form whose token is that of the session.
@@ -28,10 +28,12 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
 
     async fn from_request(request: Request, state: &S) -> Result<Posted, Response> {
         let visitor = request.extensions().get::<Visitor>().cloned();
-        let Some(visitor) = visitor else { return Err(refusal(None, &Fault::broken("a form without a visitor"))) };
+        let Some(visitor) = visitor else {
+            return Err(refusal(None, &OfficeError::broken("a form without a visitor")));
+        };
         let read = Form::<Vec<(String, String)>>::from_request(request, state).await;
         let Form(fields) = read.map_err(|e| {
-            let fault = Fault::refused(
+            let fault = OfficeError::refused(
                 e.status(),
                 Code::Unreadable,
                 "The form could not be read. Open the page again and fill it in.",
@@ -42,7 +44,10 @@ impl<S: Send + Sync> FromRequest<S> for Posted {
         // Equal lengths of random text: how long comparing takes tells nothing that could be used.
         if posted.text("csrf") != posted.visitor.csrf {
             let say = "The form was from an earlier session. Open the page again and fill it in.";
-            return Err(refusal(Some(&posted.visitor), &Fault::refused(StatusCode::FORBIDDEN, Code::OldForm, say)));
+            return Err(refusal(
+                Some(&posted.visitor),
+                &OfficeError::refused(StatusCode::FORBIDDEN, Code::OldForm, say),
+            ));
         }
         Ok(posted)
     }
@@ -65,11 +70,11 @@ impl Posted {
     }
 
     /// The sites that were ticked; each must be one that the visitor sees.
-    pub fn sites(&self) -> Result<Vec<EntryId>, Fault> {
+    pub fn sites(&self) -> Result<Vec<EntryId>, OfficeError> {
         let named = self.fields.iter().filter(|(n, _)| n == "site");
         named
             .map(|(_, value)| {
-                let site = value.parse().map_err(|_| Fault::unreadable("A site is named by 64 hex digits."))?;
+                let site = value.parse().map_err(|_| OfficeError::unreadable("A site is named by 64 hex digits."))?;
                 self.visitor.on(site).map(|()| site)
             })
             .collect()

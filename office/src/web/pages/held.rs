@@ -8,19 +8,19 @@ use stillbar_core::journal::{DeviceId, EntryId};
 
 use super::form::{Posted, csrf};
 use super::{Paged, cell, moment, or_page, shown, table};
+use crate::error::OfficeError;
 use crate::exchange::{self, Why};
-use crate::fault::Fault;
 use crate::office::{Shared, call};
-use crate::people::{Role, Visitor};
+use crate::people::{AccountRole, Visitor};
 use crate::records;
-use crate::store::Row;
+use crate::store::SqlRow;
 use crate::web::guard::Origin;
 use crate::{audit, with};
 
 /// Entries that are shown of each kind.
 const MOST: usize = 200;
 
-struct Shown {
+struct HeldShown {
     id: EntryId,
     device: DeviceId,
     phone: String,
@@ -32,10 +32,10 @@ struct Shown {
     why: String,
 }
 
-fn read(row: &Row) -> Result<Shown, Fault> {
+fn read(row: &SqlRow) -> Result<HeldShown, OfficeError> {
     let entry = records::entry(row)?;
     let device = entry.body.device;
-    Ok(Shown {
+    Ok(HeldShown {
         id: entry.id,
         device,
         phone: records::named(&row.text(3)?, device),
@@ -49,8 +49,8 @@ fn read(row: &Row) -> Result<Shown, Fault> {
 }
 
 /// Whether somebody may see an entry: an admin every one, others those of their sites and those without one of phones of their sites.
-fn may_see(visitor: &Visitor, entry: &Shown) -> bool {
-    visitor.person.role == Role::Admin || entry.site.is_some_and(|s| visitor.sites.contains(&s))
+fn may_see(visitor: &Visitor, entry: &HeldShown) -> bool {
+    visitor.person.role == AccountRole::Admin || entry.site.is_some_and(|s| visitor.sites.contains(&s))
 }
 
 pub async fn held(State(office): State<Shared>, Extension(visitor): Extension<Visitor>) -> Paged {
@@ -69,11 +69,11 @@ pub async fn held(State(office): State<Shared>, Extension(visitor): Extension<Vi
             )?;
             let aside = aside.iter().map(read).collect::<Result<Vec<_>, _>>()?;
             let forks = forks.iter().map(|row| Ok((read(row)?, row.maybe_text(4)?, row.maybe_text(5)?)));
-            Ok((aside, forks.collect::<Result<Vec<_>, Fault>>()?))
+            Ok((aside, forks.collect::<Result<Vec<_>, OfficeError>>()?))
         })
     });
     let (aside, forks) = found.await.map_err(or_page(&visitor))?;
-    let aside: Vec<&Shown> = aside.iter().filter(|e| may_see(&visitor, e)).collect();
+    let aside: Vec<&HeldShown> = aside.iter().filter(|e| may_see(&visitor, e)).collect();
     let forks: Vec<_> = forks.iter().filter(|(e, ..)| may_see(&visitor, e)).collect();
     let mut devices: Vec<(DeviceId, &str)> = aside.iter().map(|e| (e.device, e.phone.as_str())).collect();
     devices.dedup();
@@ -113,7 +113,7 @@ pub async fn held(State(office): State<Shared>, Extension(visitor): Extension<Vi
     Ok(shown(&visitor, "Not taken in", "/held", inside))
 }
 
-fn entries(caption: &str, all: &[&Shown]) -> Markup {
+fn entries(caption: &str, all: &[&HeldShown]) -> Markup {
     let rows: Vec<Vec<Markup>> = all
         .iter()
         .map(|e| {
@@ -131,7 +131,7 @@ pub async fn release(
     posted: Posted,
 ) -> Paged {
     let failed = or_page(&posted.visitor);
-    let device: DeviceId = device.parse().map_err(|_| failed(Fault::nothing("There is no such phone here.")))?;
+    let device: DeviceId = device.parse().map_err(|_| failed(OfficeError::nothing("There is no such phone here.")))?;
     let visitor = posted.visitor.clone();
     let (gone, stay) = call(&office, move |office| {
         let now = office.now();
@@ -154,13 +154,13 @@ pub async fn release(
 }
 
 /// A lead may touch a phone only if they look after every site that it has.
-pub fn may_touch(tx: &mut dyn crate::store::Tx, visitor: &Visitor, device: DeviceId) -> Result<(), Fault> {
-    let none = || Fault::nothing("There is no such phone here for you.");
+pub fn may_touch(tx: &mut dyn crate::store::Tx, visitor: &Visitor, device: DeviceId) -> Result<(), OfficeError> {
+    let none = || OfficeError::nothing("There is no such phone here for you.");
     if tx.rows("SELECT 1 FROM device WHERE id = $1", with![device])?.is_empty() {
         return Err(none());
     }
     let theirs = exchange::sites_of(tx, device)?;
-    if visitor.person.role == Role::Admin || (!theirs.is_empty() && theirs.is_subset(&visitor.sites)) {
+    if visitor.person.role == AccountRole::Admin || (!theirs.is_empty() && theirs.is_subset(&visitor.sites)) {
         return Ok(());
     }
     Err(none())
@@ -173,11 +173,11 @@ pub async fn look_at(
     posted: Posted,
 ) -> Paged {
     let failed = or_page(&posted.visitor);
-    let none = || Fault::nothing("There is no such entry in quarantine.");
+    let none = || OfficeError::nothing("There is no such entry in quarantine.");
     let id: EntryId = id.parse().map_err(|_| failed(none()))?;
     let (visitor, note) = (posted.visitor.clone(), posted.text("note"));
     if note.is_empty() || note.chars().count() > 500 {
-        return Err(failed(Fault::unreadable("Write what you found, in at most 500 characters.")));
+        return Err(failed(OfficeError::unreadable("Write what you found, in at most 500 characters.")));
     }
     call(&office, move |office| {
         let now = office.now();

@@ -13,11 +13,11 @@ use stillbar_protocol::WireEntry;
 
 use super::site::{on_job, on_site};
 use super::{Paged, ago, cell, file, moment, or_page, refusal, shown, table};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Office, Shared, call};
 use crate::people::Visitor;
 use crate::photos::{self, Name};
-use crate::records::{self, Told};
+use crate::records::{self, JobTold};
 use crate::stamp::{self, Stamped};
 use crate::with;
 
@@ -81,9 +81,9 @@ pub async fn record(
             "pdf" => made.pdf().map(|bytes| (bytes, "application/pdf")),
             "json" => made.json().map(|bytes| (bytes, "application/json")),
             "csv" => made.csv().map(|text| (text.into_bytes(), "text/csv; charset=utf-8")),
-            _ => return Err(Fault::nothing("There is no such record here.")),
+            _ => return Err(OfficeError::nothing("There is no such record here.")),
         };
-        bytes.map_err(|e| Fault::broken(&e.to_string()))
+        bytes.map_err(|e| OfficeError::broken(&e.to_string()))
     });
     let (bytes, kind) = written.await.map_err(&failed)?;
     Ok(file(&name, kind, bytes))
@@ -98,11 +98,11 @@ pub async fn stamps(
     let (site, job) = on_job(&visitor, &site, &job).map_err(&failed)?;
     let proofs = call(&office, move |office| stamp::proofs(office, site, job)).await.map_err(&failed)?;
     let bytes =
-        serde_json::to_vec(&proofs).map_err(|_| failed(Fault::broken("time stamps that do not become JSON")))?;
+        serde_json::to_vec(&proofs).map_err(|_| failed(OfficeError::broken("time stamps that do not become JSON")))?;
     Ok(file("stamps.json", "application/json", bytes))
 }
 
-fn standing(told: &Told) -> Markup {
+fn standing(told: &JobTold) -> Markup {
     let tone = match told.standing.tone {
         Tone::Warn => "warn",
         Tone::Forbid => "forbid",
@@ -118,12 +118,12 @@ fn standing(told: &Told) -> Markup {
     }
 }
 
-fn heard(told: &Told, now: i64) -> Markup {
+fn heard(told: &JobTold, now: i64) -> Markup {
     let phones: Vec<String> = told.phones.values().map(|(name, ms)| format!("{name} {}", ago(*ms, now))).collect();
     html! { "Last heard: " (phones.join("; ")) "." }
 }
 
-fn facts(told: &Told, site: EntryId) -> Markup {
+fn facts(told: &JobTold, site: EntryId) -> Markup {
     let job = &told.job;
     let people = job.present().map(|w| told.world.name(w.person)).collect::<Vec<_>>().join(", ");
     let charge = job.in_charge().map(|p| told.world.name(p)).unwrap_or_default();
@@ -140,7 +140,7 @@ fn facts(told: &Told, site: EntryId) -> Markup {
     }
 }
 
-fn locks(told: &Told) -> Markup {
+fn locks(told: &JobTold) -> Markup {
     let job = &told.job;
     let rows: Vec<Vec<Markup>> = job
         .points
@@ -166,7 +166,7 @@ fn locks(told: &Told) -> Markup {
     }
 }
 
-fn readings(told: &Told) -> Markup {
+fn readings(told: &JobTold) -> Markup {
     let Some(run) = told.job.run() else { return html! {} };
     let rows: Vec<Vec<Markup>> = run
         .readings
@@ -180,7 +180,7 @@ fn readings(told: &Told) -> Markup {
     }
 }
 
-fn pictures(told: &Told) -> Markup {
+fn pictures(told: &JobTold) -> Markup {
     if told.job.photos.is_empty() {
         return html! {};
     }
@@ -207,7 +207,7 @@ fn pictures(told: &Told) -> Markup {
     }
 }
 
-fn time_line(told: &Told, now: i64) -> Markup {
+fn time_line(told: &JobTold, now: i64) -> Markup {
     let said = records::sentences(told, now);
     html! {
         h2 { "Time line" }
@@ -240,7 +240,7 @@ pub async fn picture(
     Path(name): Path<String>,
     headers: HeaderMap,
 ) -> Response {
-    let none = || Fault::nothing("There is no such photo here for you.");
+    let none = || OfficeError::nothing("There is no such photo here for you.");
     let Some(name) = Name::read(&name) else { return refusal(Some(&visitor), &none()) };
     let sites = visitor.sites.clone();
     let found = call(&office, move |office| {
@@ -308,7 +308,7 @@ pub async fn export_json(
     Ok((headers, Body::new(Coming(receive))).into_response())
 }
 
-fn exported(row: &crate::store::Row) -> Result<(i64, String), Fault> {
+fn exported(row: &crate::store::SqlRow) -> Result<(i64, String), OfficeError> {
     let body = row.bytes(4)?;
     let mut said = json!({"number": row.int(0)?, "id": row.id(1)?, "device": row.device(2)?, "seq": row.int(3)?});
     if body.is_empty() {
@@ -320,14 +320,14 @@ fn exported(row: &crate::store::Row) -> Result<(i64, String), Fault> {
         let entry = records::entry(&row_of(row)?)?;
         said["by"] = entry.body.by.map(|id| id.to_string()).into();
         said["wall-ms"] = entry.body.wall.into();
-        said["fact"] = serde_json::to_value(&entry.body.fact).map_err(|e| Fault::broken(&e.to_string()))?;
+        said["fact"] = serde_json::to_value(&entry.body.fact).map_err(|e| OfficeError::broken(&e.to_string()))?;
     }
     Ok((row.int(0)?, said.to_string()))
 }
 
 /// Body and signature of a row, in the order in which entries are read.
-fn row_of(row: &crate::store::Row) -> Result<crate::store::Row, Fault> {
-    Ok(crate::store::Row(vec![row.bytes(4)?.into(), row.bytes(5)?.into()]))
+fn row_of(row: &crate::store::SqlRow) -> Result<crate::store::SqlRow, OfficeError> {
+    Ok(crate::store::SqlRow(vec![row.bytes(4)?.into(), row.bytes(5)?.into()]))
 }
 
 /// A body whose pieces come from a channel.

@@ -32,15 +32,15 @@ use axum::response::{Html, IntoResponse, Response};
 use maud::{DOCTYPE, Markup, html};
 use stillbar_core::words;
 
-use crate::fault::Fault;
-use crate::log::Refused;
-use crate::people::{Role, Visitor};
+use crate::error::OfficeError;
+use crate::log::RefusedCode;
+use crate::people::{AccountRole, Visitor};
 
 /// What a page answers; a fault is a page as well.
 pub type Paged = Result<Response, Response>;
 
 /// A fault as a page.
-pub fn refusal(visitor: Option<&Visitor>, fault: &Fault) -> Response {
+pub fn refusal(visitor: Option<&Visitor>, fault: &OfficeError) -> Response {
     let (status, word, say) = fault.told();
     let title = match status.as_u16() {
         400..=403 | 405..=428 => "This was not done",
@@ -50,29 +50,29 @@ pub fn refusal(visitor: Option<&Visitor>, fault: &Fault) -> Response {
     };
     (
         status,
-        Extension(Refused(word)),
+        Extension(RefusedCode(word)),
         page(visitor, title, "", html! { p .notice role="alert" { (say) } p { a href="/board" { "Locks on now" } } }),
     )
         .into_response()
 }
 
 /// Turns a fault into a page for somebody.
-pub fn or_page<'a>(visitor: &'a Visitor) -> impl Fn(Fault) -> Response + 'a {
+pub fn or_page<'a>(visitor: &'a Visitor) -> impl Fn(OfficeError) -> Response + 'a {
     move |fault| refusal(Some(visitor), &fault)
 }
 
 /// The pages that lead somewhere, and who sees them.
-const PLACES: [(&str, &str, Role); 10] = [
-    ("/board", "Locks on now", Role::Reader),
-    ("/sites", "Sites and jobs", Role::Reader),
-    ("/search", "Search", Role::Reader),
-    ("/labels", "Labels", Role::Planner),
-    ("/phones", "Phones", Role::Lead),
-    ("/held", "Not taken in", Role::Lead),
-    ("/people", "People", Role::Admin),
-    ("/names", "Names in the journal", Role::Admin),
-    ("/audit", "Who did what", Role::Admin),
-    ("/password", "Your password", Role::Reader),
+const PLACES: [(&str, &str, AccountRole); 10] = [
+    ("/board", "Locks on now", AccountRole::Reader),
+    ("/sites", "Sites and jobs", AccountRole::Reader),
+    ("/search", "Search", AccountRole::Reader),
+    ("/labels", "Labels", AccountRole::Planner),
+    ("/phones", "Phones", AccountRole::Lead),
+    ("/held", "Not taken in", AccountRole::Lead),
+    ("/people", "People", AccountRole::Admin),
+    ("/names", "Names in the journal", AccountRole::Admin),
+    ("/audit", "Who did what", AccountRole::Admin),
+    ("/password", "Your password", AccountRole::Reader),
 ];
 
 /// A whole page. `here` is the place it belongs to.

@@ -7,7 +7,7 @@ use stillbar_core::journal::EntryId;
 
 use super::form::{Posted, csrf};
 use super::{Paged, moment, or_page, shown};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
 use crate::people::Visitor;
 use crate::records;
@@ -45,9 +45,10 @@ pub async fn erase(
     posted: Posted,
 ) -> Paged {
     let failed = or_page(&posted.visitor);
-    let id: EntryId = id.parse().map_err(|_| failed(Fault::nothing("There is no such person in the journal.")))?;
+    let id: EntryId =
+        id.parse().map_err(|_| failed(OfficeError::nothing("There is no such person in the journal.")))?;
     if !posted.ticked("sure") {
-        return Err(failed(Fault::unreadable("Tick that nobody needs this name any more.")));
+        return Err(failed(OfficeError::unreadable("Tick that nobody needs this name any more.")));
     }
     let who = posted.visitor.person.login.clone();
     let gone = call(&office, move |office| records::erase(office, id, &who, &origin.0)).await.map_err(&failed)?;

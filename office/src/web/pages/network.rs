@@ -12,14 +12,14 @@ use stillbar_core::svg;
 use super::form::{Posted, csrf};
 use super::site::on_site;
 use super::{Paged, cell, file, moment, or_page, shown, table};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
-use crate::people::{Role, Visitor};
-use crate::records::{self, Supply};
+use crate::people::{AccountRole, Visitor};
+use crate::records::{self, SiteSupply};
 use crate::web::guard::Origin;
 
 /// The drawing on a page; its letters are read in the file of its own, which can be made larger.
-pub fn drawing(site: EntryId, supply: &Supply) -> Markup {
+pub fn drawing(site: EntryId, supply: &SiteSupply) -> Markup {
     html! {
         a href={ "/sites/" (site) "/network/drawing.svg" } .drawn {
             img src={ "/sites/" (site) "/network/drawing.svg" } alt=(supply.words)
@@ -52,7 +52,7 @@ pub async fn network(
                 }
             }
         }
-        @if visitor.person.role >= Role::Planner { (bring_in(&visitor, site)) }
+        @if visitor.person.role >= AccountRole::Planner { (bring_in(&visitor, site)) }
     };
     Ok(shown(&visitor, "Supply network", "/sites", inside))
 }
@@ -144,13 +144,15 @@ pub async fn take_network(
     Ok(shown(&posted.visitor, "Brought in", "/sites", inside))
 }
 
-fn read(json: &str, nodes: &str, links: &str) -> Result<Read, Fault> {
-    let told = |file: &str, e: &FileError| Fault::unreadable(format!("In {file}: {e}"));
+fn read(json: &str, nodes: &str, links: &str) -> Result<Read, OfficeError> {
+    let told = |file: &str, e: &FileError| OfficeError::unreadable(format!("In {file}: {e}"));
     match (json.trim().is_empty(), nodes.trim().is_empty() && links.trim().is_empty()) {
         (false, true) => from_json(json).map_err(|e| told("the JSON", &e)),
         (true, false) => from_csv(nodes, links).map_err(|e| told(if e.second { "the links" } else { "the nodes" }, &e)),
-        (true, true) => Err(Fault::unreadable("Choose a file or paste a network: JSON, or nodes and links as CSV.")),
-        (false, false) => Err(Fault::unreadable("Bring in either JSON or the pair of CSV tables, not both.")),
+        (true, true) => {
+            Err(OfficeError::unreadable("Choose a file or paste a network: JSON, or nodes and links as CSV."))
+        }
+        (false, false) => Err(OfficeError::unreadable("Bring in either JSON or the pair of CSV tables, not both.")),
     }
 }
 
@@ -161,9 +163,9 @@ pub async fn network_file(
 ) -> Paged {
     let failed = or_page(&visitor);
     let site = on_site(&visitor, &site).map_err(&failed)?;
-    let nothing = || failed(Fault::nothing("There is no such file of a network here."));
+    let nothing = || failed(OfficeError::nothing("There is no such file of a network here."));
     let supply = call(&office, move |office| records::supply(office, site)).await.map_err(&failed)?;
-    let Some(Supply { mut drawn, drawing, words }) = supply else { return Err(nothing()) };
+    let Some(SiteSupply { mut drawn, drawing, words }) = supply else { return Err(nothing()) };
     let network = drawn.network();
     Ok(match name.as_str() {
         "drawing.svg" => ([("content-type", "image/svg+xml")], svg::file(&drawing, &words)).into_response(),

@@ -8,17 +8,17 @@ use maud::{Markup, html};
 use super::form::{Posted, csrf};
 use super::phones::site_boxes;
 use super::{Paged, cell, moment, or_page, shown, table};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
-use crate::people::{self, New, Role, Visitor};
+use crate::people::{self, AccountRole, NewAccount, Visitor};
 use crate::records;
 use crate::web::guard::Origin;
 use crate::{audit as notes, with};
 
-fn roles(chosen: Role, id: &str) -> Markup {
+fn roles(chosen: AccountRole, id: &str) -> Markup {
     html! {
         label for=(id) { "Role" }
-        select id=(id) name="role" { @for role in Role::ALL { option value=(role.word()) selected[role == chosen] { (role.word()) } } }
+        select id=(id) name="role" { @for role in AccountRole::ALL { option value=(role.word()) selected[role == chosen] { (role.word()) } } }
     }
 }
 
@@ -46,7 +46,7 @@ pub async fn people(State(office): State<Shared>, Extension(visitor): Extension<
             input #name name="name" maxlength="80" required;
             label for="login" { "Sign-in name" }
             input #login name="login" maxlength="60" autocapitalize="none" required;
-            (roles(Role::Reader, "role"))
+            (roles(AccountRole::Reader, "role"))
             (site_boxes(&all, &[]))
             button type="submit" { "Add this person" }
         }
@@ -86,9 +86,10 @@ fn once(visitor: &Visitor, login: &str, password: &str) -> axum::response::Respo
 
 pub async fn add_person(State(office): State<Shared>, Extension(origin): Extension<Origin>, posted: Posted) -> Paged {
     let failed = or_page(&posted.visitor);
-    let role = Role::named(&posted.text("role")).ok_or_else(|| failed(Fault::unreadable("Choose a role.")))?;
+    let role =
+        AccountRole::named(&posted.text("role")).ok_or_else(|| failed(OfficeError::unreadable("Choose a role.")))?;
     let sites = posted.sites().map_err(&failed)?;
-    let new = New { login: posted.text("login"), name: posted.text("name"), role, sites };
+    let new = NewAccount { login: posted.text("login"), name: posted.text("name"), role, sites };
     let (who, login) = (posted.visitor.person.login.clone(), new.login.clone());
     let made = call(&office, move |office| people::add(office, &new, &who, &origin.0)).await.map_err(&failed)?;
     Ok(once(&posted.visitor, &login, &made))
@@ -111,10 +112,13 @@ pub async fn change_person(
             Ok(once(&posted.visitor, &found.login, &made.map_err(&failed)?))
         }
         "keep" => {
-            let role = Role::named(&posted.text("role")).ok_or_else(|| failed(Fault::unreadable("Choose a role.")))?;
+            let role = AccountRole::named(&posted.text("role"))
+                .ok_or_else(|| failed(OfficeError::unreadable("Choose a role.")))?;
             let (off, sites) = (posted.ticked("off"), posted.sites().map_err(&failed)?);
-            if id == who.id && (off || role != Role::Admin) {
-                return Err(failed(Fault::unreadable("You cannot take away your own rights. Ask another admin.")));
+            if id == who.id && (off || role != AccountRole::Admin) {
+                return Err(failed(OfficeError::unreadable(
+                    "You cannot take away your own rights. Ask another admin.",
+                )));
             }
             call(&office, move |office| {
                 let now = office.now();
@@ -134,7 +138,7 @@ pub async fn change_person(
             .map_err(&failed)?;
             Ok(Redirect::to("/people").into_response())
         }
-        _ => Err(failed(Fault::unreadable("Choose what to change."))),
+        _ => Err(failed(OfficeError::unreadable("Choose what to change."))),
     }
 }
 
@@ -160,7 +164,7 @@ pub async fn set_password(State(office): State<Shared>, Extension(origin): Exten
     let person = posted.visitor.person.clone();
     let (old, new, again) = (posted.typed("old").to_owned(), posted.typed("new").to_owned(), posted.typed("again"));
     if new != again {
-        return Err(failed(Fault::unreadable("The two new passwords differ. Go back and write them again.")));
+        return Err(failed(OfficeError::unreadable("The two new passwords differ. Go back and write them again.")));
     }
     people::check_new(&new, &person.login).map_err(&failed)?;
     let _turn = office.passwords.acquire().await;
@@ -178,7 +182,7 @@ pub async fn audit(State(office): State<Shared>, Extension(visitor): Extension<V
                 tx.rows("SELECT ms, who, what, about, origin FROM audit ORDER BY number DESC LIMIT $1", with![MOST])?;
             rows.iter()
                 .map(|row| Ok((row.int(0)?, [row.text(1)?, row.text(2)?, row.text(3)?, row.text(4)?])))
-                .collect::<Result<Vec<_>, Fault>>()
+                .collect::<Result<Vec<_>, OfficeError>>()
         })
     });
     let found = found.await.map_err(or_page(&visitor))?;

@@ -11,10 +11,10 @@ use super::form::{Posted, csrf};
 use super::held::may_touch;
 use super::{Paged, ago, or_page, shown};
 use crate::enrol;
+use crate::error::OfficeError;
 use crate::exchange::sites_of;
-use crate::fault::Fault;
 use crate::office::{Shared, call};
-use crate::people::{Role, Visitor};
+use crate::people::{AccountRole, Visitor};
 use crate::records::{self, SiteOf};
 use crate::web::guard::Origin;
 use crate::{audit, with};
@@ -58,7 +58,7 @@ pub async fn phones(State(office): State<Shared>, Extension(visitor): Extension<
             for row in tx.rows(sql, &[])? {
                 let id = row.device(0)?;
                 let sites = sites_of(tx, id)?;
-                let seen = who.person.role == Role::Admin || sites.iter().any(|s| who.sites.contains(s));
+                let seen = who.person.role == AccountRole::Admin || sites.iter().any(|s| who.sites.contains(s));
                 if id == own || !seen {
                     continue;
                 }
@@ -154,11 +154,11 @@ pub async fn make_code(State(office): State<Shared>, Extension(origin): Extensio
     let (label, sites) = (posted.text("label"), posted.sites().map_err(&failed)?);
     let who = posted.visitor.person.clone();
     if label.is_empty() || label.chars().count() > 60 {
-        return Err(failed(Fault::unreadable("Write what the phone is called, in at most 60 characters.")));
+        return Err(failed(OfficeError::unreadable("Write what the phone is called, in at most 60 characters.")));
     }
     // A lead enrols phones for sites they look after; one without a site could begin any.
-    if sites.is_empty() && who.role < Role::Admin {
-        return Err(failed(Fault::unreadable("Tick at least one site for the phone.")));
+    if sites.is_empty() && who.role < AccountRole::Admin {
+        return Err(failed(OfficeError::unreadable("Tick at least one site for the phone.")));
     }
     let made = call(&office, move |office| {
         office.change(|tx| {
@@ -186,7 +186,7 @@ pub async fn change_phone(
 ) -> Paged {
     let failed = or_page(&posted.visitor);
     let device: DeviceId =
-        device.parse().map_err(|_| failed(Fault::nothing("There is no such phone here for you.")))?;
+        device.parse().map_err(|_| failed(OfficeError::nothing("There is no such phone here for you.")))?;
     let (deed, sites, visitor) = (posted.text("do"), posted.sites().map_err(&failed)?, posted.visitor.clone());
     call(&office, move |office| {
         let now = office.now();
@@ -211,7 +211,7 @@ pub async fn change_phone(
                     }
                     "sites of a phone changed"
                 }
-                _ => return Err(Fault::unreadable("Choose what to do with the phone.")),
+                _ => return Err(OfficeError::unreadable("Choose what to do with the phone.")),
             };
             audit::note(tx, now, &visitor.person.login, what, &format!("{:.8}", device.to_string()), &origin.0)
         })

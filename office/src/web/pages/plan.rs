@@ -12,7 +12,7 @@ use stillbar_core::tag::sheet::{Grid, Kind, Label, MAX_TAGS, print};
 use super::form::{Posted, csrf};
 use super::site::on_site;
 use super::{Paged, file, or_page, shown};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
 use crate::people::Visitor;
 use crate::records::{self, NewJob, NewPoint};
@@ -76,17 +76,17 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
     Ok(shown(&visitor, "Plan a job", "/sites", inside))
 }
 
-fn chosen<T: Copy>(posted: &Posted, name: &str, all: &[T], say: &str) -> Result<T, Fault> {
+fn chosen<T: Copy>(posted: &Posted, name: &str, all: &[T], say: &str) -> Result<T, OfficeError> {
     let at = posted.text(name).parse::<usize>().ok();
-    at.and_then(|at| all.get(at)).copied().ok_or_else(|| Fault::unreadable(say))
+    at.and_then(|at| all.get(at)).copied().ok_or_else(|| OfficeError::unreadable(say))
 }
 
-fn point(posted: &Posted, n: usize, system: System) -> Result<Option<NewPoint>, Fault> {
+fn point(posted: &Posted, n: usize, system: System) -> Result<Option<NewPoint>, OfficeError> {
     let label = posted.text(&format!("label{n}"));
     if label.is_empty() {
         return Ok(None);
     }
-    let bad = |say: &str| Fault::unreadable(format!("Point {n}: {say}"));
+    let bad = |say: &str| OfficeError::unreadable(format!("Point {n}: {say}"));
     let at = posted.text(&format!("at{n}"));
     if at.is_empty() || at.chars().count() > 600 || label.chars().count() > 600 {
         return Err(bad("write its name and where it is, in at most 600 characters each."));
@@ -106,10 +106,10 @@ fn point(posted: &Posted, n: usize, system: System) -> Result<Option<NewPoint>, 
     Ok(Some(NewPoint { label, at, kind, lockable: posted.ticked(&format!("lockable{n}")), poles }))
 }
 
-fn millivolts(typed: &str) -> Result<u32, Fault> {
+fn millivolts(typed: &str) -> Result<u32, OfficeError> {
     let volts: f64 = typed.replace(',', ".").parse().unwrap_or(f64::NAN);
     if !(1.0..=1500.0).contains(&volts) {
-        return Err(Fault::unreadable("The nominal voltage is a number of volts from 1 to 1500."));
+        return Err(OfficeError::unreadable("The nominal voltage is a number of volts from 1 to 1500."));
     }
     // In range, so nothing is cut off.
     Ok((volts * 1000.0).round() as u32)
@@ -123,7 +123,7 @@ pub async fn plan(
 ) -> Paged {
     let failed = or_page(&posted.visitor);
     let site = on_site(&posted.visitor, &site).map_err(&failed)?;
-    let read = || -> Result<NewJob, Fault> {
+    let read = || -> Result<NewJob, OfficeError> {
         let system = chosen(&posted, "system", &System::ALL, "Choose the conductors at the point of work.")?;
         let points = (1..=POINTS).map(|n| point(&posted, n, system)).collect::<Result<Vec<_>, _>>()?;
         Ok(NewJob {
@@ -166,13 +166,13 @@ pub async fn labels(Extension(visitor): Extension<Visitor>) -> Paged {
 
 pub async fn print_labels(State(office): State<Shared>, posted: Posted) -> Paged {
     let failed = or_page(&posted.visitor);
-    let grid = Grid::named(&posted.text("grid")).ok_or_else(|| failed(Fault::unreadable("Choose a sheet.")))?;
+    let grid = Grid::named(&posted.text("grid")).ok_or_else(|| failed(OfficeError::unreadable("Choose a sheet.")))?;
     let kind = if posted.ticked("signs") { Kind::Signs } else { Kind::Tags };
     let (site, typed) = (posted.text("name"), posted.text("points"));
     let points: Vec<String> = typed.lines().map(str::trim).filter(|l| !l.is_empty()).map(str::to_owned).collect();
     let count = if points.is_empty() { grid.count() } else { points.len() };
     if count > MAX_TAGS {
-        return Err(failed(Fault::unreadable(format!("At most {MAX_TAGS} labels go into one file."))));
+        return Err(failed(OfficeError::unreadable(format!("At most {MAX_TAGS} labels go into one file."))));
     }
     let made = call(&office, move |office| {
         let mut labels = Vec::with_capacity(count);
@@ -182,7 +182,7 @@ pub async fn print_labels(State(office): State<Shared>, posted: Posted) -> Paged
             let point = points.get(n).cloned().unwrap_or_default();
             labels.push(Label { tag: TagId::from_random(bytes), site: site.clone(), point });
         }
-        print(&labels, &grid, kind).map_err(|e| Fault::unreadable(e.to_string()))
+        print(&labels, &grid, kind).map_err(|e| OfficeError::unreadable(e.to_string()))
     });
     Ok(file("labels.pdf", "application/pdf", made.await.map_err(&failed)?))
 }

@@ -11,8 +11,8 @@ use serde::Deserialize;
 
 use super::form::Posted;
 use super::page;
-use crate::fault::{Code, Fault};
-use crate::log::Refused;
+use crate::error::{Code, OfficeError};
+use crate::log::RefusedCode;
 use crate::office::{Shared, call};
 use crate::people::{self, COOKIE};
 use crate::web::guard::{self, Origin};
@@ -46,18 +46,22 @@ pub async fn sign_in(
     headers: HeaderMap,
     asked: Result<Form<SignIn>, FormRejection>,
 ) -> Response {
-    let again = |fault: &Fault, login: &str| {
+    let again = |fault: &OfficeError, login: &str| {
         let (status, word, say) = fault.told();
-        (status, Extension(Refused(word)), page(None, "Sign in", "", form(&say, login))).into_response()
+        (status, Extension(RefusedCode(word)), page(None, "Sign in", "", form(&say, login))).into_response()
     };
     if !guard::same_origin(&headers) {
         return again(
-            &Fault::refused(StatusCode::FORBIDDEN, Code::ForeignOrigin, "This came from another page. Sign in here."),
+            &OfficeError::refused(
+                StatusCode::FORBIDDEN,
+                Code::ForeignOrigin,
+                "This came from another page. Sign in here.",
+            ),
             "",
         );
     }
     let Ok(Form(SignIn { login, password })) = asked else {
-        return again(&Fault::unreadable("Write your sign-in name and your password."), "");
+        return again(&OfficeError::unreadable("Write your sign-in name and your password."), "");
     };
     let _turn = office.passwords.acquire().await;
     let name = login.clone();

@@ -13,22 +13,22 @@ use stillbar_core::{text, words};
 use super::form::{Posted, csrf};
 use super::network::drawing;
 use super::{Paged, ago, cell, csv, file, moment, or_page, refusal, shown, table};
-use crate::fault::Fault;
+use crate::error::OfficeError;
 use crate::office::{Shared, call};
-use crate::people::{Role, Visitor};
+use crate::people::{AccountRole, Visitor};
 use crate::records::{self, JobOf, SiteOf};
 use crate::web::guard::Origin;
 use crate::{audit, with};
 
 /// A site from the address, which the visitor must see.
-pub fn on_site(visitor: &Visitor, text: &str) -> Result<EntryId, Fault> {
-    let site = text.parse().map_err(|_| Fault::nothing("There is no such site here for you."))?;
+pub fn on_site(visitor: &Visitor, text: &str) -> Result<EntryId, OfficeError> {
+    let site = text.parse().map_err(|_| OfficeError::nothing("There is no such site here for you."))?;
     visitor.on(site).map(|()| site)
 }
 
 /// A job of a site from the address; whether there is one is told when it is read.
-pub fn on_job(visitor: &Visitor, site: &str, job: &str) -> Result<(EntryId, EntryId), Fault> {
-    let job = job.parse().map_err(|_| Fault::nothing("There is no such job here."));
+pub fn on_job(visitor: &Visitor, site: &str, job: &str) -> Result<(EntryId, EntryId), OfficeError> {
+    let job = job.parse().map_err(|_| OfficeError::nothing("There is no such job here."));
     Ok((on_site(visitor, site)?, job?))
 }
 
@@ -55,7 +55,7 @@ pub async fn sites(State(office): State<Shared>, Extension(visitor): Extension<V
     let inside = html! {
         @if all.is_empty() { p { "No site is here for you yet. A phone brings the sites it notes, or plan one." } }
         @else { (table("Sites", &["Site", "Open jobs", "Locks as last heard", "State"], &rows)) }
-        @if visitor.person.role >= Role::Planner {
+        @if visitor.person.role >= AccountRole::Planner {
             h2 { "Add a site" }
             form method="post" action="/sites" .stack {
                 (csrf(&visitor))
@@ -121,7 +121,7 @@ pub async fn site(
     });
     let (jobs, all, tags, supply) = found.await.map_err(or_page(&visitor))?;
     let Some(this) = all.iter().find(|s| s.id == id) else {
-        return Err(refusal(Some(&visitor), &Fault::nothing("There is no such site here for you.")));
+        return Err(refusal(Some(&visitor), &OfficeError::nothing("There is no such site here for you.")));
     };
     let now = office.now();
     let tag_rows: Vec<Vec<Markup>> = tags
@@ -136,7 +136,7 @@ pub async fn site(
         })
         .collect();
     let inside = html! {
-        @if visitor.person.role >= Role::Planner { p { a .button href={ "/sites/" (id) "/plan" } { "Plan a job here" } } }
+        @if visitor.person.role >= AccountRole::Planner { p { a .button href={ "/sites/" (id) "/plan" } { "Plan a job here" } } }
         @if jobs.is_empty() { p { "No job of this site is here yet." } }
         @else { (jobs_table("Jobs, as last heard", &jobs, false, now)) }
         p { a href={ "/sites/" (id) "/jobs.csv" } { "Jobs as CSV" } " · " a href={ "/sites/" (id) "/export.json" } { "The site's entries as JSON" } }
@@ -148,7 +148,7 @@ pub async fn site(
         h2 { "Tags at points of isolation" }
         @if tags.is_empty() { p { "No tag is known here." } }
         @else { (table("Tags, as last heard", &["Point", "Where", "Tag", "Hangs"], &tag_rows)) }
-        @if visitor.person.role >= Role::Lead { (looking_after(&visitor, this, &all)) }
+        @if visitor.person.role >= AccountRole::Lead { (looking_after(&visitor, this, &all)) }
     };
     Ok(shown(&visitor, &this.name, "/sites", inside))
 }
@@ -187,10 +187,10 @@ pub async fn change_site(
     let main: Option<EntryId> = match deed.as_str() {
         "join" => Some(on_site(&posted.visitor, &main).map_err(&failed)?),
         "take" => None,
-        _ => return Err(failed(Fault::unreadable("Choose what to do with the site."))),
+        _ => return Err(failed(OfficeError::unreadable("Choose what to do with the site."))),
     };
     if main == Some(id) {
-        return Err(failed(Fault::unreadable("A site is the same place as itself. Choose another.")));
+        return Err(failed(OfficeError::unreadable("A site is the same place as itself. Choose another.")));
     }
     let done = call(&office, move |office| {
         let now = office.now();
@@ -223,7 +223,7 @@ pub async fn change_site(
 }
 
 #[derive(Deserialize)]
-pub struct Asked {
+pub struct Searched {
     #[serde(default)]
     q: String,
 }
@@ -231,7 +231,7 @@ pub struct Asked {
 pub async fn search(
     State(office): State<Shared>,
     Extension(visitor): Extension<Visitor>,
-    asked: Result<Query<Asked>, axum::extract::rejection::QueryRejection>,
+    asked: Result<Query<Searched>, axum::extract::rejection::QueryRejection>,
 ) -> Paged {
     let text: String = asked.map(|Query(a)| a.q).unwrap_or_default().chars().take(200).collect();
     let of: BTreeSet<EntryId> = visitor.sites.clone();

@@ -6,7 +6,7 @@ use std::sync::{Arc, Mutex, MutexGuard};
 
 use serde_json::Value;
 use stillbar_core::journal::{DeviceId, DeviceKey, EntryId};
-use stillbar_core::sync::{Call, Heard, Link};
+use stillbar_core::sync::{Call, HeardAnswer, OfficeLink};
 use stillbar_office::with;
 use tempfile::TempDir;
 
@@ -41,8 +41,8 @@ fn held<T>(what: &Mutex<T>) -> MutexGuard<'_, T> {
     what.lock().unwrap_or_else(|poisoned| poisoned.into_inner())
 }
 
-impl Link for Reach {
-    fn call(&self, call: &Call) -> Result<Heard, String> {
+impl OfficeLink for Reach {
+    fn call(&self, call: &Call) -> Result<HeardAnswer, String> {
         let lot = {
             let mut weather = held(&self.0.weather);
             match weather.0 {
@@ -97,12 +97,12 @@ impl Air {
         look(held(&self.rig).as_ref().expect("there is an office"))
     }
 
-    fn carry(&self, call: &Call) -> Heard {
+    fn carry(&self, call: &Call) -> HeardAnswer {
         let headers: Vec<(&str, &str)> = call.headers.iter().map(|(n, v)| (*n, v.as_str())).collect();
         let answer = self.with(|rig| rig.ask(call.method, &call.path, &headers, call.body.clone()));
         assert!(answer.status.as_u16() < 500, "a fault at the office: {}", answer.text());
         let headers = answer.headers.iter().map(|(n, v)| (n.to_string(), v.to_str().unwrap_or_default().to_owned()));
-        Heard { status: answer.status.as_u16(), headers: headers.collect(), body: answer.bytes }
+        HeardAnswer { status: answer.status.as_u16(), headers: headers.collect(), body: answer.bytes }
     }
 
     pub fn turn(&self, weather: Weather, seed: u64) {

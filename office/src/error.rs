@@ -6,11 +6,11 @@ use axum::{Extension, Json};
 pub use stillbar_protocol::Code;
 use stillbar_protocol::Refusal;
 
-use crate::log::Refused;
+use crate::log::RefusedCode;
 
 /// Why something was not done.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Fault {
+pub enum OfficeError {
     /// The caller asked for what cannot be had: told to them.
     Refused {
         /// The HTTP status.
@@ -28,51 +28,51 @@ pub enum Fault {
     Broken(String),
 }
 
-impl Fault {
+impl OfficeError {
     /// A refusal that is told to the caller.
-    pub fn refused(status: StatusCode, code: Code, say: impl Into<String>) -> Fault {
-        Fault::Refused { status: status.as_u16(), code, say: say.into() }
+    pub fn refused(status: StatusCode, code: Code, say: impl Into<String>) -> OfficeError {
+        OfficeError::Refused { status: status.as_u16(), code, say: say.into() }
     }
 
     /// What was sent cannot be understood.
-    pub fn unreadable(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::BAD_REQUEST, Code::Unreadable, say)
+    pub fn unreadable(say: impl Into<String>) -> OfficeError {
+        OfficeError::refused(StatusCode::BAD_REQUEST, Code::Unreadable, say)
     }
 
     /// There is no such thing here, or it is not the caller's to see: both look the same from outside.
-    pub fn nothing(say: impl Into<String>) -> Fault {
-        Fault::refused(StatusCode::NOT_FOUND, Code::NotFound, say)
+    pub fn nothing(say: impl Into<String>) -> OfficeError {
+        OfficeError::refused(StatusCode::NOT_FOUND, Code::NotFound, say)
     }
 
     /// A fault of our own.
-    pub fn broken(what: &str) -> Fault {
-        Fault::Broken(what.to_owned())
+    pub fn broken(what: &str) -> OfficeError {
+        OfficeError::Broken(what.to_owned())
     }
 
     /// What went wrong, whole, for whoever runs the office.
     pub fn detail(&self) -> String {
         match self {
-            Fault::Refused { say, .. } => say.clone(),
-            Fault::Busy(what) | Fault::Broken(what) => what.clone(),
-            Fault::Again => "the database asks for the same once more".into(),
+            OfficeError::Refused { say, .. } => say.clone(),
+            OfficeError::Busy(what) | OfficeError::Broken(what) => what.clone(),
+            OfficeError::Again => "the database asks for the same once more".into(),
         }
     }
 
     /// Status, word and sentence for the caller. What is broken in here goes into the log, without anything that was sent.
     pub fn told(&self) -> (StatusCode, Code, String) {
         match self {
-            Fault::Refused { status, code, say } => {
+            OfficeError::Refused { status, code, say } => {
                 (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), *code, say.clone())
             }
-            Fault::Busy(_) | Fault::Again => {
-                if let Fault::Busy(what) = self {
+            OfficeError::Busy(_) | OfficeError::Again => {
+                if let OfficeError::Busy(what) = self {
                     tracing::warn!(what, "busy");
                 }
                 let say =
                     "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
                 (StatusCode::SERVICE_UNAVAILABLE, Code::Busy, say.into())
             }
-            Fault::Broken(what) => {
+            OfficeError::Broken(what) => {
                 tracing::error!(what, "fault");
                 let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
                 (StatusCode::INTERNAL_SERVER_ERROR, Code::Fault, say.into())
@@ -81,10 +81,10 @@ impl Fault {
     }
 }
 
-impl IntoResponse for Fault {
+impl IntoResponse for OfficeError {
     fn into_response(self) -> Response {
         let (status, error, say) = self.told();
-        let mut answer = (status, Extension(Refused(error)), Json(Refusal { error, say })).into_response();
+        let mut answer = (status, Extension(RefusedCode(error)), Json(Refusal { error, say })).into_response();
         if status == StatusCode::UNAUTHORIZED {
             answer.headers_mut().insert(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
         }
