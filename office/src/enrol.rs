@@ -9,7 +9,7 @@ use stillbar_protocol::{Ask, Enrolled, code_text, signed as signed_text};
 use crate::error::{Code, OfficeError};
 use crate::office::{Office, kept};
 use crate::store::Tx;
-use crate::{audit, rate, with};
+use crate::{audit, params, rate};
 
 /// How long a code may be used, in milliseconds.
 pub const CODE_MS: i64 = 15 * 60_000;
@@ -26,14 +26,17 @@ pub fn make_code(
 ) -> Result<String, OfficeError> {
     let (code, now) = (office.secret::<16>()?, office.now());
     let hash = kept(&code);
-    tx.run("DELETE FROM code_site WHERE hash IN (SELECT hash FROM code WHERE expires_ms < $1)", with![now - CODE_MS])?;
-    tx.run("DELETE FROM code WHERE expires_ms < $1", with![now - CODE_MS])?;
+    tx.run(
+        "DELETE FROM code_site WHERE hash IN (SELECT hash FROM code WHERE expires_ms < $1)",
+        params![now - CODE_MS],
+    )?;
+    tx.run("DELETE FROM code WHERE expires_ms < $1", params![now - CODE_MS])?;
     tx.run(
         "INSERT INTO code (hash, label, made_by, expires_ms) VALUES ($1, $2, $3, $4)",
-        with![hash, label, made_by, now + CODE_MS],
+        params![hash, label, made_by, now + CODE_MS],
     )?;
     for site in sites {
-        tx.run("INSERT INTO code_site (hash, site) VALUES ($1, $2)", with![hash, *site])?;
+        tx.run("INSERT INTO code_site (hash, site) VALUES ($1, $2)", params![hash, *site])?;
     }
     Ok(code)
 }
@@ -66,12 +69,12 @@ pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Offic
         let used = tx.run(
             "UPDATE code SET used_ms = $1, used_by = $2 WHERE hash = $3 AND expires_ms > $1 \
              AND (used_by IS NULL OR used_by = $2)",
-            with![now, device, hash],
+            params![now, device, hash],
         )?;
         if used != 1 {
             return Err(refused());
         }
-        let code = tx.rows("SELECT label, made_by FROM code WHERE hash = $1", with![hash])?;
+        let code = tx.rows("SELECT label, made_by FROM code WHERE hash = $1", params![hash])?;
         let row = code.first().ok_or_else(refused)?;
         let (given, made_by) = (row.text(0)?, row.text(1)?);
         let label = if given.is_empty() { label.clone() } else { given };
@@ -80,12 +83,12 @@ pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Offic
              VALUES ($1, $2, $3, $4, NULL, 0, 0, $5, $4) \
              ON CONFLICT (id) DO UPDATE SET label = excluded.label, token = excluded.token, \
              enrolled_ms = excluded.enrolled_ms, withdrawn_ms = NULL, heard_ms = excluded.heard_ms",
-            with![device, label.as_str(), kept(&token), now, EntryId::NONE],
+            params![device, label.as_str(), kept(&token), now, EntryId::NONE],
         )?;
         tx.run(
             "INSERT INTO device_site (device, site) SELECT $1, site.main FROM code_site JOIN site ON site.id = code_site.site \
              WHERE code_site.hash = $2 ON CONFLICT DO NOTHING",
-            with![device, hash],
+            params![device, hash],
         )?;
         let about = format!("{label}, {:.8}, with a code of {made_by}", device.to_string());
         audit::note(tx, now, "a phone", "phone enrolled", &about, origin)?;

@@ -7,8 +7,8 @@ use std::path::Path;
 use stillbar_core::journal::{DeviceKey, EntryId};
 
 use crate::error::OfficeError;
+use crate::params;
 use crate::store::{Database, change};
-use crate::with;
 
 /// The key's file name in the data folder.
 pub const KEY: &str = "office.key";
@@ -49,7 +49,7 @@ pub fn office_key(store: &dyn Database, file: &Path, now: i64) -> Result<DeviceK
 
 fn known(store: &dyn Database) -> Result<Option<String>, OfficeError> {
     crate::store::read(store, |tx| {
-        let rows = tx.rows("SELECT value FROM office WHERE name = $1", with!["device"])?;
+        let rows = tx.rows("SELECT value FROM office WHERE name = $1", params!["device"])?;
         rows.first().map(|row| row.text(0)).transpose()
     })
 }
@@ -60,15 +60,15 @@ fn keep(store: &dyn Database, key: &DeviceKey, now: i64) -> Result<String, Offic
         let device = key.device();
         tx.run(
             "INSERT INTO office (name, value) VALUES ($1, $2) ON CONFLICT (name) DO NOTHING",
-            with!["device", device.to_string()],
+            params!["device", device.to_string()],
         )?;
-        let rows = tx.rows("SELECT value FROM office WHERE name = $1", with!["device"])?;
+        let rows = tx.rows("SELECT value FROM office WHERE name = $1", params!["device"])?;
         let kept = rows.first().map_or(Ok(String::new()), |row| row.text(0))?;
         if kept == device.to_string() {
             tx.run(
                 "INSERT INTO device (id, label, token, enrolled_ms, withdrawn_ms, held, last_seq, last_id, heard_ms) \
                  VALUES ($1, $2, NULL, $3, NULL, 0, 0, $4, $3) ON CONFLICT (id) DO NOTHING",
-                with![device, "The office", now, EntryId::NONE],
+                params![device, "The office", now, EntryId::NONE],
             )?;
         }
         Ok(kept)

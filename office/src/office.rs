@@ -114,24 +114,24 @@ impl Office {
     }
 
     /// Changes the database, in one transaction.
-    pub fn change<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
-        crate::store::change(&*self.store, deed)
+    pub fn change<T>(&self, work: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
+        crate::store::change(&*self.store, work)
     }
 
     /// Reads one moment of the database.
-    pub fn read<T>(&self, deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
-        crate::store::read(&*self.store, deed)
+    pub fn read<T>(&self, work: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>) -> Result<T, OfficeError> {
+        crate::store::read(&*self.store, work)
     }
 }
 
-/// Does `deed` on a thread that may block. A panic there is told as a fault, and the office goes on.
-pub async fn call<T, F>(office: &Shared, deed: F) -> Result<T, OfficeError>
+/// Does `work` on a thread that may block. A panic there is told as a fault, and the office goes on.
+pub async fn call<T, F>(office: &Shared, work: F) -> Result<T, OfficeError>
 where
     T: Send + 'static,
     F: FnOnce(&Office) -> Result<T, OfficeError> + Send + 'static,
 {
     let office = Arc::clone(office);
-    tokio::task::spawn_blocking(move || deed(&office))
+    tokio::task::spawn_blocking(move || work(&office))
         .await
         .unwrap_or_else(|_| Err(OfficeError::broken("a call ended in a panic")))
 }

@@ -4,7 +4,7 @@ use axum::http::StatusCode;
 
 use crate::error::{Code, OfficeError};
 use crate::office::Office;
-use crate::with;
+use crate::params;
 
 /// A limit.
 #[derive(Debug, Clone, Copy)]
@@ -35,11 +35,11 @@ pub fn count(office: &Office, limit: RateLimit, who: &str) -> Result<(), OfficeE
         let tries = tx.rows(
             "INSERT INTO rate (what, who, slot, tries) VALUES ($1, $2, $3, 1) \
              ON CONFLICT (what, who, slot) DO UPDATE SET tries = rate.tries + 1 RETURNING tries",
-            with![limit.what, who.as_str(), slot],
+            params![limit.what, who.as_str(), slot],
         )?;
         let tries = tries.first().map_or(Ok(1), |row| row.int(0))?;
         if tries == 1 {
-            tx.run("DELETE FROM rate WHERE what = $1 AND slot < $2", with![limit.what, slot])?;
+            tx.run("DELETE FROM rate WHERE what = $1 AND slot < $2", params![limit.what, slot])?;
         }
         Ok(tries)
     })?;

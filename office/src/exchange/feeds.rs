@@ -13,8 +13,8 @@ use super::kept::FeedEntry;
 use super::push::distinct;
 use super::rolled::Rolled;
 use crate::error::OfficeError;
+use crate::params;
 use crate::store::{SqlValue, Tx};
-use crate::with;
 
 struct Site {
     last: i64,
@@ -67,12 +67,12 @@ impl<'a> Feeds<'a> {
         self.tx.run(
             "INSERT INTO site (id, name, main, taken, last, ms, count, made_ms) VALUES ($1, $2, $1, 0, 0, 0, 0, $3) \
              ON CONFLICT (id) DO NOTHING",
-            with![site, name, self.now],
+            params![site, name, self.now],
         )?;
         for device in devices {
             self.tx.run(
                 "INSERT INTO device_site (device, site) VALUES ($1, $2) ON CONFLICT DO NOTHING",
-                with![*device, site],
+                params![*device, site],
             )?;
         }
         Ok(())
@@ -90,7 +90,7 @@ impl<'a> Feeds<'a> {
             self.tx.insert("link", &["device", "seq", "id", "place"], "", &links.collect::<Vec<_>>())?;
         } else {
             for kept in entries {
-                self.tx.run("UPDATE link SET place = $1 WHERE id = $2", with![places(kept), kept.id])?;
+                self.tx.run("UPDATE link SET place = $1 WHERE id = $2", params![places(kept), kept.id])?;
             }
         }
         self.keep_loose(entries)?;
@@ -120,7 +120,7 @@ impl<'a> Feeds<'a> {
         for (id, site) in &self.sites {
             self.tx.run(
                 "UPDATE site SET last = $1, ms = $2, count = $3 WHERE id = $4",
-                with![site.last, site.clock.0, site.clock.1, *id],
+                params![site.last, site.clock.0, site.clock.1, *id],
             )?;
         }
         Rolled::write(self.tx, &self.rolled)?;
@@ -206,7 +206,7 @@ impl<'a> Feeds<'a> {
             if loose.is_empty() {
                 continue;
             }
-            for row in self.tx.among("SELECT id FROM shared WHERE site = $1 AND id IN (@)", with![*site], &loose)? {
+            for row in self.tx.among("SELECT id FROM shared WHERE site = $1 AND id IN (@)", params![*site], &loose)? {
                 self.inside.insert((*site, row.id(0)?));
             }
         }
@@ -217,7 +217,7 @@ impl<'a> Feeds<'a> {
     /// miss each other. Rare: a person is handed to a site once.
     fn meet(&mut self) -> Result<(), OfficeError> {
         if !self.met {
-            self.tx.rows("SELECT value FROM office WHERE name = $1 FOR UPDATE", with!["meeting"])?;
+            self.tx.rows("SELECT value FROM office WHERE name = $1 FOR UPDATE", params!["meeting"])?;
             self.met = true;
         }
         Ok(())
@@ -228,7 +228,7 @@ impl<'a> Feeds<'a> {
         if let Some(found) = self.first.get(&device) {
             return Ok(*found);
         }
-        let rows = self.tx.rows("SELECT id, place FROM link WHERE device = $1 AND seq = 1", with![device])?;
+        let rows = self.tx.rows("SELECT id, place FROM link WHERE device = $1 AND seq = 1", params![device])?;
         let found = match rows.first() {
             Some(row) if row.int(1)? == 1 => Some(row.id(0)?),
             _ => None,
@@ -252,8 +252,8 @@ impl<'a> Feeds<'a> {
             return Ok(());
         }
         self.meet()?;
-        let there = self.tx.rows("SELECT 1 FROM shared WHERE site = $1 AND id = $2", with![site, id])?;
-        let rows = self.tx.rows("SELECT body, sig FROM loose WHERE id = $1", with![id])?;
+        let there = self.tx.rows("SELECT 1 FROM shared WHERE site = $1 AND id = $2", params![site, id])?;
+        let rows = self.tx.rows("SELECT body, sig FROM loose WHERE id = $1", params![id])?;
         let (true, Some(row)) = (there.is_empty(), rows.first()) else { return Ok(()) };
         let body = row.bytes(0)?;
         if body.is_empty() {
@@ -266,9 +266,9 @@ impl<'a> Feeds<'a> {
             self.know(*named)?;
             self.ensure(site, *named)?;
         }
-        self.tx.run("INSERT INTO shared (id, site) VALUES ($1, $2)", with![id, site])?;
+        self.tx.run("INSERT INTO shared (id, site) VALUES ($1, $2)", params![id, site])?;
         self.append(site, &kept)?;
-        for row in self.tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {
+        for row in self.tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", params![id])? {
             let correction = row.id(0)?;
             self.know(correction)?;
             self.ensure(site, correction)?;
@@ -279,7 +279,7 @@ impl<'a> Feeds<'a> {
     /// Whether an entry belongs to no site.
     fn know(&mut self, id: EntryId) -> Result<(), OfficeError> {
         if !self.loose.contains(&id) {
-            let rows = self.tx.rows("SELECT place FROM link WHERE id = $1", with![id])?;
+            let rows = self.tx.rows("SELECT place FROM link WHERE id = $1", params![id])?;
             if rows.first().map(|row| row.int(0)).transpose()? == Some(1) {
                 self.loose.insert(id);
             }
@@ -290,14 +290,14 @@ impl<'a> Feeds<'a> {
     /// An entry of no site goes where it was named before it came, and where what it corrects is.
     fn called_for(&mut self, kept: &FeedEntry) -> Result<(), OfficeError> {
         let mut sites: BTreeSet<EntryId> = BTreeSet::new();
-        for row in self.tx.rows("SELECT site FROM missed WHERE id = $1", with![kept.id])? {
+        for row in self.tx.rows("SELECT site FROM missed WHERE id = $1", params![kept.id])? {
             sites.insert(row.id(0)?);
         }
         if !sites.is_empty() {
-            self.tx.run("DELETE FROM missed WHERE id = $1", with![kept.id])?;
+            self.tx.run("DELETE FROM missed WHERE id = $1", params![kept.id])?;
         }
         if let Some(corrects) = kept.corrects {
-            for row in self.tx.rows("SELECT site FROM shared WHERE id = $1", with![corrects])? {
+            for row in self.tx.rows("SELECT site FROM shared WHERE id = $1", params![corrects])? {
                 sites.insert(row.id(0)?);
             }
         }
@@ -310,7 +310,7 @@ impl<'a> Feeds<'a> {
     /// Holds a site's row to the end of the transaction.
     fn hold(&mut self, id: EntryId) -> Result<&mut Site, OfficeError> {
         if !self.sites.contains_key(&id) {
-            let rows = self.tx.rows("SELECT last, ms, count FROM site WHERE id = $1 FOR UPDATE", with![id])?;
+            let rows = self.tx.rows("SELECT last, ms, count FROM site WHERE id = $1 FOR UPDATE", params![id])?;
             let row = rows.first().ok_or_else(|| OfficeError::broken("an entry of a site that is not there"))?;
             let clock = Hlc(row.int(1)?, u32::try_from(row.int(2)?).unwrap_or(u32::MAX));
             self.sites.insert(id, Site { last: row.int(0)?, clock });

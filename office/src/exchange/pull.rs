@@ -10,8 +10,8 @@ use stillbar_protocol::{Erased, Page, WireEntry};
 use super::push::sites_of;
 use super::{MOST_ENTRIES, PAGE_BYTES};
 use crate::error::OfficeError;
+use crate::params;
 use crate::store::Tx;
-use crate::with;
 
 /// How far a reader is, site by site. On the wire a text that only the office reads: per site 32 bytes of its id and 8 of a number.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -56,7 +56,7 @@ pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit:
     let (mut entries, mut erased, mut bytes, mut more) = (Vec::new(), Vec::new(), 0, false);
     for site in sites {
         let from = next.0.get(&site).copied().unwrap_or(0);
-        let last = tx.rows("SELECT last FROM site WHERE id = $1", with![site])?;
+        let last = tx.rows("SELECT last FROM site WHERE id = $1", params![site])?;
         let last = last.first().map_or(Ok(0), |row| row.count(0))?;
         if from >= last {
             continue;
@@ -68,7 +68,7 @@ pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit:
         }
         let sql = "SELECT number, id, device, seq, body, sig FROM feed WHERE site = $1 AND number > $2 AND number <= $3 \
                    AND (device <> $4 OR $5 = 1) ORDER BY number LIMIT $6";
-        let found = tx.rows(sql, with![site, from as i64, last as i64, device, i64::from(own), room])?;
+        let found = tx.rows(sql, params![site, from as i64, last as i64, device, i64::from(own), room])?;
         let whole = found.len() < room;
         let mut at = from;
         let mut cut = false;

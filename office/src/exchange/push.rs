@@ -11,8 +11,8 @@ use super::feeds::Feeds;
 use super::kept::FeedEntry;
 use super::{AHEAD_MS, MOST_QUARANTINE, MOST_STRANGERS};
 use crate::error::{Code, OfficeError};
+use crate::params;
 use crate::store::{SqlRow, SqlValue, Tx};
-use crate::with;
 
 /// What a call brings: an entry whose length, encoding and signature hold, or the hash of something else.
 #[derive(Debug, Clone)]
@@ -33,7 +33,7 @@ struct DeviceChain {
 /// The sites of a device: those that it was given, and those that are the same place as one of them.
 pub fn sites_of(tx: &mut dyn Tx, device: DeviceId) -> Result<BTreeSet<EntryId>, OfficeError> {
     let sql = "SELECT id FROM site WHERE main IN (SELECT site FROM device_site WHERE device = $1)";
-    tx.rows(sql, with![device])?.iter().map(|row| row.id(0)).collect()
+    tx.rows(sql, params![device])?.iter().map(|row| row.id(0)).collect()
 }
 
 /// Takes in `offered`, all of the chain of `of`, brought by `caller`, in one transaction.
@@ -138,12 +138,12 @@ pub fn push(
     if !accepted.is_empty() || !aside.is_empty() {
         tx.run(
             "UPDATE device SET last_seq = $1, last_id = $2, held = $3 WHERE id = $4",
-            with![seq(chain.last.seq)?, chain.last.id, chain.held, of],
+            params![seq(chain.last.seq)?, chain.last.id, chain.held, of],
         )?;
     }
-    tx.run("UPDATE device SET heard_ms = $1 WHERE id = $2 AND heard_ms < $1", with![now, caller])?;
+    tx.run("UPDATE device SET heard_ms = $1 WHERE id = $2 AND heard_ms < $1", params![now, caller])?;
     // It has its token: whoever sends its enrolment once more is not it.
-    tx.run("UPDATE code SET expires_ms = 0 WHERE used_by = $1 AND expires_ms > 0", with![caller])?;
+    tx.run("UPDATE code SET expires_ms = 0 WHERE used_by = $1 AND expires_ms > 0", params![caller])?;
     Ok(Pushed { answers, last: chain.last })
 }
 
@@ -163,7 +163,7 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<DeviceChain, OfficeE
             last: Last { seq: row.count(3)?, id: row.id(4)? },
         })
     };
-    if let Some(row) = tx.rows(sql, with![of])?.first() {
+    if let Some(row) = tx.rows(sql, params![of])?.first() {
         return read(row);
     }
     let strangers = tx.rows("SELECT count(*) FROM device WHERE enrolled_ms IS NULL", &[])?;
@@ -175,9 +175,9 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<DeviceChain, OfficeE
     tx.run(
         "INSERT INTO device (id, label, token, enrolled_ms, withdrawn_ms, held, last_seq, last_id, heard_ms) \
          VALUES ($1, $2, NULL, NULL, NULL, 0, 0, $3, $4) ON CONFLICT (id) DO NOTHING",
-        with![of, "", EntryId::NONE, now],
+        params![of, "", EntryId::NONE, now],
     )?;
-    let rows = tx.rows(sql, with![of])?;
+    let rows = tx.rows(sql, params![of])?;
     rows.first().map_or_else(|| Err(OfficeError::broken("a device that was just kept is not there")), read)
 }
 
@@ -193,7 +193,7 @@ fn known(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeMap<
     let sql = "SELECT link.id, link.seq, link.place, aside.reason FROM link LEFT JOIN aside ON aside.id = link.id \
                WHERE link.device = $1 AND link.seq BETWEEN $2 AND $3";
     let mut known = BTreeMap::new();
-    for row in tx.rows(sql, with![of, low, high])? {
+    for row in tx.rows(sql, params![of, low, high])? {
         let reason = row.maybe_text(3)?.map(|word| Why::named(&word)).filter(|why| *why != Why::Unknown);
         known.insert(row.id(0)?, KnownEntry { seq: row.count(1)?, aside: row.int(2)? == 2, reason });
     }
@@ -213,12 +213,12 @@ fn span(offered: &[Offered]) -> Option<(i64, i64)> {
 fn quarantined(tx: &mut dyn Tx, of: DeviceId, offered: &[Offered]) -> Result<BTreeSet<EntryId>, OfficeError> {
     let ids = offered.iter().filter_map(|o| o.entry.as_ref()).flat_map(|e| [e.id.0, e.body.prev.0]);
     let ids: Vec<[u8; 32]> = ids.collect::<BTreeSet<_>>().into_iter().collect();
-    let rows = tx.among("SELECT id FROM quarantine WHERE device = $1 AND id IN (@)", with![of], &ids)?;
+    let rows = tx.among("SELECT id FROM quarantine WHERE device = $1 AND id IN (@)", params![of], &ids)?;
     rows.iter().map(|row| row.id(0)).collect()
 }
 
 fn count_quarantine(tx: &mut dyn Tx, of: DeviceId) -> Result<u64, OfficeError> {
-    let rows = tx.rows("SELECT count(*) FROM quarantine WHERE device = $1", with![of])?;
+    let rows = tx.rows("SELECT count(*) FROM quarantine WHERE device = $1", params![of])?;
     rows.first().map_or(Ok(0), |row| row.count(0))
 }
 

@@ -6,8 +6,8 @@ use sha2::{Digest, Sha256};
 use stillbar_core::journal::{DeviceId, EntryId};
 
 use crate::error::OfficeError;
+use crate::params;
 use crate::store::Tx;
-use crate::with;
 
 pub(super) struct Rolled {
     count: i64,
@@ -19,7 +19,7 @@ pub(super) struct Rolled {
 impl Rolled {
     pub(super) fn read(tx: &mut dyn Tx, site: EntryId, device: DeviceId) -> Result<Rolled, OfficeError> {
         let sql = "SELECT count, last_seq, hash, stale FROM rolled WHERE site = $1 AND device = $2";
-        let found = tx.rows(sql, with![site, device])?;
+        let found = tx.rows(sql, params![site, device])?;
         let Some(row) = found.first() else {
             return Ok(Rolled { count: 0, last_seq: 0, hash: [0; 32], stale: false });
         };

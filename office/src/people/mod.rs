@@ -16,7 +16,7 @@ pub use session::{COOKIE, Visitor, sign_in, sign_out, visitor};
 use crate::error::OfficeError;
 use crate::office::Office;
 use crate::store::{SqlRow, Tx};
-use crate::{audit, with};
+use crate::{audit, params};
 
 /// What a person may do; each may do all that those before it may.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -107,7 +107,7 @@ pub fn all(tx: &mut dyn Tx) -> Result<Vec<Account>, OfficeError> {
 
 /// One person.
 pub fn person(tx: &mut dyn Tx, id: &str) -> Result<Account, OfficeError> {
-    let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1"), with![id])?;
+    let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1"), params![id])?;
     rows.first().map(read).transpose()?.ok_or_else(|| OfficeError::nothing("There is no such person."))
 }
 
@@ -117,7 +117,7 @@ pub fn sites(tx: &mut dyn Tx, person: &Account) -> Result<BTreeSet<EntryId>, Off
         tx.rows("SELECT id FROM site", &[])?
     } else {
         let sql = "SELECT id FROM site WHERE main IN (SELECT site FROM person_site WHERE person = $1)";
-        tx.rows(sql, with![person.id.as_str()])?
+        tx.rows(sql, params![person.id.as_str()])?
     };
     rows.iter().map(|row| row.id(0)).collect()
 }
@@ -148,7 +148,7 @@ pub fn add(office: &Office, new: &NewAccount, who: &str, origin: &str) -> Result
         let made = tx.run(
             "INSERT INTO person (id, login, name, password, role, fresh, off, entry, made_ms) \
              VALUES ($1, $2, $3, $4, $5, 1, 0, NULL, $6) ON CONFLICT (login) DO NOTHING",
-            with![id.as_str(), login.as_str(), name, hashed.as_str(), new.role.number(), now],
+            params![id.as_str(), login.as_str(), name, hashed.as_str(), new.role.number(), now],
         )?;
         if made == 0 {
             return Err(OfficeError::unreadable(format!(
@@ -163,11 +163,11 @@ pub fn add(office: &Office, new: &NewAccount, who: &str, origin: &str) -> Result
 
 /// The sites of a person, in place of those they had.
 pub fn give_sites(tx: &mut dyn Tx, person: &str, sites: &[EntryId]) -> Result<(), OfficeError> {
-    tx.run("DELETE FROM person_site WHERE person = $1", with![person])?;
+    tx.run("DELETE FROM person_site WHERE person = $1", params![person])?;
     for site in sites {
         tx.run(
             "INSERT INTO person_site (person, site) SELECT $1, main FROM site WHERE id = $2 ON CONFLICT DO NOTHING",
-            with![person, *site],
+            params![person, *site],
         )?;
     }
     Ok(())
@@ -179,8 +179,8 @@ pub fn renew(office: &Office, id: &str, who: &str, origin: &str) -> Result<Strin
     let (hashed, now) = (hash(office, &password)?, office.now());
     office.change(|tx| {
         let found = person(tx, id)?;
-        tx.run("UPDATE person SET password = $1, fresh = 1 WHERE id = $2", with![hashed.as_str(), id])?;
-        tx.run("DELETE FROM session WHERE person = $1", with![id])?;
+        tx.run("UPDATE person SET password = $1, fresh = 1 WHERE id = $2", params![hashed.as_str(), id])?;
+        tx.run("DELETE FROM session WHERE person = $1", params![id])?;
         audit::note(tx, now, who, "password renewed", &found.login, origin)
     })?;
     Ok(password)
@@ -216,7 +216,7 @@ pub fn first(office: &Office) -> Result<Option<String>, OfficeError> {
 pub fn choose(office: &Office, person: &Account, old: &str, new: &str, origin: &str) -> Result<(), OfficeError> {
     crate::rate::count(office, crate::rate::SIGN_IN_NAME, &person.login)?;
     let kept = office.read(|tx| {
-        let rows = tx.rows("SELECT password FROM person WHERE id = $1", with![person.id.as_str()])?;
+        let rows = tx.rows("SELECT password FROM person WHERE id = $1", params![person.id.as_str()])?;
         rows.first().map(|row| row.text(0)).transpose()
     })?;
     if !verify(old, kept.as_deref()) {
@@ -227,7 +227,10 @@ pub fn choose(office: &Office, person: &Account, old: &str, new: &str, origin: &
     }
     let (hashed, now) = (hash(office, new)?, office.now());
     office.change(|tx| {
-        tx.run("UPDATE person SET password = $1, fresh = 0 WHERE id = $2", with![hashed.as_str(), person.id.as_str()])?;
+        tx.run(
+            "UPDATE person SET password = $1, fresh = 0 WHERE id = $2",
+            params![hashed.as_str(), person.id.as_str()],
+        )?;
         audit::note(tx, now, &person.login, "password chosen", "", origin)
     })
 }

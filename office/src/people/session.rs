@@ -8,7 +8,7 @@ use stillbar_core::journal::EntryId;
 use super::{Account, person, sites, verify};
 use crate::error::{Code, OfficeError};
 use crate::office::{Office, kept};
-use crate::{audit, rate, with};
+use crate::{audit, params, rate};
 
 /// The cookie's name.
 pub const COOKIE: &str = "stillbar-office";
@@ -47,7 +47,7 @@ pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Re
     rate::count(office, rate::SIGN_IN_FROM, origin)?;
     rate::count(office, rate::SIGN_IN_NAME, &login)?;
     let found = office.read(|tx| {
-        let rows = tx.rows("SELECT id, password FROM person WHERE login = $1 AND off = 0", with![login.as_str()])?;
+        let rows = tx.rows("SELECT id, password FROM person WHERE login = $1 AND off = 0", params![login.as_str()])?;
         rows.first().map(|row| Ok((row.text(0)?, row.text(1)?))).transpose()
     })?;
     let right = verify(password, found.as_ref().map(|(_, hash)| hash.as_str()));
@@ -56,10 +56,10 @@ pub fn sign_in(office: &Office, login: &str, password: &str, origin: &str) -> Re
         let who: String = login.chars().take(60).collect();
         match &found {
             Some((id, _)) if right => {
-                tx.run("DELETE FROM session WHERE made_ms < $1", with![now - LASTS_MS])?;
+                tx.run("DELETE FROM session WHERE made_ms < $1", params![now - LASTS_MS])?;
                 tx.run(
                     "INSERT INTO session (token, person, csrf, made_ms, seen_ms) VALUES ($1, $2, $3, $4, $4)",
-                    with![kept(&token), id.as_str(), csrf.as_str(), now],
+                    params![kept(&token), id.as_str(), csrf.as_str(), now],
                 )?;
                 audit::note(tx, now, &who, "signed in", "", origin)
             }
@@ -78,7 +78,7 @@ pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, OfficeEr
     let (hash, now) = (kept(token), office.now());
     let found = office.read(|tx| {
         let sql = "SELECT person, csrf, seen_ms FROM session WHERE token = $1 AND made_ms > $2 AND seen_ms > $3";
-        let rows = tx.rows(sql, with![hash, now - LASTS_MS, now - IDLE_MS])?;
+        let rows = tx.rows(sql, params![hash, now - LASTS_MS, now - IDLE_MS])?;
         let Some(row) = rows.first() else { return Ok(None) };
         let person = person(tx, &row.text(0)?)?;
         if person.off {
@@ -89,7 +89,7 @@ pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, OfficeEr
     })?;
     let Some((visitor, seen)) = found else { return Ok(None) };
     if now - seen > SEEN_MS {
-        office.change(|tx| tx.run("UPDATE session SET seen_ms = $1 WHERE token = $2", with![now, hash]))?;
+        office.change(|tx| tx.run("UPDATE session SET seen_ms = $1 WHERE token = $2", params![now, hash]))?;
     }
     Ok(Some(visitor))
 }
@@ -98,7 +98,7 @@ pub fn visitor(office: &Office, token: &str) -> Result<Option<Visitor>, OfficeEr
 pub fn sign_out(office: &Office, token: &str, who: &str, origin: &str) -> Result<(), OfficeError> {
     let now = office.now();
     office.change(|tx| {
-        tx.run("DELETE FROM session WHERE token = $1", with![kept(token)])?;
+        tx.run("DELETE FROM session WHERE token = $1", params![kept(token)])?;
         audit::note(tx, now, who, "signed out", "", origin)
     })
 }

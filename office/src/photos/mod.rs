@@ -21,8 +21,8 @@ pub use upload::{Upload, UploadBegun, add, begin, drop_upload, finish, sweep, up
 
 use crate::error::OfficeError;
 use crate::exchange::sites_of;
+use crate::params;
 use crate::store::Tx;
-use crate::with;
 
 /// Bytes of an original at most: what the core takes as a photo.
 pub const MOST_ORIGINAL: i64 = evidence::MAX_PHOTO_BYTES as i64;
@@ -76,13 +76,13 @@ impl fmt::Display for Name {
 
 /// How long a kept photo is, if it is kept.
 pub fn length(tx: &mut dyn Tx, name: Name) -> Result<Option<i64>, OfficeError> {
-    let rows = tx.rows("SELECT length FROM photo WHERE sha256 = $1 AND size = $2", with![name.sha256, name.size])?;
+    let rows = tx.rows("SELECT length FROM photo WHERE sha256 = $1 AND size = $2", params![name.sha256, name.size])?;
     rows.first().map(|row| row.int(0)).transpose()
 }
 
 /// Whether an entry names the photo: one that `device` wrote, or one of a site of it. `aside` counts what is aside as well.
 pub fn named(tx: &mut dyn Tx, device: DeviceId, sha256: [u8; 32], aside: bool) -> Result<bool, OfficeError> {
-    let rows = tx.rows("SELECT site, device FROM photo_named WHERE sha256 = $1", with![sha256])?;
+    let rows = tx.rows("SELECT site, device FROM photo_named WHERE sha256 = $1", params![sha256])?;
     let sites = sites_of(tx, device)?;
     for row in rows {
         let site = row.id(0)?;
@@ -102,7 +102,7 @@ pub fn wanted(tx: &mut dyn Tx, device: DeviceId) -> Result<Vec<Wanted>, OfficeEr
                FROM (SELECT DISTINCT sha256 FROM photo_named WHERE device = $1) AS named \
                WHERE (SELECT count(*) FROM photo WHERE photo.sha256 = named.sha256 AND size IN (0, 320, 960)) < 3 ORDER BY named.sha256 LIMIT $2";
     let mut wanted = Vec::new();
-    for row in tx.rows(sql, with![device, WANTED])? {
+    for row in tx.rows(sql, params![device, WANTED])? {
         let mut sizes = Vec::new();
         for (at, size) in Size::ALL.into_iter().enumerate() {
             if !row.yes(at + 1)? {

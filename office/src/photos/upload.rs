@@ -12,8 +12,8 @@ use stillbar_core::journal::DeviceId;
 use super::{Name, blobs, length, named};
 use crate::error::{Code, OfficeError};
 use crate::office::{Office, Shared, call};
+use crate::params;
 use crate::store::{SqlRow, Tx};
-use crate::with;
 
 /// Uploads of one device at once.
 const MOST_UPLOADS: u64 = 64;
@@ -65,17 +65,17 @@ pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Resul
             return Ok(UploadBegun::Here(kept));
         }
         let sql = format!("{COLUMNS} WHERE device = $1 AND sha256 = $2 AND size = $3 AND length = $4");
-        if let Some(row) = tx.rows(&sql, with![device, name.sha256, name.size, bytes])?.first() {
+        if let Some(row) = tx.rows(&sql, params![device, name.sha256, name.size, bytes])?.first() {
             return read(row).map(UploadBegun::Upload);
         }
-        let under_way = tx.rows("SELECT count(*) FROM upload WHERE device = $1", with![device])?;
+        let under_way = tx.rows("SELECT count(*) FROM upload WHERE device = $1", params![device])?;
         if under_way.first().map_or(Ok(0), |row| row.count(0))? >= MOST_UPLOADS {
             let say = "This device has too many uploads under way. Finish or delete some of them first.";
             return Err(OfficeError::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyUploads, say));
         }
         tx.run(
             "INSERT INTO upload (id, device, sha256, size, length, here, touched_ms) VALUES ($1, $2, $3, $4, $5, 0, $6)",
-            with![id.as_str(), device, name.sha256, name.size, bytes, now],
+            params![id.as_str(), device, name.sha256, name.size, bytes, now],
         )?;
         Ok(UploadBegun::Upload(Upload { id: id.clone(), name, length: bytes, here: 0 }))
     })
@@ -83,7 +83,7 @@ pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Resul
 
 /// An upload of `device`.
 pub fn upload(tx: &mut dyn Tx, device: DeviceId, id: &str) -> Result<Upload, OfficeError> {
-    let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1 AND device = $2"), with![id, device])?;
+    let rows = tx.rows(&format!("{COLUMNS} WHERE id = $1 AND device = $2"), params![id, device])?;
     rows.first().map(read).transpose()?.ok_or_else(|| {
         OfficeError::nothing("There is no such upload. Begin it again: what is here already is not sent twice.")
     })
@@ -100,12 +100,12 @@ pub async fn add(office: &Shared, upload: &Upload, from: i64, piece: Vec<u8>) ->
         office.change(|tx| {
             let moved = tx.run(
                 "UPDATE upload SET here = $1, touched_ms = $2 WHERE id = $3 AND here = $4 AND length >= $1",
-                with![from + bytes, now, id.as_str(), from],
+                params![from + bytes, now, id.as_str(), from],
             )?;
             if moved == 1 {
                 tx.run(
                     "INSERT INTO part (upload, start, length, path) VALUES ($1, $2, $3, $4)",
-                    with![id.as_str(), from, bytes, kept.as_str()],
+                    params![id.as_str(), from, bytes, kept.as_str()],
                 )?;
             }
             Ok(moved == 1)
@@ -126,7 +126,7 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), OfficeError>
     let (id, name) = (upload.id.clone(), upload.name);
     let parts = call(office, move |office| {
         office.read(|tx| {
-            let rows = tx.rows("SELECT path FROM part WHERE upload = $1 ORDER BY start", with![id.as_str()])?;
+            let rows = tx.rows("SELECT path FROM part WHERE upload = $1 ORDER BY start", params![id.as_str()])?;
             rows.iter().map(|row| row.text(0)).collect::<Result<Vec<_>, _>>()
         })
     })
@@ -153,7 +153,7 @@ pub async fn finish(office: &Shared, upload: &Upload) -> Result<(), OfficeError>
             office.change(|tx| {
                 tx.run(
                     "INSERT INTO photo (sha256, size, length, kept_ms) VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING",
-                    with![name.sha256, name.size, whole, now],
+                    params![name.sha256, name.size, whole, now],
                 )
             })
         })
@@ -180,8 +180,8 @@ pub async fn drop_upload(office: &Shared, id: &str) -> Result<(), OfficeError> {
     let id = id.to_owned();
     call(office, move |office| {
         office.change(|tx| {
-            tx.run("DELETE FROM part WHERE upload = $1", with![id.as_str()])?;
-            tx.run("DELETE FROM upload WHERE id = $1", with![id.as_str()])
+            tx.run("DELETE FROM part WHERE upload = $1", params![id.as_str()])?;
+            tx.run("DELETE FROM upload WHERE id = $1", params![id.as_str()])
         })
     })
     .await?;
@@ -193,7 +193,7 @@ pub async fn sweep(office: &Shared) -> Result<(), OfficeError> {
     let old = call(office, |office| {
         let before = office.now() - WAIT_MS;
         office.read(|tx| {
-            let rows = tx.rows("SELECT id FROM upload WHERE touched_ms < $1 LIMIT 10", with![before])?;
+            let rows = tx.rows("SELECT id FROM upload WHERE touched_ms < $1 LIMIT 10", params![before])?;
             rows.iter().map(|row| row.text(0)).collect::<Result<Vec<_>, _>>()
         })
     })

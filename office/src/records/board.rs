@@ -12,8 +12,8 @@ use super::{entry, refresh, world};
 use crate::error::OfficeError;
 use crate::exchange::{self, Why};
 use crate::office::Office;
+use crate::params;
 use crate::store::Tx;
-use crate::with;
 
 /// Locks that are shown at most.
 const MOST: usize = 5_000;
@@ -136,12 +136,12 @@ fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<HeldLock>, Off
          JOIN device ON device.id = quarantine.device WHERE looked_ms IS NULL \
          ORDER BY quarantine.device, quarantine.seq LIMIT $1",
     ] {
-        for row in tx.rows(sql, with![MOST])? {
+        for row in tx.rows(sql, params![MOST])? {
             let entry = entry(&row)?;
             let Fact::LockFitted { label, .. } = &entry.body.fact else { continue };
             // What stands on a site that nobody here looks after is shown to everybody rather than to nobody.
             let known = match entry.body.site {
-                Some(site) => !tx.rows("SELECT 1 FROM site WHERE id = $1", with![site])?.is_empty(),
+                Some(site) => !tx.rows("SELECT 1 FROM site WHERE id = $1", params![site])?.is_empty(),
                 None => false,
             };
             if known && !entry.body.site.is_some_and(|s| sites.contains(&s)) {

@@ -10,7 +10,7 @@ use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 use super::{entry, refresh};
 use crate::error::{Code, OfficeError};
 use crate::office::Office;
-use crate::{audit, with};
+use crate::{audit, params};
 
 /// Names that are listed at most.
 const MOST: usize = 1_000;
@@ -47,7 +47,7 @@ pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
                 Some(known) => found[known].name.clone_from(name),
                 None if found.len() < MOST => {
                     let sql = "SELECT site.name FROM shared JOIN site ON site.id = shared.site WHERE shared.id = $1 ORDER BY site.name";
-                    let rows = tx.rows(sql, with![entry.id])?;
+                    let rows = tx.rows(sql, params![entry.id])?;
                     let sites = rows.iter().map(|row| row.text(0)).collect::<Result<_, _>>()?;
                     found.push(Named { id, name: name.clone(), came_ms: row.int(2)?, sites });
                 }
@@ -63,11 +63,11 @@ pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
 pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<usize, OfficeError> {
     let now = office.now();
     let named = office.read(|tx| {
-        tx.rows("SELECT site FROM shared WHERE id = $1", with![id])?.iter().map(|row| row.id(0)).collect()
+        tx.rows("SELECT site FROM shared WHERE id = $1", params![id])?.iter().map(|row| row.id(0)).collect()
     })?;
     refresh(office, &named)?;
     office.change(|tx| {
-        let on = tx.rows("SELECT label, place FROM lock_on WHERE owner = $1 ORDER BY since_ms LIMIT 5", with![id])?;
+        let on = tx.rows("SELECT label, place FROM lock_on WHERE owner = $1 ORDER BY since_ms LIMIT 5", params![id])?;
         if !on.is_empty() {
             let on = on.iter().map(|row| Ok(format!("{} on {}", row.text(0)?, row.text(1)?))).collect::<Result<Vec<_>, OfficeError>>()?;
             let say = format!(
@@ -77,12 +77,12 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
             return Err(OfficeError::refused(StatusCode::CONFLICT, Code::LockOn, say));
         }
         let mut all = vec![id];
-        for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", with![id])? {
+        for row in tx.rows("SELECT id FROM correction WHERE corrects = $1 ORDER BY id", params![id])? {
             all.push(row.id(0)?);
         }
         let mut gone = 0;
         for id in all {
-            let rows = tx.rows("SELECT body, sig FROM loose WHERE id = $1 FOR UPDATE", with![id])?;
+            let rows = tx.rows("SELECT body, sig FROM loose WHERE id = $1 FOR UPDATE", params![id])?;
             let Some(row) = rows.first() else { continue };
             if row.bytes(0)?.is_empty() {
                 continue;
@@ -95,10 +95,10 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
                 (false, WITHHELD) => continue,
                 (false, _) => Vec::new(),
             };
-            tx.run("UPDATE loose SET body = $1 WHERE id = $2", with![left.clone(), id])?;
-            for row in tx.rows("SELECT site FROM shared WHERE id = $1", with![id])? {
+            tx.run("UPDATE loose SET body = $1 WHERE id = $2", params![left.clone(), id])?;
+            for row in tx.rows("SELECT site FROM shared WHERE id = $1", params![id])? {
                 let site = row.id(0)?;
-                tx.run("UPDATE feed SET body = $1 WHERE site = $2 AND id = $3", with![left.clone(), site, id])?;
+                tx.run("UPDATE feed SET body = $1 WHERE site = $2 AND id = $3", params![left.clone(), site, id])?;
             }
             gone += 1;
         }

@@ -16,7 +16,7 @@ use stillbar_core::world::World;
 use super::{across, drawn, entries_of, world};
 use crate::error::OfficeError;
 use crate::office::Office;
-use crate::with;
+use crate::params;
 
 /// Who looks from the office looks with no device.
 const NOBODY: DeviceId = DeviceId([0; 32]);
@@ -49,7 +49,7 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
         let world = world(tx, site)?;
         let moment = Moment { device: NOBODY, running: None, wall: now, clock: Hlc(now, 0), doubt: false };
         let mut known = Known::of_site(moment, &job, across(tx, site)?.iter(), &world);
-        let site_name = tx.rows("SELECT name FROM site WHERE id = $1", with![site])?;
+        let site_name = tx.rows("SELECT name FROM site WHERE id = $1", params![site])?;
         let site_name = site_name.first().map_or(Ok(String::new()), |row| row.text(0))?;
         let mut phones = BTreeMap::new();
         for entry in &entries {
@@ -57,7 +57,7 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
             if phones.contains_key(&device.0) {
                 continue;
             }
-            let rows = tx.rows("SELECT label, heard_ms FROM device WHERE id = $1", with![device])?;
+            let rows = tx.rows("SELECT label, heard_ms FROM device WHERE id = $1", params![device])?;
             if let Some(row) = rows.first() {
                 phones.insert(device.0, (super::board::named(&row.text(0)?, device), row.int(1)?));
             }
@@ -65,7 +65,7 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
         let mut photos: BTreeMap<String, Vec<i64>> = BTreeMap::new();
         for photo in &job.photos {
             let Ok(hash) = photo.sha256.parse::<EntryId>() else { continue };
-            for row in tx.rows("SELECT size FROM photo WHERE sha256 = $1 ORDER BY size", with![hash])? {
+            for row in tx.rows("SELECT size FROM photo WHERE sha256 = $1 ORDER BY size", params![hash])? {
                 photos.entry(photo.sha256.clone()).or_default().push(row.int(0)?);
             }
         }

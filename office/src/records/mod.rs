@@ -32,8 +32,8 @@ use stillbar_core::world::World;
 
 use crate::error::OfficeError;
 use crate::office::Office;
+use crate::params;
 use crate::store::{Database, SqlRow, SqlValue, Tx};
-use crate::with;
 
 /// Jobs that are worked out in one transaction.
 const AT_ONCE: usize = 50;
@@ -83,14 +83,14 @@ fn forget(tx: &mut dyn Tx) -> Result<(), OfficeError> {
 /// one could not read may be known now.
 pub fn taken_up(store: &dyn Database, program: &str) -> Result<(), OfficeError> {
     crate::store::change(store, |tx| {
-        let by = tx.rows("SELECT value FROM office WHERE name = $1", with![PROGRAM])?;
+        let by = tx.rows("SELECT value FROM office WHERE name = $1", params![PROGRAM])?;
         if by.first().map(|row| row.text(0)).transpose()?.as_deref() == Some(program) {
             return Ok(());
         }
         forget(tx)?;
         tx.run(
             "INSERT INTO office (name, value) VALUES ($1, $2) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
-            with![PROGRAM, program],
+            params![PROGRAM, program],
         )?;
         Ok(())
     })
@@ -99,7 +99,7 @@ pub fn taken_up(store: &dyn Database, program: &str) -> Result<(), OfficeError> 
 /// The entries of a job, as far as they are in the feed of its site.
 pub(crate) fn entries_of(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 AND job = $2 ORDER BY number";
-    let rows = tx.rows(sql, with![site, job])?;
+    let rows = tx.rows(sql, params![site, job])?;
     rows.iter().filter(|row| row.bytes(0).is_ok_and(|body| !body.is_empty())).map(entry).collect()
 }
 
@@ -107,7 +107,7 @@ pub(crate) fn entries_of(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result
 fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 AND job IS NULL ORDER BY number";
     let mut entries = Vec::new();
-    for row in tx.rows(sql, with![site])? {
+    for row in tx.rows(sql, params![site])? {
         if !row.bytes(0)?.is_empty() {
             entries.push(entry(&row)?);
         }
@@ -121,7 +121,7 @@ fn shared(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, OfficeError> {
 fn across(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<Entry>, OfficeError> {
     let sql = "SELECT body, sig FROM feed WHERE site = $1 ORDER BY number";
     let mut entries = Vec::new();
-    for row in tx.rows(sql, with![site])? {
+    for row in tx.rows(sql, params![site])? {
         if !row.bytes(0)?.is_empty() {
             entries.push(entry(&row)?);
         }
@@ -146,21 +146,21 @@ pub(crate) fn drawn(tx: &mut dyn Tx, site: EntryId) -> Result<Drawn, OfficeError
 }
 
 fn work_out(tx: &mut dyn Tx, site: EntryId, id: EntryId) -> Result<(), OfficeError> {
-    let held = tx.rows("SELECT have FROM job WHERE site = $1 AND id = $2 FOR UPDATE", with![site, id])?;
+    let held = tx.rows("SELECT have FROM job WHERE site = $1 AND id = $2 FOR UPDATE", params![site, id])?;
     let Some(have) = held.first().map(|row| row.int(0)).transpose()? else { return Ok(()) };
     let entries = entries_of(tx, site, id)?;
     match Job::fold(&entries) {
         Some(job) => write(tx, site, &job, &entries)?,
         None => write_unopened(tx, site, id, &entries)?,
     }
-    tx.run("UPDATE job SET seen = $1 WHERE site = $2 AND id = $3", with![have, site, id])?;
+    tx.run("UPDATE job SET seen = $1 WHERE site = $2 AND id = $3", params![have, site, id])?;
     Ok(())
 }
 
 /// Entries of a job whose opening is not here yet. Its locks are on the board all the same: hiding one is the dangerous mistake. What took
 /// one off counts only with its owner's name on it, as in the fold.
 fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]) -> Result<(), OfficeError> {
-    tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, id])?;
+    tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", params![site, id])?;
     let mut rows = Vec::new();
     for entry in entries {
         let Fact::LockFitted { owner, label, .. } = &entry.body.fact else { continue };
@@ -198,7 +198,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
     tx.run(
         "UPDATE job SET title = $1, place = $2, next = $3, next_at = $4, turns = $5, proof = $6, done = $7, opened_ms = $8 \
          WHERE site = $9 AND id = $10",
-        with![
+        params![
             job.title.as_str(),
             job.place.as_str(),
             next.as_ref().map(|next| next.step.name().to_owned()),
@@ -211,7 +211,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             job.id()
         ],
     )?;
-    tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", with![site, job.id()])?;
+    tx.run("DELETE FROM lock_on WHERE site = $1 AND job = $2", params![site, job.id()])?;
     let mut rows = Vec::new();
     for LockListed { lock, owed, .. } in job.locks_listed() {
         if !lock.is_on() && !owed {
@@ -239,7 +239,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
         ]);
     }
     tx.insert("lock_on", &LOCK, "", &rows)?;
-    tx.run("DELETE FROM tag WHERE site = $1 AND job = $2", with![site, job.id()])?;
+    tx.run("DELETE FROM tag WHERE site = $1 AND job = $2", params![site, job.id()])?;
     let rows = job.tags_listed().map(|TagListed { point, hung }| {
         vec![
             site.into(),

@@ -11,7 +11,7 @@ use crate::exchange::{FeedEntry, Feeds};
 use crate::office::Office;
 use crate::people::Account;
 use crate::store::Tx;
-use crate::{audit, with};
+use crate::{audit, params};
 
 /// A job that is planned.
 #[derive(Debug, Clone)]
@@ -62,10 +62,10 @@ pub(super) struct OfficeChain {
 
 fn chain(office: &Office, tx: &mut dyn Tx) -> Result<OfficeChain, OfficeError> {
     let sql = "SELECT last_seq, last_id FROM device WHERE id = $1 FOR UPDATE";
-    let rows = tx.rows(sql, with![office.key.device()])?;
+    let rows = tx.rows(sql, params![office.key.device()])?;
     let row = rows.first().ok_or_else(|| OfficeError::broken("the office is not a device of its own"))?;
     let (seq, prev) = (row.count(0)?, row.id(1)?);
-    let last = tx.rows("SELECT value FROM office WHERE name = $1", with!["clock"])?;
+    let last = tx.rows("SELECT value FROM office WHERE name = $1", params!["clock"])?;
     let last = last.first().map_or(Ok(String::new()), |row| row.text(0))?;
     let last = last.split_once(' ').and_then(|(ms, count)| Some(Hlc(ms.parse().ok()?, count.parse().ok()?)));
     Ok(OfficeChain { seq, prev, clock: Clock::resume(last.unwrap_or_default()), after: None })
@@ -74,7 +74,7 @@ fn chain(office: &Office, tx: &mut dyn Tx) -> Result<OfficeChain, OfficeError> {
 /// The chain, after all that the site's feed holds: nothing written here seems older than what it is written upon.
 pub(super) fn chain_on(office: &Office, tx: &mut dyn Tx, site: EntryId) -> Result<OfficeChain, OfficeError> {
     let mut chain = chain(office, tx)?;
-    let rows = tx.rows("SELECT ms, count FROM site WHERE id = $1 FOR UPDATE", with![site])?;
+    let rows = tx.rows("SELECT ms, count FROM site WHERE id = $1 FOR UPDATE", params![site])?;
     let row = rows.first().ok_or_else(|| OfficeError::nothing("There is no such site here."))?;
     chain.clock.receive(Hlc(row.int(0)?, u32::try_from(row.int(1)?).unwrap_or(u32::MAX)), office.now());
     Ok(chain)
@@ -141,12 +141,12 @@ pub(super) fn keep(
     let seq = i64::try_from(chain.seq).map_err(|_| OfficeError::broken("the office's chain is too long"))?;
     tx.run(
         "UPDATE device SET last_seq = $1, last_id = $2, heard_ms = $3 WHERE id = $4",
-        with![seq, chain.prev, now, office.key.device()],
+        params![seq, chain.prev, now, office.key.device()],
     )?;
     let last = chain.clock.last();
     tx.run(
         "INSERT INTO office (name, value) VALUES ($1, $2) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
-        with!["clock", format!("{} {}", last.0, last.1)],
+        params!["clock", format!("{} {}", last.0, last.1)],
     )?;
     Ok(())
 }
@@ -159,7 +159,7 @@ pub(super) fn noted(
     person: &Account,
     into: &mut Vec<Entry>,
 ) -> Result<EntryId, OfficeError> {
-    let rows = tx.rows("SELECT entry FROM person WHERE id = $1 FOR UPDATE", with![person.id.as_str()])?;
+    let rows = tx.rows("SELECT entry FROM person WHERE id = $1 FOR UPDATE", params![person.id.as_str()])?;
     if let Some(entry) = rows.first().map(|row| row.maybe_id(0)).transpose()?.flatten() {
         return Ok(entry);
     }
@@ -172,7 +172,7 @@ pub(super) fn noted(
     let entry = write(office, chain, None, None, None, fact)?;
     let id = entry.id;
     into.push(entry);
-    tx.run("UPDATE person SET entry = $1 WHERE id = $2", with![id, person.id.as_str()])?;
+    tx.run("UPDATE person SET entry = $1 WHERE id = $2", params![id, person.id.as_str()])?;
     Ok(id)
 }
 
@@ -190,7 +190,7 @@ pub fn plan_site(office: &Office, person: &Account, name: &str, origin: &str) ->
         let id = site.id;
         entries.push(site);
         keep(office, tx, &chain, &entries)?;
-        tx.run("UPDATE site SET taken = 1 WHERE id = $1", with![id])?;
+        tx.run("UPDATE site SET taken = 1 WHERE id = $1", params![id])?;
         audit::note(tx, office.now(), &person.login, "site added", name, origin)?;
         Ok(id)
     })

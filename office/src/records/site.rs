@@ -10,8 +10,8 @@ use stillbar_core::store::read_next;
 use super::refresh;
 use crate::error::OfficeError;
 use crate::office::Office;
+use crate::params;
 use crate::store::{SqlRow, Tx};
-use crate::with;
 
 /// Rows of a list at most; a page says so when there are more.
 pub const MOST: usize = 500;
@@ -130,7 +130,7 @@ pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, OfficeError> {
         let sql = format!(
             "{JOB} WHERE job.site = $1 AND job.proof <> $2 ORDER BY job.done, job.opened_ms DESC, job.id LIMIT $3"
         );
-        tx.rows(&sql, with![site, "", MOST])?.iter().map(job_of).collect()
+        tx.rows(&sql, params![site, "", MOST])?.iter().map(job_of).collect()
     })
 }
 
@@ -149,7 +149,7 @@ pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, OfficeEr
             gone: row.maybe_text(6)?,
         })
     };
-    tx.rows(sql, with![site, MOST])?.iter().map(read).collect()
+    tx.rows(sql, params![site, MOST])?.iter().map(read).collect()
 }
 
 /// Jobs of these sites whose title, place or site has `text` in it, or that have a tag or a lock of this name; at most fifty.
@@ -170,6 +170,6 @@ pub fn search(office: &Office, of: &BTreeSet<EntryId>, text: &str) -> Result<Vec
                         AND lower(lock_on.label) LIKE $2 ESCAPE '\\')) \
              AND job.site IN (@) ORDER BY job.done, job.opened_ms DESC, job.id LIMIT 50"
         );
-        tx.among(&sql, with!["", like.as_str(), tag.as_str()], &ids(of))?.iter().map(job_of).collect()
+        tx.among(&sql, params!["", like.as_str(), tag.as_str()], &ids(of))?.iter().map(job_of).collect()
     })
 }

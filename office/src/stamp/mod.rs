@@ -27,7 +27,7 @@ use tokio_rustls::rustls::pki_types::pem::PemObject;
 use crate::error::OfficeError;
 use crate::office::Office;
 use crate::store::{SqlRow, Tx};
-use crate::{hex, with};
+use crate::{hex, params};
 pub use token::{Stamped, check};
 
 /// Jobs under one root at most; of more, the rest has its turn the next time.
@@ -126,7 +126,7 @@ pub fn take(office: &Office, authority: &str) -> Result<Option<String>, OfficeEr
     office.change(|tx| {
         tx.run(
             "UPDATE stamp SET token = $1 WHERE day = $2 AND root = $3 AND token = $4",
-            with![token.clone(), day.as_str(), root.to_vec(), NOT_YET.to_vec()],
+            params![token.clone(), day.as_str(), root.to_vec(), NOT_YET.to_vec()],
         )
     })?;
     Ok(Some(day))
@@ -136,7 +136,7 @@ pub fn take(office: &Office, authority: &str) -> Result<Option<String>, OfficeEr
 fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, OfficeError> {
     office.change(|tx| {
         // Two processes begin no two stamps: the row is there once.
-        let rows = tx.rows("SELECT root, token FROM stamp WHERE day = $1 FOR UPDATE", with![day])?;
+        let rows = tx.rows("SELECT root, token FROM stamp WHERE day = $1 FOR UPDATE", params![day])?;
         if let Some(row) = rows.first() {
             return Ok(row.bytes(1)?.is_empty().then_some(row.id(0)?.0));
         }
@@ -144,10 +144,10 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, O
                    WHERE stamped.site = job.site AND stamped.job = job.id), 0) ORDER BY site, id LIMIT $1";
         let mut leaves = Vec::new();
         let mut rows = Vec::new();
-        for (at, row) in tx.rows(sql, with![MOST_JOBS])?.into_iter().enumerate() {
+        for (at, row) in tx.rows(sql, params![MOST_JOBS])?.into_iter().enumerate() {
             let (site, job, have) = (row.id(0)?, row.id(1)?, row.int(2)?);
             let mut covers = Vec::new();
-            for entry in tx.rows("SELECT id FROM feed WHERE site = $1 AND job = $2 ORDER BY id", with![site, job])? {
+            for entry in tx.rows("SELECT id FROM feed WHERE site = $1 AND job = $2 ORDER BY id", params![site, job])? {
                 covers.extend(entry.id(0)?.0);
             }
             let head = head(&covers);
@@ -169,7 +169,7 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, O
         let root = merkle::root(&leaves);
         tx.run(
             "INSERT INTO stamp (day, made_ms, root, size, token) VALUES ($1, $2, $3, $4, $5)",
-            with![day, now, root.to_vec(), leaves.len(), NOT_YET.to_vec()],
+            params![day, now, root.to_vec(), leaves.len(), NOT_YET.to_vec()],
         )?;
         tx.insert("stamped", &["day", "position", "site", "job", "have", "head", "covers"], "", &rows)?;
         Ok(Some(root))
@@ -202,7 +202,7 @@ pub fn proofs(office: &Office, site: EntryId, job: EntryId) -> Result<Vec<StampP
             kept_says(&stamp)?;
             let mut leaves = Vec::new();
             for row in
-                tx.rows("SELECT job, head FROM stamped WHERE day = $1 ORDER BY position", with![stamp.day.as_str()])?
+                tx.rows("SELECT job, head FROM stamped WHERE day = $1 ORDER BY position", params![stamp.day.as_str()])?
             {
                 leaves.push(leaf(row.id(0)?, row.hash(1)?));
             }
@@ -238,7 +238,7 @@ fn kept(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<StampKept>, 
         let (day, root, size) = (row.text(0)?, row.hash(1)?, row.count(2)?);
         Ok(StampKept { day, root, size, token: row.bytes(3)?, index: row.count(4)?, covers: row.bytes(5)? })
     };
-    tx.rows(sql, with![site, job, NOT_YET.to_vec(), MOST_PROOFS])?.iter().map(read).collect()
+    tx.rows(sql, params![site, job, NOT_YET.to_vec(), MOST_PROOFS])?.iter().map(read).collect()
 }
 
 fn kept_says(stamp: &StampKept) -> Result<Stamped, OfficeError> {

@@ -26,14 +26,14 @@ use crate::error::OfficeError;
 
 /// What is done inside a transaction. It may be called again if the database asks for that, so it keeps nothing of an
 /// earlier call.
-pub type Deed<'a> = &'a mut dyn FnMut(&mut dyn Tx) -> Result<(), OfficeError>;
+pub type Transact<'a> = &'a mut dyn FnMut(&mut dyn Tx) -> Result<(), OfficeError>;
 
 /// A database.
 pub trait Database: Send + Sync {
     /// Changes: all of it or nothing; on disk when this returns.
-    fn change(&self, deed: Deed) -> Result<(), OfficeError>;
+    fn change(&self, work: Transact) -> Result<(), OfficeError>;
     /// Reads: one moment of the database, seen whole.
-    fn read(&self, deed: Deed) -> Result<(), OfficeError>;
+    fn read(&self, work: Transact) -> Result<(), OfficeError>;
     /// What it is, in a word.
     fn name(&self) -> &'static str;
 }
@@ -51,27 +51,27 @@ pub trait Tx {
     -> Result<(), OfficeError>;
 }
 
-/// Changes, and hands back what `deed` found out.
+/// Changes, and hands back what `work` found out.
 pub fn change<T>(
     store: &dyn Database,
-    mut deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
+    mut work: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
 ) -> Result<T, OfficeError> {
     let mut found = None;
     store.change(&mut |tx| {
-        found = Some(deed(tx)?);
+        found = Some(work(tx)?);
         Ok(())
     })?;
     found.ok_or_else(|| OfficeError::broken("a transaction ended without an answer"))
 }
 
-/// Reads, and hands back what `deed` found out.
+/// Reads, and hands back what `work` found out.
 pub fn read<T>(
     store: &dyn Database,
-    mut deed: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
+    mut work: impl FnMut(&mut dyn Tx) -> Result<T, OfficeError>,
 ) -> Result<T, OfficeError> {
     let mut found = None;
     store.read(&mut |tx| {
-        found = Some(deed(tx)?);
+        found = Some(work(tx)?);
         Ok(())
     })?;
     found.ok_or_else(|| OfficeError::broken("a transaction ended without an answer"))
@@ -114,6 +114,6 @@ fn newer(found: i64, known: usize) -> String {
 
 /// Values for a statement, in the order of `$1`, `$2`, ...
 #[macro_export]
-macro_rules! with {
+macro_rules! params {
     ($($value:expr),* $(,)?) => { &[$($crate::store::SqlValue::from($value)),*] };
 }

@@ -11,7 +11,7 @@ use sqlx::query::Query;
 use sqlx::{AssertSqlSafe, Column, Connection, Row as _, Transaction, TypeInfo, ValueRef};
 use tokio::runtime::Handle;
 
-use super::{Database, Deed, SqlRow, SqlValue, Tx, newer};
+use super::{Database, SqlRow, SqlValue, Transact, Tx, newer};
 use crate::error::OfficeError;
 
 /// What each version adds to the one before.
@@ -48,10 +48,10 @@ impl Postgres {
         Ok(Postgres { pool, handle: handle.clone() })
     }
 
-    fn once(&self, deed: Deed, begin: &'static str) -> Result<(), OfficeError> {
+    fn once(&self, work: Transact, begin: &'static str) -> Result<(), OfficeError> {
         let mut open =
             PostgresTx { tx: self.handle.block_on(self.pool.begin_with(begin)).map_err(fault)?, handle: &self.handle };
-        match deed(&mut open) {
+        match work(&mut open) {
             Ok(()) => self.handle.block_on(open.tx.commit()).map_err(fault),
             Err(why) => {
                 // What cannot be rolled back any more is gone with its connection.
@@ -90,18 +90,18 @@ async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::
 }
 
 impl Database for Postgres {
-    fn change(&self, deed: Deed) -> Result<(), OfficeError> {
+    fn change(&self, work: Transact) -> Result<(), OfficeError> {
         for _ in 1..TRIES {
-            match self.once(deed, "BEGIN") {
+            match self.once(work, "BEGIN") {
                 Err(OfficeError::Again) => {}
                 done => return done,
             }
         }
-        self.once(deed, "BEGIN")
+        self.once(work, "BEGIN")
     }
 
-    fn read(&self, deed: Deed) -> Result<(), OfficeError> {
-        self.once(deed, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")
+    fn read(&self, work: Transact) -> Result<(), OfficeError> {
+        self.once(work, "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")
     }
 
     fn name(&self) -> &'static str {

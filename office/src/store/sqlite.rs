@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 use rusqlite::types::{ToSqlOutput, ValueRef};
 use rusqlite::{Connection, ErrorCode, Statement, ToSql, Transaction, TransactionBehavior};
 
-use super::{Database, Deed, SqlRow, SqlValue, Tx, newer};
+use super::{Database, SqlRow, SqlValue, Transact, Tx, newer};
 use crate::error::OfficeError;
 
 /// The database's file name in the data folder.
@@ -89,19 +89,19 @@ fn hold<T>(lock: &Mutex<T>) -> MutexGuard<'_, T> {
 }
 
 impl Database for Sqlite {
-    fn change(&self, deed: Deed) -> Result<(), OfficeError> {
+    fn change(&self, work: Transact) -> Result<(), OfficeError> {
         let mut db = hold(&self.writer);
         let tx = db.transaction_with_behavior(TransactionBehavior::Immediate).map_err(fault)?;
-        deed(&mut SqliteTx(&tx))?;
+        work(&mut SqliteTx(&tx))?;
         tx.commit().map_err(fault)
     }
 
-    fn read(&self, deed: Deed) -> Result<(), OfficeError> {
+    fn read(&self, work: Transact) -> Result<(), OfficeError> {
         let spare = hold(&self.readers).pop();
         let mut db = spare.map_or_else(|| connect(&self.path), Ok).map_err(fault)?;
         {
             let tx = db.transaction_with_behavior(TransactionBehavior::Deferred).map_err(fault)?;
-            deed(&mut SqliteTx(&tx))?;
+            work(&mut SqliteTx(&tx))?;
         }
         let mut readers = hold(&self.readers);
         if readers.len() < READERS {

@@ -14,8 +14,8 @@ use super::{Who, pages};
 use crate::error::{Code, OfficeError};
 use crate::log::CallerKind;
 use crate::office::{Office, Shared, call, kept};
+use crate::params;
 use crate::people::{self, COOKIE, Visitor};
-use crate::with;
 
 /// Scripts, styles and pictures from here only, nothing inline, no frames around it.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; \
@@ -159,7 +159,7 @@ async fn phone(office: &Shared, headers: &HeaderMap) -> Result<Phone, OfficeErro
     let hash = kept(token.trim());
     let found = call(office, move |office: &Office| {
         office.read(|tx| {
-            let rows = tx.rows("SELECT id, withdrawn_ms FROM device WHERE token = $1", with![hash])?;
+            let rows = tx.rows("SELECT id, withdrawn_ms FROM device WHERE token = $1", params![hash])?;
             rows.first()
                 .map(|row| Ok(Phone { device: row.device(0)?, withdrawn: row.maybe_int(1)?.is_some() }))
                 .transpose()

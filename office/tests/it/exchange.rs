@@ -230,7 +230,7 @@ fn entries_of_a_foreign_site_are_aside_until_the_site_is_given() {
             |rig: &Rig| rig.office.change(|tx| stillbar_office::exchange::release(tx, now, b.id())).expect("released");
         assert_eq!(release(rig), (0, 1), "it stays while the site is not the phone's");
         let give = "INSERT INTO device_site (device, site) VALUES ($1, $2)";
-        rig.office.change(|tx| tx.run(give, stillbar_office::with![b.id(), site])).expect("given");
+        rig.office.change(|tx| tx.run(give, stillbar_office::params![b.id(), site])).expect("given");
         assert_eq!(release(rig), (1, 0));
         let kinds: Vec<String> = a.pull(rig, 500).iter().map(|e| e.body.fact.kind()).collect();
         assert_eq!(kinds, ["person-noted", "job-opened"], "who wrote it comes along");

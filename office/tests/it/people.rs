@@ -1,9 +1,9 @@
 //! Who may do what: every route with every caller; signing in; and that nobody sees another's site.
 
 use stillbar_core::journal::EntryId;
+use stillbar_office::params;
 use stillbar_office::people::{self, AccountRole, NewAccount};
 use stillbar_office::web::routes;
-use stillbar_office::with;
 
 use crate::phone::Phone;
 use crate::rig::{Answer, Backend, Rig, each};
@@ -130,7 +130,7 @@ fn every_route_lets_in_whom_it_is_for_and_nobody_else() {
     phone.push_all(&rig);
     let withdrawn = rig.phone(2, &[site]);
     let sql = "UPDATE device SET withdrawn_ms = 1 WHERE id = $1";
-    rig.office.change(|tx| tx.run(sql, with![withdrawn.id()])).expect("withdrawn");
+    rig.office.change(|tx| tx.run(sql, params![withdrawn.id()])).expect("withdrawn");
     let ranks = ["reader", "planner", "lead", "admin"];
     let mut asked = 0;
     for (who, method, path) in table() {
@@ -201,12 +201,12 @@ fn seat(rig: &Rig, role: AccountRole, site: EntryId) -> Seat {
             tx.run(
                 "INSERT INTO person (id, login, name, password, role, fresh, off, entry, made_ms) \
                  VALUES ($1, $1, $1, '', $2, 0, 0, NULL, $3)",
-                with![id.as_str(), role.number(), now],
+                params![id.as_str(), role.number(), now],
             )?;
             people::give_sites(tx, &id, &[site])?;
             tx.run(
                 "INSERT INTO session (token, person, csrf, made_ms, seen_ms) VALUES ($1, $2, 'once', $3, $3)",
-                with![stillbar_office::office::kept(&token), id.as_str(), now],
+                params![stillbar_office::office::kept(&token), id.as_str(), now],
             )
         })
         .expect("seated");

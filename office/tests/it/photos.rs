@@ -4,7 +4,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
-use stillbar_office::with;
+use stillbar_office::params;
 
 use crate::phone::Phone;
 use crate::rig::{Answer, Backend, Rig, each};
@@ -80,7 +80,7 @@ fn an_upload_goes_on_at_any_byte_and_is_verified() {
         let older = "INSERT INTO photo (sha256, size, length, kept_ms) VALUES ($1, $2, 1, 1)";
         let hash = sha256.parse::<EntryId>().unwrap().0;
         rig.office
-            .change(|tx| [320, 1600].iter().try_for_each(|size: &i64| tx.run(older, with![hash, *size]).map(drop)))
+            .change(|tx| [320, 1600].iter().try_for_each(|size: &i64| tx.run(older, params![hash, *size]).map(drop)))
             .unwrap();
         let wanted = phone.ask(rig, "GET", "/wanted", &[], "").is(200).json();
         assert_eq!(wanted["wanted"][0]["sizes"], serde_json::json!(["960"]));

@@ -172,7 +172,7 @@ fn a_lock_of_a_job_whose_beginning_is_not_here_is_on_the_board() {
         let job = b.job(site, "Opened before the site was given");
         assert_eq!(b.push(rig, &b.chain), ["accepted", "aside not-your-site"]);
         let give = "INSERT INTO device_site (device, site) VALUES ($1, $2)";
-        rig.office.change(|tx| tx.run(give, stillbar_office::with![b.id(), site])).expect("given");
+        rig.office.change(|tx| tx.run(give, stillbar_office::params![b.id(), site])).expect("given");
         b.lock(site, job, job, "ML 8");
         assert_eq!(b.push(rig, &b.chain[2..]), ["accepted"]);
         let reader = Seat::new(rig, AccountRole::Reader, &[site]);

@@ -6,8 +6,8 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use stillbar_core::journal::EntryId;
 use stillbar_office::built::Built;
 use stillbar_office::error::OfficeError;
+use stillbar_office::params;
 use stillbar_office::store::{self, SqlValue};
-use stillbar_office::with;
 
 use crate::phone::entries;
 use crate::postgres;
@@ -18,13 +18,13 @@ fn a_change_is_kept_whole_or_not_at_all() {
     each(|rig| {
         let put = "INSERT INTO office (name, value) VALUES ($1, $2)";
         let broken: Result<(), OfficeError> = rig.office.change(|tx| {
-            tx.run(put, with!["a", "1"])?;
+            tx.run(put, params!["a", "1"])?;
             Err(OfficeError::nothing("on second thoughts"))
         });
         assert!(broken.is_err());
         let failed: Result<u64, OfficeError> = rig.office.change(|tx| {
-            tx.run(put, with!["b", "1"])?;
-            tx.run(put, with!["b", "2"])
+            tx.run(put, params!["b", "1"])?;
+            tx.run(put, params!["b", "2"])
         });
         assert!(matches!(failed, Err(OfficeError::Broken(_))), "{failed:?}");
         let rows =

@@ -15,7 +15,7 @@ use crate::people::{AccountRole, Visitor};
 use crate::records;
 use crate::store::SqlRow;
 use crate::web::guard::Origin;
-use crate::{audit, with};
+use crate::{audit, params};
 
 /// Entries that are shown of each kind.
 const MOST: usize = 200;
@@ -59,13 +59,13 @@ pub async fn held(State(office): State<Shared>, Extension(visitor): Extension<Vi
             let aside = tx.rows(
                 "SELECT aside.body, aside.sig, aside.reason, device.label FROM aside JOIN device ON device.id = aside.device \
                  ORDER BY aside.device, aside.seq LIMIT $1",
-                with![MOST],
+                params![MOST],
             )?;
             let forks = tx.rows(
                 "SELECT quarantine.body, quarantine.sig, quarantine.reason, device.label, quarantine.looked_by, quarantine.note \
                  FROM quarantine JOIN device ON device.id = quarantine.device \
                  ORDER BY quarantine.device, quarantine.seq LIMIT $1",
-                with![MOST],
+                params![MOST],
             )?;
             let aside = aside.iter().map(read).collect::<Result<Vec<_>, _>>()?;
             let forks = forks.iter().map(|row| Ok((read(row)?, row.maybe_text(4)?, row.maybe_text(5)?)));
@@ -156,7 +156,7 @@ pub async fn release(
 /// A lead may touch a phone only if they look after every site that it has.
 pub fn may_touch(tx: &mut dyn crate::store::Tx, visitor: &Visitor, device: DeviceId) -> Result<(), OfficeError> {
     let none = || OfficeError::nothing("There is no such phone here for you.");
-    if tx.rows("SELECT 1 FROM device WHERE id = $1", with![device])?.is_empty() {
+    if tx.rows("SELECT 1 FROM device WHERE id = $1", params![device])?.is_empty() {
         return Err(none());
     }
     let theirs = exchange::sites_of(tx, device)?;
@@ -182,13 +182,13 @@ pub async fn look_at(
     call(&office, move |office| {
         let now = office.now();
         office.change(|tx| {
-            let rows = tx.rows("SELECT device FROM quarantine WHERE id = $1", with![id])?;
+            let rows = tx.rows("SELECT device FROM quarantine WHERE id = $1", params![id])?;
             let device = rows.first().ok_or_else(none)?.device(0)?;
             may_touch(tx, &visitor, device)?;
             let who = visitor.person.login.as_str();
             tx.run(
                 "UPDATE quarantine SET looked_by = $1, looked_ms = $2, note = $3 WHERE id = $4",
-                with![who, now, note.as_str(), id],
+                params![who, now, note.as_str(), id],
             )?;
             audit::note(tx, now, who, "quarantine looked at", &id.to_string(), &origin.0)
         })

@@ -15,11 +15,11 @@ use super::site::{on_job, on_site};
 use super::{Paged, ago, cell, file, moment, or_page, refusal, shown, table};
 use crate::error::OfficeError;
 use crate::office::{Office, Shared, call};
+use crate::params;
 use crate::people::Visitor;
 use crate::photos::{self, Name};
 use crate::records::{self, JobTold};
 use crate::stamp::{self, Stamped};
-use crate::with;
 
 pub async fn job(
     State(office): State<Shared>,
@@ -245,7 +245,7 @@ pub async fn picture(
     let sites = visitor.sites.clone();
     let found = call(&office, move |office| {
         office.read(|tx| {
-            let rows = tx.rows("SELECT site FROM photo_named WHERE sha256 = $1", with![name.sha256])?;
+            let rows = tx.rows("SELECT site FROM photo_named WHERE sha256 = $1", params![name.sha256])?;
             let seen = rows.iter().any(|row| row.id(0).is_ok_and(|site| sites.contains(&site)));
             if seen { photos::length(tx, name) } else { Ok(None) }
         })
@@ -279,7 +279,7 @@ pub async fn export_json(
             let rows = call(&office, move |office| {
                 office.read(|tx| {
                     let sql = "SELECT number, id, device, seq, body, sig FROM feed WHERE site = $1 AND number > $2 ORDER BY number LIMIT $3";
-                    tx.rows(sql, with![site, from, AT_ONCE])
+                    tx.rows(sql, params![site, from, AT_ONCE])
                 })
             });
             // A break leaves JSON without its end, which no reader takes for the whole.

@@ -13,7 +13,7 @@ use crate::office::{Shared, call};
 use crate::people::{self, AccountRole, NewAccount, Visitor};
 use crate::records;
 use crate::web::guard::Origin;
-use crate::{audit as notes, with};
+use crate::{audit as notes, params};
 
 fn roles(chosen: AccountRole, id: &str) -> Markup {
     html! {
@@ -29,7 +29,7 @@ pub async fn people(State(office): State<Shared>, Extension(visitor): Extension<
         let people = office.read(|tx| {
             let mut people = Vec::new();
             for person in people::all(tx)? {
-                let rows = tx.rows("SELECT site FROM person_site WHERE person = $1", with![person.id.as_str()])?;
+                let rows = tx.rows("SELECT site FROM person_site WHERE person = $1", params![person.id.as_str()])?;
                 let sites = rows.iter().map(|row| row.id(0)).collect::<Result<Vec<_>, _>>()?;
                 people.push((person, sites));
             }
@@ -125,10 +125,10 @@ pub async fn change_person(
                 office.change(|tx| {
                     let found = people::person(tx, &id)?;
                     let sql = "UPDATE person SET role = $1, off = $2 WHERE id = $3";
-                    tx.run(sql, with![role.number(), off, id.as_str()])?;
+                    tx.run(sql, params![role.number(), off, id.as_str()])?;
                     people::give_sites(tx, &id, &sites)?;
                     if off {
-                        tx.run("DELETE FROM session WHERE person = $1", with![id.as_str()])?;
+                        tx.run("DELETE FROM session WHERE person = $1", params![id.as_str()])?;
                     }
                     let about = format!("{}, {}{}", found.login, role.word(), if off { ", off" } else { "" });
                     notes::note(tx, now, &who.login, "person changed", &about, &origin.0)
@@ -179,7 +179,7 @@ pub async fn audit(State(office): State<Shared>, Extension(visitor): Extension<V
     let found = call(&office, |office| {
         office.read(|tx| {
             let rows =
-                tx.rows("SELECT ms, who, what, about, origin FROM audit ORDER BY number DESC LIMIT $1", with![MOST])?;
+                tx.rows("SELECT ms, who, what, about, origin FROM audit ORDER BY number DESC LIMIT $1", params![MOST])?;
             rows.iter()
                 .map(|row| Ok((row.int(0)?, [row.text(1)?, row.text(2)?, row.text(3)?, row.text(4)?])))
                 .collect::<Result<Vec<_>, OfficeError>>()

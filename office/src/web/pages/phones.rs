@@ -17,7 +17,7 @@ use crate::office::{Shared, call};
 use crate::people::{AccountRole, Visitor};
 use crate::records::{self, SiteOf};
 use crate::web::guard::Origin;
-use crate::{audit, with};
+use crate::{audit, params};
 
 struct PhoneOf {
     id: DeviceId,
@@ -187,26 +187,26 @@ pub async fn change_phone(
     let failed = or_page(&posted.visitor);
     let device: DeviceId =
         device.parse().map_err(|_| failed(OfficeError::nothing("There is no such phone here for you.")))?;
-    let (deed, sites, visitor) = (posted.text("do"), posted.sites().map_err(&failed)?, posted.visitor.clone());
+    let (work, sites, visitor) = (posted.text("do"), posted.sites().map_err(&failed)?, posted.visitor.clone());
     call(&office, move |office| {
         let now = office.now();
         office.change(|tx| {
             may_touch(tx, &visitor, device)?;
-            let what = match deed.as_str() {
+            let what = match work.as_str() {
                 "withdraw" => {
-                    tx.run("UPDATE device SET withdrawn_ms = $1 WHERE id = $2", with![now, device])?;
+                    tx.run("UPDATE device SET withdrawn_ms = $1 WHERE id = $2", params![now, device])?;
                     "phone withdrawn"
                 }
                 "revoke" => {
-                    tx.run("UPDATE device SET token = NULL WHERE id = $1", with![device])?;
+                    tx.run("UPDATE device SET token = NULL WHERE id = $1", params![device])?;
                     "phone revoked"
                 }
                 "sites" => {
-                    tx.run("DELETE FROM device_site WHERE device = $1", with![device])?;
+                    tx.run("DELETE FROM device_site WHERE device = $1", params![device])?;
                     for site in &sites {
                         tx.run(
                             "INSERT INTO device_site (device, site) SELECT $1, main FROM site WHERE id = $2 ON CONFLICT DO NOTHING",
-                            with![device, *site],
+                            params![device, *site],
                         )?;
                     }
                     "sites of a phone changed"

@@ -18,7 +18,7 @@ use crate::office::{Shared, call};
 use crate::people::{AccountRole, Visitor};
 use crate::records::{self, JobOf, SiteOf};
 use crate::web::guard::Origin;
-use crate::{audit, with};
+use crate::{audit, params};
 
 /// A site from the address, which the visitor must see.
 pub fn on_site(visitor: &Visitor, text: &str) -> Result<EntryId, OfficeError> {
@@ -76,7 +76,7 @@ pub async fn add_site(State(office): State<Shared>, Extension(origin): Extension
         office.change(|tx| {
             tx.run(
                 "INSERT INTO person_site (person, site) VALUES ($1, $2) ON CONFLICT DO NOTHING",
-                with![person.id.as_str(), site],
+                params![person.id.as_str(), site],
             )
         })?;
         Ok(site)
@@ -183,8 +183,8 @@ pub async fn change_site(
 ) -> Paged {
     let failed = or_page(&posted.visitor);
     let id = on_site(&posted.visitor, &site).map_err(&failed)?;
-    let (deed, main, who) = (posted.text("do"), posted.text("main"), posted.visitor.person.login.clone());
-    let main: Option<EntryId> = match deed.as_str() {
+    let (work, main, who) = (posted.text("do"), posted.text("main"), posted.visitor.person.login.clone());
+    let main: Option<EntryId> = match work.as_str() {
         "join" => Some(on_site(&posted.visitor, &main).map_err(&failed)?),
         "take" => None,
         _ => return Err(failed(OfficeError::unreadable("Choose what to do with the site."))),
@@ -195,25 +195,25 @@ pub async fn change_site(
     let done = call(&office, move |office| {
         let now = office.now();
         office.change(|tx| {
-            tx.run("UPDATE site SET taken = 1 WHERE id = $1", with![id])?;
+            tx.run("UPDATE site SET taken = 1 WHERE id = $1", params![id])?;
             let Some(main) = main else {
                 return audit::note(tx, now, &who, "site taken in", &id.to_string(), &origin.0);
             };
             // Whoever had either has both: sites are given by the main one.
-            let rows = tx.rows("SELECT main FROM site WHERE id = $1", with![main])?;
+            let rows = tx.rows("SELECT main FROM site WHERE id = $1", params![main])?;
             let main = rows.first().map_or(Ok(main), |row| row.id(0))?;
-            let rows = tx.rows("SELECT main FROM site WHERE id = $1", with![id])?;
+            let rows = tx.rows("SELECT main FROM site WHERE id = $1", params![id])?;
             let from = rows.first().map_or(Ok(id), |row| row.id(0))?;
             if from != main {
-                tx.run("UPDATE site SET main = $1 WHERE main = $2", with![main, from])?;
+                tx.run("UPDATE site SET main = $1 WHERE main = $2", params![main, from])?;
                 for sql in [
                     "INSERT INTO device_site (device, site) SELECT device, $1 FROM device_site WHERE site = $2 ON CONFLICT DO NOTHING",
                     "INSERT INTO person_site (person, site) SELECT person, $1 FROM person_site WHERE site = $2 ON CONFLICT DO NOTHING",
                 ] {
-                    tx.run(sql, with![main, from])?;
+                    tx.run(sql, params![main, from])?;
                 }
-                tx.run("DELETE FROM device_site WHERE site = $1", with![from])?;
-                tx.run("DELETE FROM person_site WHERE site = $1", with![from])?;
+                tx.run("DELETE FROM device_site WHERE site = $1", params![from])?;
+                tx.run("DELETE FROM person_site WHERE site = $1", params![from])?;
             }
             audit::note(tx, now, &who, "sites joined", &format!("{id} into {main}"), &origin.0)
         })

@@ -7,7 +7,7 @@ use std::sync::{Arc, Mutex, MutexGuard};
 use serde_json::Value;
 use stillbar_core::journal::{DeviceId, DeviceKey, EntryId};
 use stillbar_core::sync::{Call, HeardAnswer, OfficeLink};
-use stillbar_office::with;
+use stillbar_office::params;
 use tempfile::TempDir;
 
 use super::{Caller, Chance};
@@ -154,7 +154,7 @@ impl Air {
     pub fn standing(&self, device: DeviceId, withdrawn: bool) {
         let sql = "UPDATE device SET withdrawn_ms = $1 WHERE id = $2";
         let since = withdrawn.then(|| self.now());
-        self.with(|rig| rig.office.change(|tx| tx.run(sql, with![since, device])).expect("it is noted"));
+        self.with(|rig| rig.office.change(|tx| tx.run(sql, params![since, device])).expect("it is noted"));
     }
 
     /// A person at the office lets in what is held of a phone.
