@@ -19,6 +19,7 @@ mod parts;
 mod presence;
 pub mod refusal;
 mod stand;
+mod summary;
 mod trouble;
 pub use back::{Back, SupplyName};
 pub use blocker::Blocker;
@@ -27,6 +28,7 @@ pub use heard::Heard;
 pub use known::Known;
 pub use parts::*;
 pub use presence::{SupplyFinding, SupplyOdd};
+pub use summary::{NamedLock, Part, Summary};
 pub use trouble::{Cause, Trouble, TroubleKind};
 
 pub mod steps;

@@ -5,7 +5,6 @@ use std::collections::{HashMap, HashSet, VecDeque};
 use super::Scene;
 use super::text::{NAME, SMALL, short, width, wrap};
 use crate::supply::model::{Link, LinkKind, Node, NodeKind, SourceSort};
-use crate::supply::say;
 
 /// The height of the room for a switch on its way down.
 pub const SYMBOL: f32 = 62.0;
@@ -343,7 +342,12 @@ pub fn notes(scene: &Scene, node: usize) -> Vec<(String, bool)> {
         notes.push(("not traced".to_owned(), true));
     }
     if scene.more[node] > 0 {
-        notes.push((format!("{} not drawn", say::count(scene.more[node], "link")), false));
+        notes.push((format!("{} not drawn", count(scene.more[node])), false));
     }
     notes
+}
+
+/// "1 link", "2 links".
+fn count(links: usize) -> String {
+    if links == 1 { "1 link".into() } else { format!("{links} links") }
 }
