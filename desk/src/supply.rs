@@ -380,7 +380,7 @@ fn draw(args: &DrawArgs) -> Result<String, String> {
     };
     let states: Vec<(String, Position)> = states.into_iter().collect();
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
-    let (drawing, label) = supply::draw(&read.network, &shown);
+    let (drawing, label) = text::draw(&read.network, &shown);
     write(&args.output, &stillbar_core::svg::file(&drawing, &label))?;
     let mut out = format!("{} is written. {label}\n", args.output.display());
     remarks(&mut out, &remarks_of(&read));

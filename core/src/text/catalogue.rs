@@ -12,6 +12,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 /// Every message, in English.
 const ENGLISH: &str = concat!(
     include_str!("en/blockers.ftl"),
+    include_str!("en/drawing.ftl"),
     include_str!("en/files.ftl"),
     include_str!("en/locks.ftl"),
     include_str!("en/network.ftl"),

@@ -5,6 +5,7 @@
 
 mod blocker;
 mod catalogue;
+mod drawing;
 mod entry;
 mod files;
 mod refusal;
@@ -16,6 +17,7 @@ mod words;
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 #[doc(hidden)]
 pub use catalogue::Distorted;
+pub use drawing::draw;
 pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use refusal::{forced_lack, misfit, refusal, stays};

@@ -12,8 +12,7 @@ use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::PointKind;
 use crate::supply::{
-    Check, Conductors, Cut, LinkKind, Network, NodeKind, Path, Position, Proposal, Shown, SourceSort, check, draw,
-    propose,
+    Check, Conductors, Cut, LinkKind, Network, NodeKind, Path, Position, Proposal, Shown, SourceSort, check, propose,
 };
 use crate::text;
 
@@ -85,7 +84,8 @@ fn answer(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
         (false, false) => page.caution(tone, format!("With {with}: {}", text::check(check))),
     };
     let states: Vec<_> = cut.standing(job).into_iter().collect();
-    let (drawing, words) = draw(&cut.network, &Shown { zone: &job.zone, locked, states: &states, check: Some(check) });
+    let (drawing, words) =
+        text::draw(&cut.network, &Shown { zone: &job.zone, locked, states: &states, check: Some(check) });
     page.drawing(words, drawing);
     for (_, why) in open.iter().take(SHOWN) {
         page.caution(Tone::Forbid, text::uncut(why));

@@ -9,7 +9,7 @@ use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::Tone;
 use crate::journal::EntryId;
-use crate::supply::{Shown, draw};
+use crate::supply::Shown;
 use crate::text;
 
 /// The network of a site.
@@ -24,7 +24,7 @@ pub fn network(look: &Look, site: EntryId) -> Page {
         let states: Vec<_> = drawn.states().iter().map(|(id, at)| (id.clone(), *at)).collect();
         let locked = locked(look, site);
         let shown = Shown { locked: &locked, states: &states, ..Shown::default() };
-        let (drawing, words) = draw(&drawn.network(), &shown);
+        let (drawing, words) = text::draw(&drawn.network(), &shown);
         page.drawing(words, drawing);
     }
     page.button("Add a switch or cable", go(Route::NewLink(site)));
