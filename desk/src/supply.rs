@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 use clap::{ArgGroup, Args, Subcommand};
 use serde::Serialize;
 use stillbar_core::supply::files::{self, FileError, MAX_BYTES, Read};
-use stillbar_core::supply::{self, Check, Network, OTHER_SOURCES, Position, Proposals, Shown, States};
+use stillbar_core::supply::{self, Check, Network, Position, Proposals, Shown, States};
+use stillbar_core::text;
 
 use crate::file;
 
@@ -171,7 +172,7 @@ impl From {
 }
 
 fn said(name: &str, error: &FileError) -> String {
-    format!("{name}: {error}")
+    format!("{name}: {}", text::file_error(error))
 }
 
 fn text(path: &Path, name: &str, what: &str) -> Result<String, String> {
@@ -193,14 +194,14 @@ fn states(now: &Now) -> States {
 struct CheckAnswer<'a> {
     zone: &'a [String],
     cut: bool,
-    answer: &'static str,
+    answer: String,
     not_shown: Vec<&'a str>,
-    why: Vec<&'a str>,
+    why: Vec<String>,
     paths: Vec<&'a [String]>,
     ways: Vec<&'a [String]>,
-    says: Vec<&'a str>,
+    says: Vec<String>,
     sources: usize,
-    other_sources: &'static str,
+    other_sources: String,
     remarks: &'a [String],
 }
 
@@ -209,14 +210,14 @@ impl<'a> CheckAnswer<'a> {
         CheckAnswer {
             zone: &check.zone,
             cut: check.cut,
-            answer: check.word(),
+            answer: text::answer(check.answer()),
             not_shown: check.not_shown.iter().map(|d| d.id.as_str()).collect(),
-            why: check.not_shown.iter().map(|d| d.why.as_str()).collect(),
+            why: check.not_shown.iter().map(|d| text::doubt(&d.why)).collect(),
             paths: check.paths.iter().map(|p| p.ids.as_slice()).collect(),
             ways: check.paths.iter().map(|p| p.way.as_slice()).collect(),
-            says: check.paths.iter().map(|p| p.says.as_str()).collect(),
+            says: check.paths.iter().map(text::path).collect(),
             sources: check.sources,
-            other_sources: OTHER_SOURCES,
+            other_sources: text::other_sources(),
             remarks,
         }
     }
@@ -230,9 +231,9 @@ fn check(args: &CheckArgs) -> Result<String, String> {
         .iter()
         .map(|zone| asked(&name, "--zone", supply::check(&read.network, &ids(zone), &locked)))
         .collect();
-    let checks = checks?;
+    let (checks, noted) = (checks?, remarks_of(&read));
     if args.json {
-        let answers: Vec<CheckAnswer> = checks.iter().map(|c| CheckAnswer::of(c, &read.remarks)).collect();
+        let answers: Vec<CheckAnswer> = checks.iter().map(|c| CheckAnswer::of(c, &noted)).collect();
         return match answers.as_slice() {
             [one] => serde_json::to_string(one),
             several => serde_json::to_string(several),
@@ -243,20 +244,25 @@ fn check(args: &CheckArgs) -> Result<String, String> {
     for check in &checks {
         told(&mut out, check);
     }
-    remarks(&mut out, &read.remarks);
+    remarks(&mut out, &noted);
     Ok(out)
+}
+
+/// What was taken for something unknown, a sentence each.
+fn remarks_of(read: &Read) -> Vec<String> {
+    read.remarks.iter().map(text::remark).collect()
 }
 
 /// An error of a question, with the file and what in the command it is about.
 fn asked<T>(name: &str, option: &str, answer: Result<T, supply::SupplyError>) -> Result<T, String> {
-    answer.map_err(|error| format!("{name}: {option}: {}", error.say))
+    answer.map_err(|error| format!("{name}: {option}: {}", text::network_fault(&error.why)))
 }
 
 fn told(out: &mut String, check: &Check) {
     // Writing to a String cannot fail.
-    let _ = writeln!(out, "{}", check.says());
+    let _ = writeln!(out, "{}", text::check(check));
     for path in &check.paths {
-        let _ = writeln!(out, "  - {}", path.says);
+        let _ = writeln!(out, "  - {}", text::path(path));
     }
     if check.sources > check.paths.len() {
         let _ = writeln!(out, "  - {} sources reach it in all; the paths of the others are not listed.", check.sources);
@@ -264,10 +270,10 @@ fn told(out: &mut String, check: &Check) {
     if !check.not_shown.is_empty() {
         let _ = writeln!(out, "Not shown");
         for doubt in &check.not_shown {
-            let _ = writeln!(out, "  - {}", doubt.why);
+            let _ = writeln!(out, "  - {}", text::doubt(&doubt.why));
         }
     }
-    let _ = writeln!(out, "{OTHER_SOURCES}\n");
+    let _ = writeln!(out, "{}\n", text::other_sources());
 }
 
 fn remarks(out: &mut String, remarks: &[String]) {
@@ -284,7 +290,7 @@ struct ProposeAnswer<'a> {
     /// Where nothing cuts the zone: the path that nothing cuts.
     bare: Option<&'a [String]>,
     says: Vec<String>,
-    other_sources: &'static str,
+    other_sources: String,
     remarks: &'a [String],
 }
 
@@ -295,7 +301,7 @@ struct ProposalAnswer<'a> {
     locks: usize,
     circuits: &'a [String],
     tell: &'a [String],
-    why: &'a str,
+    why: String,
     cut: bool,
     not_shown: Vec<&'a str>,
 }
@@ -305,9 +311,10 @@ fn propose(args: &ProposeArgs) -> Result<String, String> {
     let states = states(&args.now);
     known(&read.network, &name, &states)?;
     let found = asked(&name, "--zone", supply::propose(&read.network, &ids(&args.zone), &states))?;
+    let noted = remarks_of(&read);
     if !args.json {
         let mut out = proposals(&found);
-        remarks(&mut out, &read.remarks);
+        remarks(&mut out, &noted);
         return Ok(out);
     }
     let answer = ProposeAnswer {
@@ -321,16 +328,16 @@ fn propose(args: &ProposeArgs) -> Result<String, String> {
                 locks: p.locks(),
                 circuits: &p.circuits,
                 tell: &p.tell,
-                why: &p.why,
+                why: text::worth(p.why),
                 cut: p.check.cut,
                 not_shown: p.check.not_shown.iter().map(|d| d.id.as_str()).collect(),
             })
             .collect(),
         complete: found.complete,
         bare: found.bare.as_ref().map(|path| path.ids.as_slice()),
-        says: found.says(),
-        other_sources: OTHER_SOURCES,
-        remarks: &read.remarks,
+        says: text::proposals(&found),
+        other_sources: text::other_sources(),
+        remarks: &noted,
     };
     serde_json::to_string(&answer).map_err(|e| e.to_string())
 }
@@ -346,20 +353,20 @@ fn known(network: &Network, name: &str, states: &States) -> Result<(), String> {
 
 fn proposals(found: &Proposals) -> String {
     let mut out = String::new();
-    for says in found.says() {
+    for says in text::proposals(found) {
         let _ = writeln!(out, "{says}\n");
     }
     for proposal in found.proposals.iter().filter(|p| !p.lock.is_empty()) {
-        let _ = writeln!(out, "{} ({})", proposal.says(), proposal.why);
+        let _ = writeln!(out, "{} ({})", text::proposal(proposal), text::worth(proposal.why));
         for what in &proposal.loses {
             let _ = writeln!(out, "  - stops: {what}");
         }
         for who in &proposal.tell {
             let _ = writeln!(out, "  - tell: {who}");
         }
-        let _ = writeln!(out, "  - {}\n", proposal.check.says());
+        let _ = writeln!(out, "  - {}\n", text::check(&proposal.check));
     }
-    let _ = writeln!(out, "{OTHER_SOURCES}");
+    let _ = writeln!(out, "{}", text::other_sources());
     out
 }
 
@@ -373,10 +380,10 @@ fn draw(args: &DrawArgs) -> Result<String, String> {
     };
     let states: Vec<(String, Position)> = states.into_iter().collect();
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
-    let (drawing, label) = supply::draw(&read.network, &shown);
+    let (drawing, label) = text::draw(&read.network, &shown);
     write(&args.output, &stillbar_core::svg::file(&drawing, &label))?;
     let mut out = format!("{} is written. {label}\n", args.output.display());
-    remarks(&mut out, &read.remarks);
+    remarks(&mut out, &remarks_of(&read));
     Ok(out)
 }
 
@@ -397,7 +404,7 @@ fn convert(args: &ConvertArgs) -> Result<String, String> {
     }
     let written: Vec<String> = written.iter().map(|path| path.display().to_string()).collect();
     let mut out = format!("Written: {}.\n", written.join(", "));
-    remarks(&mut out, &read.remarks);
+    remarks(&mut out, &remarks_of(&read));
     Ok(out)
 }
 

@@ -8,6 +8,7 @@
 use libfuzzer_sys::fuzz_target;
 use stillbar_core::supply::files::{from_csv, from_json, to_csv, to_json};
 use stillbar_core::supply::{States, check, propose};
+use stillbar_core::text::file_error;
 
 fuzz_target!(|bytes: &[u8]| {
     let Some((first, text)) = bytes.split_first() else { return };
@@ -22,8 +23,9 @@ fuzz_target!(|bytes: &[u8]| {
     let read = match read {
         Ok(read) => read,
         Err(refused) => {
-            assert!(refused.say.ends_with('.'), "{refused:?}");
-            assert!(text.contains("safe") || !refused.say.contains("safe"), "{refused:?}");
+            let said = file_error(&refused);
+            assert!(said.ends_with('.'), "{said}");
+            assert!(text.contains("safe") || !said.contains("safe"), "{said}");
             return;
         }
     };

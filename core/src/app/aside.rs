@@ -2,12 +2,10 @@
 //! cautious reading: it keeps a proof from standing, and a lock that it tells of is on.
 
 use super::inner::Inner;
-use crate::job::Job;
 use crate::job::known::Aside;
+use crate::job::{Job, Summary};
 use crate::journal::fact::On;
 use crate::journal::{Entry, EntryId, Fact};
-use crate::screens::cx::{Look, Nothing};
-use crate::screens::said;
 use crate::store::LockRow;
 use crate::sync::rules::AHEAD;
 use crate::text;
@@ -24,8 +22,6 @@ impl Inner {
 
     /// What is put aside about a job.
     pub(super) fn asides_of(&self, job: &Job) -> Vec<Aside> {
-        let nothing = Nothing::default();
-        let look = Look::from_office(&self.world, &nothing, self.now().0, &[]);
         let about = self.asides.iter().filter(|(entry, _)| entry.job() == Some(job.id()));
         about
             .map(|(entry, why)| {
@@ -33,7 +29,7 @@ impl Inner {
                     Fact::LockFitted { on, owner, label, .. } => (Some((label.clone(), *owner)), Some(*on)),
                     _ => (None, None),
                 };
-                let says = said(&look, job, entry);
+                let says = Box::new(Summary::of(job, entry));
                 Aside { entry: entry.id, stamp: entry.stamp(), says, lock, on, why: why.clone() }
             })
             .collect()

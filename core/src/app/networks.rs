@@ -6,6 +6,7 @@ use crate::journal::{EntryId, Fact};
 use crate::screens::parts::{Notice, Tone};
 use crate::store::JobRow;
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
+use crate::text;
 
 impl Inner {
     /// The job beside its site's network; `None` where nothing is drawn.
@@ -74,8 +75,8 @@ impl Inner {
         for job in self.at_site(Some(site))?.iter().filter(|job| by.is_none_or(|by| by.id() != job.id())) {
             all.extend(self.cut(job).map(|cut| held(job, &cut)));
         }
-        let found = touched(&network, &all, &change).map_err(|e| e.say)?;
-        self.touched.extend(found.into_iter().filter(|t| t.job >= first).map(|t| t.says));
+        let found = touched(&network, &all, &change).map_err(|e| text::network_fault(&e.why))?;
+        self.touched.extend(found.into_iter().filter(|t| t.job >= first).map(|t| text::touched(&t)));
         Ok(())
     }
 

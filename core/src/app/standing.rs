@@ -33,7 +33,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         (Proof::UnderWay { missing }, _) => live(format!("{missing} pairs are not tested yet.")),
         (Proof::Indication { readings }, _) => (Tone::Forbid, "Stop, treat as live".to_owned(), indication(&readings)),
         (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
-        (Proof::Void { why }, _) => live(format!("The proof is void. {}", text::void(&why))),
+        (Proof::Void { why }, _) => live(format!("The proof is void. {}", text::void(&why, look.world))),
         (Proof::Proved { since }, _) => {
             let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
             (
@@ -104,7 +104,7 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
         ));
     }
     if job.has_newer() {
-        all.push(text::void(&Void::Newer));
+        all.push(text::void(&Void::Newer, look.world));
     }
     all.extend(job.remarks().iter().map(Unexpected::sentence));
     let limits = job.limits();

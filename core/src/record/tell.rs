@@ -354,7 +354,7 @@ impl Teller<'_> {
             number: i + 1,
             device: devices.get(&entry.body.device).map_or(0, |d| d.number),
             seq: entry.body.seq,
-            says: crate::screens::said(self.look, self.job, entry),
+            says: text::said(self.job, entry, self.look.world),
             withdrawn: self.withdrawn(entry.id),
             clock_in_doubt: doubtful(entry),
             when: self.when(&entry.stamp()),

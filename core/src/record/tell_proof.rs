@@ -7,7 +7,6 @@ use crate::job::age::Moment;
 use crate::journal::fact::ProvedOn;
 use crate::journal::{EntryId, Fact, Stamp};
 use crate::prove;
-use crate::screens::earth_in_words as in_words;
 use crate::text;
 
 pub(super) fn runs(teller: &Teller) -> Vec<Run> {
@@ -56,7 +55,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
         on: run.on().map(on).unwrap_or_default(),
         before: when(&run.before),
         reference: reference.map(|e| {
-            format!("{}: {}", if e.holds { "shown to be earth" } else { "not earth" }, in_words(e.way, &e.how))
+            format!("{}: {}", if e.holds { "shown to be earth" } else { "not earth" }, text::earth(e.way, &e.how))
         }),
         reference_when: reference.map(|e| when(&e.stamp)),
         after: after.map(|p| format!("{} on {}", if p.works { "works" } else { "does not respond" }, on(&p.on))),
@@ -121,7 +120,7 @@ pub(super) fn work(teller: &Teller) -> Vec<Seen> {
             | Fact::WorkFinished { .. }
             | Fact::NeutralParted { .. }
             | Fact::ScopeChanged { .. }
-            | Fact::RotationRead { .. } => crate::screens::said(teller.look, teller.job, entry),
+            | Fact::RotationRead { .. } => text::said(teller.job, entry, teller.look.world),
             _ => continue,
         };
         let when: When = teller.when(&entry.stamp());

@@ -50,7 +50,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         lines.extend(answer.map(|stamp| format!("Looked at: {}", look.by(stamp))));
         let (state, word) = if answer.is_some() { (StepState::Done, "looked at") } else { (StepState::Open, "to do") };
         let action = if answer.is_some() { String::new() } else { format!("aside {}", aside.entry) };
-        let (number, title, word) = ((i + 1).to_string(), aside.says.clone(), word.into());
+        let (number, title, word) = ((i + 1).to_string(), text::summary(&aside.says, look.world), word.into());
         page.step(StepRow { number, title, state, word, lines, action });
     }
     if let Some(more) = job.asides().len().checked_sub(MOST + 1) {
@@ -64,7 +64,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
 
 fn one(look: &Look, job: &Job, aside: &Aside) -> Page {
     let mut page = Page::new("Look at the spot");
-    page.fact("It says", aside.says.clone());
+    page.fact("It says", text::summary(&aside.says, look.world));
     page.fact("Recorded", look.by(&aside.stamp));
     page.fact("By device", format!("{:.8}, entry {}", aside.stamp.device.to_string(), aside.stamp.seq));
     page.fact("Put aside because", aside.why.clone());

@@ -5,7 +5,6 @@ use super::build::Page;
 use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
-use super::time_line::said;
 use crate::job::steps::{self, Stage, Step};
 use crate::job::{Job, Standing};
 use crate::journal::{Entry, EntryId, Fact};
@@ -176,7 +175,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
         }
         page.step(StepRow {
             number: entry.body.seq.to_string(),
-            title: said(look, job, entry),
+            title: text::said(job, entry, look.world),
             state: if gone.is_some() { StepState::Deviated } else { StepState::Done },
             word: if gone.is_some() { "withdrawn".into() } else { String::new() },
             lines,
@@ -194,7 +193,7 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
 /// One entry of the time line, and whether it is to be withdrawn.
 fn withdrawal(look: &Look, job: &Job, entry: &Entry) -> Page {
     let mut page = Page::new(format!("Withdraw entry {}?", entry.body.seq));
-    page.fact("It says", said(look, job, entry));
+    page.fact("It says", text::said(job, entry, look.world));
     page.fact("Kept", look.by(&entry.stamp()));
     page.caution(
         Tone::Warn,

@@ -26,15 +26,12 @@ mod supply;
 pub mod svg;
 mod tags;
 mod text;
-mod time_line;
 mod work;
 
 pub(crate) use locks::fit::FOR_WHOM;
-pub(crate) use prove::earth_in_words;
 pub use route::Route;
 pub(crate) use text::as_message;
 pub use text::as_text;
-pub use time_line::said;
 
 use crate::job::Job;
 use crate::job::steps::{Stage, Step};

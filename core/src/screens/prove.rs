@@ -4,8 +4,6 @@ mod behind;
 mod indication;
 mod reference;
 
-pub(crate) use reference::in_words as earth_in_words;
-
 use super::Route;
 use super::build::Page;
 use super::cx::{Act, Look};

@@ -11,21 +11,17 @@ use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
 use crate::journal::fact::Limit;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{parse_volts, volts};
+use crate::prove::parse_volts;
+use crate::text;
 
 /// Most sites that can be chosen here.
 const MOST_SITES: usize = 40;
 /// What a figure other than 0 counts as where no limit is set.
 const NO_LIMIT: &str = "No limit is set: figures other than 0 count as an indication.";
 
-/// A company's limit, in words.
-pub(super) fn limit_in_words(limit: &Limit) -> String {
-    format!("{} V AC and {} V DC count as no indication, by {}", volts(limit.ac), volts(limit.dc), limit.rule)
-}
-
 /// The limit in a few words, for the first screen.
 pub(super) fn in_short(look: &Look) -> String {
-    look.world.limit.as_ref().map_or_else(|| "No limit for dead is set.".to_owned(), limit_in_words)
+    look.world.limit.as_ref().map_or_else(|| "No limit for dead is set.".to_owned(), text::limit_set)
 }
 
 /// The company's limit, and what each site sets.
@@ -33,7 +29,7 @@ pub fn view(look: &Look) -> Page {
     let mut page = Page::new("Rules of your company and sites");
     let name = signs(look);
     page.heading("Limit for dead");
-    page.para(look.world.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), limit_in_words));
+    page.para(look.world.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), text::limit_set));
     page.para(
         "It holds for jobs that are opened from now on. A lamp that lights is an indication, whatever the limit.",
     );
@@ -104,7 +100,7 @@ pub fn act(act: &mut Act, verb: &str) -> Result<(), String> {
 pub(super) fn at_set_up(page: &mut Page, look: &Look) {
     match &look.world.limit {
         Some(limit) => {
-            page.fact("Limit for dead", limit_in_words(limit));
+            page.fact("Limit for dead", text::limit_set(limit));
         }
         None => {
             page.para(NO_LIMIT);
@@ -129,7 +125,7 @@ pub(super) fn ask(act: &mut Act) -> Result<(), String> {
 /// In a job: the limit, and the form of the person in charge to change it.
 pub(super) fn change(page: &mut Page, look: &Look, job: &Job) {
     page.heading("The limit for dead changes");
-    page.para(job.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), limit_in_words));
+    page.para(job.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), text::limit_set));
     let Some(charge) = job.in_charge() else { return };
     if look.acting != Some(charge) {
         page.para(format!("Only {} changes it, who is in charge of this isolation.", look.name(charge)));

@@ -48,7 +48,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         }
         ended => {
             let why = match ended {
-                Standing::Void { why } => format!(" {}", text::void(&why)),
+                Standing::Void { why } => format!(" {}", text::void(&why, look.world)),
                 _ => String::new(),
             };
             page.caution(Tone::Forbid, format!("Do not work. No proof stands: treat as live.{why}"));
@@ -262,7 +262,7 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
             page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));
         }
         if let Some(limit) = job.limit.as_ref().filter(|_| limited) {
-            page.fact("Counted as no indication", super::rules::limit_in_words(limit));
+            page.fact("Counted as no indication", text::limit_set(limit));
         }
     }
     for lock in job.locks_on() {

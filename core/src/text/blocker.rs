@@ -32,7 +32,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
         Blocker::CoversUnsaid => say!("lacks-covers"),
         Blocker::Charged(what) => charged(what),
         Blocker::Unsigned => say!("lacks-signature"),
-        Blocker::Void(why) => say!("lacks-proof", why = void(why)),
+        Blocker::Void(why) => say!("lacks-proof", why = void(why, names)),
         Blocker::IndicatorUnproved => say!("lacks-indicator"),
         Blocker::ReferenceUnproved => say!("lacks-reference"),
         Blocker::Indication(met) => say!("lacks-no-voltage", at = met_at(met), reading = met.reading.word()),

@@ -12,12 +12,15 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 /// Every message, in English.
 const ENGLISH: &str = concat!(
     include_str!("en/blockers.ftl"),
+    include_str!("en/drawing.ftl"),
+    include_str!("en/files.ftl"),
     include_str!("en/locks.ftl"),
     include_str!("en/network.ftl"),
     include_str!("en/plan.ftl"),
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
     include_str!("en/steps.ftl"),
+    include_str!("en/supply.ftl"),
     include_str!("en/void.ftl"),
     include_str!("en/words.ftl"),
 );

@@ -4,7 +4,8 @@ use super::World;
 use super::blocker::{blocker, charged};
 use super::catalogue::say;
 use super::steps::step;
-use super::words::{ands, commas, fault, label, limit, supply_name};
+use super::supply::{network_fault, stays_open, uncut};
+use super::words::{ands, capital, commas, fault, label, limit, supply_name};
 use crate::job::refusal::{
     AloneRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal, SwitchRefusal,
     Unsaid, WithdrawRefusal,
@@ -262,11 +263,14 @@ fn network(why: &NetworkRefusal, names: &World) -> String {
         NetworkRefusal::NotInNetwork { id } => say!("not-in-network", id = id),
         NetworkRefusal::NotDrawn => say!("network-not-drawn"),
         NetworkRefusal::PointAlready { link } => say!("point-already", link = link),
-        NetworkRefusal::Way { says } => say!("network-way", says = says),
+        NetworkRefusal::Way { why } => say!("network-way", says = uncut(why)),
         NetworkRefusal::Held { at, lock, owner, job } => {
             say!("point-held", at = at, lock = lock, owner = names.name(*owner), job = job)
         }
-        NetworkRefusal::NotYet { at, says } => say!("point-not-yet", at = at, says = says.join(" ")),
+        NetworkRefusal::NotYet { at, why } => {
+            let says: Vec<String> = why.iter().map(stays_open).collect();
+            say!("point-not-yet", at = at, says = says.join(" "))
+        }
     }
 }
 
@@ -274,9 +278,6 @@ fn network(why: &NetworkRefusal, names: &World) -> String {
 pub fn misfit(why: &Misfit) -> String {
     match why {
         Misfit::TooMany => say!("network-too-many", most = MAX_NOTED),
-        Misfit::Apart(error) => {
-            let mut letters = error.say.chars();
-            letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
-        }
+        Misfit::Apart(error) => capital(&network_fault(&error.why)),
     }
 }

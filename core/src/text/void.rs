@@ -2,11 +2,14 @@
 
 use super::blocker::open_way;
 use super::catalogue::say;
+use super::entry::summary;
+use super::supply::uncut;
 use super::words::{label, met_at, told_by};
 use crate::job::{Ended, TroubleKind, Void};
+use crate::world::World;
 
 /// Why a run is worth nothing, in one or two sentences.
-pub fn void(why: &Void) -> String {
+pub fn void(why: &Void, names: &World) -> String {
     match why {
         Void::Ended(why) => ended(why),
         Void::Trouble(kind) => trouble(kind),
@@ -20,9 +23,9 @@ pub fn void(why: &Void) -> String {
         Void::Forgotten => say!("void-forgotten"),
         Void::SourceKnown { what, told_by: by } => say!("void-source-known", what = what, by = told_by(by)),
         Void::SourceFound { what } => say!("void-source-found", what = what),
-        Void::Network { says } => say!("void-network", says = says),
+        Void::Network { why } => say!("void-network", says = uncut(why)),
         Void::ZoneUnsaid => say!("void-zone-unsaid"),
-        Void::Aside { says } => say!("void-aside", says = says),
+        Void::Aside { says } => say!("void-aside", says = summary(says, names)),
         Void::LightsLate => say!("void-lights-late"),
         Void::ProverUnknown => say!("void-prover-unknown"),
         Void::NotThisShift => say!("void-not-this-shift"),

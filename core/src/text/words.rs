@@ -3,11 +3,12 @@
 use super::catalogue::say;
 use crate::job::known::ToldBy;
 use crate::job::{Fault, Job, ProofState, SupplyName};
-use crate::journal::fact::On;
+use crate::journal::fact::{EarthProof, Limit, On};
 use crate::point::Lock;
 use crate::prove::limit::LimitError;
 use crate::prove::{Met, volts};
 use crate::store::LockRow;
+use crate::supply::Position;
 
 /// What a lock is on.
 pub fn place(job: &Job, on: On) -> String {
@@ -95,6 +96,51 @@ pub fn waiting(seconds: u32) -> String {
         0 => say!("wait-by-label"),
         s if s % 60 == 0 => say!("wait-minutes", minutes = s / 60),
         s => say!("wait-seconds", seconds = s),
+    }
+}
+
+/// With a capital letter in front.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
+/// How earth was shown, in a sentence.
+pub fn earth(way: EarthProof, how: &str) -> String {
+    let says = match way {
+        EarthProof::LiveLine => say!("earth-live-line"),
+        EarthProof::MainTerminal => say!("earth-main-terminal"),
+        EarthProof::Bonded => say!("earth-bonded"),
+        EarthProof::Other => return how.to_owned(),
+    };
+    if how.is_empty() { says } else { say!("earth-how", way = says, how = how) }
+}
+
+/// A company's limit, in words.
+pub fn limit_set(limit: &Limit) -> String {
+    say!("limit-set", ac = volts(limit.ac), dc = volts(limit.dc), rule = &*limit.rule)
+}
+
+/// Where a link stands, as a person sees it who looks at it.
+pub fn seen(position: Position) -> String {
+    match position {
+        Position::Open => say!("seen-open"),
+        Position::Closed => say!("seen-closed"),
+    }
+}
+
+/// Something as files or the network name it, as far as it fits in a sentence.
+pub(super) fn quoted(text: &str, most: usize) -> String {
+    let short: String = text.chars().take(most).map(|c| if c.is_control() { '?' } else { c }).collect();
+    if text.chars().count() > most { say!("quoted-in-part", text = short) } else { say!("quoted", text = short) }
+}
+
+/// "a", "a and b", "a, b and c".
+pub(super) fn listed(mut items: Vec<String>) -> String {
+    match (items.pop(), items.is_empty()) {
+        (None, _) => String::new(),
+        (Some(only), true) => only,
+        (Some(last), false) => say!("list-and", first = commas(items), then = last),
     }
 }
 

@@ -150,6 +150,22 @@ pub enum Position {
     Closed,
 }
 
+/// What stays joined when a link is open.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum LeftJoined {
+    /// Nobody noted which conductors it opens.
+    Unnoted,
+    /// These conductors.
+    Named(Vec<String>),
+    /// Some of them.
+    Fewer {
+        /// How many it opens.
+        opens: usize,
+        /// How many have to be opened.
+        of: usize,
+    },
+}
+
 /// Conductors by name, or how many.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(untagged)]
@@ -200,17 +216,18 @@ impl Link {
         self.lockable && self.kind.parts() && self.left_joined().is_none()
     }
 
-    /// What stays joined when it is open, in words; `None` if nothing is known to.
-    pub fn left_joined(&self) -> Option<String> {
+    /// What stays joined when it is open; `None` if nothing is known to.
+    pub fn left_joined(&self) -> Option<LeftJoined> {
         use Conductors::Names;
         match (self.conductors.as_ref()?, self.poles.as_ref()) {
-            (_, None) => Some("nobody noted which conductors it opens".into()),
+            (_, None) => Some(LeftJoined::Unnoted),
             (Names(all), Some(Names(open))) => {
-                let left: Vec<&str> = all.iter().filter(|c| !open.contains(c)).map(String::as_str).collect();
-                (!left.is_empty()).then(|| format!("it does not open {}", left.join(", ")))
+                let left: Vec<String> = all.iter().filter(|c| !open.contains(c)).cloned().collect();
+                (!left.is_empty()).then_some(LeftJoined::Named(left))
             }
             (all, Some(open)) => {
-                (open.count() < all.count()).then(|| format!("it opens {} of {} conductors", open.count(), all.count()))
+                let (opens, of) = (open.count(), all.count());
+                (opens < of).then_some(LeftJoined::Fewer { opens, of })
             }
         }
     }

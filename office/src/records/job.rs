@@ -9,8 +9,8 @@ use stillbar_core::job::{Job, Known};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
 use stillbar_core::screens::cx::{Look, Nothing};
 use stillbar_core::screens::parts::Standing;
-use stillbar_core::screens::said;
 use stillbar_core::supply::Cut;
+use stillbar_core::text;
 use stillbar_core::world::World;
 
 use super::{across, drawn, entries_of, world};
@@ -82,8 +82,6 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
 }
 
 /// The sentence of every entry of a job, as the phone's time line has it.
-pub fn sentences(told: &JobTold, now: i64) -> Vec<String> {
-    let nothing = Nothing::default();
-    let look = Look::from_office(&told.world, &nothing, now, &told.entries);
-    told.entries.iter().map(|e| said(&look, &told.job, e)).collect()
+pub fn sentences(told: &JobTold) -> Vec<String> {
+    told.entries.iter().map(|e| text::said(&told.job, e, &told.world)).collect()
 }

@@ -3,7 +3,7 @@
 use stillbar_core::job::Job;
 use stillbar_core::journal::EntryId;
 use stillbar_core::parts::Drawing;
-use stillbar_core::supply::{Drawn, MAX_NOTED, Network, Shown, draw, own_locks};
+use stillbar_core::supply::{Drawn, MAX_NOTED, Network, Shown, own_locks};
 use stillbar_core::text;
 
 use super::plan::{chain_on, keep, noted, write};
@@ -42,7 +42,7 @@ pub fn supply(office: &Office, site: EntryId) -> Result<Option<SiteSupply>, Offi
         }
         let states: Vec<_> = drawn.states().iter().map(|(id, at)| (id.clone(), *at)).collect();
         let shown = Shown { locked: &locked, states: &states, ..Shown::default() };
-        let (drawing, words) = draw(&drawn.network(), &shown);
+        let (drawing, words) = text::draw(&drawn.network(), &shown);
         Ok(Some(SiteSupply { drawn, drawing, words }))
     })
 }

@@ -1,10 +1,12 @@
 //! What stands proved in a job, and why nothing does, with the values that a sentence needs. The room for text makes one.
 
+use super::Summary;
 use super::blocker::OpenWay;
 use super::known::ToldBy;
 use super::trouble::TroubleKind;
 use crate::journal::Stamp;
 use crate::prove::Met;
+use crate::supply::Uncut;
 
 /// What stands proved. Only `Proved` allows work.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -156,15 +158,15 @@ pub enum Void {
     },
     /// The network shows a way that no lock cuts.
     Network {
-        /// The way, in the network's words.
-        says: String,
+        /// What keeps the work zone from being cut.
+        why: Box<Uncut>,
     },
     /// Nobody said in time what is worked on in the network.
     ZoneUnsaid,
     /// An entry about the job is put aside.
     Aside {
         /// What it says.
-        says: String,
+        says: Box<Summary>,
     },
     /// The indicator begins too late for the voltages of the job.
     LightsLate,

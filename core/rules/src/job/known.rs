@@ -4,13 +4,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::Job;
 use super::age::{CLOCK_DOUBT_MS, Moment, moved, oldest};
+use super::{Job, Summary};
 use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::point::LockRow;
 use crate::prove::Proof;
 use crate::site::Across;
+use crate::supply::Uncut;
 use crate::world::World;
 
 /// Most minutes between two proofs of the indicator. Our rule, no source.
@@ -43,8 +44,8 @@ pub struct Known {
     pub units: BTreeSet<EntryId>,
     /// The lowest indication of each instrument that says one.
     pub lights_from: BTreeMap<EntryId, LightsFrom>,
-    /// Why work may not rest on the locks that are on, by the site's network; a sentence.
-    pub against: Option<String>,
+    /// Why work may not rest on the locks that are on, by the site's network.
+    pub against: Option<Box<Uncut>>,
     /// Since when the site has a network, by the entry that drew it first.
     pub network_since: Option<Stamp>,
     /// Entries about this job that are kept aside.
@@ -134,8 +135,8 @@ impl SiteSource {
 pub struct Aside {
     /// The entry.
     pub entry: EntryId,
-    /// What it says, in a sentence.
-    pub says: String,
+    /// What it says.
+    pub says: Box<Summary>,
     /// When and by whom, by its own word.
     pub stamp: Stamp,
     /// The lock that it says was fitted: label and owner.

@@ -212,8 +212,8 @@ impl Job {
         if let Some(source) = unknown {
             return Some(Void::SourceFound { what: source.what.clone() });
         }
-        if let Some(says) = &known.against {
-            return Some(Void::Network { says: says.clone() });
+        if let Some(why) = &known.against {
+            return Some(Void::Network { why: why.clone() });
         }
         if self.zone_late(run, known) {
             return Some(Void::ZoneUnsaid);

@@ -6,8 +6,9 @@
 
 use std::collections::{HashMap, HashSet};
 
-use super::check::{Locks, MAX_PATHS, Path, path};
+use super::check::{Locks, MAX_PATHS};
 use super::network::{Network, SupplyError};
+use super::told::{Path, path};
 
 /// Uncovered paths from sources to `zone` that are not in `answered` (ways as in [`Path::way`]), with the links `locked` locked open; at most
 /// [`MAX_PATHS`], and none only if every path without a detour through a part twice, or through the zone, is answered.
@@ -132,7 +133,7 @@ impl Search<'_> {
             way.push((*link, *node));
             rest = &rest[..before.len() + 1];
         }
-        let path = path(self.network, source, &way, self.locks);
+        let path = path(self.network, source, &way, &self.locks.given);
         if told.insert(path.way.clone()) {
             found.push(path);
         }

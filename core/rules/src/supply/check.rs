@@ -5,9 +5,8 @@
 
 use std::collections::HashSet;
 
-use super::model::LinkKind;
 use super::network::{Network, SupplyError};
-use super::say;
+use super::told::{Doubt, Path, link_unknown, lock_counts_not, no_such_lock, node_unknown, path};
 
 /// The most uncovered paths that are told; there may be more.
 pub const MAX_PATHS: usize = 100;
@@ -15,10 +14,6 @@ pub const MAX_PATHS: usize = 100;
 pub const MAX_DOUBTS: usize = 100;
 /// How many parts the floods that look for further paths may go through in all: in a large network there are few of them.
 const FURTHER: usize = 1_000_000;
-
-/// What has to be said beside every answer.
-pub const OTHER_SOURCES: &str =
-    "This knows only what is in the network. Look for other sources where the work is, and prove dead.";
 
 /// The answer to a check.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -35,44 +30,24 @@ pub struct Check {
     pub sources: usize,
 }
 
-/// A part of which nobody knows enough.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Doubt {
-    /// The part, or the id that was given.
-    pub id: String,
-    /// Why, in a sentence.
-    pub why: String,
-}
-
-/// An uncovered path.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Path {
-    /// The source, each link on the way that is not a cable, and the part of the zone that it reaches.
-    pub ids: Vec<String>,
-    /// All nodes and links on the way, in turn, from the source to the zone.
-    pub way: Vec<String>,
-    /// The same in a sentence.
-    pub says: String,
+/// Which of the three answers it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Answer {
+    /// Every path in the network is cut.
+    Cut,
+    /// A path is left.
+    NotCut,
+    /// No path is left, and something is not known.
+    NotShown,
 }
 
 impl Check {
-    /// "cut", "not cut" or "not shown": which of the three it is.
-    pub fn word(&self) -> &'static str {
+    /// Which answer it is.
+    pub fn answer(&self) -> Answer {
         match (self.cut, self.paths.is_empty()) {
-            (true, _) => "cut",
-            (false, false) => "not cut",
-            (false, true) => "not shown",
-        }
-    }
-
-    /// The answer in a sentence.
-    pub fn says(&self) -> String {
-        let zone = self.zone.join(", ");
-        match (self.word(), self.sources) {
-            ("cut", _) => format!("No path in this network reaches {zone}."),
-            ("not shown", _) => format!("It is not shown that {zone} is cut: treat as live."),
-            (_, 1) => format!("Not cut: one source reaches {zone}. Treat as live."),
-            (_, n) => format!("Not cut: {n} sources reach {zone}. Treat as live."),
+            (true, _) => Answer::Cut,
+            (false, false) => Answer::NotCut,
+            (false, true) => Answer::NotShown,
         }
     }
 }
@@ -100,7 +75,7 @@ pub fn check<Z: AsRef<str>, L: AsRef<str>>(network: &Network, zone: &[Z], locked
             if std::mem::replace(&mut bare[source], !way.iter().any(|s| network.cuts(s.0))) {
                 continue;
             }
-            paths.push(path(network, source, &way, &locks));
+            paths.push(path(network, source, &way, &locks.given));
             found.extend(way.iter().map(|s| s.0).filter(|link| network.cuts(*link)));
         }
         left = left.saturating_sub(network.nodes().len() + network.links().len());
@@ -141,13 +116,13 @@ impl Locks {
             let link = &network.links()[i];
             locks.given[i] = true;
             locks.stops[i] = link.cuts();
-            if let Some(why) = say::lock_counts_not(link) {
+            if let Some(why) = lock_counts_not(link) {
                 locks.doubts.push(Doubt { id: link.id.clone(), why });
             }
         }
         let mut told = HashSet::new();
         for id in missing.into_iter().map(|i| locked[i].as_ref()).filter(|id| told.insert(*id)) {
-            locks.doubts.push(Doubt { id: id.to_owned(), why: say::no_such_lock(network, id) });
+            locks.doubts.push(Doubt { id: id.to_owned(), why: no_such_lock(network, id) });
         }
         locks
     }
@@ -215,14 +190,14 @@ impl Flood {
         let mut seen = HashSet::new();
         for &node in &self.order {
             if network.is_unknown(node) {
-                let why = say::node_unknown(network, node);
+                let why = node_unknown(network, node);
                 doubts.push(Doubt { id: network.nodes()[node].id.clone(), why });
             }
             // Nothing is known of such a link, so nothing stops at it either: both its ends are reached.
             for step in network.around(node).iter().filter(|step| network.is_unknown_link(step.link as usize)) {
                 if seen.insert(step.link) {
                     let link = &network.links()[step.link as usize];
-                    doubts.push(Doubt { id: link.id.clone(), why: say::link_unknown(link) });
+                    doubts.push(Doubt { id: link.id.clone(), why: link_unknown(link) });
                 }
             }
             if doubts.len() >= MAX_DOUBTS {
@@ -231,23 +206,4 @@ impl Flood {
         }
         doubts
     }
-}
-
-/// Puts a way into words. A source that is the zone itself has no step.
-pub(super) fn path(network: &Network, source: usize, way: &[(usize, usize)], locks: &Locks) -> Path {
-    let id = |node: usize| network.nodes()[node].id.clone();
-    let end = way.last().map_or(source, |step| step.1);
-    let mut ids = vec![id(source)];
-    let mut all = vec![id(source)];
-    for &(link, node) in way {
-        let part = &network.links()[link];
-        if part.kind != LinkKind::Cable {
-            ids.push(part.id.clone());
-        }
-        all.extend([part.id.clone(), id(node)]);
-    }
-    if end != source {
-        ids.push(id(end));
-    }
-    Path { ids, way: all, says: say::path(network, source, way, &locks.given) }
 }

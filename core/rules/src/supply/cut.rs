@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use super::{Check, Held, Network, Position, States, check};
+use super::{Check, Held, Network, Position, States, Uncut, check};
 use crate::job::Job;
 use crate::journal::EntryId;
 use crate::journal::fact::On;
@@ -52,11 +52,11 @@ impl Cut {
         Cut { states: states.clone(), planned, plan, now, locked, shared, network }
     }
 
-    /// What keeps the zone from being cut and no person has answered for: a key and a sentence each.
-    pub fn unanswered(&self, job: &Job, answer: &Option<Check>) -> Vec<(String, String)> {
+    /// What keeps the zone from being cut and no person has answered for: a key and the finding each.
+    pub fn unanswered(&self, job: &Job, answer: &Option<Check>) -> Vec<(String, Uncut)> {
         let Some(check) = answer else {
             // The zone is named and not in the network any more: nothing is shown.
-            let gone = (job.zone.join(" "), format!("{} is not in the supply network any more.", job.zone.join(", ")));
+            let gone = (job.zone.join(" "), Uncut::ZoneGone { zone: job.zone.clone() });
             return if job.zone.is_empty() { Vec::new() } else { vec![gone] };
         };
         ways(check).into_iter().filter(|(key, _)| !job.differs.iter().any(|d| d.ways.contains(key))).collect()
@@ -87,9 +87,9 @@ impl Cut {
         states
     }
 
-    /// The first sentence that says why work may not rest on the locks that are on; `None` if nothing stands against it.
-    pub fn against(&self, job: &Job) -> Option<String> {
-        self.unanswered(job, &self.now).into_iter().next().map(|(_, says)| says)
+    /// The first reason why work may not rest on the locks that are on; `None` if nothing stands against it.
+    pub fn against(&self, job: &Job) -> Option<Box<Uncut>> {
+        self.unanswered(job, &self.now).into_iter().next().map(|(_, why)| Box::new(why))
     }
 }
 
@@ -107,8 +107,8 @@ pub fn held(job: &Job, cut: &Cut) -> Held {
     Held { job: format!("{}, {}", job.title, job.place), zone: job.zone.clone(), own, shared }
 }
 
-/// The ways that are left and the parts that are not shown: a key that stays the same for the same way, and a sentence.
-pub fn ways(check: &Check) -> Vec<(String, String)> {
-    let paths = check.paths.iter().map(|p| (p.way.join(" "), p.says.clone()));
-    paths.chain(check.not_shown.iter().map(|d| (d.id.clone(), d.why.clone()))).collect()
+/// The ways that are left and the parts that are not shown: a key that stays the same for the same way, and the finding.
+pub fn ways(check: &Check) -> Vec<(String, Uncut)> {
+    let paths = check.paths.iter().map(|p| (p.way.join(" "), Uncut::Way(p.clone())));
+    paths.chain(check.not_shown.iter().map(|d| (d.id.clone(), Uncut::Doubt(d.why.clone())))).collect()
 }

@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use super::{Link, LinkKind, Network, Node, NodeKind, Position, States, SupplyError, Where};
+use super::{Link, LinkKind, Network, Node, NodeKind, States, SupplyError, Where};
 use stillbar_journal::{Entry, Fact, Stamp};
 
 /// The most nodes, and the most links, that are noted for one site.
@@ -160,13 +160,5 @@ fn put<P>(parts: &mut Vec<Noted<P>>, stamp: Stamp, part: P, id: impl Fn(&P) -> &
     match parts.iter_mut().find(|known| id(&known.part) == id(&part)) {
         Some(known) => *known = Noted { stamp, part },
         None => parts.push(Noted { stamp, part }),
-    }
-}
-
-/// Where a link stands, in the words of a person who looks at it.
-pub fn seen_word(position: Position) -> &'static str {
-    match position {
-        Position::Open => "seen open",
-        Position::Closed => "seen closed",
     }
 }

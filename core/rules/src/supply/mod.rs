@@ -13,6 +13,7 @@ mod check;
 mod cut;
 pub mod draw;
 mod drawn;
+mod fault;
 pub mod files;
 pub mod flow;
 mod front;
@@ -20,22 +21,23 @@ mod islands;
 mod network;
 mod propose;
 mod restore;
-mod say;
 mod supplied;
+mod told;
 mod touched;
 
 pub use besides::paths_besides;
-pub use check::{Check, Doubt, MAX_DOUBTS, MAX_PATHS, OTHER_SOURCES, Path, check};
+pub use check::{Answer, Check, MAX_DOUBTS, MAX_PATHS, check};
 pub use cut::{Cut, held, own_locks, ways};
 pub use draw::{Shown, draw};
-pub use drawn::{Drawn, MAX_NOTED, Misfit, Noted, seen_word};
-pub use network::{MAX_PARTS, Network, SupplyError, Where};
-pub use propose::{Proposal, Proposals, propose};
-pub use restore::{Held, Restore, RestoreStep, restore};
+pub use drawn::{Drawn, MAX_NOTED, Misfit, Noted};
+pub use network::{MAX_PARTS, Network, NetworkFault, SupplyError, Where};
+pub use propose::{Proposal, Proposals, Worth, propose};
+pub use restore::{Caution, Held, Restore, RestoreStep, StaysOpen, restore};
 use stillbar_values::network as model;
 pub use stillbar_values::network::{
-    Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, Position,
-    SourceSort,
+    Conductors, LeftJoined, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind,
+    Position, SourceSort,
 };
 pub use supplied::States;
+pub use told::{Doubt, Doubtful, Named, Over, OverLock, Path, Uncut};
 pub use touched::{Change, Touched, touched};

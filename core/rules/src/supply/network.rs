@@ -1,12 +1,11 @@
 //! A network with its ends joined up: what every question is asked of.
 
 use std::collections::{HashMap, HashSet};
-use std::fmt;
 use std::hash::{DefaultHasher, Hasher};
 
-use super::model::{
-    Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_NOTE, MAX_TELL, MAX_TEXT, Node, NodeKind, SourceSort,
-};
+pub use super::fault::NetworkFault;
+use super::fault::{link_fault, node_fault};
+use super::model::{Link, LinkKind, Node, NodeKind};
 
 /// The most nodes, and the most links.
 pub const MAX_PARTS: usize = 1_000_000;
@@ -59,30 +58,22 @@ pub enum Where {
     Link(usize, &'static str),
 }
 
-/// Why nodes and links are no network, or a question cannot be asked of it: one sentence that says what to do.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{place}: {say}")]
+/// Why nodes and links are no network, or a question cannot be asked of it.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct SupplyError {
     /// What it is about.
     pub place: Where,
-    /// What is wrong and what to do, ending in a full stop.
-    pub say: String,
+    /// What is wrong.
+    pub why: NetworkFault,
 }
 
 impl SupplyError {
-    pub(super) fn new(place: Where, say: impl Into<String>) -> SupplyError {
-        SupplyError { place, say: say.into() }
+    pub(super) fn new(place: Where, why: NetworkFault) -> SupplyError {
+        SupplyError { place, why }
     }
-}
 
-impl fmt::Display for Where {
-    fn fmt(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        let dot = |field: &str| if field.is_empty() { String::new() } else { format!(".{field}") };
-        match self {
-            Where::Whole => f.write_str("the network"),
-            Where::Node(i, field) => write!(f, "nodes[{i}]{}", dot(field)),
-            Where::Link(i, field) => write!(f, "links[{i}]{}", dot(field)),
-        }
+    pub(super) fn whole(why: NetworkFault) -> SupplyError {
+        SupplyError::new(Where::Whole, why)
     }
 }
 
@@ -93,18 +84,13 @@ impl Network {
     /// at one end, a sort on what is no source, a text that is too long or cannot be seen, more than [`MAX_PARTS`] of either.
     pub fn new(nodes: Vec<Node>, links: Vec<Link>) -> Result<Network, SupplyError> {
         if nodes.len() > MAX_PARTS || links.len() > MAX_PARTS {
-            let say = format!(
-                "it has {} nodes and {} links, and at most {MAX_PARTS} of each are taken; leave out what is far from the work.",
-                nodes.len(),
-                links.len()
-            );
-            return Err(SupplyError::new(Where::Whole, say));
+            return Err(SupplyError::whole(NetworkFault::TooLarge { nodes: nodes.len(), links: links.len() }));
         }
         for (i, node) in nodes.iter().enumerate() {
-            node_fault(node).map_err(|(field, say)| SupplyError::new(Where::Node(i, field), say))?;
+            node_fault(node).map_err(|(field, why)| SupplyError::new(Where::Node(i, field), why))?;
         }
         for (i, link) in links.iter().enumerate() {
-            link_fault(link).map_err(|(field, say)| SupplyError::new(Where::Link(i, field), say))?;
+            link_fault(link).map_err(|(field, why)| SupplyError::new(Where::Link(i, field), why))?;
         }
         let (ends, missing) = ends(&nodes, &links)?;
         let described = nodes.len();
@@ -113,8 +99,7 @@ impl Network {
         for (i, link) in links.iter().enumerate() {
             let source = |end: u32| matches!(nodes[end as usize].kind, NodeKind::Source | NodeKind::Unknown);
             if link.kind == LinkKind::Inlet && !ends[i].into_iter().any(source) {
-                let say = "an inlet needs a source at one end: the set that is plugged in; add it as a node of the kind source.";
-                return Err(SupplyError::new(Where::Link(i, "kind"), say));
+                return Err(SupplyError::new(Where::Link(i, "kind"), NetworkFault::InletAlone));
             }
         }
         let (first, around) = around(nodes.len(), &ends);
@@ -192,8 +177,7 @@ impl Network {
     /// The numbers of the nodes of a work zone. A link in the list, such as a cable to be worked on, stands for both its ends.
     pub(super) fn zone<S: AsRef<str>>(&self, zone: &[S]) -> Result<Vec<usize>, SupplyError> {
         if zone.is_empty() {
-            let say = "no work zone was named; name the board or part to be worked on.";
-            return Err(SupplyError::new(Where::Whole, say));
+            return Err(SupplyError::whole(NetworkFault::NoZone));
         }
         let links = find(zone, &self.link_marks, |link| &self.links[link].id);
         let nodes = find(zone, &self.node_marks, |node| &self.nodes[node].id);
@@ -204,9 +188,7 @@ impl Network {
                 (Some(node), _) => all.push(node),
                 (None, Some(link)) => all.extend(self.ends(link)),
                 (None, None) => {
-                    let say =
-                        format!("{} is not in it; name a node or a link as the network does.", quoted(id.as_ref()));
-                    return Err(SupplyError::new(Where::Whole, say));
+                    return Err(SupplyError::whole(NetworkFault::NotThere { id: id.as_ref().to_owned() }));
                 }
             }
         }
@@ -256,8 +238,8 @@ fn ends(nodes: &[Node], links: &[Link]) -> Result<Ends, SupplyError> {
     let mut number: HashMap<&str, u32> = HashMap::with_capacity(nodes.len());
     for (i, node) in nodes.iter().enumerate() {
         if let Some(first) = number.insert(&node.id, i as u32) {
-            let say = format!("{} is the id of nodes[{first}] too; give each its own id.", quoted(&node.id));
-            return Err(SupplyError::new(Where::Node(i, "id"), say));
+            let why = NetworkFault::IdTwice { id: node.id.clone(), first: Where::Node(first as usize, "") };
+            return Err(SupplyError::new(Where::Node(i, "id"), why));
         }
     }
     let mut missing = Vec::new();
@@ -266,12 +248,11 @@ fn ends(nodes: &[Node], links: &[Link]) -> Result<Ends, SupplyError> {
     for (i, link) in links.iter().enumerate() {
         if !seen.insert(&link.id) {
             let first = links.iter().position(|l| l.id == link.id).unwrap_or_default();
-            let say = format!("{} is the id of links[{first}] too; give each its own id.", quoted(&link.id));
-            return Err(SupplyError::new(Where::Link(i, "id"), say));
+            let why = NetworkFault::IdTwice { id: link.id.clone(), first: Where::Link(first, "") };
+            return Err(SupplyError::new(Where::Link(i, "id"), why));
         }
         if link.from == link.to {
-            let say = format!("{} is the other end too; a link joins two different nodes.", quoted(&link.to));
-            return Err(SupplyError::new(Where::Link(i, "to"), say));
+            return Err(SupplyError::new(Where::Link(i, "to"), NetworkFault::EndsAlike { id: link.to.clone() }));
         }
         ends.push([&link.from, &link.to].map(|id| {
             *number.entry(id.as_str()).or_insert_with(|| {
@@ -300,99 +281,4 @@ fn around(nodes: usize, ends: &[[u32; 2]]) -> (Vec<u32>, Vec<Step>) {
         }
     }
     (first, around)
-}
-
-type Fault = (&'static str, String);
-
-fn node_fault(node: &Node) -> Result<(), Fault> {
-    id_fault(&node.id).map_err(|say| ("id", say))?;
-    let texts = [("label", &node.label, MAX_TEXT), ("place", &node.place, MAX_TEXT), ("stops", &node.stops, MAX_TEXT)];
-    for (field, text, most) in texts.into_iter().chain([("untraced", &node.untraced, MAX_NOTE)]) {
-        text_fault(text, most).map_err(|say| (field, say))?;
-    }
-    if node.tell.len() > MAX_TELL {
-        let say = format!("this list has {} items and at most {MAX_TELL} are taken; shorten it.", node.tell.len());
-        return Err(("tell", say));
-    }
-    for who in &node.tell {
-        if who.is_empty() {
-            return Err(("tell", "a name in it is empty; say who must be told, or leave it out.".into()));
-        }
-        text_fault(who, MAX_TEXT).map_err(|say| ("tell", say))?;
-    }
-    if node.sort != SourceSort::Unsaid && !matches!(node.kind, NodeKind::Source | NodeKind::Unknown) {
-        let say = format!("only a source has a sort, and this is of the kind {}; correct one.", node.kind.name());
-        return Err(("sort", say));
-    }
-    Ok(())
-}
-
-fn link_fault(link: &Link) -> Result<(), Fault> {
-    for (field, id) in [("id", &link.id), ("from", &link.from), ("to", &link.to)] {
-        id_fault(id).map_err(|say| (field, say))?;
-    }
-    for (field, text) in [("label", &link.label), ("place", &link.place)] {
-        text_fault(text, MAX_TEXT).map_err(|say| (field, say))?;
-    }
-    for (field, conductors) in [("poles", &link.poles), ("conductors", &link.conductors)] {
-        if let Some(conductors) = conductors {
-            conductors_fault(conductors).map_err(|say| (field, say))?;
-        }
-    }
-    // What is not known may say anything of itself: a lock on it counts for nothing.
-    if link.lockable && !link.kind.parts() && link.kind != LinkKind::Unknown {
-        let say = format!(
-            "{} does not part conductors so that it could be locked open; draw the switch at its end as a link of its own.",
-            link.kind.word()
-        );
-        return Err(("lockable", say));
-    }
-    Ok(())
-}
-
-fn id_fault(id: &str) -> Result<(), String> {
-    if id.is_empty() {
-        return Err("an id needs at least one character.".into());
-    }
-    if id.contains(',') {
-        return Err(format!("{} has a comma, which parts ids in lists; write it without.", quoted(id)));
-    }
-    text_fault(id, MAX_ID)
-}
-
-/// Empty, or 1 to `most` characters that can be seen.
-fn text_fault(text: &str, most: usize) -> Result<(), String> {
-    // Most texts are short ASCII without a space: no need to look at characters one by one.
-    if text.len() <= most && text.bytes().all(|byte| byte.is_ascii_graphic()) {
-        return Ok(());
-    }
-    if text.trim().len() != text.len() || text.chars().any(char::is_control) {
-        return Err("a text needs characters that can be seen, and no white space before or after it.".into());
-    }
-    if text.len() > most && text.chars().count() > most {
-        let count = text.chars().count();
-        return Err(format!("this has {count} characters and at most {most} are taken; shorten it."));
-    }
-    Ok(())
-}
-
-fn conductors_fault(conductors: &Conductors) -> Result<(), String> {
-    let count = conductors.count();
-    if !(1..=MAX_CONDUCTORS).contains(&count) {
-        return Err(format!("1 to {MAX_CONDUCTORS} conductors belong here, not {count}."));
-    }
-    let Conductors::Names(names) = conductors else { return Ok(()) };
-    for (i, name) in names.iter().enumerate() {
-        if name.is_empty() || names[..i].contains(name) {
-            return Err(format!("{} is empty or there twice; name each conductor once.", quoted(name)));
-        }
-        text_fault(name, stillbar_values::conductors::NAME)?;
-    }
-    Ok(())
-}
-
-/// An id as far as it fits in a sentence.
-pub(super) fn quoted(text: &str) -> String {
-    let short: String = text.chars().take(MAX_ID).map(|c| if c.is_control() { '?' } else { c }).collect();
-    if text.chars().count() > MAX_ID { format!("\"{short}…\"") } else { format!("\"{short}\"") }
 }

@@ -1,11 +1,11 @@
 //! The points to lock: fewest circuits lost, fewest locks, and what lies between.
 
-use super::check::{Check, Doubt, Locks, MAX_DOUBTS, Path, check, path};
+use super::check::{Check, MAX_DOUBTS, check};
 use super::front::{Cut, front};
 use super::islands::{BEYOND, Bare, Islands};
 use super::network::{Network, SupplyError};
-use super::say;
 use super::supplied::{States, Supplied};
+use super::told::{Doubt, Path, path};
 
 /// How many steps over links the search between the two ends may take: about half a second.
 const WORK: u64 = 30_000_000;
@@ -38,10 +38,23 @@ pub struct Proposal {
     pub circuits: Vec<String>,
     /// Who must be told before, each once.
     pub tell: Vec<String>,
-    /// "fewest circuits lost", "fewest locks", both, or what lies between.
-    pub why: String,
+    /// What it is the best in.
+    pub why: Worth,
     /// What [`check`] says with these points locked.
     pub check: Check,
+}
+
+/// What a proposal is worth beside the others.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Worth {
+    /// Both the fewest circuits lost and the fewest locks.
+    Best,
+    /// The fewest circuits lost.
+    FewestLost,
+    /// The fewest locks.
+    FewestLocks,
+    /// It lies between the two.
+    Between,
 }
 
 impl Proposal {
@@ -74,7 +87,7 @@ pub fn propose<Z: AsRef<str>>(network: &Network, zone: &[Z], states: &States) ->
     let islands = match islands {
         Ok(islands) => islands,
         Err(Bare { source, way }) => {
-            answer.bare = Some(path(network, source, &way, &Locks::read(network, &[] as &[&str])));
+            answer.bare = Some(path(network, source, &way, &vec![false; network.links().len()]));
             return Ok(answer);
         }
     };
@@ -92,7 +105,7 @@ pub fn propose<Z: AsRef<str>>(network: &Network, zone: &[Z], states: &States) ->
             continue;
         }
         let lost = supplied.lost(|node| off(&cut.inside, node));
-        answer.proposals.push(proposal(network, zone, cut, &lost, why(i, count))?);
+        answer.proposals.push(proposal(network, zone, cut, &lost, worth(i, count))?);
     }
     if let Some(first) = answer.proposals.first() {
         answer.not_shown = first.check.not_shown.clone();
@@ -102,14 +115,13 @@ pub fn propose<Z: AsRef<str>>(network: &Network, zone: &[Z], states: &States) ->
     Ok(answer)
 }
 
-fn why(place: usize, count: usize) -> String {
+fn worth(place: usize, count: usize) -> Worth {
     match (place, place + 1 == count) {
-        (0, true) => "fewest circuits lost and fewest locks",
-        (0, false) => "fewest circuits lost",
-        (_, true) => "fewest locks",
-        _ => "between the two",
+        (0, true) => Worth::Best,
+        (0, false) => Worth::FewestLost,
+        (_, true) => Worth::FewestLocks,
+        _ => Worth::Between,
     }
-    .into()
 }
 
 fn proposal<Z: AsRef<str>>(
@@ -117,7 +129,7 @@ fn proposal<Z: AsRef<str>>(
     zone: &[Z],
     cut: &Cut,
     lost: &[usize],
-    why: String,
+    why: Worth,
 ) -> Result<Proposal, SupplyError> {
     let lock: Vec<String> = cut.locks.iter().map(|link| network.links()[*link].id.clone()).collect();
     let lost: Vec<_> = lost.iter().map(|node| &network.nodes()[*node]).collect();
@@ -136,38 +148,4 @@ fn proposal<Z: AsRef<str>>(
         tell,
         why,
     })
-}
-
-impl Proposals {
-    /// The answer in sentences.
-    pub fn says(&self) -> Vec<String> {
-        let zone = self.zone.join(", ");
-        let mut says = Vec::new();
-        if let Some(bare) = &self.bare {
-            says.push(format!("Nothing that takes a lock cuts {zone} off. {}", bare.says));
-        } else if self.proposals.iter().any(|p| p.lock.is_empty()) {
-            says.push(format!(
-                "No source in this network reaches {zone}, so there is nothing to lock. Look for what feeds it."
-            ));
-        }
-        if !self.not_shown.is_empty() {
-            let parts: Vec<&str> = self.not_shown.iter().map(|d| d.why.as_str()).collect();
-            says.push(format!("With none of these is it shown that {zone} is cut: {}", parts.join(" ")));
-        }
-        if !self.complete {
-            says.push("The network is large: between the first and the last of these there may be others, and the first may need fewer locks.".into());
-        }
-        says
-    }
-}
-
-impl Proposal {
-    /// The proposal in a sentence.
-    pub fn says(&self) -> String {
-        let stops = match self.loses.len() {
-            0 => "no circuit is lost".to_owned(),
-            n => format!("{} {} lost", say::count(n, "circuit"), if n == 1 { "is" } else { "are" }),
-        };
-        format!("Lock {}: {stops}.", say::list(&self.lock))
-    }
 }

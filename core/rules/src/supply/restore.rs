@@ -4,11 +4,11 @@
 //! onto parts that hang on nothing else. Opening first, every step in between has no more closed links than the last one: if the end
 //! feeds no locked zone, no step does.
 
-use super::check::{Flood, Locks, Path, path};
+use super::check::{Flood, Locks};
 use super::model::{NodeKind, Position};
-use super::network::{Network, SupplyError, Where, quoted};
-use super::say;
+use super::network::{Network, NetworkFault, SupplyError};
 use super::supplied::{States, closed};
+use super::told::{Named, Path, path};
 
 /// A job that holds a zone.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -30,10 +30,29 @@ pub enum Restore {
     Steps(Vec<RestoreStep>),
     /// No order puts all of it back.
     Refused {
-        /// Why, one sentence each.
-        why: Vec<String>,
-        /// The paths on which a locked zone would get a supply.
-        paths: Vec<Path>,
+        /// Why, each reason once.
+        why: Vec<StaysOpen>,
+    },
+}
+
+/// Why points have to stay open.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum StaysOpen {
+    /// A link still has a lock.
+    Locked {
+        /// The link.
+        link: String,
+        /// The job that counts on the lock.
+        job: String,
+    },
+    /// A locked zone would get a supply, or has one.
+    Fed {
+        /// The job whose zone it is.
+        job: String,
+        /// Whether it has one as all stands now.
+        already: bool,
+        /// The path on which.
+        path: Path,
     },
 }
 
@@ -45,11 +64,23 @@ pub struct RestoreStep {
     /// Where it goes.
     pub to: Position,
     /// The nodes that get a supply from it.
-    pub feeds: Vec<String>,
-    /// What to do and what follows, in a sentence.
-    pub says: String,
-    /// What to look out for; else empty.
-    pub caution: String,
+    pub feeds: Vec<Named>,
+    /// What to look out for.
+    pub caution: Option<Caution>,
+}
+
+/// What to look out for when a link is closed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Caution {
+    /// It joins two supplies.
+    Joins {
+        /// The source on one side.
+        first: String,
+        /// The source on the other side.
+        then: String,
+    },
+    /// Neither side has a supply yet.
+    NoSupply,
 }
 
 /// Orders the way of these links to where they shall be, from how all stand now.
@@ -64,8 +95,7 @@ pub fn restore(network: &Network, now: &States, wanted: &States, held: &[Held]) 
     for &link in &links {
         let part = &network.links()[link];
         if !part.kind.switches() {
-            let say = format!("{} is {}, which nobody opens or closes.", quoted(&part.id), part.kind.word());
-            return Err(SupplyError::new(Where::Whole, say));
+            return Err(SupplyError::whole(NetworkFault::NotSwitched { id: part.id.clone(), kind: part.kind }));
         }
     }
     let mut locked = vec![None; network.links().len()];
@@ -83,26 +113,24 @@ pub fn restore(network: &Network, now: &States, wanted: &States, held: &[Held]) 
     for &link in &links {
         after[link] = target[link];
         if let (true, Some(holder)) = (target[link], locked[link]) {
-            why.push(format!("{} still has a lock that {} counts on.", network.links()[link].id, holder.job));
+            why.push(StaysOpen::Locked { link: network.links()[link].id.clone(), job: holder.job.clone() });
             after[link] = false;
         }
     }
-    let mut paths = Vec::new();
     for holder in held {
-        for (word, state) in [("already", &on), ("then", &after)] {
+        for (already, state) in [(true, &on), (false, &after)] {
             if let Some(path) = fed(network, holder, state)? {
-                why.push(format!("{} {word} has a supply where its locks are on. {}", holder.job, path.says));
-                paths.push(path);
+                why.push(StaysOpen::Fed { job: holder.job.clone(), already, path });
                 break;
             }
         }
     }
     if !why.is_empty() {
-        return Ok(Restore::Refused { why, paths });
+        return Ok(Restore::Refused { why });
     }
     let mut steps = Vec::new();
     for &link in links.iter().filter(|link| on[**link] && !target[**link]) {
-        steps.push(step(network, link, Position::Open, &[], String::new()));
+        steps.push(step(network, link, Position::Open, &[], None));
     }
     for &link in &links {
         on[link] &= target[link];
@@ -118,8 +146,7 @@ fn fed(network: &Network, holder: &Held, on: &[bool]) -> Result<Option<Path>, Su
     let stops: Vec<bool> = on.iter().map(|on| !on).collect();
     let flood = Flood::of(network, &zone, &stops);
     let Some(&source) = flood.sources.first() else { return Ok(None) };
-    let none = Locks::read(network, &[] as &[&str]);
-    Ok(Some(path(network, source, &flood.way(source), &none)))
+    Ok(Some(path(network, source, &flood.way(source), &vec![false; on.len()])))
 }
 
 /// Closes what is left: always the first link, in the network's order, that has a supply on one side; at last those that have none.
@@ -143,16 +170,13 @@ fn close(network: &Network, mut on: Vec<bool>, mut left: Vec<usize>, steps: &mut
         let sides = fed(link);
         on[link] = true;
         let mut fresh = Vec::new();
-        let mut caution = String::new();
+        let mut caution = None;
         match sides {
             [Some(a), Some(b)] if a != b => {
-                caution = format!(
-                    "Both sides have a supply, from {} and from {}: close it only if they may be joined.",
-                    nodes[a].id, nodes[b].id
-                );
+                caution = Some(Caution::Joins { first: nodes[a].id.clone(), then: nodes[b].id.clone() });
             }
             [Some(_), Some(_)] => {}
-            [None, None] => caution = "Neither side has a supply yet.".into(),
+            [None, None] => caution = Some(Caution::NoSupply),
             [a, b] => {
                 let end = network.ends(link)[usize::from(a.is_some())];
                 fresh = spread(network, &on, &mut by, end, a.or(b).unwrap_or_default());
@@ -183,21 +207,7 @@ fn spread(network: &Network, on: &[bool], by: &mut [Option<usize>], from: usize,
     fresh
 }
 
-/// The most parts that a sentence names one by one.
-const NAMED: usize = 6;
-
-fn step(network: &Network, link: usize, to: Position, fresh: &[usize], caution: String) -> RestoreStep {
-    let part = &network.links()[link];
-    let name = say::named(&part.id, &part.label);
-    let names: Vec<String> = fresh.iter().map(|node| say::node(&network.nodes()[*node])).collect();
-    let says = match (to, names.len()) {
-        (Position::Open, _) => format!("Open {name}."),
-        (Position::Closed, 0) => format!("Close {name}."),
-        (Position::Closed, 1..=NAMED) => format!("Close {name}: {} then gets a supply.", say::list(&names)),
-        (Position::Closed, n) => {
-            format!("Close {name}: {} and {} more then get a supply.", names[..NAMED].join(", "), n - NAMED)
-        }
-    };
-    let feeds = fresh.iter().map(|node| network.nodes()[*node].id.clone()).collect();
-    RestoreStep { link: part.id.clone(), to, feeds, says, caution }
+fn step(network: &Network, link: usize, to: Position, fresh: &[usize], caution: Option<Caution>) -> RestoreStep {
+    let feeds = fresh.iter().map(|node| Named::from(&network.nodes()[*node])).collect();
+    RestoreStep { link: network.links()[link].id.clone(), to, feeds, caution }
 }

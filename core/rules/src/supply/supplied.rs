@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::model::Position;
-use super::network::{Network, SupplyError, Where, quoted};
+use super::network::{Network, NetworkFault, SupplyError};
 
 /// Where links stand now, by their ids; those that are not in it stand as they normally do.
 pub type States = BTreeMap<String, Position>;
@@ -68,8 +68,7 @@ pub(super) fn closed(network: &Network, states: &States) -> Result<Vec<bool>, Su
     let ids: Vec<&String> = states.keys().collect();
     let (found, missing) = network.find_links(&ids);
     if let Some(id) = missing.first().map(|i| ids[*i]) {
-        let say = format!("{} is no link of it; name a switch as the network does.", quoted(id));
-        return Err(SupplyError::new(Where::Whole, say));
+        return Err(SupplyError::whole(NetworkFault::NoLink { id: id.clone() }));
     }
     let links = network.links();
     let mut closed: Vec<bool> = links.iter().map(|l| !l.kind.switches() || l.normally == Position::Closed).collect();

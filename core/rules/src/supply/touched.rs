@@ -7,7 +7,6 @@ use super::check::{Check, check};
 use super::model::{Link, Node};
 use super::network::{Network, SupplyError};
 use super::restore::Held;
-use super::say;
 
 /// What changes.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,12 +37,12 @@ pub enum Change {
 pub struct Touched {
     /// The job, by its place in the list.
     pub job: usize,
+    /// What it is called.
+    pub name: String,
     /// What was shown before.
     pub before: Check,
     /// What is shown after it.
     pub after: Check,
-    /// What it means, in a sentence or two.
-    pub says: String,
 }
 
 /// The jobs whose zone a change opens a path to, or makes doubtful, in the order of the list.
@@ -67,7 +66,7 @@ pub fn touched(network: &Network, jobs: &[Held], change: &Change) -> Result<Vec<
         let worse = after.paths.iter().any(|p| !before.paths.iter().any(|b| b.way == p.way))
             || after.not_shown.iter().any(|d| !before.not_shown.contains(d));
         if closed || worse {
-            touched.push(Touched { job, says: says(held, &before, &after), before, after });
+            touched.push(Touched { job, name: held.job.clone(), before, after });
         }
     }
     Ok(touched)
@@ -105,13 +104,4 @@ fn grown(network: &Network, nodes: &[Node], links: &[Link]) -> Result<Network, S
         }
     }
     Network::new(all_nodes, all_links)
-}
-
-fn says(held: &Held, before: &Check, after: &Check) -> String {
-    let was = if before.cut { "is no longer cut" } else { "was not cut, and now less so" };
-    let why: Vec<&str> = match after.paths.is_empty() {
-        false => after.paths.iter().take(3).map(|p| p.says.as_str()).collect(),
-        true => after.not_shown.iter().take(3).map(|d| d.why.as_str()).collect(),
-    };
-    format!("{}: {} {was}. {} Treat as live.", held.job, say::list(&held.zone), why.join(" "))
 }

@@ -13,39 +13,18 @@ use crate::journal::{EntryId, Fact};
 use crate::prove::{Earthing, Reading, parse_volts};
 use crate::text;
 
-/// The ways to show that PE is earth: on a screen, and in a sentence.
-const WAYS: [(EarthProof, &str, &str); 3] = [
-    (
-        EarthProof::LiveLine,
-        "PE to a line that is known to be live shows the full voltage",
-        "PE to a line known to be live shows its full voltage",
-    ),
-    (
-        EarthProof::MainTerminal,
-        "Low-resistance continuity from PE to the main earthing terminal",
-        "Continuity from PE to the main earthing terminal",
-    ),
-    (
-        EarthProof::Bonded,
-        "Low-resistance continuity from PE to metalwork that is bonded elsewhere",
-        "Continuity from PE to bonded metalwork",
-    ),
+/// The ways to show that PE is earth, as a screen offers them.
+const WAYS: [(EarthProof, &str); 3] = [
+    (EarthProof::LiveLine, "PE to a line that is known to be live shows the full voltage"),
+    (EarthProof::MainTerminal, "Low-resistance continuity from PE to the main earthing terminal"),
+    (EarthProof::Bonded, "Low-resistance continuity from PE to metalwork that is bonded elsewhere"),
 ];
-
-/// How earth was shown, in a sentence.
-pub(crate) fn in_words(way: EarthProof, how: &str) -> String {
-    match (WAYS.iter().find(|(w, ..)| *w == way), how.is_empty()) {
-        (Some((.., says)), true) => (*says).to_owned(),
-        (Some((.., says)), false) => format!("{says}: {how}"),
-        (None, _) => how.to_owned(),
-    }
-}
 
 /// Proving the reference.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if let Some(earth) = job.run().and_then(|r| r.reference()) {
         let word = if earth.holds { "Shown to be earth" } else { "Not earth" };
-        page.fact(word, format!("{} ({})", in_words(earth.way, &earth.how), look.by(&earth.stamp)));
+        page.fact(word, format!("{} ({})", text::earth(earth.way, &earth.how), look.by(&earth.stamp)));
     }
     if job.run().is_some_and(|r| r.reference_holds()) {
         next(page, job);
@@ -60,7 +39,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = !matches!(job.earthing, Earthing::It | Earthing::Unknown);
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
-    let ways = ways.map(|(way, label, _)| (word_of(way), (*label).to_owned())).collect();
+    let ways = ways.map(|(way, label)| (word_of(way), (*label).to_owned())).collect();
     page.choice("way", "How it was shown", ways, look.draft("way"));
     page.entry("how", "Where, or another way", "Which live line or which terminal", look.draft("how"));
     page.toned("It is not earth", "reference fails", Tone::Forbid);

@@ -134,13 +134,13 @@ fn by_network<'a>(look: &Look, job: &'a Job) -> (Vec<(&'a Point, String)>, Vec<S
             let mut order: Vec<(&Point, String)> = job
                 .points
                 .iter()
-                .map(|p| (p, place(p).map(|i| steps[i].caution.clone()).unwrap_or_default()))
+                .map(|p| (p, place(p).and_then(|i| steps[i].caution.as_ref()).map(text::caution).unwrap_or_default()))
                 .collect();
             order.sort_by_key(|(p, _)| place(p).unwrap_or(usize::MAX));
             (order, Vec::new())
         }
-        Ok(Restore::Refused { why, .. }) => (plain(), why),
-        Err(e) => (plain(), vec![format!("The supply network gives no order: {}", e.say)]),
+        Ok(Restore::Refused { why }) => (plain(), why.iter().map(text::stays_open).collect()),
+        Err(e) => (plain(), vec![format!("The supply network gives no order: {}", text::network_fault(&e.why))]),
     }
 }
 

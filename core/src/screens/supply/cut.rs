@@ -12,9 +12,9 @@ use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::PointKind;
 use crate::supply::{
-    Check, Conductors, Cut, LinkKind, Network, NodeKind, OTHER_SOURCES, Path, Position, Proposal, Shown, SourceSort,
-    check, draw, propose,
+    Check, Conductors, Cut, LinkKind, Network, NodeKind, Path, Position, Proposal, Shown, SourceSort, check, propose,
 };
+use crate::text;
 
 /// Proposals that are shown; the first and the last are the two ends.
 const SHOWN: usize = 6;
@@ -44,7 +44,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.main("Draw the network", go(Route::Network(site)));
         return page;
     };
-    page.caution(Tone::Warn, OTHER_SOURCES);
+    page.caution(Tone::Warn, text::other_sources());
     if !job.zone.is_empty() {
         answer(&mut page, look, job, cut);
     }
@@ -76,17 +76,19 @@ fn answer(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
     let open = cut.unanswered(job, answer);
     let tone = if check.cut { Tone::Must } else { Tone::Forbid };
     match (check.cut, open.is_empty()) {
-        (true, _) => page.fact(format!("With {with}"), check.says()),
-        (false, true) => {
-            page.caution(Tone::Warn, format!("With {with}: {} A person answers for each of these ways.", check.says()))
-        }
-        (false, false) => page.caution(tone, format!("With {with}: {}", check.says())),
+        (true, _) => page.fact(format!("With {with}"), text::check(check)),
+        (false, true) => page.caution(
+            Tone::Warn,
+            format!("With {with}: {} A person answers for each of these ways.", text::check(check)),
+        ),
+        (false, false) => page.caution(tone, format!("With {with}: {}", text::check(check))),
     };
     let states: Vec<_> = cut.standing(job).into_iter().collect();
-    let (drawing, words) = draw(&cut.network, &Shown { zone: &job.zone, locked, states: &states, check: Some(check) });
+    let (drawing, words) =
+        text::draw(&cut.network, &Shown { zone: &job.zone, locked, states: &states, check: Some(check) });
     page.drawing(words, drawing);
-    for (_, says) in open.iter().take(SHOWN) {
-        page.caution(Tone::Forbid, says.clone());
+    for (_, why) in open.iter().take(SHOWN) {
+        page.caution(Tone::Forbid, text::uncut(why));
     }
     if open.len() > SHOWN {
         page.para(format!("And {} more.", open.len() - SHOWN));
@@ -118,7 +120,7 @@ fn zone_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
 fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
     page.heading("Points that would cut it");
     let Ok(found) = propose(&cut.network, &job.zone, &cut.standing_before(job)) else { return };
-    for says in found.says() {
+    for says in text::proposals(&found) {
         page.caution(Tone::Warn, says);
     }
     let count = found.proposals.len();
@@ -149,7 +151,7 @@ fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
 }
 
 fn proposed(proposal: &Proposal) -> String {
-    let mut says = vec![format!("{}.", capital(&proposal.why))];
+    let mut says = vec![format!("{}.", text::capital(&text::worth(proposal.why)))];
     says.push(match proposal.loses.len() {
         0 => "No circuit is lost.".into(),
         _ => format!("Stops: {}.", proposal.loses.join("; ")),
@@ -158,14 +160,9 @@ fn proposed(proposal: &Proposal) -> String {
         says.push(format!("Tell: {}.", proposal.tell.join("; ")));
     }
     if !proposal.check.cut {
-        says.push(proposal.check.says());
+        says.push(text::check(&proposal.check));
     }
     says.join(" ")
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 fn missing(job: &Job, proposal: &Proposal) -> Vec<String> {
@@ -184,7 +181,7 @@ fn differ_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
         "This is kept in your name and shown wherever the proof is shown. Local rules may not allow it: ask the person who answers \
          for the isolation.",
     );
-    let options = open.iter().take(20).map(|(key, says)| (key.clone(), says.clone())).collect();
+    let options = open.iter().take(20).map(|(key, why)| (key.clone(), text::uncut(why))).collect();
     page.several("ways", "Which of them", options, look.draft("ways"));
     page.field(
         "why",
@@ -216,7 +213,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
         }
         "plan" => {
             let cut = act.cut(&now)?;
-            let found = propose(&cut.network, &now.zone, &cut.standing_before(&now)).map_err(|e| e.say)?;
+            let found = propose(&cut.network, &now.zone, &cut.standing_before(&now))
+                .map_err(|e| text::network_fault(&e.why))?;
             let proposal = arg.parse::<usize>().ok().and_then(|i| found.proposals.get(i));
             let proposal = proposal.ok_or("The network changed meanwhile. Look at the proposals again.")?;
             plan(act, &now, &cut.network, proposal)

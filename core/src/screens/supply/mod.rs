@@ -9,13 +9,14 @@ use super::cx::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::Tone;
 use crate::journal::EntryId;
-use crate::supply::{OTHER_SOURCES, Shown, draw, seen_word};
+use crate::supply::Shown;
+use crate::text;
 
 /// The network of a site.
 pub fn network(look: &Look, site: EntryId) -> Page {
     let name = look.world.sites.get(&site).map_or("a site that is not on this device", String::as_str);
     let mut page = Page::new(format!("Supply of {name}"));
-    page.caution(Tone::Warn, OTHER_SOURCES);
+    page.caution(Tone::Warn, text::other_sources());
     let mut drawn = look.drawn.clone();
     if drawn.is_empty() {
         page.para("Nothing is drawn yet. Begin with the source, then each board with what feeds it.");
@@ -23,7 +24,7 @@ pub fn network(look: &Look, site: EntryId) -> Page {
         let states: Vec<_> = drawn.states().iter().map(|(id, at)| (id.clone(), *at)).collect();
         let locked = locked(look, site);
         let shown = Shown { locked: &locked, states: &states, ..Shown::default() };
-        let (drawing, words) = draw(&drawn.network(), &shown);
+        let (drawing, words) = text::draw(&drawn.network(), &shown);
         page.drawing(words, drawing);
     }
     page.button("Add a switch or cable", go(Route::NewLink(site)));
@@ -49,7 +50,7 @@ pub fn network(look: &Look, site: EntryId) -> Page {
     for noted in drawn.links() {
         let link = &noted.part;
         let mut lines = vec![format!("{} to {}, {}", link.from, link.to, part::link_word(link))];
-        lines.extend(drawn.states().get(&link.id).map(|at| seen_word(*at).to_owned()));
+        lines.extend(drawn.states().get(&link.id).map(|at| text::seen(*at)));
         lines.extend([&link.label, &link.place].into_iter().filter(|t| !t.is_empty()).cloned());
         lines.push(look.by(&noted.stamp));
         page.row(link.id.clone(), lines, go(Route::Part(site, noted.stamp.id)));

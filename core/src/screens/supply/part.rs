@@ -6,7 +6,8 @@ use super::super::cx::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::parts::{EntryKind, Tone};
 use crate::journal::{EntryId, Fact};
-use crate::supply::{Conductors, Drawn, Link, LinkKind, Node, NodeKind, Position, SourceSort, seen_word};
+use crate::supply::{Conductors, Drawn, Link, LinkKind, Node, NodeKind, Position, SourceSort};
+use crate::text;
 
 /// The conductors that are asked for by name; the protective conductor is never switched.
 const CONDUCTORS: [&str; 4] = ["L1", "L2", "L3", "N"];
@@ -34,7 +35,7 @@ pub(super) fn link_word(link: &Link) -> String {
     if link.kind.switches() {
         words.push(format!("normally {}", link.normally.word()));
     }
-    words.extend(link.left_joined());
+    words.extend(link.left_joined().map(|left| text::left_joined(&left)));
     words.join(", ")
 }
 
@@ -104,7 +105,7 @@ pub fn view(look: &Look, entry: EntryId) -> Page {
         page.fact("Noted", look.by(&noted.stamp));
         if link.kind.switches() {
             if let Some(at) = look.drawn.states().get(&link.id) {
-                page.fact("Last", seen_word(*at));
+                page.fact("Last", text::seen(*at));
             }
             page.button("I see it open", "seen-open");
             page.button("I see it closed", "seen-closed");
@@ -226,7 +227,7 @@ pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> 
         "seen-open" | "seen-closed" => {
             let position = if verb == "seen-open" { Position::Open } else { Position::Closed };
             let link = link.ok_or(UNKNOWN)?.id;
-            act.say = Some(format!("Kept: {link} {}.", seen_word(position)));
+            act.say = Some(format!("Kept: {link} {}.", text::seen(position)));
             act.keep_at(site, Fact::LinkSeen { link, position })?;
         }
         _ => return Err(UNKNOWN.into()),

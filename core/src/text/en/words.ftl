@@ -17,3 +17,14 @@ wait-seconds = { $seconds } s
 # Two things of a list; of a longer one, all but the last and the last.
 list-comma = { $first }, { $then }
 list-and = { $first } and { $then }
+
+quoted = "{ $text }"
+quoted-in-part = "{ $text }…"
+seen-open = seen open
+seen-closed = seen closed
+# $way is one of the earth- messages.
+earth-how = { $way }: { $how }
+earth-live-line = PE to a line known to be live shows its full voltage
+earth-main-terminal = Continuity from PE to the main earthing terminal
+earth-bonded = Continuity from PE to bonded metalwork
+limit-set = { $ac } V AC and { $dc } V DC count as no indication, by { $rule }

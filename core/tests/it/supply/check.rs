@@ -1,6 +1,9 @@
 //! What counts as a path, and what is never called cut.
 
-use stillbar_core::supply::{Check, Conductors, Link, LinkKind, MAX_PATHS, Network, Node, NodeKind, SourceSort, check};
+use stillbar_core::supply::{
+    Answer, Check, Conductors, Link, LinkKind, MAX_PATHS, Network, Node, NodeKind, SourceSort, check,
+};
+use stillbar_core::text;
 
 use super::network;
 
@@ -36,15 +39,15 @@ fn open_is_not_locked() {
     assert_eq!(paths(&check), ["grid Q1 Q5 T1 B3", "gen G1 Q5 T1 B3"]);
     assert_eq!(check.paths[0].way, ["grid", "Q1", "B1", "Q5", "B2", "T1", "B3"]);
     assert_eq!(
-        check.paths[1].says,
+        text::path(&check.paths[1]),
         "gen reaches B3 through G1 (normally open, not locked open), Q5 (normally closed, not locked) and T1 (normally open, not locked open)."
     );
-    assert_eq!(check.word(), "not cut");
+    assert_eq!(check.answer(), Answer::NotCut);
     assert!(asked(&site, &["Q7", "T1"]).cut);
     assert!(asked(&site, &["Q7", "Q5"]).cut);
     assert!(!asked(&site, &["Q1", "Q5"]).cut, "the standby set comes over Q7");
     assert!(asked(&site, &["Q1", "G1"]).cut);
-    assert_eq!(asked(&site, &["Q1", "G1"]).word(), "cut");
+    assert_eq!(asked(&site, &["Q1", "G1"]).answer(), Answer::Cut);
 }
 
 /// The shortest path of each source first, then those that would be left if its points were locked too.
@@ -78,7 +81,7 @@ fn zones() {
     assert_eq!(ids(&["B2", "B3"], &["Q7"]).sources, 2);
     assert!(ids(&["B2", "B3"], &["Q5", "Q7"]).cut);
     let error = check(&site, &["B9"], &["Q1"]).unwrap_err();
-    assert_eq!(error.say, "\"B9\" is not in it; name a node or a link as the network does.");
+    assert_eq!(text::network_fault(&error.why), "\"B9\" is not in it; name a node or a link as the network does.");
     assert!(check(&site, &[] as &[&str], &["Q1"]).is_err());
 }
 
@@ -93,9 +96,9 @@ fn unknown_is_never_cut() {
         let made = Network::new(nodes, links).unwrap();
         let check = check(&made, &["B3"], locked).unwrap();
         assert!(check.paths.is_empty() && !check.cut);
-        assert_eq!(check.word(), "not shown");
+        assert_eq!(check.answer(), Answer::NotShown);
         assert_eq!(check.not_shown.len(), 1);
-        format!("{}: {}", check.not_shown[0].id, check.not_shown[0].why)
+        format!("{}: {}", check.not_shown[0].id, text::doubt(&check.not_shown[0].why))
     };
     let none = |_: &mut Vec<Node>, _: &mut Vec<Link>| {};
     let q1 = &["Q1"];
@@ -141,7 +144,7 @@ fn poles_that_do_not_open_all() {
         let site = Network::new(nodes, vec![link]).unwrap();
         let check = check(&site, &["B3"], &["Q1"]).unwrap();
         assert_eq!(check.cut, check.paths.is_empty());
-        check.not_shown.first().map(|d| d.why.clone()).unwrap_or_default()
+        check.not_shown.first().map(|d| text::doubt(&d.why)).unwrap_or_default()
     };
     assert_eq!(says(names("L1 L2 L3"), None), "");
     assert_eq!(says(names("L1 L2 L3"), names("L1 L2 L3")), "");

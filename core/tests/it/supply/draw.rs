@@ -2,7 +2,8 @@
 
 use stillbar_core::parts::{Drawing, Ink, Shape};
 use stillbar_core::supply::draw::{MAX_DRAWN, MAX_DRAWN_LINKS};
-use stillbar_core::supply::{Network, NodeKind, Shown, check, draw};
+use stillbar_core::supply::{Network, NodeKind, Shown, check};
+use stillbar_core::text::draw;
 
 use super::{Random, brute, network};
 

@@ -4,6 +4,7 @@ use proptest::prelude::*;
 
 use stillbar_core::supply::files::{FileError, from_csv, from_json, to_csv, to_json};
 use stillbar_core::supply::{Conductors, Link, LinkKind, Network, Node, NodeKind, Position, SourceSort, check};
+use stillbar_core::text;
 
 /// The issue's own file.
 const ISSUE: &str = r#"{"nodes":[{"id":"grid","kind":"source"},{"id":"B1","kind":"board"},{"id":"B3","kind":"board"},{"id":"C1","kind":"load","stops":"lighting 2"}],
@@ -97,8 +98,9 @@ proptest! {
 }
 
 fn csv(nodes: &str, links: &str) -> String {
-    let FileError { second, place, say } = from_csv(nodes, links).unwrap_err();
-    format!("{}|{place}|{say}", if second { "links" } else { "nodes" })
+    let FileError { second, place, why } = from_csv(nodes, links).unwrap_err();
+    let (place, why) = (text::file_place(&place), text::file_fault(&why));
+    format!("{}|{place}|{why}", if second { "links" } else { "nodes" })
 }
 
 /// Every fault has its line, and the file that it is in.
@@ -165,7 +167,7 @@ fn a_kind_that_is_not_known() {
     assert_eq!(read.network.node("B3").unwrap().kind, NodeKind::Unknown);
     assert_eq!(read.remarks.len(), 1);
     assert!(
-        read.remarks[0]
+        text::remark(&read.remarks[0])
             .starts_with("nodes[2].kind: \"bord\" is no kind known here (source, board, load, junction, unknown)")
     );
     assert!(!check(&read.network, &["B3"], &["Q7"]).unwrap().cut);

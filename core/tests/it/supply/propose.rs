@@ -1,6 +1,9 @@
 //! The points to lock: the examples that people would check by hand. All small networks are in `brute`.
 
-use stillbar_core::supply::{Conductors, Network, Node, NodeKind, Position, Proposals, SourceSort, States, propose};
+use stillbar_core::supply::{
+    Conductors, Network, Node, NodeKind, Position, Proposals, SourceSort, States, Worth, propose,
+};
+use stillbar_core::text;
 
 use super::{network, normal};
 
@@ -16,7 +19,7 @@ fn the_nearest_point_loses_least() {
     );
     let found = propose(&site, &["B3"], &normal()).unwrap();
     assert_eq!(told(&found), ["Q7: lighting 2"]);
-    assert_eq!(found.proposals[0].why, "fewest circuits lost and fewest locks");
+    assert_eq!(found.proposals[0].why, Worth::Best);
     assert_eq!(told(&propose(&site, &["B1"], &normal()).unwrap()), ["Q1: lighting 2, lighting 1"]);
     // A cable to be worked on: both its ends.
     assert_eq!(told(&propose(&site, &["w1"], &normal()).unwrap()), ["Q7: lighting 2"]);
@@ -31,8 +34,8 @@ fn a_choice_between_locks_and_circuits() {
     );
     let found = propose(&site, &["B3"], &normal()).unwrap();
     assert_eq!(told(&found), ["Q7 Q8 Q9: oven", "Q1: lift, oven"]);
-    assert_eq!(found.proposals[0].why, "fewest circuits lost");
-    assert_eq!(found.proposals[1].why, "fewest locks");
+    assert_eq!(found.proposals[0].why, Worth::FewestLost);
+    assert_eq!(found.proposals[1].why, Worth::FewestLocks);
     assert!(found.complete);
 }
 
@@ -60,7 +63,7 @@ fn what_nothing_cuts() {
     assert!(found.proposals.is_empty());
     assert_eq!(found.bare.as_ref().unwrap().ids, ["PV", "Q2", "B3"]);
     assert_eq!(
-        found.says(),
+        text::proposals(&found),
         ["Nothing that takes a lock cuts B3 off. PV reaches B3 through Q2 (normally closed, takes no lock)."]
     );
 }
@@ -88,7 +91,9 @@ fn unknown_parts_are_cut_off_or_named() {
     assert_eq!(told(&found), ["Q7: "]);
     assert!(!found.proposals[0].check.cut);
     assert_eq!(found.not_shown[0].id, "X1");
-    assert!(found.says()[0].starts_with("With none of these is it shown that B3 is cut: X1 is named by a link"));
+    assert!(
+        text::proposals(&found)[0].starts_with("With none of these is it shown that B3 is cut: X1 is named by a link")
+    );
 }
 
 /// What has no supply now is not lost, and PV alone keeps nothing going.
@@ -113,5 +118,5 @@ fn no_source_at_all() {
     let site = network("grid source\n B1 board\n B3 board\n grid Q1 B1\n");
     let found = propose(&site, &["B3"], &normal()).unwrap();
     assert_eq!(told(&found), [": "]);
-    assert!(found.says()[0].contains("Look for what feeds it"));
+    assert!(text::proposals(&found)[0].contains("Look for what feeds it"));
 }

@@ -1,8 +1,10 @@
 //! Putting points back, and which jobs a change touches.
 
 use stillbar_core::supply::{
-    Change, Held, Link, LinkKind, Node, NodeKind, Position, Restore, States, check, restore, touched,
+    Answer, Change, Held, Link, LinkKind, Node, NodeKind, Position, Restore, RestoreStep, States, StaysOpen, check,
+    restore, touched,
 };
+use stillbar_core::text;
 
 use super::{Random, brute, network};
 
@@ -36,12 +38,10 @@ fn from_the_source_outwards() {
     let Restore::Steps(steps) = restore(&network(SITE), &now, &states(&[], &["Q1", "Q5", "Q7"]), &[]).unwrap() else {
         panic!("it is refused");
     };
-    let says: Vec<&str> = steps.iter().map(|s| s.says.as_str()).collect();
-    assert_eq!(
-        says,
-        ["Close Q1: B1 then gets a supply.", "Close Q5: B2 then gets a supply.", "Close Q7: B3 then gets a supply."]
-    );
-    assert!(steps.iter().all(|s| s.caution.is_empty()));
+    let feeds = |step: &RestoreStep| step.feeds.iter().map(|part| part.id.clone()).collect::<Vec<_>>().join(" ");
+    let told: Vec<String> = steps.iter().map(|s| format!("{} {}: {}", s.to.word(), s.link, feeds(s))).collect();
+    assert_eq!(told, ["closed Q1: B1", "closed Q5: B2", "closed Q7: B3"]);
+    assert!(steps.iter().all(|s| s.caution.is_none()));
 }
 
 /// What stood in for the supply opens before the supply comes back.
@@ -57,7 +57,7 @@ fn opening_comes_first() {
         panic!("it is refused")
     };
     assert_eq!(
-        steps[0].caution,
+        text::caution(steps[0].caution.as_ref().unwrap()),
         "Both sides have a supply, from gen and from grid: close it only if they may be joined."
     );
 }
@@ -68,7 +68,10 @@ fn a_zone_that_is_still_locked_gets_nothing() {
     let now = states(&["Q5", "Q7"], &[]);
     let job = [held("Kitchen", "B3", &["Q7"], &[])];
     let refused = |wanted: States| match restore(&network(SITE), &now, &wanted, &job).unwrap() {
-        Restore::Refused { why, paths } => (why, paths.len()),
+        Restore::Refused { why } => {
+            let paths = why.iter().filter(|why| matches!(why, StaysOpen::Fed { .. })).count();
+            (why.iter().map(text::stays_open).collect::<Vec<_>>(), paths)
+        }
         Restore::Steps(steps) => panic!("{steps:?}"),
     };
     let (why, paths) = refused(states(&[], &["Q7"]));
@@ -148,7 +151,7 @@ fn a_lock_that_comes_off() {
     ];
     let off = |link: &str, by: usize| {
         let told = touched(&site, &jobs, &Change::LockRemoved { link: link.into(), by }).unwrap();
-        told.into_iter().map(|t| (t.job, t.says)).collect::<Vec<_>>()
+        told.into_iter().map(|t| (t.job, text::touched(&t))).collect::<Vec<_>>()
     };
     let lift = "Lift: B3 is no longer cut. grid reaches B3 through Q1 (normally closed, not locked) and Q7 (normally closed, not locked). gen reaches";
     let told = off("Q7", 0);
@@ -181,12 +184,12 @@ fn a_source_that_is_found() {
     let told = touched(&site, &jobs, &found).unwrap();
     assert_eq!(told.len(), 1);
     assert_eq!(
-        told[0].says,
+        text::touched(&told[0]),
         "Kitchen: B3 is no longer cut. gen 2 reaches B3 through CO (a changeover, normally open, not locked open). Treat as live."
     );
     assert!(check(&site, &["B3"], &["Q7", "T1"]).unwrap().cut);
     // A cable that ends nobody knows where makes it doubtful.
     let found = Change::Found { nodes: vec![], links: vec![Link::new("w9", "B2", "?", LinkKind::Cable)] };
     let told = touched(&site, &jobs, &found).unwrap();
-    assert_eq!(told.iter().map(|t| (t.job, t.after.word())).collect::<Vec<_>>(), [(1, "not shown")]);
+    assert_eq!(told.iter().map(|t| (t.job, t.after.answer())).collect::<Vec<_>>(), [(1, Answer::NotShown)]);
 }

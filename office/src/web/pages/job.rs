@@ -42,7 +42,7 @@ pub async fn job(
         (locks(&told))
         (readings(&told))
         (pictures(&told))
-        (time_line(&told, now))
+        (time_line(&told))
         (stamped(&stamps, site, job))
     };
     Ok(shown(&visitor, &told.job.title, "/sites", inside))
@@ -207,8 +207,8 @@ fn pictures(told: &JobTold) -> Markup {
     }
 }
 
-fn time_line(told: &JobTold, now: i64) -> Markup {
-    let said = records::sentences(told, now);
+fn time_line(told: &JobTold) -> Markup {
+    let said = records::sentences(told);
     html! {
         h2 { "Time line" }
         p .hint { "Latest first. Nothing here can be edited: a correction is a new entry." }

@@ -5,9 +5,9 @@ use axum::extract::{Path, State};
 use axum::response::{IntoResponse, Redirect};
 use maud::{Markup, html};
 use stillbar_core::journal::EntryId;
+use stillbar_core::supply::Drawn;
 use stillbar_core::supply::files::{FileError, Read, from_csv, from_json, to_csv, to_json};
-use stillbar_core::supply::{Drawn, OTHER_SOURCES};
-use stillbar_core::svg;
+use stillbar_core::{svg, text};
 
 use super::form::{Posted, csrf};
 use super::site::on_site;
@@ -38,7 +38,7 @@ pub async fn network(
     let supply = call(&office, move |office| records::supply(office, site)).await.map_err(&failed)?;
     let inside = html! {
         p { a href={ "/sites/" (site) } { "The site" } }
-        p .notice .warn { (OTHER_SOURCES) }
+        p .notice .warn { (text::other_sources()) }
         @match &supply {
             None => p { "Nothing is drawn of this site yet. A phone notes what is found on site; a planner brings in a file." },
             Some(supply) => {
@@ -73,7 +73,7 @@ fn parts(drawn: &Drawn) -> Markup {
         .iter()
         .map(|l| {
             let (part, stamp) = (&l.part, &l.stamp);
-            let seen = drawn.states().get(&part.id).map_or("", |at| stillbar_core::supply::seen_word(*at));
+            let seen = drawn.states().get(&part.id).map_or_else(String::new, |at| text::seen(*at));
             let lock = if part.lockable { "takes a lock" } else { "takes no lock" };
             vec![
                 cell(&part.id),
@@ -138,14 +138,14 @@ pub async fn take_network(
     }
     let inside = html! {
         p { @if parts == 1 { "1 part was noted." } @else { (parts) " parts were noted." } " Some of it was taken for something unknown:" }
-        ul { @for remark in &remarks { li { (remark) } } }
+        ul { @for remark in &remarks { li { (text::remark(remark)) } } }
         p { a .button href={ "/sites/" (site) "/network" } { "Supply network" } }
     };
     Ok(shown(&posted.visitor, "Brought in", "/sites", inside))
 }
 
 fn read(json: &str, nodes: &str, links: &str) -> Result<Read, OfficeError> {
-    let told = |file: &str, e: &FileError| OfficeError::unreadable(format!("In {file}: {e}"));
+    let told = |file: &str, e: &FileError| OfficeError::unreadable(format!("In {file}: {}", text::file_error(e)));
     match (json.trim().is_empty(), nodes.trim().is_empty() && links.trim().is_empty()) {
         (false, true) => from_json(json).map_err(|e| told("the JSON", &e)),
         (true, false) => from_csv(nodes, links).map_err(|e| told(if e.second { "the links" } else { "the nodes" }, &e)),

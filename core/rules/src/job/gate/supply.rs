@@ -76,7 +76,7 @@ impl Gate<'_> {
             }
             (Fact::IndicatorProved { run: None, works: true, .. } | Fact::WorkBegan { .. }, Some(cut)) => {
                 match cut.against(job) {
-                    Some(says) => no(NetworkRefusal::Way { says }),
+                    Some(why) => no(NetworkRefusal::Way { why }),
                     None => Ok(()),
                 }
             }
@@ -90,7 +90,7 @@ impl Gate<'_> {
                 }
                 let wanted = States::from([(switch.clone(), Position::Closed)]);
                 match restore(&cut.network, &cut.standing(job), &wanted, self.held) {
-                    Ok(Restore::Refused { why, .. }) => no(NetworkRefusal::NotYet { at, says: why }),
+                    Ok(Restore::Refused { why }) => no(NetworkRefusal::NotYet { at, why }),
                     _ => Ok(()),
                 }
             }

@@ -1,7 +1,7 @@
 //! What the supply network has to say.
 
 use crate::journal::EntryId;
-use crate::supply::Misfit;
+use crate::supply::{Misfit, StaysOpen, Uncut};
 
 /// Why something is refused by a site's network, or about it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -55,10 +55,10 @@ pub enum NetworkRefusal {
         /// The link's id.
         link: String,
     },
-    /// A way that no lock cuts, in the network's words.
+    /// The zone is not cut.
     Way {
-        /// The way.
-        says: String,
+        /// What keeps it from being cut.
+        why: Box<Uncut>,
     },
     /// A lock of another job holds the link.
     Held {
@@ -71,11 +71,11 @@ pub enum NetworkRefusal {
         /// The title of its job.
         job: String,
     },
-    /// The order of restoring does not allow it, in the network's words.
+    /// The order of restoring does not allow it.
     NotYet {
         /// The point's label.
         at: String,
         /// Why.
-        says: Vec<String>,
+        why: Vec<StaysOpen>,
     },
 }

@@ -1,8 +1,9 @@
-//! A single-line diagram of a network, and the same in words.
+//! A single-line diagram of a network, and what it shows part by part.
 //!
 //! Sources are on top, each part below what feeds it; loads that hang on one board alone are listed below it. Position, lock and an uncovered
 //! path are told by shape and word; colour only repeats it. The same network gives the same drawing. The steps: `tree` says what hangs
-//! below what, `place` where it is, `paint` and `symbol` draw it, `words` says it.
+//! below what, `place` where it is, `paint` and `symbol` draw it, `words` tells it. What
+//! is written beside names is a [`Label`]: whoever asks for a drawing words it, and the room that it takes follows.
 
 mod paint;
 mod place;
@@ -13,8 +14,10 @@ mod words;
 
 use std::collections::HashSet;
 
+pub use words::{DrawnPart, DrawnWay, Outline};
+
 use super::check::{Check, Locks};
-use super::model::NodeKind;
+use super::model::{LinkKind, NodeKind};
 use super::network::Network;
 use super::supplied::{States, closed};
 use stillbar_values::drawing::Drawing;
@@ -37,18 +40,67 @@ pub struct Shown<'a> {
     pub check: Option<&'a Check>,
 }
 
-/// Draws a network, and says in words all that the drawing shows. Ids that are not in the network are left out.
-pub fn draw(network: &Network, shown: &Shown) -> (Drawing, String) {
-    let scene = Scene::of(network, shown);
+/// What is written in a drawing beside names.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Label {
+    /// Only a part of the network is drawn.
+    Part {
+        /// How many nodes are drawn.
+        drawn: usize,
+        /// How many there are.
+        all: usize,
+    },
+    /// What a link is and how it stands.
+    Link {
+        /// What it is.
+        kind: LinkKind,
+        /// How it stands, if it has positions.
+        stands: Stands,
+    },
+    /// A link that would part the conductors takes no lock.
+    TakesNoLock,
+    /// A link is on an uncovered path.
+    Uncovered,
+    /// A node is worked on.
+    WorkZone,
+    /// A source reaches the work zone.
+    ReachesZone,
+    /// Nobody knows enough of a node.
+    NotTraced,
+    /// Links at a node are left out.
+    NotDrawn {
+        /// How many.
+        links: usize,
+    },
+}
+
+/// How a link stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stands {
+    /// Locked open.
+    LockedOpen,
+    /// Given as locked, and the lock does not count.
+    LockCountsNot,
+    /// Closed.
+    Closed,
+    /// Open, and not locked.
+    Open,
+}
+
+/// Draws a network with labels in the words of `label`, and tells all that the drawing shows. Ids that are not in the network are left out.
+pub fn draw(network: &Network, shown: &Shown, label: &dyn Fn(Label) -> String) -> (Drawing, Outline) {
+    let scene = Scene::of(network, shown, label);
     let mut plan = tree::plan(&scene);
     place::order(&mut plan);
     let size = place::place(&mut plan);
-    (paint::paint(&scene, &plan, size), words::words(&scene))
+    (paint::paint(&scene, &plan, size), words::outline(&scene))
 }
 
 /// What is to be drawn, by numbers.
 struct Scene<'a> {
     network: &'a Network,
+    /// The words of a label.
+    label: &'a dyn Fn(Label) -> String,
     /// The nodes drawn, in the network's order.
     nodes: Vec<usize>,
     /// The links that are drawn between them.
@@ -67,7 +119,7 @@ struct Scene<'a> {
 }
 
 impl<'a> Scene<'a> {
-    fn of(network: &'a Network, shown: &Shown) -> Scene<'a> {
+    fn of(network: &'a Network, shown: &Shown, label: &'a dyn Fn(Label) -> String) -> Scene<'a> {
         let known: Vec<&String> =
             shown.zone.iter().filter(|id| network.node(id).is_some() || network.link(id).is_some()).collect();
         let zone: HashSet<usize> = network.zone(&known).unwrap_or_default().into_iter().collect();
@@ -94,7 +146,23 @@ impl<'a> Scene<'a> {
             more[end] -= 1;
         }
         let (locked, given) = (locks.stops, locks.given);
-        Scene { network, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
+        Scene { network, label, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
+    }
+
+    /// How a link stands.
+    fn stands(&self, link: usize) -> Stands {
+        match (self.locked[link], self.given[link], self.closed[link]) {
+            (true, ..) => Stands::LockedOpen,
+            (_, true, _) => Stands::LockCountsNot,
+            (.., true) => Stands::Closed,
+            (.., false) => Stands::Open,
+        }
+    }
+
+    /// Whether a link would part the conductors and takes no lock.
+    fn takes_no_lock(&self, link: usize) -> bool {
+        let part = &self.network.links()[link];
+        part.kind.parts() && !part.lockable && !self.given[link]
     }
 
     /// Whether not all of the network is drawn.

@@ -1,12 +1,10 @@
 //! From places to shapes: lines first, then symbols, then texts.
 
-use super::Scene;
 use super::place::{line_x, port_x};
 use super::symbol::{self, Along, LONG};
 use super::text::{NAME, SMALL, short, width};
-use super::tree::{
-    Body, Item, Plan, SYMBOL, Sideways, UNCOVERED, link_lines, list_texts, name_lines, notes, padlock, row,
-};
+use super::tree::{Body, Item, Plan, SYMBOL, Sideways, link_lines, list_texts, name_lines, note_lines, padlock, row};
+use super::{Label, Scene};
 use crate::supply::model::{LinkKind, NodeKind};
 use stillbar_values::drawing::{Drawing, Ink, Shape};
 
@@ -35,7 +33,7 @@ pub fn paint(scene: &Scene, plan: &Plan, (width, height): (f32, f32)) -> Drawing
     }
     if scene.is_part() {
         let all = scene.network.nodes().len();
-        let text = format!("{} of {all} parts, those nearest to the work", scene.nodes.len());
+        let text = (scene.label)(Label::Part { drawn: scene.nodes.len(), all });
         paint.over.push(Shape::Text { x: width / 2.0, y: height - 8.0, size: SMALL, text, ink: Ink::Quiet });
     }
     let Paint { paths, lines, over, .. } = paint;
@@ -108,15 +106,15 @@ impl Paint<'_> {
         symbol::link(self.scene, link, along, &mut self.over);
     }
 
-    fn link_texts(&mut self, link: usize, lines: &[String], x: f32, y: f32) {
-        for (i, text) in lines.iter().enumerate() {
+    fn link_texts(&mut self, link: usize, lines: &[(String, bool)], x: f32, y: f32) {
+        for (i, (text, warns)) in lines.iter().enumerate() {
             let y = y + LINE * i as f32;
             let mut x = x;
             if i == 1 && self.scene.locked[link] {
                 symbol::padlock(x, y, &mut self.over);
                 x += padlock(self.scene, link);
             }
-            self.left(x, y, SMALL, text, if text == UNCOVERED { Ink::Forbid } else { Ink::Ink });
+            self.left(x, y, SMALL, text, if *warns { Ink::Forbid } else { Ink::Ink });
         }
     }
 
@@ -162,7 +160,7 @@ impl Paint<'_> {
         let ((x, y), (w, h)) = (item.at, item.own);
         let bottom = y + h;
         let lines = name_lines(part);
-        let notes = notes(self.scene, node);
+        let notes = note_lines(self.scene, node);
         let (left, right) = self.bar(i);
         let mut middle = x + w / 2.0;
         if part.kind == NodeKind::Source {
@@ -267,8 +265,8 @@ impl Paint<'_> {
                 self.line(Some(link), (from + LONG, y), (end, y));
                 self.symbol(link, Along { x: from, y, right: true });
                 let lines = link_lines(self.scene, link);
-                self.left(riser + 6.0, y - 14.0, SMALL, &lines[0], Ink::Ink);
-                let rest: Vec<String> = [String::new()].into_iter().chain(lines[1..].iter().cloned()).collect();
+                self.left(riser + 6.0, y - 14.0, SMALL, &lines[0].0, Ink::Ink);
+                let rest: Vec<_> = [(String::new(), false)].into_iter().chain(lines[1..].iter().cloned()).collect();
                 self.link_texts(link, &rest, riser + 6.0, y + 20.0 - LINE);
             }
             self.arrow(end, y);
@@ -290,7 +288,7 @@ impl Paint<'_> {
     fn load(&mut self, node: usize, x: f32, y: f32, high: f32) {
         let part = &self.scene.network.nodes()[node];
         let lines = name_lines(part);
-        let notes = notes(self.scene, node);
+        let notes = note_lines(self.scene, node);
         let count = lines.len() + notes.len();
         let first = y + 5.0 - 8.0 * (count as f32 - 1.0);
         for (n, text) in lines.iter().enumerate() {

@@ -2,10 +2,9 @@
 
 use std::collections::{HashMap, HashSet, VecDeque};
 
-use super::Scene;
 use super::text::{NAME, SMALL, short, width, wrap};
+use super::{Label, Scene};
 use crate::supply::model::{Link, LinkKind, Node, NodeKind, SourceSort};
-use crate::supply::say;
 
 /// The height of the room for a switch on its way down.
 pub const SYMBOL: f32 = 62.0;
@@ -15,8 +14,6 @@ pub const PLAIN: f32 = 30.0;
 const ROW: f32 = 52.0;
 /// From the edge of a slot to the line in it.
 pub const LEFT: f32 = 16.0;
-/// What is written at a link on an uncovered path.
-pub const UNCOVERED: &str = "uncovered";
 /// The most loads in one list.
 const LISTED: usize = 10;
 /// The most characters in one line of a part's name, and of a link's.
@@ -238,40 +235,24 @@ pub fn name_lines(node: &Node) -> Vec<String> {
     lines
 }
 
-/// The lines beside a link's symbol; none for plain conductors.
-pub fn link_lines(scene: &Scene, link: usize) -> Vec<String> {
+/// The lines beside a link's symbol, and whether each warns; none for plain conductors.
+pub fn link_lines(scene: &Scene, link: usize) -> Vec<(String, bool)> {
     let part = &scene.network.links()[link];
     if part.kind == LinkKind::Cable {
         return Vec::new();
     }
-    let state = match (scene.locked[link], scene.given[link], scene.closed[link]) {
-        (true, ..) => "locked open",
-        (_, true, _) => "lock no use",
-        (.., true) => "closed",
-        (.., false) => "open",
-    };
-    let mut lines = vec![short(&part.id, LINK_CHARS)];
-    lines.push(match part.kind {
-        LinkKind::Switch => state.to_owned(),
-        LinkKind::Changeover | LinkKind::Tie | LinkKind::Inlet | LinkKind::Inverter => {
-            format!("{}, {state}", part.kind.name())
-        }
-        LinkKind::Transformer => "transformer".to_owned(),
-        LinkKind::Cable | LinkKind::Unknown => "not traced".to_owned(),
-    });
-    if part.kind.parts() && !part.lockable && !scene.given[link] {
-        lines.push("takes no lock".into());
-    }
-    if scene.path_links.contains(&link) {
-        lines.push(UNCOVERED.into());
-    }
+    let label = |label: Label| ((scene.label)(label), label == Label::Uncovered);
+    let mut lines = vec![(short(&part.id, LINK_CHARS), false)];
+    lines.push(label(Label::Link { kind: part.kind, stands: scene.stands(link) }));
+    lines.extend(scene.takes_no_lock(link).then(|| label(Label::TakesNoLock)));
+    lines.extend(scene.path_links.contains(&link).then(|| label(Label::Uncovered)));
     lines
 }
 
 /// How wide the column of a link is.
 pub fn slot(scene: &Scene, link: usize) -> f32 {
     let lines = link_lines(scene, link);
-    let texts = lines.iter().map(|line| width(line, SMALL)).fold(0.0, f32::max);
+    let texts = lines.iter().map(|(line, _)| width(line, SMALL)).fold(0.0, f32::max);
     if lines.is_empty() { 24.0 } else { LEFT + 14.0 + texts + 10.0 + padlock(scene, link) }
 }
 
@@ -292,7 +273,7 @@ fn own(scene: &Scene, item: &Item) -> (f32, f32) {
             let lines = name_lines(part);
             let texts = lines.iter().map(|line| width(line, NAME)).fold(0.0, f32::max) + 24.0;
             let slots: f32 = item.via.iter().chain(&item.also).map(|link| slot(scene, *link)).sum();
-            let marks = notes(scene, *node).iter().map(|(note, _)| width(note, SMALL)).fold(0.0, f32::max);
+            let marks = note_lines(scene, *node).iter().map(|(note, _)| width(note, SMALL)).fold(0.0, f32::max);
             let wide = texts.max(slots).max(marks + 12.0).max(64.0);
             let text = 10.0 + lines.len() as f32 * 17.0;
             let notes = notes(scene, *node).len() as f32 * 15.0;
@@ -316,10 +297,10 @@ fn own(scene: &Scene, item: &Item) -> (f32, f32) {
 /// How wide the switch's part and the load's part of a row are.
 pub fn list_texts(scene: &Scene, (link, node): (usize, usize)) -> (f32, f32) {
     let lines = link_lines(scene, link);
-    let switch = lines.iter().map(|line| width(line, SMALL)).fold(30.0, f32::max) + padlock(scene, link) + 12.0;
+    let switch = lines.iter().map(|(line, _)| width(line, SMALL)).fold(30.0, f32::max) + padlock(scene, link) + 12.0;
     let part = &scene.network.nodes()[node];
     let name = name_lines(part).iter().map(|line| width(line, NAME)).fold(0.0, f32::max);
-    let marks = notes(scene, node).iter().map(|(note, _)| width(note, SMALL)).fold(0.0, f32::max);
+    let marks = note_lines(scene, node).iter().map(|(note, _)| width(note, SMALL)).fold(0.0, f32::max);
     (switch, name.max(marks) + 12.0)
 }
 
@@ -331,19 +312,24 @@ pub fn row(scene: &Scene, (link, node): (usize, usize)) -> f32 {
 }
 
 /// What has to be said of a node besides its name, and whether it warns.
-pub fn notes(scene: &Scene, node: usize) -> Vec<(String, bool)> {
+pub fn notes(scene: &Scene, node: usize) -> Vec<(Label, bool)> {
     let mut notes = Vec::new();
     if scene.zone.contains(&node) {
-        notes.push(("work zone".to_owned(), false));
+        notes.push((Label::WorkZone, false));
     }
     if scene.path_nodes.contains(&node) && scene.network.nodes()[node].kind == NodeKind::Source {
-        notes.push(("reaches the zone".to_owned(), true));
+        notes.push((Label::ReachesZone, true));
     }
     if scene.network.is_unknown(node) {
-        notes.push(("not traced".to_owned(), true));
+        notes.push((Label::NotTraced, true));
     }
     if scene.more[node] > 0 {
-        notes.push((format!("{} not drawn", say::count(scene.more[node], "link")), false));
+        notes.push((Label::NotDrawn { links: scene.more[node] }, false));
     }
     notes
+}
+
+/// The same in words.
+pub fn note_lines(scene: &Scene, node: usize) -> Vec<(String, bool)> {
+    notes(scene, node).into_iter().map(|(label, warns)| ((scene.label)(label), warns)).collect()
 }

@@ -1,23 +1,22 @@
 //! One row of a file, cell by cell, whichever format it comes from.
 
 use super::super::model::{Conductors, Link, LinkKind, MAX_CONDUCTORS, MAX_TELL, Node, NodeKind};
-use super::{Remarks, link_kind, node_kind, position, source_sort};
-use crate::json::quoted;
+use super::{FileFault, List, Place, Remarks, link_kind, node_kind, position, source_sort};
 
-/// What a cell holds, as its format reads it. An error is a sentence.
+/// What a cell holds, as its format reads it.
 pub trait Cell {
     /// A text.
-    fn text(&self) -> Result<&str, String>;
+    fn text(&self) -> Result<&str, FileFault>;
     /// True or false.
-    fn flag(&self) -> Result<bool, String>;
+    fn flag(&self) -> Result<bool, FileFault>;
     /// A list of texts.
-    fn list(&self, most: usize) -> Result<Vec<String>, String>;
+    fn list(&self, most: usize) -> Result<Vec<String>, FileFault>;
     /// A whole number, if it is one.
     fn count(&self) -> Option<f64>;
 }
 
 /// A fault in a field, or in the row as a whole where that is empty.
-pub type Fault = (&'static str, String);
+pub type Fault = (&'static str, FileFault);
 
 /// Puts one cell into a node. `field` is one of [`super::NODE_FIELDS`]; `at` says where the node is.
 pub fn into_node(
@@ -25,15 +24,15 @@ pub fn into_node(
     field: &'static str,
     cell: &impl Cell,
     remarks: &mut Remarks,
-    at: &dyn Fn() -> String,
+    at: &Place,
 ) -> Result<(), Fault> {
-    let mut put = || -> Result<(), String> {
+    let mut put = || -> Result<(), FileFault> {
         match field {
             "id" => node.id = cell.text()?.to_owned(),
             "kind" => {
                 let word = cell.text()?;
                 node.kind = node_kind(word).unwrap_or_else(|| {
-                    remarks.add(&format!("{}.kind", at()), word, &NodeKind::ALL.map(NodeKind::name));
+                    remarks.add(at, List::Nodes, word);
                     NodeKind::Unknown
                 });
             }
@@ -47,7 +46,7 @@ pub fn into_node(
         }
         Ok(())
     };
-    put().map_err(|say| (field, say))
+    put().map_err(|why| (field, why))
 }
 
 /// Puts one cell into a link. `field` is one of [`super::LINK_FIELDS`]; `at` says where the link is.
@@ -56,9 +55,9 @@ pub fn into_link(
     field: &'static str,
     cell: &impl Cell,
     remarks: &mut Remarks,
-    at: &dyn Fn() -> String,
+    at: &Place,
 ) -> Result<(), Fault> {
-    let mut put = || -> Result<(), String> {
+    let mut put = || -> Result<(), FileFault> {
         match field {
             "id" => link.id = cell.text()?.to_owned(),
             "from" => link.from = cell.text()?.to_owned(),
@@ -66,7 +65,7 @@ pub fn into_link(
             "kind" => {
                 let word = cell.text()?;
                 link.kind = link_kind(word).unwrap_or_else(|| {
-                    remarks.add(&format!("{}.kind", at()), word, &LinkKind::ALL.map(LinkKind::name));
+                    remarks.add(at, List::Links, word);
                     LinkKind::Unknown
                 });
             }
@@ -79,43 +78,30 @@ pub fn into_link(
         }
         Ok(())
     };
-    put().map_err(|say| (field, say))
+    put().map_err(|why| (field, why))
 }
 
 /// What must be there.
 pub fn node_needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
-    needs(&[("id", "give its name, as on the device"), ("kind", "say source, board, load or junction")], seen)
+    needs(List::Nodes, &["id", "kind"], seen)
 }
 
 /// What must be there.
 pub fn link_needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
-    let fields = [
-        ("id", "give its name, as on the device"),
-        ("from", "name the node at one end"),
-        ("to", "name the node at the other end"),
-        ("kind", "say switch, cable or another kind"),
-    ];
-    needs(&fields, seen)
+    needs(List::Links, &["id", "from", "to", "kind"], seen)
 }
 
-fn needs(fields: &[(&'static str, &str)], seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
-    match fields.iter().find(|(field, _)| !seen(field)) {
-        Some((field, fix)) => Err(("", format!("the field \"{field}\" is missing; {fix}."))),
+fn needs(list: List, fields: &[&'static str], seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+    match fields.iter().find(|field| !seen(field)) {
+        Some(field) => Err(("", FileFault::FieldMissing { list, field })),
         None => Ok(()),
     }
 }
 
-/// A field that is not in the format.
-pub fn unknown(field: &str, known: &[&str]) -> Fault {
-    ("", format!("the field {} is not known here; known are {}.", quoted(field), known.join(", ")))
-}
-
-fn conductors(cell: &impl Cell) -> Result<Conductors, String> {
+fn conductors(cell: &impl Cell) -> Result<Conductors, FileFault> {
     match cell.count() {
         Some(n) if n.fract() == 0.0 && (1.0..=MAX_CONDUCTORS as f64).contains(&n) => Ok(Conductors::Count(n as u8)),
-        Some(_) => {
-            Err(format!("a whole number from 1 to {MAX_CONDUCTORS} belongs here, or the names of the conductors."))
-        }
+        Some(_) => Err(FileFault::ConductorCount),
         None => Ok(Conductors::Names(cell.list(MAX_CONDUCTORS)?)),
     }
 }

@@ -2,9 +2,9 @@
 
 use csv::{ReaderBuilder, StringRecord, Terminator, Trim, WriterBuilder};
 
-use super::cells::{Cell, Fault, into_link, into_node, link_needs, node_needs, unknown};
-use super::{FileError, LINK_FIELDS, MAX_BYTES, NODE_FIELDS, Read, Remarks};
-use crate::json::quoted;
+use super::cells::{Cell, Fault, into_link, into_node, link_needs, node_needs};
+use super::{FileError, FileFault, LINK_FIELDS, MAX_BYTES, Many, NODE_FIELDS, Place, Read, Remarks};
+use crate::supply::fault::NetworkFault;
 use crate::supply::model::{Conductors, Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use crate::supply::network::{MAX_PARTS, Network, Where};
 
@@ -30,52 +30,46 @@ pub fn from_csv(nodes: &str, links: &str) -> Result<Read, FileError> {
     let (node_lines, nodes): (Vec<u64>, Vec<Node>) = nodes.into_iter().unzip();
     let (link_lines, links): (Vec<u64>, Vec<Link>) = links.into_iter().unzip();
     super::network(nodes, links, remarks).map_err(|error| {
-        let place = |line: u64, field: &str| {
-            if field.is_empty() { format!("line {line}") } else { format!("line {line}, {field}") }
+        let line = |place: Where| match place {
+            Where::Whole => Place::Whole,
+            Where::Node(i, field) => Place::Line(node_lines[i], field),
+            Where::Link(i, field) => Place::Line(link_lines[i], field),
         };
-        match error.place {
-            Where::Whole => FileError::new("", error.say),
-            Where::Node(i, field) => FileError::new(place(node_lines[i], field), lines_for(&error.say, &node_lines)),
-            Where::Link(i, field) => {
-                let error = FileError::new(place(link_lines[i], field), lines_for(&error.say, &link_lines));
-                FileError { second: true, ..error }
-            }
-        }
+        let why = match error.why {
+            // Another part is named by its line here.
+            NetworkFault::IdTwice { id, first } => match line(first) {
+                Place::Line(line, _) => FileFault::IdTwice { id, line },
+                _ => FileFault::Network(NetworkFault::IdTwice { id, first }),
+            },
+            why => FileFault::Network(why),
+        };
+        FileError { second: matches!(error.place, Where::Link(..)), place: line(error.place), why }
     })
-}
-
-/// A sentence that names another part of the list by number names it by line.
-fn lines_for(say: &str, lines: &[u64]) -> String {
-    let Some((before, rest)) = say.split_once('[') else { return say.into() };
-    let Some((number, after)) = rest.split_once(']') else { return say.into() };
-    let (Ok(number), Some(before)) =
-        (number.parse::<usize>(), before.strip_suffix("nodes").or_else(|| before.strip_suffix("links")))
-    else {
-        return say.into();
-    };
-    lines.get(number).map_or_else(|| say.into(), |line| format!("{before}line {line}{after}"))
 }
 
 struct Text<'a>(&'a str);
 
 impl Cell for Text<'_> {
-    fn text(&self) -> Result<&str, String> {
+    fn text(&self) -> Result<&str, FileFault> {
         Ok(self.0)
     }
 
-    fn flag(&self) -> Result<bool, String> {
+    fn flag(&self) -> Result<bool, FileFault> {
         // Spreadsheets write TRUE; people write yes.
         match self.0.to_ascii_lowercase().as_str() {
             "true" | "yes" | "1" => Ok(true),
             "false" | "no" | "0" => Ok(false),
-            _ => Err(format!("{} is not one of true, false, yes, no, 1, 0.", quoted(self.0))),
+            _ => Err(FileFault::NotOneOf {
+                word: self.0.to_owned(),
+                known: vec!["true", "false", "yes", "no", "1", "0"],
+            }),
         }
     }
 
-    fn list(&self, most: usize) -> Result<Vec<String>, String> {
+    fn list(&self, most: usize) -> Result<Vec<String>, FileFault> {
         let list: Vec<String> = self.0.split(LIST).map(|item| item.trim().to_owned()).collect();
         if list.len() > most {
-            return Err(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()));
+            return Err(FileFault::ListTooLong { count: list.len(), most });
         }
         Ok(list)
     }
@@ -85,53 +79,46 @@ impl Cell for Text<'_> {
     }
 }
 
-type Put<'p, P> = dyn FnMut(&mut P, &'static str, &Text, &dyn Fn() -> String) -> Result<(), Fault> + 'p;
+type Put<'p, P> = dyn FnMut(&mut P, &'static str, &Text, &Place) -> Result<(), Fault> + 'p;
 
 fn rows<P: Default>(
     text: &str,
-    known: &[&'static str],
-    mut put: impl FnMut(&mut P, &'static str, &Text, &dyn Fn() -> String) -> Result<(), Fault>,
+    known: &'static [&'static str],
+    mut put: impl FnMut(&mut P, &'static str, &Text, &Place) -> Result<(), Fault>,
     needs: impl Fn(&dyn Fn(&str) -> bool) -> Result<(), Fault>,
 ) -> Result<Vec<(u64, P)>, FileError> {
     if text.len() > MAX_BYTES {
-        let say =
-            format!("it is larger than {MAX_BYTES} bytes, the most that is read; leave out what is far from the work.");
-        return Err(FileError::new("", say));
+        return Err(FileError::whole(FileFault::TooLarge));
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim().is_empty() {
-        return Err(FileError::new("", format!("it is empty; its first line names the fields: {}.", known.join(","))));
+        return Err(FileError::whole(FileFault::EmptyCsv { known }));
     }
     // One that is left open would swallow all that follows.
     if text.bytes().filter(|byte| *byte == b'"').count() % 2 == 1 {
-        return Err(FileError::new("", "a quotation mark in it is not closed; write two for one inside a text."));
+        return Err(FileError::whole(FileFault::QuoteOpen));
     }
     let first = text.lines().next().unwrap_or_default();
     let delimiter = if first.contains(';') && !first.contains(',') { b';' } else { b',' };
     let mut reader =
         ReaderBuilder::new().delimiter(delimiter).flexible(true).trim(Trim::All).from_reader(text.as_bytes());
-    let header = reader.headers().map_err(|error| FileError::new("line 1", csv_says(&error)))?.clone();
-    let fault = |line: u64, (field, say): Fault| {
-        FileError::new(if field.is_empty() { format!("line {line}") } else { format!("line {line}, {field}") }, say)
-    };
+    let header = reader.headers().map_err(|error| FileError::new(Place::Line(1, ""), no_csv(&error)))?.clone();
+    let fault = |line: u64, (field, why): Fault| FileError::new(Place::Line(line, field), why);
     let mut fields: Vec<&'static str> = Vec::with_capacity(header.len());
     for (i, name) in header.iter().enumerate() {
         let Some(field) = known.iter().find(|field| **field == name) else {
-            return Err(fault(1, unknown(name, known)));
+            return Err(fault(1, ("", FileFault::FieldUnknown { field: name.to_owned(), known })));
         };
         fields.push(field);
         if header.iter().take(i).any(|other| other == name) {
-            return Err(fault(
-                1,
-                ("", format!("the field {} is there twice; keep the one that is true.", quoted(name))),
-            ));
+            return Err(fault(1, ("", FileFault::FieldTwice { field: name.to_owned() })));
         }
     }
     needs(&|field| header.iter().any(|name| name == field)).map_err(|f| fault(1, f))?;
     let mut rows = Vec::new();
     let mut record = StringRecord::new();
     let put: &mut Put<P> = &mut put;
-    while reader.read_record(&mut record).map_err(|error| FileError::new("", csv_says(&error)))? {
+    while reader.read_record(&mut record).map_err(|error| FileError::whole(no_csv(&error)))? {
         let line = record.position().map_or(0, |at| {
             // A record begins behind the empty lines before it.
             let rest = text.as_bytes()[at.byte() as usize..].iter();
@@ -142,19 +129,14 @@ fn rows<P: Default>(
             continue;
         }
         if record.len() < header.len() || record.iter().skip(header.len()).any(|cell| !cell.is_empty()) {
-            let say =
-                format!("it has {} cells and the first line has {}; make them as many.", record.len(), header.len());
-            return Err(fault(line, ("", say)));
+            return Err(fault(line, ("", FileFault::Cells { count: record.len(), first: header.len() })));
         }
         if rows.len() == MAX_PARTS {
-            return Err(FileError::new(
-                "",
-                format!("at most {MAX_PARTS} lines are taken; leave out what is far from the work."),
-            ));
+            return Err(FileError::whole(FileFault::TooMany(Many::Lines)));
         }
         let mut part = P::default();
         for (field, cell) in fields.iter().zip(record.iter()).filter(|(_, cell)| !cell.is_empty()) {
-            put(&mut part, field, &Text(cell), &|| format!("line {line}")).map_err(|f| fault(line, f))?;
+            put(&mut part, field, &Text(cell), &Place::Line(line, "")).map_err(|f| fault(line, f))?;
         }
         let filled =
             |field: &str| header.iter().zip(record.iter()).any(|(name, cell)| name == field && !cell.is_empty());
@@ -164,8 +146,8 @@ fn rows<P: Default>(
     Ok(rows)
 }
 
-fn csv_says(error: &csv::Error) -> String {
-    format!("this is no CSV ({error}); save it as comma-separated values in UTF-8.")
+fn no_csv(error: &csv::Error) -> FileFault {
+    FileFault::Csv { why: error.to_string() }
 }
 
 /// The network as two CSV files, nodes and links, as RFC 4180 has them.

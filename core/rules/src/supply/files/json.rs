@@ -8,10 +8,9 @@ use std::marker::PhantomData;
 use serde::Serialize;
 use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 
-use super::cells::{Fault, into_link, into_node, link_needs, node_needs, unknown};
+use super::cells::{Fault, into_link, into_node, link_needs, node_needs};
 use super::value::{AnyValue, Value};
-use super::{FileError, LINK_FIELDS, NODE_FIELDS, Read, Remarks};
-use crate::json::{TWICE, fault, quoted};
+use super::{FileError, FileFault, LINK_FIELDS, List, Many, NODE_FIELDS, Place, Read, Remarks};
 use crate::supply::model::{Link, Node};
 use crate::supply::network::{MAX_PARTS, Network};
 
@@ -32,12 +31,12 @@ pub fn read(text: &str) -> Result<Read, FileError> {
     let State { nodes, links, remarks, fault: own } = state.into_inner();
     if let Err(error) = done {
         // Our own reason says more than the reader's.
-        let (place, say) = own.unwrap_or_else(|| fault(&error));
-        return Err(FileError::new(place, say));
+        let at = Place::At { line: error.line(), column: error.column() };
+        let (place, why) = own.unwrap_or_else(|| (None, FileFault::Json((&error).into())));
+        return Err(FileError::new(place.unwrap_or(at), why));
     }
     let (Some(nodes), Some(links)) = (nodes, links) else {
-        let say = "the fields \"nodes\" and \"links\" must both be there; write [] where there are none yet.";
-        return Err(FileError::new("", say));
+        return Err(FileError::whole(FileFault::ListMissing));
     };
     Ok(super::network(nodes, links, remarks)?)
 }
@@ -47,8 +46,32 @@ struct State {
     nodes: Option<Vec<Node>>,
     links: Option<Vec<Link>>,
     remarks: Remarks,
-    /// The place and the sentence of the first fault.
-    fault: Option<(String, String)>,
+    /// The first fault and its place; `None`: where the reader is.
+    fault: Option<(Option<Place>, FileFault)>,
+}
+
+/// The fields of the whole file.
+const LISTS: [&str; 2] = ["nodes", "links"];
+
+impl State {
+    /// Notes the first fault; the reader only has to know that there is one.
+    fn fail<E: Error>(&mut self, place: Option<Place>, why: FileFault) -> E {
+        self.fault.get_or_insert((place, why));
+        E::custom("refused")
+    }
+}
+
+/// Refuses whatever is no object or no list, with this reason.
+macro_rules! refuses {
+    ($($visit:ident: $value:ty),*) => {
+        $(fn $visit<E: Error>(self, _: $value) -> Result<Self::Value, E> {
+            Err(self.refused())
+        })*
+
+        fn visit_unit<E: Error>(self) -> Result<Self::Value, E> {
+            Err(self.refused())
+        }
+    };
 }
 
 /// The whole file.
@@ -58,15 +81,13 @@ impl<'de> DeserializeSeed<'de> for File<'_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<(), D::Error> {
-        let state = self.0;
-        from.deserialize_any(self).inspect_err(|error| {
-            // What is no object at all gets no further than this.
-            let told = error.to_string();
-            if told.starts_with("invalid type") {
-                let say = "An object in braces belongs here, with \"nodes\" and \"links\".";
-                state.borrow_mut().fault.get_or_insert((String::new(), say.into()));
-            }
-        })
+        from.deserialize_any(self)
+    }
+}
+
+impl File<'_> {
+    fn refused<E: Error>(&self) -> E {
+        self.0.borrow_mut().fail(Some(Place::Whole), FileFault::NoNetwork)
     }
 }
 
@@ -74,7 +95,13 @@ impl<'de> Visitor<'de> for File<'_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("an object")
+        f.write_str("object")
+    }
+
+    refuses!(visit_bool: bool, visit_i64: i64, visit_u64: u64, visit_f64: f64, visit_str: &str);
+
+    fn visit_seq<A: SeqAccess<'de>>(self, _: A) -> Result<(), A::Error> {
+        Err(self.refused())
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<(), A::Error> {
@@ -83,18 +110,18 @@ impl<'de> Visitor<'de> for File<'_> {
                 "nodes" => self.0.borrow().nodes.is_some(),
                 "links" => self.0.borrow().links.is_some(),
                 other => {
-                    self.0.borrow_mut().fault = Some((String::new(), unknown(other, &["nodes", "links"]).1));
-                    return Err(A::Error::custom("field"));
+                    let why = FileFault::FieldUnknown { field: other.to_owned(), known: &LISTS };
+                    return Err(self.0.borrow_mut().fail(Some(Place::Whole), why));
                 }
             };
             if again {
-                return Err(A::Error::custom(format!("{TWICE}{}", quoted(&key))));
+                return Err(self.0.borrow_mut().fail(None, FileFault::FieldTwice { field: key.into_owned() }));
             }
             if key == "nodes" {
-                let list = entries.next_value_seed(Parts::<Node>::of("nodes", self.0))?;
+                let list = entries.next_value_seed(Parts::<Node>::of(List::Nodes, self.0))?;
                 self.0.borrow_mut().nodes = Some(list);
             } else {
-                let list = entries.next_value_seed(Parts::<Link>::of("links", self.0))?;
+                let list = entries.next_value_seed(Parts::<Link>::of(List::Links, self.0))?;
                 self.0.borrow_mut().links = Some(list);
             }
         }
@@ -106,26 +133,14 @@ impl<'de> Visitor<'de> for File<'_> {
 trait Part: Default {
     /// Fewer than 32.
     const FIELDS: &'static [&'static str];
-    fn put(
-        &mut self,
-        field: &'static str,
-        value: &Value,
-        remarks: &mut Remarks,
-        at: &dyn Fn() -> String,
-    ) -> Result<(), Fault>;
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault>;
     fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault>;
 }
 
 impl Part for Node {
     const FIELDS: &'static [&'static str] = &NODE_FIELDS;
 
-    fn put(
-        &mut self,
-        field: &'static str,
-        value: &Value,
-        remarks: &mut Remarks,
-        at: &dyn Fn() -> String,
-    ) -> Result<(), Fault> {
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault> {
         into_node(self, field, value, remarks, at)
     }
 
@@ -137,13 +152,7 @@ impl Part for Node {
 impl Part for Link {
     const FIELDS: &'static [&'static str] = &LINK_FIELDS;
 
-    fn put(
-        &mut self,
-        field: &'static str,
-        value: &Value,
-        remarks: &mut Remarks,
-        at: &dyn Fn() -> String,
-    ) -> Result<(), Fault> {
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault> {
         into_link(self, field, value, remarks, at)
     }
 
@@ -154,19 +163,22 @@ impl Part for Link {
 
 /// A list of parts.
 struct Parts<'s, P> {
-    name: &'static str,
+    list: List,
     state: &'s RefCell<State>,
     part: PhantomData<P>,
 }
 
 impl<'s, P> Parts<'s, P> {
-    fn of(name: &'static str, state: &'s RefCell<State>) -> Parts<'s, P> {
-        Parts { name, state, part: PhantomData }
+    fn of(list: List, state: &'s RefCell<State>) -> Parts<'s, P> {
+        Parts { list, state, part: PhantomData }
     }
 
-    fn fail<E: Error>(&self, place: String, say: String) -> E {
-        self.state.borrow_mut().fault.get_or_insert((place, say));
-        E::custom("part")
+    fn fail<E: Error>(&self, place: Place, why: FileFault) -> E {
+        self.state.borrow_mut().fail(Some(place), why)
+    }
+
+    fn refused<E: Error>(&self) -> E {
+        self.fail(Place::List(self.list), FileFault::NoList)
     }
 }
 
@@ -174,13 +186,7 @@ impl<'de, P: Part> DeserializeSeed<'de> for Parts<'_, P> {
     type Value = Vec<P>;
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<Vec<P>, D::Error> {
-        let (name, state) = (self.name, self.state);
-        from.deserialize_any(self).inspect_err(|error| {
-            if error.to_string().starts_with("invalid type") {
-                let say = "A list in square brackets belongs here.";
-                state.borrow_mut().fault.get_or_insert((name.into(), say.into()));
-            }
-        })
+        from.deserialize_any(self)
     }
 }
 
@@ -188,7 +194,13 @@ impl<'de, P: Part> Visitor<'de> for Parts<'_, P> {
     type Value = Vec<P>;
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("a list")
+        f.write_str("list")
+    }
+
+    refuses!(visit_bool: bool, visit_i64: i64, visit_u64: u64, visit_f64: f64, visit_str: &str);
+
+    fn visit_map<A: MapAccess<'de>>(self, _: A) -> Result<Vec<P>, A::Error> {
+        Err(self.refused())
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut items: A) -> Result<Vec<P>, A::Error> {
@@ -197,8 +209,7 @@ impl<'de, P: Part> Visitor<'de> for Parts<'_, P> {
             let one = One { index: parts.len(), list: &self };
             let Some(part) = items.next_element_seed(one)? else { return Ok(parts) };
             if parts.len() == MAX_PARTS {
-                let say = format!("at most {MAX_PARTS} are taken; leave out what is far from the work.");
-                return Err(self.fail(self.name.into(), say));
+                return Err(self.fail(Place::List(self.list), FileFault::TooMany(Many::Items)));
             }
             parts.push(part);
         }
@@ -215,13 +226,17 @@ impl<'de, P: Part> DeserializeSeed<'de> for One<'_, '_, P> {
     type Value = P;
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<P, D::Error> {
-        let (index, list) = (self.index, self.list);
-        from.deserialize_any(self).map_err(|error| {
-            if error.to_string().starts_with("invalid type") {
-                return list.fail(format!("{}[{index}]", list.name), "An object in braces belongs here.".into());
-            }
-            error
-        })
+        from.deserialize_any(self)
+    }
+}
+
+impl<P> One<'_, '_, P> {
+    fn place(&self) -> Place {
+        Place::Part(self.list.list, self.index, "")
+    }
+
+    fn refused<E: Error>(&self) -> E {
+        self.list.fail(self.place(), FileFault::NoObject)
     }
 }
 
@@ -229,24 +244,27 @@ impl<'de, P: Part> Visitor<'de> for One<'_, '_, P> {
     type Value = P;
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("an object")
+        f.write_str("object")
+    }
+
+    refuses!(visit_bool: bool, visit_i64: i64, visit_u64: u64, visit_f64: f64, visit_str: &str);
+
+    fn visit_seq<A: SeqAccess<'de>>(self, _: A) -> Result<P, A::Error> {
+        Err(self.refused())
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<P, A::Error> {
         let mut part = P::default();
         // A bit for each field that was there.
         let mut seen = 0u32;
-        let place = || format!("{}[{}]", self.list.name, self.index);
-        let fail = |(field, say): Fault| -> A::Error {
-            let place = if field.is_empty() { place() } else { format!("{}.{field}", place()) };
-            self.list.fail(place, say)
-        };
+        let place = self.place();
+        let fail = |(field, why): Fault| -> A::Error { self.list.fail(place.field(field), why) };
         while let Some(Key(key)) = entries.next_key::<Key>()? {
             let Some(at) = P::FIELDS.iter().position(|field| *field == key) else {
-                return Err(fail(unknown(&key, P::FIELDS)));
+                return Err(fail(("", FileFault::FieldUnknown { field: key.into_owned(), known: P::FIELDS })));
             };
             if seen >> at & 1 == 1 {
-                return Err(A::Error::custom(format!("{TWICE}{}", quoted(&key))));
+                return Err(self.list.state.borrow_mut().fail(None, FileFault::FieldTwice { field: key.into_owned() }));
             }
             seen |= 1 << at;
             let value = entries.next_value_seed(AnyValue(PhantomData))?;
@@ -270,7 +288,7 @@ impl<'de> serde::Deserialize<'de> for Key<'de> {
             type Value = Key<'de>;
 
             fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-                f.write_str("a field")
+                f.write_str("field")
             }
 
             fn visit_str<E>(self, text: &str) -> Result<Key<'de>, E> {

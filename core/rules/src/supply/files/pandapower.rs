@@ -7,7 +7,7 @@ use std::collections::HashSet;
 
 use serde_json::Value;
 
-use super::{FileError, Read, Remarks};
+use super::{FileError, FileFault, Many, Odd, Place, Read, Remarks};
 use crate::supply::model::{Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use crate::supply::network::MAX_PARTS;
 
@@ -19,10 +19,10 @@ pub fn is_one(text: &str) -> bool {
 
 pub fn read(text: &str) -> Result<Read, FileError> {
     let whole: Value = serde_json::from_str(text).map_err(|error| {
-        let (place, say) = crate::json::fault(&error);
-        FileError::new(place, say)
+        let place = Place::At { line: error.line(), column: error.column() };
+        FileError::new(place, FileFault::Json((&error).into()))
     })?;
-    let tables = whole.get("_object").ok_or_else(|| wrong("_object", "it"))?;
+    let tables = whole.get("_object").ok_or_else(|| wrong("_object", Odd::File))?;
     let mut build = Build { tables, nodes: Vec::new(), links: Vec::new(), ends: HashSet::new() };
     build.buses()?;
     build.switches()?;
@@ -32,11 +32,8 @@ pub fn read(text: &str) -> Result<Read, FileError> {
     Ok(super::network(build.nodes, build.links, Remarks::default())?)
 }
 
-fn wrong(table: &str, what: &str) -> FileError {
-    FileError::new(
-        table,
-        format!("{what} is not as pandapower writes it; save the network again with pandapower.to_json."),
-    )
+fn wrong(table: &str, what: Odd) -> FileError {
+    FileError::new(Place::Table(table.to_owned()), FileFault::Pandapower(what))
 }
 
 struct Build<'a> {
@@ -67,7 +64,12 @@ impl Table {
         // A whole number is a number with a point where pandas once had a gap in the column.
         let number =
             cell.and_then(|v| v.as_i64().or_else(|| v.as_f64().filter(|f| f.fract() == 0.0).map(|f| f as i64)));
-        number.ok_or_else(|| wrong(&format!("{}, row {}", self.name, self.index[row]), &format!("\"{column}\"")))
+        number.ok_or_else(|| self.wrong(row, column))
+    }
+
+    fn wrong(&self, row: usize, column: &str) -> FileError {
+        let place = Place::Row(self.name.clone(), self.index[row]);
+        FileError::new(place, FileFault::Pandapower(Odd::Column(column.to_owned())))
     }
 
     fn flag(&self, row: usize, column: &str, default: bool) -> bool {
@@ -92,11 +94,11 @@ impl Build<'_> {
         let empty = Table { name: name.into(), columns: Vec::new(), index: Vec::new(), data: Vec::new() };
         let Some(frame) = self.tables.get(name) else { return Ok(empty) };
         let inner = match frame.get("_object") {
-            Some(Value::String(text)) => serde_json::from_str(text).map_err(|_| wrong(name, "the table"))?,
+            Some(Value::String(text)) => serde_json::from_str(text).map_err(|_| wrong(name, Odd::Table))?,
             Some(object) => object.clone(),
-            None => return Err(wrong(name, "the table")),
+            None => return Err(wrong(name, Odd::Table)),
         };
-        let list = |key: &str| inner.get(key).and_then(Value::as_array).ok_or_else(|| wrong(name, "the table"));
+        let list = |key: &str| inner.get(key).and_then(Value::as_array).ok_or_else(|| wrong(name, Odd::Table));
         let columns = list("columns")?.iter().map(|c| c.as_str().unwrap_or_default().to_owned()).collect();
         let index: Option<Vec<i64>> = list("index")?.iter().map(Value::as_i64).collect();
         let data: Option<Vec<Vec<Value>>> = list("data")?.iter().map(|row| row.as_array().cloned()).collect();
@@ -104,16 +106,13 @@ impl Build<'_> {
             (Some(index), Some(data)) if index.len() == data.len() => {
                 Ok(Table { name: name.into(), columns, index, data })
             }
-            _ => Err(wrong(name, "the table")),
+            _ => Err(wrong(name, Odd::Table)),
         }
     }
 
     fn bounded(&self) -> Result<(), FileError> {
         if self.nodes.len() > MAX_PARTS || self.links.len() > MAX_PARTS {
-            return Err(FileError::new(
-                "",
-                format!("at most {MAX_PARTS} parts are taken; leave out what is far from the work."),
-            ));
+            return Err(FileError::whole(FileFault::TooMany(Many::Parts)));
         }
         Ok(())
     }
@@ -137,7 +136,7 @@ impl Build<'_> {
             let to = match table.text(row, "et") {
                 "b" => bus(element),
                 branch @ ("l" | "t" | "t3") => end(branch, element, &from),
-                _ => return Err(wrong(&format!("switch, row {}", table.index[row]), "\"et\"")),
+                _ => return Err(table.wrong(row, "et")),
             };
             if table.text(row, "et") != "b" && self.ends.insert(to.clone()) {
                 self.nodes.push(Node::new(&to, NodeKind::Junction));
@@ -227,7 +226,7 @@ impl Build<'_> {
 
     /// Tables at buses that are not known here, such as those of converters: what they hold is there, and nobody knows what it is.
     fn unknown(&mut self) -> Result<(), FileError> {
-        let Some(tables) = self.tables.as_object() else { return Err(wrong("_object", "it")) };
+        let Some(tables) = self.tables.as_object() else { return Err(wrong("_object", Odd::File)) };
         let other =
             |name: &&String| !KNOWN.contains(&name.as_str()) && !name.starts_with("res_") && !name.starts_with('_');
         for name in tables.keys().filter(other) {
@@ -281,7 +280,7 @@ fn end(switched: &str, number: i64, bus: &str) -> String {
         "l" => "line",
         "t" => "trafo",
         "t3" => "trafo3w",
-        _ => "branch without switches",
+        _ => "branch",
     };
     format!("{name} {number} at {bus}")
 }

@@ -7,6 +7,7 @@ use std::marker::PhantomData;
 use serde::de::{DeserializeSeed, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 
 use super::cells::Cell;
+use super::{FileFault, Sort, Wanted};
 use crate::supply::model::MAX_CONDUCTORS;
 
 /// One value of a part.
@@ -20,41 +21,39 @@ pub enum Value<'a> {
 }
 
 impl Value<'_> {
-    fn wants(&self, what: &str) -> String {
-        let kind = match self {
-            Value::Null => "null",
-            Value::Flag(_) => "true or false",
-            Value::Number(_) => "a number",
-            Value::Text(_) => "a text",
-            Value::List(_) => "a list",
-            Value::Object => "an object in braces",
+    fn wants(&self, wanted: Wanted) -> FileFault {
+        let given = match self {
+            Value::Null => Sort::Null,
+            Value::Flag(_) => Sort::Flag,
+            Value::Number(_) => Sort::Number,
+            Value::Text(_) => Sort::Text,
+            Value::List(_) => Sort::List,
+            Value::Object => Sort::Object,
         };
-        format!("{what} belongs here, not {kind}.")
+        FileFault::Wants { wanted, given }
     }
 }
 
 impl Cell for Value<'_> {
-    fn text(&self) -> Result<&str, String> {
+    fn text(&self) -> Result<&str, FileFault> {
         match self {
-            Value::Text(text) if text.is_empty() => {
-                Err("a text needs at least one character; leave it out if it is not known.".into())
-            }
+            Value::Text(text) if text.is_empty() => Err(FileFault::TextEmpty),
             Value::Text(text) => Ok(text),
-            _ => Err(self.wants("A text in quotation marks")),
+            _ => Err(self.wants(Wanted::Text)),
         }
     }
 
-    fn flag(&self) -> Result<bool, String> {
+    fn flag(&self) -> Result<bool, FileFault> {
         match self {
             Value::Flag(flag) => Ok(*flag),
-            _ => Err(self.wants("true or false")),
+            _ => Err(self.wants(Wanted::Flag)),
         }
     }
 
-    fn list(&self, most: usize) -> Result<Vec<String>, String> {
-        let Value::List(list) = self else { return Err(self.wants("A list in square brackets")) };
+    fn list(&self, most: usize) -> Result<Vec<String>, FileFault> {
+        let Value::List(list) = self else { return Err(self.wants(Wanted::List)) };
         if list.len() > most {
-            return Err(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()));
+            return Err(FileFault::ListTooLong { count: list.len(), most });
         }
         list.iter().map(|item| item.text().map(str::to_owned)).collect()
     }
@@ -82,7 +81,7 @@ impl<'de> Visitor<'de> for AnyValue<'de> {
     type Value = Value<'de>;
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("a value")
+        f.write_str("value")
     }
 
     fn visit_unit<E>(self) -> Result<Value<'de>, E> {

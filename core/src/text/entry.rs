@@ -1,37 +1,48 @@
 //! An entry in one sentence.
 
-use super::cx::Look;
-use crate::job::Job;
-use crate::job::steps::Step;
+use super::steps::step;
+use super::words::{earth, label, limit_set, waiting};
+use crate::job::{Job, NamedLock, Part, Summary};
 use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
-use crate::journal::{Entry, EntryId, Fact, Newer};
+use crate::journal::{Entry, EntryId, Fact};
 use crate::point::Means;
 use crate::supply::Position;
-use crate::text;
+use crate::world::World;
+
+/// What an entry says of its job.
+pub fn said(job: &Job, entry: &Entry, names: &World) -> String {
+    summary(&Summary::of(job, entry), names)
+}
 
 /// What an entry says.
-pub fn said(look: &Look, job: &Job, entry: &Entry) -> String {
-    let read = recorded(look, job, &entry.body.fact);
-    match entry.newer {
-        Some(Newer::Beside) => format!("{read} (a newer version wrote more here than this one can read)"),
-        Some(Newer::Fact) | None => read,
+pub fn summary(told: &Summary, names: &World) -> String {
+    let read = recorded(told, names);
+    if told.more { format!("{read} (a newer version wrote more here than this one can read)") } else { read }
+}
+
+/// What the part is called that an entry names.
+fn called(part: &Part, names: &World) -> String {
+    let or = |known: &Option<String>, not: &str| known.clone().unwrap_or_else(|| not.to_owned());
+    match part {
+        Part::Nothing => String::new(),
+        Part::Point(point) => or(point, "a withdrawn point"),
+        Part::Circuit(circuit) => or(circuit, "a withdrawn circuit"),
+        Part::Place(place) => label(place),
+        Part::Lock(Some(NamedLock { label: on_it, owner, place })) => {
+            format!("lock {on_it} of {} on {}", names.name(*owner), label(place))
+        }
+        Part::Lock(None) => "a lock not known here".into(),
+        Part::Direct(what) => or(what, "withdrawn"),
+        Part::Source(what) => or(what, "A source of this site"),
+        Part::Cover(what) => or(what, "a cover"),
+        Part::Step(of) => of.as_ref().map(step).unwrap_or_default(),
     }
 }
 
-fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
-    let name = |id: &EntryId| look.name(*id);
-    let point = |id: &EntryId| job.point(*id).map_or_else(|| "a withdrawn point".to_owned(), |p| p.label.clone());
-    let lock = |id: &EntryId| match job.lock(*id) {
-        Some(lock) => format!("lock {} of {} on {}", lock.label, look.name(lock.owner), text::place(job, lock.on)),
-        None => "a lock not known here".into(),
-    };
-    let circuit = |id: &EntryId| {
-        job.circuits
-            .iter()
-            .find(|c| c.stamp.id == *id)
-            .map_or_else(|| "a withdrawn circuit".to_owned(), |c| c.label.clone())
-    };
-    match fact {
+fn recorded(told: &Summary, names: &World) -> String {
+    let name = |id: &EntryId| names.name(*id);
+    let part = called(&told.part, names);
+    match &told.fact {
         Fact::JobOpened { title, .. } => format!("Job opened: {title}"),
         Fact::ScopeChanged { scope, why } => format!("Scope changed to: {scope}. {why}"),
         Fact::PermitNoted { reference: Some(reference), .. } => format!("Permit {reference}"),
@@ -55,7 +66,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         }
         Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
         Fact::StoredAnswered { found: Some(found), seconds, .. } => {
-            format!("Stored energy: {} at {}, wait {}", found.what, found.at, text::waiting(*seconds))
+            format!("Stored energy: {} at {}, wait {}", found.what, found.at, waiting(*seconds))
         }
         Fact::StoredAnswered { looked, .. } => format!("Stored energy: none found. Looked: {looked}"),
         Fact::PointAdded { label, at, .. } => format!("Point of isolation {label}, {at}"),
@@ -65,69 +76,61 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
             let fit =
                 if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
-            format!("{} checked: {fit}", look.world.instrument(*instrument))
+            format!("{} checked: {fit}", names.instrument(*instrument))
         }
-        Fact::CircuitOff { circuit: id, seen } => format!("{} off. {seen}", circuit(id)),
-        Fact::PointOpened { point: id, found: Position::Open, seen, .. } => {
-            format!("{} found open. {seen}", point(id))
+        Fact::CircuitOff { seen, .. } => format!("{part} off. {seen}"),
+        Fact::PointOpened { found: Position::Open, seen, .. } => {
+            format!("{part} found open. {seen}")
         }
-        Fact::PointOpened { point: id, off_load, seen, .. } => {
-            format!("{} opened {}. {seen}", point(id), if *off_load { "off load" } else { "under load" })
+        Fact::PointOpened { off_load, seen, .. } => {
+            format!("{part} opened {}. {seen}", if *off_load { "off load" } else { "under load" })
         }
-        Fact::LockFitted { on, owner, means: Means::Other(how), .. } => {
-            format!("{} secured without a lock by {}: {how}", text::place(job, *on), name(owner))
+        Fact::LockFitted { owner, means: Means::Other(how), .. } => {
+            format!("{part} secured without a lock by {}: {how}", name(owner))
         }
-        Fact::LockFitted { on, owner, label, through: Some(_), .. } => {
-            format!(
-                "Lock {label} of {} on {}: one cable or bar through it and another",
-                name(owner),
-                text::place(job, *on)
-            )
+        Fact::LockFitted { owner, label, through: Some(_), .. } => {
+            format!("Lock {label} of {} on {part}: one cable or bar through it and another", name(owner))
         }
-        Fact::LockFitted { on, owner, label, .. } => {
-            format!("Lock {label} of {} on {}", name(owner), text::place(job, *on))
+        Fact::LockFitted { owner, label, .. } => {
+            format!("Lock {label} of {} on {part}", name(owner))
         }
-        Fact::SignPosted { point: id } => format!("Caution sign at {}", point(id)),
-        Fact::TagBound { tag, point: id, why } => {
+        Fact::SignPosted { .. } => format!("Caution sign at {part}"),
+        Fact::TagBound { tag, why, .. } => {
             let why = why.as_ref().map_or_else(String::new, |why| format!(". {why}"));
-            format!("Tag {} hangs at {}{why}", tag.spaced(), point(id))
+            format!("Tag {} hangs at {part}{why}", tag.spaced())
         }
-        Fact::TagGone { tag, point: id, why } => format!("Tag {} is off {}: {why}", tag.spaced(), point(id)),
-        Fact::TagRead { tag, point: id } => format!("Tag {} read at {}", tag.spaced(), point(id)),
-        Fact::PhotoTaken { sha256, of, note, doubts, .. } => {
+        Fact::TagGone { tag, why, .. } => format!("Tag {} is off {part}: {why}", tag.spaced()),
+        Fact::TagRead { tag, .. } => format!("Tag {} read at {part}", tag.spaced()),
+        Fact::PhotoTaken { sha256, note, doubts, .. } => {
             let more: String = doubts.iter().map(|d| format!(". {d}")).collect();
             let note = if note.is_empty() { String::new() } else { format!(" Kept because: {note}") };
-            format!("Photo of {}, SHA-256 {:.8}…{more}{note}", point(of), sha256)
+            format!("Photo of {part}, SHA-256 {sha256:.8}…{more}{note}")
         }
-        Fact::KeyOffered { lock: id, to } => format!("Offered to {}: {}", name(to), lock(id)),
+        Fact::KeyOffered { to, .. } => format!("Offered to {}: {part}", name(to)),
         Fact::KeyTaken { .. } => "Lock and key taken over, signed".into(),
         Fact::ShiftOffered { to, told } => format!("Shift offered to {}: {told}", name(to)),
         Fact::ShiftTaken { .. } => "Shift taken, signed".into(),
-        Fact::LockRemoved { lock: id, cut: Some(why) } => format!("Cut by its owner, no key: {}. {why}", lock(id)),
-        Fact::LockRemoved { lock: id, .. } => format!("Taken off by its owner: {}", lock(id)),
-        Fact::ForcedBegun { lock: id, authority, function, reached, why } => {
-            format!(
-                "Forced removal begun under {}, {function}, reached {reached}: {}. {why}",
-                name(authority),
-                lock(id)
-            )
+        Fact::LockRemoved { cut: Some(why), .. } => format!("Cut by its owner, no key: {part}. {why}"),
+        Fact::LockRemoved { .. } => format!("Taken off by its owner: {part}"),
+        Fact::ForcedBegun { authority, function, reached, why, .. } => {
+            format!("Forced removal begun under {}, {function}, reached {reached}: {part}. {why}", name(authority))
         }
         Fact::OwnerNotOnSite { how, .. } => format!("Owner not on site: {how}"),
         Fact::OwnerSought { how, outcome, .. } => format!("Owner sought: {how}. {outcome}"),
-        Fact::LockForced { lock: id, .. } => format!("Taken off in the owner's absence: {}", lock(id)),
+        Fact::LockForced { .. } => format!("Taken off in the owner's absence: {part}"),
         Fact::OwnerTold { how, .. } => format!("Owner told: {how}"),
         Fact::CoverOff { what } => format!("Cover off: {what}"),
         Fact::NoCovers { why } => format!("No cover comes off: {why}"),
         Fact::IndicatorProved { run, indicator, on, works } => {
             let on = match on {
-                ProvedOn::ProvingUnit(unit) => look.world.instrument(*unit),
+                ProvedOn::ProvingUnit(unit) => names.instrument(*unit),
                 ProvedOn::KnownSource(what) => format!("a source known to be live, {what}"),
             };
             format!(
                 "Indicator {} on {on}: {}. {}",
                 if run.is_some() { "proved again" } else { "proved" },
                 if *works { "works" } else { "does not respond" },
-                look.world.instrument(*indicator)
+                names.instrument(*indicator)
             )
         }
         Fact::ReadingTaken { first, then, reading, dc, .. } => {
@@ -135,28 +138,24 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         }
         Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", reading.word()),
         Fact::ReferenceProved { way, how, holds, .. } => {
-            let how = super::earth_in_words(*way, how);
+            let how = earth(*way, how);
             format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
         }
         Fact::RunSigned { .. } => "Test under supervision signed".into(),
-        Fact::DischargeRead { of, reading, .. } => {
-            let what =
-                job.direct().into_iter().find(|(id, ..)| id == of).map_or("withdrawn".into(), |(_, what, _)| what);
-            format!("Direct voltage at {what}: {}", reading.word())
+        Fact::DischargeRead { reading, .. } => {
+            format!("Direct voltage at {part}: {}", reading.word())
         }
         Fact::CauseNoted { found: true, cause, .. } => format!("Cause: {cause}"),
         Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
         Fact::WorkStopped {} => "Work stopped, everybody clear".into(),
         Fact::GivenUp { why, clear } => format!("Isolation given up: {why}. {clear}"),
-        Fact::LimitSet { limit: Some(limit) } => super::rules::limit_in_words(limit),
+        Fact::LimitSet { limit: Some(limit) } => limit_set(limit),
         Fact::LimitSet { limit: None } => "No limit for figures any more".into(),
-        Fact::SourceElsewhere { source, why } => {
-            let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == *source);
-            let what = known.map_or("A source of this site", |s| s.what.as_str());
-            format!("{what} does not reach this work: {why}")
+        Fact::SourceElsewhere { why, .. } => {
+            format!("{part} does not reach this work: {why}")
         }
-        Fact::PointsParted { point: id, apart, .. } => {
-            format!("{} is another point than the one alike: {apart}", point(id))
+        Fact::PointsParted { apart, .. } => {
+            format!("{part} is another point than the one alike: {apart}")
         }
         Fact::RotationFound { rotation: Some(rotation), how } => {
             format!("Rotation before isolating {}. {how}", rotation.word())
@@ -175,15 +174,14 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::WorkLeft { why } => format!("Work left: {why}"),
         Fact::NeutralParted { what } => format!("Neutral parted: {what}"),
         Fact::WorkFinished { clear } => format!("Work finished. {clear}"),
-        Fact::CoverBack { cover } => {
-            let what = job.covers.iter().find(|(s, ..)| s.id == *cover).map_or("a cover", |(_, what, _)| what.as_str());
-            format!("Cover back: {what}")
+        Fact::CoverBack { .. } => {
+            format!("Cover back: {part}")
         }
-        Fact::SignRemoved { point: id } => format!("Sign down at {}", point(id)),
-        Fact::PointClosed { point: id, beside: Some(why) } => {
-            format!("{} closed beside another source: {why}", point(id))
+        Fact::SignRemoved { .. } => format!("Sign down at {part}"),
+        Fact::PointClosed { beside: Some(why), .. } => {
+            format!("{part} closed beside another source: {why}")
         }
-        Fact::PointClosed { point: id, .. } => format!("{} closed", point(id)),
+        Fact::PointClosed { .. } => format!("{part} closed"),
         Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
         Fact::RotationRead { rotation, how, guard } => {
             let guard = match guard {
@@ -193,13 +191,13 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
             };
             format!("Rotation {}. {how}{guard}", rotation.word())
         }
-        Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
+        Fact::CircuitOn { .. } => format!("{part} on"),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
         Fact::Deviated { step, why } => {
-            format!("Passed over {}: {why}", Step::named(step).map_or_else(|| step.clone(), |s| text::title(s, job)))
+            format!("Passed over {}: {why}", if part.is_empty() { step } else { &part })
         }
         Fact::Withdrawn { why, .. } => format!("An entry was withdrawn: {why}"),
-        Fact::PointDrawn { point: id, switch, .. } => format!("{} is {switch} in the supply network", point(id)),
+        Fact::PointDrawn { switch, .. } => format!("{part} is {switch} in the supply network"),
         Fact::ZoneNoted { zone } => format!("Work zone in the supply network: {}", zone.join(", ")),
         Fact::CutDiffers { ways, why } => {
             format!("Answered for a way in the supply network ({}): {why}", ways.join("; "))
