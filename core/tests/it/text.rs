@@ -64,14 +64,26 @@ fn every_message_is_used_and_can_be_said() {
 /// The rules say nothing: no literal in them has two words. What is allowed has its reason beside it.
 #[test]
 fn no_rule_says_a_sentence() {
-    const ALLOWED: [&str; 0] = [];
+    const ALLOWED: [&str; 8] = [
+        // Ids of parts to which a file of pandapower's gives none but a number: they are written as they are.
+        "bus {number}",
+        "{name} {number}",
+        "{name} {number} at {bus}",
+        "trafo3w {number}",
+        "trafo3w {number} {}",
+        "{id} at {at}",
+        "{id} {column}",
+        // Line breaks in JSON.
+        "[\\n  {}\\n]",
+    ];
     let mut found = Vec::new();
-    let rules = files(&source("../rules/src/job"), ".rs");
-    assert!(rules.len() > 20, "{}", rules.len());
+    let rules: Vec<PathBuf> =
+        ["job", "supply"].iter().flat_map(|room| files(&source("../rules/src").join(room), ".rs")).collect();
+    assert!(rules.len() > 50, "{}", rules.len());
     for file in rules.into_iter().chain([source("../rules/src/point/locks.rs")]) {
         for (number, line) in fs::read_to_string(&file).unwrap().lines().enumerate() {
-            let code = line.split("//").next().unwrap();
-            // Every second piece between quotation marks stands in a literal; none in these files has one within it.
+            let code = line.split("//").next().unwrap().replace("\\\"", "").replace("'\"'", "");
+            // Every second piece between quotation marks stands in a literal.
             for literal in code.split('"').skip(1).step_by(2).filter(|literal| !ALLOWED.contains(literal)) {
                 if is_said(literal) {
                     found.push(format!("{}, line {}: {literal}", file.display(), number + 1));
