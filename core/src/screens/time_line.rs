@@ -51,9 +51,11 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::Told { who, how, about: About::Energising } => format!("Warned that the supply comes back: {who}, {how}"),
         Fact::BarrierPlaced { what, at } => format!("{what} at {at}"),
         Fact::SourceAnswered { kind, found: Some(found), .. } => {
-            format!("{}: found, {} at {}", kind.word(), found.what, found.at)
+            format!("{}: found, {} at {}", text::source_kind(*kind), found.what, found.at)
         }
-        Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
+        Fact::SourceAnswered { kind, looked, .. } => {
+            format!("{}: none found. Looked: {looked}", text::source_kind(*kind))
+        }
         Fact::StoredAnswered { found: Some(found), seconds, .. } => {
             format!("Stored energy: {} at {}, wait {}", found.what, found.at, text::waiting(*seconds))
         }
@@ -65,7 +67,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
             let fit =
                 if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
-            format!("{} checked: {fit}", look.world.instrument(*instrument))
+            format!("{} checked: {fit}", text::instrument(look.world, *instrument))
         }
         Fact::CircuitOff { circuit: id, seen } => format!("{} off. {seen}", circuit(id)),
         Fact::PointOpened { point: id, found: Position::Open, seen, .. } => {
@@ -120,20 +122,20 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::NoCovers { why } => format!("No cover comes off: {why}"),
         Fact::IndicatorProved { run, indicator, on, works } => {
             let on = match on {
-                ProvedOn::ProvingUnit(unit) => look.world.instrument(*unit),
+                ProvedOn::ProvingUnit(unit) => text::instrument(look.world, *unit),
                 ProvedOn::KnownSource(what) => format!("a source known to be live, {what}"),
             };
             format!(
                 "Indicator {} on {on}: {}. {}",
                 if run.is_some() { "proved again" } else { "proved" },
                 if *works { "works" } else { "does not respond" },
-                look.world.instrument(*indicator)
+                text::instrument(look.world, *indicator)
             )
         }
         Fact::ReadingTaken { first, then, reading, dc, .. } => {
-            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, reading.word())
+            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, text::reading(*reading))
         }
-        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", reading.word()),
+        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", text::reading(*reading)),
         Fact::ReferenceProved { way, how, holds, .. } => {
             let how = super::earth_in_words(*way, how);
             format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
@@ -142,7 +144,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
         Fact::DischargeRead { of, reading, .. } => {
             let what =
                 job.direct().into_iter().find(|(id, ..)| id == of).map_or("withdrawn".into(), |(_, what, _)| what);
-            format!("Direct voltage at {what}: {}", reading.word())
+            format!("Direct voltage at {what}: {}", text::reading(*reading))
         }
         Fact::CauseNoted { found: true, cause, .. } => format!("Cause: {cause}"),
         Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
@@ -159,7 +161,7 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} is another point than the one alike: {apart}", point(id))
         }
         Fact::RotationFound { rotation: Some(rotation), how } => {
-            format!("Rotation before isolating {}. {how}", rotation.word())
+            format!("Rotation before isolating {}. {how}", text::rotation(*rotation))
         }
         Fact::RotationFound { how, .. } => format!("Rotation not read before isolating: {how}"),
         Fact::SupplyAnswered { answer, who, how, .. } => {
@@ -184,14 +186,16 @@ fn recorded(look: &Look, job: &Job, fact: &Fact) -> String {
             format!("{} closed beside another source: {why}", point(id))
         }
         Fact::PointClosed { point: id, .. } => format!("{} closed", point(id)),
-        Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
+        Fact::PresenceRead { first, then, reading } => {
+            format!("Supply back, {first} – {then}: {}", text::reading(*reading))
+        }
         Fact::RotationRead { rotation, how, guard } => {
             let guard = match guard {
                 Some(RotationGuard::Uncoupled) => " (what turns was uncoupled)",
                 Some(RotationGuard::Bumped) => " (a short bump was watched)",
                 None => "",
             };
-            format!("Rotation {}. {how}{guard}", rotation.word())
+            format!("Rotation {}. {how}{guard}", text::rotation(*rotation))
         }
         Fact::CircuitOn { circuit: id } => format!("{} on", circuit(id)),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),

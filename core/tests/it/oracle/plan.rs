@@ -6,7 +6,7 @@ use stillbar_core::journal::fact::{About, Duty, Found, InstrumentKind, LightsFro
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::judge::energised::Tolerance;
-use stillbar_core::prove::{Earthing, Order, Reading, System};
+use stillbar_core::prove::{Earthing, Order, System};
 use stillbar_core::supply::NodeKind;
 
 use super::alike::alike;
