@@ -4,10 +4,12 @@ use std::time::Instant;
 
 use stillbar_core::prove::judge::judge;
 use stillbar_core::prove::{Case, Conductor, Role, plan_case};
+use stillbar_core::text;
 
 fn main() {
     let case = large();
     timed("plan, 64 conductors, 2016 tests", || assert_eq!(plan_case(&case).tests.len(), 64 * 63 / 2));
+    timed("the same with its sentences", || assert_eq!(text::plan(&plan_case(&case)).tests.len(), 64 * 63 / 2));
     for (name, value) in [("volts", "\"volts\":"), ("steps", "\"level\":")] {
         // A star whose neutral is open: every hypothesis has something to fit.
         let volts = [230, 400, 400, 120, 230, 400, 230, 230, 230, 50];
@@ -16,8 +18,8 @@ fn main() {
         let readings: Vec<String> =
             pairs.zip(volts).map(|((a, b), v)| format!("{{\"pair\":[\"{a}\",\"{b}\"],{value}{v}}}")).collect();
         let conductors = names.map(|n| format!("{{\"name\":\"{n}\"}}")).join(",");
-        let text = format!("{{\"conductors\":[{conductors}],\"readings\":[{}]}}", readings.join(","));
-        let case = Case::from_json(&text).expect("a case of the documented format");
+        let file = format!("{{\"conductors\":[{conductors}],\"readings\":[{}]}}", readings.join(","));
+        let case = Case::from_json(&file).expect("a case of the documented format");
         timed(&format!("judge, 5 conductors, 10 readings in {name}"), || assert!(!judge(&case).diagnoses.is_empty()));
     }
 }

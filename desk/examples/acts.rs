@@ -15,7 +15,7 @@ use stillbar_core::journal::EntryId;
 use stillbar_core::journey::{Props, play};
 use stillbar_core::parts::Tone;
 use stillbar_core::{Field, demo};
-use stillbar_desk::{folder, platform::System};
+use stillbar_desk::{folder, platform::DesktopPlatform};
 
 /// What a person would see if they looked.
 fn say(line: &str) {
@@ -39,7 +39,7 @@ fn main() -> ExitCode {
 
 fn acts(data: &Path, script: &str) -> Result<(), String> {
     folder::make(data)?;
-    let platform = Arc::new(System::new(data)?);
+    let platform = Arc::new(DesktopPlatform::new(data)?);
     let field = Field::open(data.to_string_lossy().into_owned(), platform).map_err(|e| e.to_string())?;
     let mut known = BTreeSet::new();
     tell(&field, &mut known)?;

@@ -12,7 +12,7 @@ use stillbar_core::journal::Running;
 use stillbar_core::journey::{Props, planned_again, play, story};
 use stillbar_core::sync::Done;
 use stillbar_core::{Field, Platform, PlatformError, demo};
-use stillbar_desk::platform::System;
+use stillbar_desk::platform::DesktopPlatform;
 use stillbar_office::start::beside;
 
 /// Behind by what the jobs will take, so that no entry is from the future.
@@ -20,7 +20,7 @@ const BEHIND_MS: i64 = -7 * 24 * 3_600_000;
 
 /// This machine, with a clock that can be moved on.
 struct Fast {
-    system: System,
+    system: DesktopPlatform,
     ahead: AtomicI64,
 }
 
@@ -68,7 +68,7 @@ fn main() {
     let data = folder.path().join("phone");
     fs::create_dir_all(&data).expect("can be made");
     let office = beside(folder.path().join("office"), "The office").expect("it starts");
-    let system = System::new(&data).expect("it has chance");
+    let system = DesktopPlatform::new(&data).expect("it has chance");
     let platform = Arc::new(Fast { system, ahead: AtomicI64::new(BEHIND_MS) });
     let open = || Field::open(data.to_string_lossy().into_owned(), platform.clone()).expect("opens");
     let wait = |ms: i64| {

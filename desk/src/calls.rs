@@ -3,9 +3,9 @@
 use std::path::Path;
 use std::sync::Arc;
 
-use stillbar_core::prove::{self, Case, CaseError, MAX_BYTES, Order};
+use stillbar_core::prove::{self, Case, MAX_BYTES, Order};
 use stillbar_core::store::plain;
-use stillbar_core::{demo, store};
+use stillbar_core::{demo, store, text};
 
 use crate::platform::{DesktopPlatform, SECRET};
 use crate::{file, told};
@@ -20,12 +20,12 @@ pub enum PlanOf<'a> {
 
 /// The dead tests as `stillbar plan --json` prints them. An error is one sentence.
 pub fn plan(of: &PlanOf) -> Result<String, String> {
-    serde_json::to_string(&prove::plan_case(&case(of)?)).map_err(|e| e.to_string())
+    serde_json::to_string(&text::plan(&prove::plan_case(&case(of)?))).map_err(|e| e.to_string())
 }
 
 /// The same plan as text, one test a line; for a file with everything else that has to be shown.
 pub fn plan_text(of: &PlanOf) -> Result<String, String> {
-    let plan = prove::plan_case(&case(of)?);
+    let plan = text::plan(&prove::plan_case(&case(of)?));
     Ok(match of {
         PlanOf::List(..) => told::tests(&plan),
         PlanOf::File(_) => told::plan(&plan),
@@ -34,7 +34,7 @@ pub fn plan_text(of: &PlanOf) -> Result<String, String> {
 
 /// What the readings in a file prove, and what may be behind them. An error is one sentence.
 pub fn judge(path: &Path, json: bool) -> Result<String, String> {
-    let judgement = prove::judge::judge(&read_case(path)?);
+    let judgement = text::judgement(&prove::judge::judge(&read_case(path)?));
     if json { serde_json::to_string(&judgement).map_err(|e| e.to_string()) } else { Ok(told::judgement(&judgement)) }
 }
 
@@ -55,12 +55,9 @@ fn case(of: &PlanOf) -> Result<Case, String> {
 fn read_case(path: &Path) -> Result<Case, String> {
     let name = file::name(path);
     let bytes = file::read(path, MAX_BYTES, &name, "a JSON file")?;
-    let text = std::str::from_utf8(&bytes)
+    let json = std::str::from_utf8(&bytes)
         .map_err(|e| format!("{name}: byte {} is not UTF-8; save the file as UTF-8.", e.valid_up_to() + 1))?;
-    Case::from_json(text).map_err(|e| match e.place.as_str() {
-        CaseError::WHOLE => format!("{name}: {}", e.say),
-        _ => format!("{name}: {e}"),
-    })
+    Case::from_json(json).map_err(|e| format!("{name}: {}", text::case(&e)))
 }
 
 /// Fills an empty `folder` with the demo's jobs.

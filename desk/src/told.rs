@@ -2,14 +2,14 @@
 
 use std::fmt::Write;
 
-use stillbar_core::prove::judge::{Judgement, Verdict};
-use stillbar_core::prove::{Plan, Test};
+use stillbar_core::prove::judge::Verdict;
+use stillbar_core::text::{ToldJudgement, ToldPlan, ToldTest};
 
 /// The tests, one a line.
-pub fn tests(plan: &Plan) -> String {
+pub fn tests(plan: &ToldPlan) -> String {
     let mut out = String::new();
     for (i, test) in plan.tests.iter().enumerate() {
-        let Test { first, then, expect, .. } = test;
+        let ToldTest { first, then, expect, .. } = test;
         // Writing to a String cannot fail.
         let _ = writeln!(
             out,
@@ -21,7 +21,7 @@ pub fn tests(plan: &Plan) -> String {
 }
 
 /// Everything: what warns, what to do before, the tests with the moves of the probes, and where it all comes from.
-pub fn plan(plan: &Plan) -> String {
+pub fn plan(plan: &ToldPlan) -> String {
     let mut out = String::new();
     list(&mut out, "Look out", &plan.warnings);
     for wait in &plan.stored_energy {
@@ -53,7 +53,7 @@ pub fn plan(plan: &Plan) -> String {
 }
 
 /// The verdict, why, what may be behind it and what to do.
-pub fn judgement(judgement: &Judgement) -> String {
+pub fn judgement(judgement: &ToldJudgement) -> String {
     let verdict = match judgement.verdict {
         Verdict::ProvedDead => "Proved dead",
         Verdict::TreatAsLive => "Treat as live",
@@ -63,7 +63,7 @@ pub fn judgement(judgement: &Judgement) -> String {
     let mut out = String::new();
     list(&mut out, verdict, &judgement.why);
     for diagnosis in &judgement.diagnoses {
-        let title = format!("It may be: {} (fits to {:.0} %)", diagnosis.cause, diagnosis.fit * 100.0);
+        let title = format!("It may be: {} (fits to {:.0} %)", diagnosis.cause.name(), diagnosis.fit * 100.0);
         list(&mut out, &title, &[diagnosis.explains.clone(), diagnosis.next.clone()]);
     }
     let repeat: Vec<String> = judgement.repeat.iter().map(|[a, b]| format!("{a} – {b}")).collect();
@@ -71,8 +71,8 @@ pub fn judgement(judgement: &Judgement) -> String {
     out
 }
 
-fn probes(test: &Test) -> String {
-    let Test { first, then, off_first, .. } = test;
+fn probes(test: &ToldTest) -> String {
+    let ToldTest { first, then, off_first, .. } = test;
     match &test.held {
         Some(held) => {
             let other = if held == first { then } else { first };

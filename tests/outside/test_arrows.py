@@ -3,6 +3,7 @@
 Between crates the compiler allows no circle anyway; what is held here is which crate may stand on which, and that the pure ones name nothing
 that touches a file, a thread, a socket, a clock or chance. Between the rooms of one crate (its top modules) the compiler allows everything:
 there a circle is only where `CIRCLES` lists it, with a reason, and an entry that is not needed any more has to go. The graph is printed.
+The pure crates say nothing either: what they find is a value, and the core's room for text makes the sentence.
 """
 
 import re
@@ -31,6 +32,18 @@ LAYERS = [
 # Values in, values out: no file, thread, socket, clock or chance of their own. `tests/run wasm` builds them where there is none of it.
 PURE = ["stillbar-values", "stillbar-journal", "stillbar-media", "stillbar-protocol", "stillbar-rules"]
 WORLDLY = re.compile(r"\bstd::(fs|net|thread|process|env|os)\b|\b(SystemTime|Instant)::now\b|\b(getrandom|rand|rusqlite|ureq|tokio)::")
+
+# Files of the pure crates that still say something in English, and why. The list only gets shorter.
+SPOKEN = {
+    "core/rules/src/supply/": "what the network finds is still told in sentences; they become findings like those of a job",
+    "core/values/src/network.rs": "the words for the parts of a network stand in those sentences, and go with them",
+    "core/rules/src/json.rs": "the readers of network files take their sentences from here; what it reads in errors are serde_json's own words",
+}
+# One token of Rust that matters here: a comment, a raw or plain literal, or a character, which may be a quotation mark.
+TOKEN = re.compile(r"""//[^\n]*|/\*.*?\*/|\bb?r(#*)".*?"\1|b?"(?:\\.|[^"\\])*"|'(?:\\[^']+|[^'\\])'""", re.DOTALL)
+# Who reads a literal behind one of these works on the code: a broken promise of ours, a lint's reason, or an error as developers see it.
+OURS = re.compile(r"(?:\b(?:expect|unreachable!|assert(?:_eq|_ne)?!|debug_assert(?:_eq|_ne)?!|panic!)\(|#\[error\(|\breason = )")
+WORD = re.compile(r"[^\w\s]*[^\W\d_]+(?:[-'’][^\W\d_]+)*[^\w\s]*")
 
 # Rooms that stand in a circle, and why they still do. The list only gets shorter.
 CIRCLES = {
@@ -119,6 +132,85 @@ def test_the_pure_crates_touch_nothing_outside(name: str):
     for file in sorted((FOLDERS[name] / "src").rglob("*.rs")):
         found = WORLDLY.search(re.sub(r"//.*", "", file.read_text()))
         assert not found, f"{file.relative_to(ROOT)}: {found and found[0]}"
+
+
+def without_tests(code: str) -> str:
+    """The code without what stands behind `#[cfg(test)]`: a module of tests ends its file here."""
+    return re.split(r"#\[cfg\(test\)\]\s*mod\b", code)[0]
+
+
+def ours(code: str) -> list[tuple[int, int]]:
+    """From where to where an argument or attribute is read by developers only."""
+    spans = []
+    for found in OURS.finditer(code):
+        end = found.end()
+        if code[end - 1] != "(":
+            spans.append((end, end + 1))
+            continue
+        at, depth = end, 1
+        while depth and at < len(code):
+            token = TOKEN.match(code, at)
+            depth += 0 if token else {"(": 1, ")": -1}.get(code[at], 0)
+            at = token.end() if token else at + 1
+        spans.append((end, at))
+    return spans
+
+
+def said(code: str) -> list[tuple[int, str]]:
+    """Every literal that says something to a person, with its line: two words with a blank between them."""
+    code = without_tests(code)
+    spans, found = ours(code), []
+    for token in TOKEN.finditer(code):
+        text = token[0]
+        literal = text[text.index('"') + 1 :] if text.startswith(('"', "b", "r")) else ""
+        # What is put in is no word, and an escape is one character.
+        plain = re.sub(r"\\(?:u\{\w+\}|\s+|.)", " ", re.sub(r"\{[^{}\s]*\}", "0", literal))
+        words = sum(bool(WORD.fullmatch(word)) for word in plain.split())
+        if words > 1 and not any(start <= token.start() < end for start, end in spans):
+            found.append((code[: token.start()].count("\n") + 1, text))
+    return found
+
+
+def test_a_sentence_is_found():
+    """A check of the check."""
+    for code in (
+        'let a = "Treat as live.";',
+        'f("{name} is open")',
+        'r#"not "dead" yet"#',
+        '("first \\\n   then")',
+        "let c = '\"'; g(\"so it is\")",
+        'at.error("it is so")',
+    ):
+        assert [line for line, _ in said(code)] == [1], code
+    for code in (
+        '// "no word"\n/// "none here"',
+        'expect("a case of ours")',
+        'assert!(n > 1, "{} of {n}", f("so so"))',
+        '#[error("told {0}: to developers")]',
+        '#![allow(missing_docs, reason = "a comment tells")]',
+        '"kebab-case-name"',
+        'format!("{a} {b} V")',
+        '"sha256 {},size {}"',
+        '#[cfg(test)]\nmod tests { const A: &str = "two words"; }',
+    ):
+        assert said(code) == [], code
+
+
+@pytest.mark.parametrize("name", PURE)
+def test_the_pure_crates_say_nothing(name: str):
+    found = []
+    for file in sorted((FOLDERS[name] / "src").rglob("*.rs")):
+        way = str(file.relative_to(ROOT))
+        if not way.startswith(tuple(SPOKEN)):
+            found += [f"{way}:{line}: {text}" for line, text in said(file.read_text())]
+    assert not found, "find a value, and say it in core/src/text/:\n" + "\n".join(found)
+
+
+def test_what_still_speaks_does():
+    """Whoever takes the last sentence out of a place takes the place off the list."""
+    files = {str(file.relative_to(ROOT)): file for name in PURE for file in (FOLDERS[name] / "src").rglob("*.rs")}
+    for place in SPOKEN:
+        assert any(said(file.read_text()) for way, file in files.items() if way.startswith(place)), f"{place} says nothing any more"
 
 
 def test_the_pure_crates_are_those_that_are_built_for_the_browser():

@@ -13,12 +13,24 @@ const DEPTH: usize = 24;
 /// Why bytes are not an entry's CBOR.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum CborError {
-    /// The content cannot be written, for example because it has a floating point number.
+    /// The content cannot be written.
     #[error("this cannot be written as deterministic CBOR: {0}")]
     Unwritable(String),
+    /// A map of the content has two entries of one key.
+    #[error("this cannot be written as deterministic CBOR: a map has the same key twice")]
+    SameKey,
+    /// The content has a floating point number.
+    #[error("this cannot be written as deterministic CBOR: a floating point number")]
+    Float,
+    /// The content has a tag of CBOR.
+    #[error("this cannot be written as deterministic CBOR: a tag")]
+    Tag,
     /// The bytes are not CBOR of the expected shape.
     #[error("these bytes are not a readable entry: {0}")]
     Unreadable(String),
+    /// The bytes have no fact in them.
+    #[error("these bytes are not a readable entry: it has no fact")]
+    NoFact,
     /// The bytes have the right shape but not in the one deterministic encoding.
     #[error("these bytes are not in the deterministic encoding")]
     NotCanonical,
@@ -69,13 +81,13 @@ fn canonical(value: Value) -> Result<Value, CborError> {
             }
             keyed.sort_by(|a, b| a.0.cmp(&b.0));
             if keyed.windows(2).any(|w| w[0].0 == w[1].0) {
-                return Err(CborError::Unwritable("a map has the same key twice".into()));
+                return Err(CborError::SameKey);
             }
             Value::Map(keyed.into_iter().map(|(_, key, value)| (key, value)).collect())
         }
         // Two platforms may spell a float differently; every quantity in the journal is a whole number of a small unit.
-        Value::Float(_) => return Err(CborError::Unwritable("a floating point number".into())),
-        Value::Tag(..) => return Err(CborError::Unwritable("a tag".into())),
+        Value::Float(_) => return Err(CborError::Float),
+        Value::Tag(..) => return Err(CborError::Tag),
         plain => plain,
     })
 }

@@ -473,28 +473,11 @@ pub enum SupplyAnswer {
 impl RotationGuard {
     /// All.
     pub const ALL: [RotationGuard; 2] = [RotationGuard::Uncoupled, RotationGuard::Bumped];
-
-    /// In a few words.
-    pub fn word(self) -> &'static str {
-        match self {
-            RotationGuard::Uncoupled => "What turns is uncoupled",
-            RotationGuard::Bumped => "A short bump, watched",
-        }
-    }
 }
 
 impl SupplyAnswer {
     /// All.
     pub const ALL: [SupplyAnswer; 3] = [SupplyAnswer::Mended, SupplyAnswer::LeftOff, SupplyAnswer::Accepted];
-
-    /// In a few words.
-    pub fn word(self) -> &'static str {
-        match self {
-            SupplyAnswer::Mended => "Mended, to be read again",
-            SupplyAnswer::LeftOff => "Left off",
-            SupplyAnswer::Accepted => "Accepted by somebody who was told",
-        }
-    }
 }
 
 impl SourceKind {
@@ -507,18 +490,6 @@ impl SourceKind {
         SourceKind::Battery,
         SourceKind::Control,
     ];
-
-    /// The trade's word for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            SourceKind::Generator => "Generator",
-            SourceKind::Ups => "UPS",
-            SourceKind::Pv => "PV",
-            SourceKind::Battery => "Battery",
-            SourceKind::SecondFeeder => "Second feeder or changeover",
-            SourceKind::Control => "Control or auxiliary supply",
-        }
-    }
 }
 
 impl Fact {

@@ -55,7 +55,7 @@ fn understood(mut value: Value) -> Result<(Body, Option<Newer>), CborError> {
     if let Ok(body) = value.deserialized::<Body>() {
         return Ok((body, Some(Newer::Beside)));
     }
-    let (kind, content) = fact(&mut value).ok_or_else(|| CborError::Unreadable("it has no fact".into()))?;
+    let (kind, content) = fact(&mut value).ok_or(CborError::NoFact)?;
     let (kind, content) = (std::mem::take(kind), std::mem::replace(content, Value::Null));
     let (read, newer) = match in_part(&kind, &content)? {
         Some(read) => (read, Newer::Beside),

@@ -73,12 +73,4 @@ impl World {
     pub fn telephone(&self, person: EntryId) -> &str {
         self.people.get(&person).map_or("", |p| p.telephone.as_str())
     }
-
-    /// An instrument's name and serial number.
-    pub fn instrument(&self, id: EntryId) -> String {
-        self.instruments.get(&id).map_or_else(
-            || format!("instrument {}", id.short()),
-            |i| format!("{}, serial {}", i.name, if i.serial.is_empty() { "not given" } else { &i.serial }),
-        )
-    }
 }

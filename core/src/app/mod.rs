@@ -34,6 +34,7 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 pub use errors::{OpenError, PlatformError};
 pub(crate) use inner::Inner;
 pub use others::TakenIn;
+pub use photos::doubt;
 pub use standing::standing;
 pub(crate) use suspend::Stand;
 

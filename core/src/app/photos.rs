@@ -34,6 +34,26 @@ pub struct Kept {
     pub copies: Vec<String>,
 }
 
+/// What is poor about a picture, or whom its tag belongs to, as an entry keeps it: what is written does not follow the catalogue.
+pub fn doubt(warning: &Warning) -> String {
+    match warning {
+        Warning::Blurred => {
+            "This picture seems blurred: look at the label in it, and take it again if you cannot read it.".into()
+        }
+        Warning::Dark => "This picture is very dark: add light and take it again if you can.".into(),
+        Warning::Bright => "This picture is very bright: turn away from the light and take it again if you can.".into(),
+        Warning::OtherTag { belongs, here } if belongs == here => {
+            format!("The tag in this picture belongs to another point that is called {here} too.")
+        }
+        Warning::OtherTag { belongs, here } => format!("The tag in this picture belongs to {belongs}, not {here}."),
+        Warning::UnknownTag { tag, here } => {
+            let tag = tag.spaced();
+            format!("The tag in this picture, {tag}, belongs to nothing that this device knows, and not to {here}.")
+        }
+        Warning::NoTag { here } => format!("No tag can be read in this picture, and {here} has one."),
+    }
+}
+
 /// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
 pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
     let photo = evidence::check(bytes).map_err(|e| e.to_string())?;

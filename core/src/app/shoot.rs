@@ -66,7 +66,7 @@ impl Inner {
         let doubts = self.tag_doubts(job, of, &photo)?;
         if let Some(wrong) = doubts.iter().find(|d| matches!(d, Warning::OtherTag { .. })) {
             self.edit(WAITING, &photo.sha256);
-            let text = format!("{wrong} Take it again, or say below why it is kept.");
+            let text = format!("{} Take it again, or say below why it is kept.", photos::doubt(wrong));
             return Ok(Notice { tone: Tone::Forbid, text });
         }
         photo.doubts.extend(doubts);
@@ -126,7 +126,7 @@ pub(super) fn errand(token: String) -> Errand {
 }
 
 fn sentences(photo: &Kept) -> Vec<String> {
-    photo.doubts.iter().map(ToString::to_string).collect()
+    photo.doubts.iter().map(photos::doubt).collect()
 }
 
 fn fact(photo: Kept, of: EntryId, note: String) -> Fact {

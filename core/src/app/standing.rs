@@ -3,7 +3,6 @@
 use crate::job::steps::Step;
 use crate::job::{Job, Standing as Proof, UndoneWhat, Void};
 use crate::point::Means;
-use crate::prove::judge::neutral::Unexpected;
 use crate::prove::{Met, volts};
 use crate::screens::cx::Look;
 use crate::screens::parts::{Standing, Tone};
@@ -35,7 +34,7 @@ pub fn standing(job: &Job, look: &Look) -> Standing {
         (Proof::Unsigned, _) => live("Tested under supervision, and not signed yet.".into()),
         (Proof::Void { why }, _) => live(format!("The proof is void. {}", text::void(&why, look.world))),
         (Proof::Proved { since }, _) => {
-            let with = job.run().map(|r| look.world.instrument(r.indicator)).unwrap_or_default();
+            let with = job.run().map(|r| text::instrument(look.world, r.indicator)).unwrap_or_default();
             (
                 Tone::Plain,
                 "Proved dead".to_owned(),
@@ -89,9 +88,9 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
     let mut all: Vec<String> = Vec::new();
     for undone in &job.undone {
         let what = match &undone.what {
-            UndoneWhat::Source(kind, what) => format!("{} found ({what})", kind.word()),
+            UndoneWhat::Source(kind, what) => format!("{} found ({what})", text::source_kind(*kind)),
             UndoneWhat::Stored(what) => format!("Stored energy found ({what})"),
-            UndoneWhat::Check(id) => format!("{} found not fit for use", look.world.instrument(*id)),
+            UndoneWhat::Check(id) => format!("{} found not fit for use", text::instrument(look.world, *id)),
         };
         all.push(format!("{what}: withdrawn. {} ({})", undone.why, look.by(&undone.stamp)));
     }
@@ -106,7 +105,7 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
     if job.has_newer() {
         all.push(text::void(&Void::Newer, look.world));
     }
-    all.extend(job.remarks().iter().map(Unexpected::sentence));
+    all.extend(job.remarks().iter().map(text::unexpected));
     let limits = job.limits();
     if let Some(limit) = job.limit.as_ref().filter(|_| limits.ac_mv > 0 || limits.dc_mv > 0) {
         all.push(format!(
@@ -121,7 +120,7 @@ fn beside(job: &Job, look: &Look) -> Vec<String> {
 
 /// What was read, in a sentence; the first two of many.
 fn indication(readings: &[Met]) -> String {
-    let named = readings.iter().take(2).map(|met| format!("{} {}", text::met_at(met), met.reading.word()));
+    let named = readings.iter().take(2).map(|met| format!("{} {}", text::met_at(met), text::reading(met.reading)));
     let pairs = named.collect::<Vec<_>>().join("; ");
     let more = match readings.len().saturating_sub(2) {
         0 => String::new(),

@@ -86,8 +86,8 @@ impl Teller<'_> {
             site: job.site.and_then(|site| self.look.world.sites.get(&site).cloned()),
             equipment: job.equipment.clone(),
             scope: job.scope.clone(),
-            system: job.system.word().into(),
-            earthing: job.earthing.word().into(),
+            system: text::system(job.system),
+            earthing: text::earthing(job.earthing),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
@@ -198,7 +198,7 @@ impl Teller<'_> {
 
     fn sources(&self) -> Vec<Looked> {
         let looked = |s: &crate::job::Source| Looked {
-            what: s.kind.word().into(),
+            what: text::source_kind(s.kind),
             found: s.found.as_ref().map(|f| format!("{} at {}", f.what, f.at)),
             looked: s.looked.clone(),
             when: self.when(&s.stamp),
@@ -236,7 +236,7 @@ impl Teller<'_> {
         Point {
             label: p.label.clone(),
             at: p.at.clone(),
-            kind: p.kind.word().into(),
+            kind: text::point_kind(p.kind),
             poles: p.poles.clone(),
             cuts: p.cuts.map(|id| source(id).map_or("a source".into(), |f| f.what.clone())),
             added: self.when(&p.stamp),
@@ -291,7 +291,7 @@ impl Teller<'_> {
 
     fn instruments(&self) -> Vec<Instrument> {
         let checked = |c: &crate::job::Checked| Instrument {
-            name: self.look.world.instrument(c.instrument),
+            name: text::instrument(self.look.world, c.instrument),
             faults: c.faults.iter().map(|fault| text::fault(*fault)).collect(),
             note: c.note.clone(),
             when: self.when(&c.stamp),

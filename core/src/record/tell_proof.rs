@@ -16,7 +16,7 @@ pub(super) fn runs(teller: &Teller) -> Vec<Run> {
 fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
     let (job, world) = (teller.job, teller.look.world);
     let on = |on: &ProvedOn| match on {
-        ProvedOn::ProvingUnit(unit) => world.instrument(*unit),
+        ProvedOn::ProvingUnit(unit) => text::instrument(world, *unit),
         ProvedOn::KnownSource(what) => format!("a source known to be live: {what}"),
     };
     let lit: Vec<&prove::Taken> = run.readings.iter().filter(|t| job.shows(t)).collect();
@@ -28,11 +28,11 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
         "Does not count: the protective conductor is not earth. Treat as live.".into()
     } else if !lit.is_empty() {
         let pairs: Vec<String> =
-            lit.iter().take(6).map(|t| format!("{} – {} {}", t.first, t.then, t.reading.word())).collect();
+            lit.iter().take(6).map(|t| format!("{} – {} {}", t.first, t.then, text::reading(t.reading))).collect();
         let more = if lit.len() > 6 { format!(" and {} more", lit.len() - 6) } else { String::new() };
         format!("Indication: {}{more}. Treat as live.", pairs.join("; "))
     } else if job.whole(run) && job.limits().ac_mv > 0 {
-        let limit = prove::Reading::Millivolts(job.limits().ac_mv).word();
+        let limit = text::reading(prove::Reading::Millivolts(job.limits().ac_mv));
         format!(
             "No pair read more than {limit}, the limit for dead on this job, and the indicator worked before and after."
         )
@@ -51,7 +51,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
     let when = |stamp: &Stamp| teller.when(stamp);
     Run {
         number,
-        indicator: world.instrument(run.indicator),
+        indicator: text::instrument(world, run.indicator),
         on: run.on().map(on).unwrap_or_default(),
         before: when(&run.before),
         reference: reference.map(|e| {
@@ -91,7 +91,7 @@ pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
             kind: kind.into(),
             first,
             then,
-            reading: reading.word(),
+            reading: text::reading(*reading),
             indicates: job.troubles.iter().any(|t| t.stamp.id == entry.id) || job.shows_voltage(*reading, false),
             withdrawn: teller.withdrawn(entry.id),
             when: teller.when(&entry.stamp()),

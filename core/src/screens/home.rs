@@ -159,16 +159,16 @@ pub fn new_job(look: &Look) -> Page {
     page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
     let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
     page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
-    page.choice("system", "Conductors at the point of work", options(&System::ALL, System::word), look.draft("system"));
-    page.choice("earthing", "Earthing arrangement", options(&Earthing::ALL, Earthing::word), look.draft("earthing"));
+    page.choice("system", "Conductors at the point of work", options(&System::ALL, text::system), look.draft("system"));
+    page.choice("earthing", "Earthing arrangement", options(&Earthing::ALL, text::earthing), look.draft("earthing"));
     let usual = word_of(&Order::default());
-    page.choice("order", "Order of the dead test", options(&Order::ALL, Order::word), look.draft_or("order", &usual));
+    page.choice("order", "Order of the dead test", options(&Order::ALL, text::order), look.draft_or("order", &usual));
     page.para("Orders differ between documents. Take the one that your site wants.");
     let hint = "Line to neutral, such as 230. For three wire line to line, such as 400.";
     page.field("volts", "Nominal voltage in volts", hint, look.draft("volts"), EntryKind::Number, 8);
     rules::at_set_up(&mut page, look);
     let usual = word_of(&Tolerance::default());
-    let tolerances = options(&Tolerance::ALL, Tolerance::word);
+    let tolerances = options(&Tolerance::ALL, text::tolerance);
     page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
     page.main("Open this job", "open-job");
     page
@@ -331,8 +331,8 @@ pub(super) fn read_word<T: DeserializeOwned>(word: &str) -> Option<T> {
 }
 
 /// Every one of `all` as an option.
-pub(super) fn options<T: Serialize + Copy>(all: &[T], word: fn(T) -> &'static str) -> Vec<(String, String)> {
-    all.iter().map(|value| (word_of(value), word(*value).to_owned())).collect()
+pub(super) fn options<T: Serialize + Copy, W: Into<String>>(all: &[T], word: fn(T) -> W) -> Vec<(String, String)> {
+    all.iter().map(|value| (word_of(value), word(*value).into())).collect()
 }
 
 /// The value chosen in `field`; `ask` is the sentence if none was.

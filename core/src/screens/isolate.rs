@@ -129,7 +129,10 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let done = passed(job, Step::Isolate(point.stamp.id));
     page.fact("Point", in_words(job, point));
     for (_, known) in &look.site.alike {
-        page.fact("Known at this site", format!("{}, {}, from {}", known.label, known.at, known.title));
+        page.fact(
+            "Known at this site",
+            format!("{}, {}, from {}", known.label, known.at, text::job_title(known.title.as_deref())),
+        );
     }
     super::tags::at_point(page, look, job, point);
     if let Some(opened) = &point.opened {
@@ -148,8 +151,9 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
             page.caution(
                 Tone::Forbid,
                 format!(
-                    "{} was closed for another job, {other}, {}. Treat as live. See that it is open, and say so.",
+                    "{} was closed for another job, {}, {}. Treat as live. See that it is open, and say so.",
                     point.label,
+                    text::job_title(other),
                     look.when(closed)
                 ),
             );
@@ -180,7 +184,7 @@ fn parting(page: &mut Page, look: &Look, point: &Point) {
     ));
     page.entry("apart", "By what they are told apart", "Another bay, another number on the door", look.draft("apart"));
     for (_, known) in &look.site.alike {
-        let label = format!("These are two: this, and {} of {}", known.label, known.title);
+        let label = format!("These are two: this, and {} of {}", known.label, text::job_title(known.title.as_deref()));
         page.toned(label, format!("parted {}", known.point), Tone::Quiet);
     }
     if look.site.alike.len() > 1 {

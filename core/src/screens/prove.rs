@@ -14,7 +14,7 @@ use crate::job::steps::Step;
 use crate::job::{Job, Standing};
 use crate::journal::fact::{InstrumentKind, ProvedOn};
 use crate::journal::{EntryId, Fact};
-use crate::prove::{self, Reading, Test, parse_volts};
+use crate::prove::{Reading, Test, parse_volts};
 use crate::text;
 
 /// What a step of proving shows.
@@ -98,7 +98,7 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
 fn sound(look: &Look, job: &Job, kind: InstrumentKind) -> Vec<(String, String)> {
     let fit = job.instruments.iter().filter(|c| c.faults.is_empty());
     fit.filter(|c| look.world.instruments.get(&c.instrument).is_some_and(|i| i.kind == kind))
-        .map(|c| (c.instrument.to_string(), look.world.instrument(c.instrument)))
+        .map(|c| (c.instrument.to_string(), text::instrument(look.world, c.instrument)))
         .collect()
 }
 
@@ -119,7 +119,7 @@ fn prove_before(page: &mut Page, look: &Look, job: &Job) {
     lacking(page, look, job, Step::ProveBefore);
     if matches!(job.standing(), Standing::UnderWay { .. } | Standing::Proved { .. }) {
         if let Some(run) = job.run() {
-            page.fact("Indicator", look.world.instrument(run.indicator));
+            page.fact("Indicator", text::instrument(look.world, run.indicator));
             page.fact("Proved", look.by(&run.before));
         }
         next(page, job);
@@ -199,7 +199,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let tests: Vec<&Test> = missing.iter().filter(|t| t.group == group).collect();
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
-    let (drawing, label) = prove::terminals(&job.conductors(), &tests);
+    let (drawing, label) = text::terminals(&job.conductors(), &tests);
     page.drawing(label, drawing);
     let row = |t: &&Test| {
         // Where only direct voltage is left to read, the pair was read in the other range.
@@ -208,7 +208,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         PadRow {
             chosen: look.draft(&field),
             label: format!("{} – {}{range}", t.first, t.then),
-            hint: format!("Other probe on {}. Expected: {}.", t.then, t.expect),
+            hint: format!("Other probe on {}. Expected: {}.", t.then, text::if_dead(t.expect)),
             field,
         }
     };
@@ -245,7 +245,7 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
     let rows = plan
         .iter()
         .map(|t| {
-            let read: Vec<String> = run.of(t).map(|r| r.reading.word()).collect();
+            let read: Vec<String> = run.of(t).map(|r| text::reading(r.reading)).collect();
             let read = if read.is_empty() { "not tested".into() } else { read.join(", then ") };
             vec![format!("{} – {}", t.first, t.then), read]
         })
@@ -350,7 +350,7 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     let Some(run) = job.run() else { return };
-    page.fact("Indicator", look.world.instrument(run.indicator));
+    page.fact("Indicator", text::instrument(look.world, run.indicator));
     page.para("The same indicator, right after the last pair. If it does not respond now, nobody knows since when: every test is void.");
     proving_choices(page, look, job);
     page.toned("It does not respond as it should", "after fails", Tone::Forbid);

@@ -13,6 +13,7 @@ use crate::names::alike;
 use crate::point::{Lock, Point};
 use crate::site::KnownPoint;
 use crate::tag::TagId;
+use crate::text;
 use crate::words;
 
 /// Most jobs that are listed beside those that know the tag.
@@ -89,7 +90,11 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     let elsewhere = |p: &&KnownPoint| places.iter().all(|place| place.job != p.job);
     for point in points.iter().filter(elsewhere).take(MOST_JOBS) {
         let lines = vec![format!("The same point, as far as is known: {}, {}", point.label, point.at)];
-        page.row(format!("{} ({})", point.title, point.job.short()), lines, go(Route::Job(point.job)));
+        page.row(
+            format!("{} ({})", text::job_title(point.title.as_deref()), point.job.short()),
+            lines,
+            go(Route::Job(point.job)),
+        );
     }
     as_known(&mut page, look);
     page.main("Scan another tag", "scan");

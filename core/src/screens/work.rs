@@ -77,7 +77,7 @@ pub fn change(look: &Look, job: &Job) -> Page {
 
     page.heading("Another source was found");
     page.para(format!("{ENDS} A point has to cut the source off before you test again."));
-    let kinds = options(&SourceKind::ALL, SourceKind::word);
+    let kinds = options(&SourceKind::ALL, text::source_kind);
     page.choice("source-kind", "What kind of source", kinds, look.draft("source-kind"));
     page.entry("source-what", "What it is", "Its name on the equipment or the drawing.", look.draft("source-what"));
     page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
@@ -237,7 +237,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
 /// What is proved, with what, and what ends it.
 fn proved(look: &Look, job: &Job, page: &mut Page) {
     if let Some(run) = job.run() {
-        page.fact("Indicator", look.world.instrument(run.indicator));
+        page.fact("Indicator", text::instrument(look.world, run.indicator));
         page.fact("Indicator proved before", look.by(&run.before));
         if let Some(after) = run.after() {
             page.fact("Indicator proved after", look.by(&after.stamp));
@@ -247,7 +247,7 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
         page.fact("Pairs tested", format!("{}, {none}", job.plan().len()));
         let read = |t: &&Taken| matches!(t.reading, Reading::Millivolts(1..));
         for taken in run.readings.iter().filter(read) {
-            page.fact(format!("{} – {}", taken.first, taken.then), taken.reading.word());
+            page.fact(format!("{} – {}", taken.first, taken.then), text::reading(taken.reading));
         }
         for trouble in &job.troubles {
             let cause = job.causes.iter().rev().find(|c| c.of.contains(&trouble.stamp.id));
@@ -256,7 +256,7 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
                 |c| format!("{}: {}", if c.found { "Cause" } else { "Cause not found" }, c.cause),
             );
             let what = match &trouble.kind {
-                TroubleKind::Voltage(met) => format!("{} {}", text::met_at(met), met.reading.word()),
+                TroubleKind::Voltage(met) => format!("{} {}", text::met_at(met), text::reading(met.reading)),
                 other => text::trouble(other),
             };
             page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));

@@ -2,8 +2,11 @@
 
 use super::World;
 use super::catalogue::say;
+use super::energised::odd;
 use super::void::void;
-use super::words::{ands, label, met_at, supply_name, told_by, waiting, yes};
+use super::words::{
+    ands, earthing, job_title, label, met_at, reading, rotation, source_kind, supply_name, told_by, waiting, yes,
+};
 use crate::job::blocker::{Charged, FindingAsk, OpenWay, PhotoLack};
 use crate::job::{Blocker, SupplyFinding, SupplyName, SupplyOdd};
 
@@ -35,7 +38,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
         Blocker::Void(why) => say!("lacks-proof", why = void(why, names)),
         Blocker::IndicatorUnproved => say!("lacks-indicator"),
         Blocker::ReferenceUnproved => say!("lacks-reference"),
-        Blocker::Indication(met) => say!("lacks-no-voltage", at = met_at(met), reading = met.reading.word()),
+        Blocker::Indication(met) => say!("lacks-no-voltage", at = met_at(met), reading = reading(met.reading)),
         Blocker::NotTested { first, then, direct } => {
             say!("lacks-test", first = first, then = then, direct = yes(*direct))
         }
@@ -75,22 +78,22 @@ pub fn open_way(way: &OpenWay) -> String {
     match way {
         OpenWay::NoPoint => say!("way-no-point"),
         OpenWay::StoredUnanswered => say!("way-stored-unanswered"),
-        OpenWay::SourceUnanswered(kind) => say!("way-source-unanswered", kind = kind.word()),
+        OpenWay::SourceUnanswered(kind) => say!("way-source-unanswered", kind = source_kind(*kind)),
         OpenWay::SourceBeside { what, told_by: by } => say!("way-source-beside", what = what, by = told_by(by)),
         OpenWay::LineClosed { line } => say!("way-line", line = line),
         OpenWay::NoNormalPoint => say!("way-no-normal-point"),
-        OpenWay::NeutralClosed { neutral, earthing } => {
-            say!("way-neutral", neutral = neutral, earthing = earthing.word())
+        OpenWay::NeutralClosed { neutral, earthing: arrangement } => {
+            say!("way-neutral", neutral = neutral, earthing = earthing(*arrangement))
         }
         OpenWay::SourceUncut { what } => say!("way-source-uncut", what = source(what)),
         OpenWay::SourceConductor { conductor, what } => {
             say!("way-source-conductor", conductor = conductor, what = source(what))
         }
         OpenWay::DirectUnread { what, seconds } => say!("way-direct-unread", what = what, wait = waiting(*seconds)),
-        OpenWay::DirectShows { what, reading } => say!("way-direct-shows", what = what, reading = reading.word()),
+        OpenWay::DirectShows { what, reading: read } => say!("way-direct-shows", what = what, reading = reading(*read)),
         OpenWay::DirectEarly { what, seconds } => say!("way-direct-early", what = what, wait = waiting(*seconds)),
         OpenWay::NotOpen { at } => say!("way-not-open", at = at),
-        OpenWay::ClosedBeside { at, job } => say!("way-closed-beside", at = at, job = job),
+        OpenWay::ClosedBeside { at, job } => say!("way-closed-beside", at = at, job = job_title(job.as_deref())),
         OpenWay::NoLock { at } => say!("way-no-lock", at = at),
         OpenWay::NotAllLocked { at } => say!("way-not-all-locked", at = at),
     }
@@ -120,7 +123,7 @@ pub fn photo_lack(lack: &PhotoLack) -> String {
 /// What was read with the supply back and stands out, in a sentence.
 pub fn supply_finding(finding: &SupplyFinding) -> String {
     match &finding.what {
-        SupplyOdd::Voltage(finding) => finding.says(),
-        SupplyOdd::Turned(before, now) => say!("rotation-turned", now = now.word(), before = before.word()),
+        SupplyOdd::Voltage(finding) => odd(finding),
+        SupplyOdd::Turned(before, now) => say!("rotation-turned", now = rotation(*now), before = rotation(*before)),
     }
 }

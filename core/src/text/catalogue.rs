@@ -12,6 +12,11 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 /// Every message, in English.
 const ENGLISH: &str = concat!(
     include_str!("en/blockers.ftl"),
+    include_str!("en/case.ftl"),
+    include_str!("en/conditions.ftl"),
+    include_str!("en/dead-test.ftl"),
+    include_str!("en/energised.ftl"),
+    include_str!("en/judge.ftl"),
     include_str!("en/drawing.ftl"),
     include_str!("en/files.ftl"),
     include_str!("en/locks.ftl"),

@@ -1,7 +1,7 @@
 //! An entry in one sentence.
 
 use super::steps::step;
-use super::words::{earth, label, limit_set, waiting};
+use super::words::{self, earth, label, limit_set, waiting};
 use crate::job::{Job, NamedLock, Part, Summary};
 use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
 use crate::journal::{Entry, EntryId, Fact};
@@ -62,9 +62,11 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::Told { who, how, about: About::Energising } => format!("Warned that the supply comes back: {who}, {how}"),
         Fact::BarrierPlaced { what, at } => format!("{what} at {at}"),
         Fact::SourceAnswered { kind, found: Some(found), .. } => {
-            format!("{}: found, {} at {}", kind.word(), found.what, found.at)
+            format!("{}: found, {} at {}", words::source_kind(*kind), found.what, found.at)
         }
-        Fact::SourceAnswered { kind, looked, .. } => format!("{}: none found. Looked: {looked}", kind.word()),
+        Fact::SourceAnswered { kind, looked, .. } => {
+            format!("{}: none found. Looked: {looked}", words::source_kind(*kind))
+        }
         Fact::StoredAnswered { found: Some(found), seconds, .. } => {
             format!("Stored energy: {} at {}, wait {}", found.what, found.at, waiting(*seconds))
         }
@@ -76,7 +78,7 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
             let fit =
                 if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
-            format!("{} checked: {fit}", names.instrument(*instrument))
+            format!("{} checked: {fit}", words::instrument(names, *instrument))
         }
         Fact::CircuitOff { seen, .. } => format!("{part} off. {seen}"),
         Fact::PointOpened { found: Position::Open, seen, .. } => {
@@ -123,27 +125,27 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::NoCovers { why } => format!("No cover comes off: {why}"),
         Fact::IndicatorProved { run, indicator, on, works } => {
             let on = match on {
-                ProvedOn::ProvingUnit(unit) => names.instrument(*unit),
+                ProvedOn::ProvingUnit(unit) => words::instrument(names, *unit),
                 ProvedOn::KnownSource(what) => format!("a source known to be live, {what}"),
             };
             format!(
                 "Indicator {} on {on}: {}. {}",
                 if run.is_some() { "proved again" } else { "proved" },
                 if *works { "works" } else { "does not respond" },
-                names.instrument(*indicator)
+                words::instrument(names, *indicator)
             )
         }
         Fact::ReadingTaken { first, then, reading, dc, .. } => {
-            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, reading.word())
+            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, words::reading(*reading))
         }
-        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", reading.word()),
+        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", words::reading(*reading)),
         Fact::ReferenceProved { way, how, holds, .. } => {
             let how = earth(*way, how);
             format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
         }
         Fact::RunSigned { .. } => "Test under supervision signed".into(),
         Fact::DischargeRead { reading, .. } => {
-            format!("Direct voltage at {part}: {}", reading.word())
+            format!("Direct voltage at {part}: {}", words::reading(*reading))
         }
         Fact::CauseNoted { found: true, cause, .. } => format!("Cause: {cause}"),
         Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
@@ -158,7 +160,7 @@ fn recorded(told: &Summary, names: &World) -> String {
             format!("{part} is another point than the one alike: {apart}")
         }
         Fact::RotationFound { rotation: Some(rotation), how } => {
-            format!("Rotation before isolating {}. {how}", rotation.word())
+            format!("Rotation before isolating {}. {how}", words::rotation(*rotation))
         }
         Fact::RotationFound { how, .. } => format!("Rotation not read before isolating: {how}"),
         Fact::SupplyAnswered { answer, who, how, .. } => {
@@ -182,14 +184,16 @@ fn recorded(told: &Summary, names: &World) -> String {
             format!("{part} closed beside another source: {why}")
         }
         Fact::PointClosed { .. } => format!("{part} closed"),
-        Fact::PresenceRead { first, then, reading } => format!("Supply back, {first} – {then}: {}", reading.word()),
+        Fact::PresenceRead { first, then, reading } => {
+            format!("Supply back, {first} – {then}: {}", words::reading(*reading))
+        }
         Fact::RotationRead { rotation, how, guard } => {
             let guard = match guard {
                 Some(RotationGuard::Uncoupled) => " (what turns was uncoupled)",
                 Some(RotationGuard::Bumped) => " (a short bump was watched)",
                 None => "",
             };
-            format!("Rotation {}. {how}{guard}", rotation.word())
+            format!("Rotation {}. {how}{guard}", words::rotation(*rotation))
         }
         Fact::CircuitOn { .. } => format!("{part} on"),
         Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),

@@ -5,7 +5,7 @@ use super::blocker::{blocker, charged};
 use super::catalogue::say;
 use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
-use super::words::{ands, capital, commas, fault, label, limit, supply_name};
+use super::words::{self, ands, capital, commas, fault, label, limit, supply_name};
 use crate::job::refusal::{
     AloneRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal, SwitchRefusal,
     Unsaid, WithdrawRefusal,
@@ -168,11 +168,13 @@ fn proof(why: &ProofRefusal, names: &World) -> String {
     match why {
         ProofRefusal::NotChecked => say!("instrument-not-checked"),
         ProofRefusal::Faulty { instrument, fault: what } => {
-            say!("instrument-faulty", instrument = names.instrument(*instrument), fault = fault(*what))
+            say!("instrument-faulty", instrument = words::instrument(names, *instrument), fault = fault(*what))
         }
-        ProofRefusal::Failed { instrument } => say!("instrument-failed", instrument = names.instrument(*instrument)),
+        ProofRefusal::Failed { instrument } => {
+            say!("instrument-failed", instrument = words::instrument(names, *instrument))
+        }
         ProofRefusal::NotThisShift { instrument } => {
-            say!("instrument-not-this-shift", instrument = names.instrument(*instrument))
+            say!("instrument-not-this-shift", instrument = words::instrument(names, *instrument))
         }
         ProofRefusal::Over => say!("test-over"),
         ProofRefusal::OtherIndicator => say!("other-indicator"),
@@ -192,7 +194,7 @@ fn proof(why: &ProofRefusal, names: &World) -> String {
         ProofRefusal::Unexplained => say!("not-explained"),
         ProofRefusal::LightsLate { instrument, bound } => {
             let (ac, dc) = (volts(bound.ac_mv), volts(bound.dc_mv));
-            say!("instrument-lights-late", instrument = names.instrument(*instrument), ac = ac, dc = dc)
+            say!("instrument-lights-late", instrument = words::instrument(names, *instrument), ac = ac, dc = dc)
         }
         ProofRefusal::OnItself => say!("proved-on-itself"),
         ProofRefusal::NoLiveSource => say!("no-live-source"),

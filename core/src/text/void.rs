@@ -4,7 +4,7 @@ use super::blocker::open_way;
 use super::catalogue::say;
 use super::entry::summary;
 use super::supply::uncut;
-use super::words::{label, met_at, told_by};
+use super::words::{label, met_at, reading, told_by};
 use crate::job::{Ended, TroubleKind, Void};
 use crate::world::World;
 
@@ -64,7 +64,7 @@ pub fn ended(why: &Ended) -> String {
 /// Something that was met, in a sentence.
 pub fn trouble(kind: &TroubleKind) -> String {
     match kind {
-        TroubleKind::Voltage(met) => say!("trouble-voltage", at = met_at(met), reading = met.reading.word()),
+        TroubleKind::Voltage(met) => say!("trouble-voltage", at = met_at(met), reading = reading(met.reading)),
         TroubleKind::NotEarth => say!("trouble-not-earth"),
         TroubleKind::IndicatorFailed(_) => say!("trouble-indicator-failed"),
     }

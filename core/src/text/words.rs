@@ -1,12 +1,15 @@
 //! Words that stand inside sentences.
 
+use super::World;
 use super::catalogue::say;
 use crate::job::known::ToldBy;
 use crate::job::{Fault, Job, ProofState, SupplyName};
-use crate::journal::fact::{EarthProof, Limit, On};
-use crate::point::Lock;
+use crate::journal::EntryId;
+use crate::journal::fact::{EarthProof, Limit, On, RotationGuard, SourceKind, SupplyAnswer};
+use crate::point::{Lock, PointKind};
+use crate::prove::judge::energised::{Rotation, Tolerance};
 use crate::prove::limit::LimitError;
-use crate::prove::{Met, volts};
+use crate::prove::{Earthing, Met, Order, Reading, System, volts};
 use crate::store::LockRow;
 use crate::supply::Position;
 
@@ -58,6 +61,125 @@ pub fn supply_name(name: &SupplyName) -> String {
     }
 }
 
+/// Which pairs of a dead test come first, as it is offered.
+pub fn order(order: Order) -> String {
+    match order {
+        Order::LeastDangerousFirst => say!("order-least-dangerous-first"),
+        Order::LineLineFirst => say!("order-line-line-first"),
+        Order::EarthFirst => say!("order-earth-first"),
+    }
+}
+
+/// What kind of device a point is, in the trade's words.
+pub fn point_kind(kind: PointKind) -> String {
+    match kind {
+        PointKind::SwitchDisconnector => say!("point-switch-disconnector"),
+        PointKind::CircuitBreaker => say!("point-circuit-breaker"),
+        PointKind::FuseSwitch => say!("point-fuse-switch"),
+        PointKind::FuseLinks => say!("point-fuse-links"),
+        PointKind::Plug => say!("point-plug"),
+        PointKind::ControlDevice => say!("point-control-device"),
+    }
+}
+
+/// Which conductors a dead test is about.
+pub fn system(system: System) -> String {
+    match system {
+        System::OnePhase => say!("system-one-phase"),
+        System::ThreePhaseNeutral => say!("system-three-phase-neutral"),
+        System::ThreeWire => say!("system-three-wire"),
+    }
+}
+
+/// How an installation is earthed: the standard's letters, or that it is not known.
+pub fn earthing(earthing: Earthing) -> String {
+    match earthing {
+        Earthing::Unknown => say!("earthing-unknown"),
+        known => known.name().to_owned(),
+    }
+}
+
+/// What was read, inside a sentence.
+pub fn reading(reading: Reading) -> String {
+    match reading {
+        Reading::None => say!("reading-none"),
+        Reading::Continuity => say!("reading-continuity"),
+        Reading::Lit(None) => say!("reading-lit"),
+        Reading::Lit(Some(volts)) => say!("reading-lit-to", volts = volts),
+        Reading::Millivolts(mv) => say!("reading-volts", volts = volts(mv)),
+    }
+}
+
+/// Which voltages count as right.
+pub fn tolerance(tolerance: Tolerance) -> String {
+    match tolerance {
+        Tolerance::Iec60038 => say!("tolerance-iec"),
+        Tolerance::Uk => say!("tolerance-uk"),
+        Tolerance::AnsiC841A => say!("tolerance-ansi"),
+    }
+}
+
+/// Which way the lines turn, in a word.
+pub fn rotation(rotation: Rotation) -> String {
+    match rotation {
+        Rotation::Clockwise => say!("rotation-clockwise"),
+        Rotation::Anticlockwise => say!("rotation-anticlockwise"),
+        Rotation::NotNeeded => say!("rotation-not-needed"),
+    }
+}
+
+/// Which way the lines turn, as it is offered.
+pub fn rotation_choice(rotation: Rotation) -> String {
+    match rotation {
+        Rotation::Clockwise => say!("rotation-choice-clockwise"),
+        Rotation::Anticlockwise => say!("rotation-choice-anticlockwise"),
+        Rotation::NotNeeded => say!("rotation-choice-not-needed"),
+    }
+}
+
+/// How somebody took care of what turns, in a few words.
+pub fn rotation_guard(guard: RotationGuard) -> String {
+    match guard {
+        RotationGuard::Uncoupled => say!("rotation-guard-uncoupled"),
+        RotationGuard::Bumped => say!("rotation-guard-bumped"),
+    }
+}
+
+/// What became of something that did not look as it should, in a few words.
+pub fn supply_answer(answer: SupplyAnswer) -> String {
+    match answer {
+        SupplyAnswer::Mended => say!("supply-answer-mended"),
+        SupplyAnswer::LeftOff => say!("supply-answer-left-off"),
+        SupplyAnswer::Accepted => say!("supply-answer-accepted"),
+    }
+}
+
+/// A kind of source, in the trade's word.
+pub fn source_kind(kind: SourceKind) -> String {
+    match kind {
+        SourceKind::Generator => say!("source-generator"),
+        SourceKind::Ups => say!("source-ups"),
+        SourceKind::Pv => say!("source-pv"),
+        SourceKind::Battery => say!("source-battery"),
+        SourceKind::SecondFeeder => say!("source-second-feeder"),
+        SourceKind::Control => say!("source-control"),
+    }
+}
+
+/// A job's title, or that it is one that is not known here.
+pub fn job_title(title: Option<&str>) -> String {
+    title.map_or_else(|| say!("job-unknown"), str::to_owned)
+}
+
+/// An instrument's name and serial number.
+pub fn instrument(names: &World, id: EntryId) -> String {
+    match names.instruments.get(&id) {
+        None => say!("instrument-unknown", id = id.short()),
+        Some(known) if known.serial.is_empty() => say!("instrument-without-serial", name = &known.name),
+        Some(known) => say!("instrument-named", name = &known.name, serial = &known.serial),
+    }
+}
+
 /// Who tells of a source.
 pub fn told_by(by: &ToldBy) -> String {
     match by {
@@ -79,7 +201,7 @@ pub fn fault(fault: Fault) -> String {
 /// Where a voltage was met: a pair, or a place.
 pub fn met_at(met: &Met) -> String {
     match (&met.pair, &met.at) {
-        (Some([first, then]), _) => say!("pair", first = first, then = then),
+        (Some(of), _) => pair(of),
         (None, Some(at)) => at.clone(),
         (None, None) => say!("direct-voltage"),
     }
@@ -87,7 +209,7 @@ pub fn met_at(met: &Met) -> String {
 
 /// Why a limit for dead is too high; begins with a small letter.
 pub fn limit(error: &LimitError) -> String {
-    say!("limit-too-high", bound = volts(error.bound_mv), current = if error.dc { "DC" } else { "AC" })
+    say!("limit-too-high", bound = volts(error.bound_mv), current = current(error.dc))
 }
 
 /// A waiting time in seconds; 0 where the label says none.
@@ -108,12 +230,12 @@ pub fn capital(text: &str) -> String {
 /// How earth was shown, in a sentence.
 pub fn earth(way: EarthProof, how: &str) -> String {
     let says = match way {
-        EarthProof::LiveLine => say!("earth-live-line"),
-        EarthProof::MainTerminal => say!("earth-main-terminal"),
-        EarthProof::Bonded => say!("earth-bonded"),
+        EarthProof::LiveLine => say!("shown-earth-live-line"),
+        EarthProof::MainTerminal => say!("shown-earth-main-terminal"),
+        EarthProof::Bonded => say!("shown-earth-bonded"),
         EarthProof::Other => return how.to_owned(),
     };
-    if how.is_empty() { says } else { say!("earth-how", way = says, how = how) }
+    if how.is_empty() { says } else { say!("shown-earth-how", way = says, how = how) }
 }
 
 /// A company's limit, in words.
@@ -154,6 +276,21 @@ pub(super) fn commas(items: impl IntoIterator<Item = String>) -> String {
 pub(super) fn ands(items: impl IntoIterator<Item = String>) -> String {
     let joined = items.into_iter().reduce(|first, then| say!("list-and", first = first, then = then));
     joined.unwrap_or_default()
+}
+
+/// Two conductors.
+pub(super) fn pair([first, then]: &[String; 2]) -> String {
+    pair_of(first, then)
+}
+
+/// Two conductors.
+pub(super) fn pair_of(first: &str, then: &str) -> String {
+    say!("pair", first = first, then = then)
+}
+
+/// AC or DC, as it stands behind a voltage.
+pub(super) fn current(dc: bool) -> &'static str {
+    if dc { "DC" } else { "AC" }
 }
 
 /// Yes or no, as selectors of messages take it.

@@ -2,6 +2,7 @@
 //! ANSI C84.1 Range A (service voltage), symmetrical components (Fortescue 1918).
 
 use stillbar_core::prove::judge::energised::{Arrangement, Energised, Odd, Tolerance, energised, unbalance};
+use stillbar_core::text;
 
 use crate::desk::*;
 
@@ -37,7 +38,7 @@ fn line_to_line_is_root_three_times_line_to_neutral() {
     }
     // Both within tolerance, and still they do not belong together.
     let odd = energised(&star([225.0; 3], [425.0; 3], 400.0, Tolerance::Iec60038));
-    assert!(odd.len() == 1 && odd[0].says().contains("1.89 times") && odd[0].pairs.len() == 6, "{odd:?}");
+    assert!(odd.len() == 1 && text::odd(&odd[0]).contains("1.89 times") && odd[0].pairs.len() == 6, "{odd:?}");
 }
 
 /// IEC 60038 pairs of nominal voltages: each is within the tolerance of the other's square root of three.
@@ -80,7 +81,7 @@ fn deltas_are_told_from_stars() {
     let read = star([120.0, 207.85, 120.0], [240.0; 3], 240.0, Tolerance::AnsiC841A);
     assert!(energised(&Energised { arrangement: Some(Arrangement::HighLeg(1)), ..read }).is_empty());
     let odd = energised(&star([120.0, 207.85, 120.0], [240.0; 3], 207.85, Tolerance::AnsiC841A));
-    let last = odd.last().unwrap().says();
+    let last = text::odd(odd.last().unwrap());
     assert!(last.starts_with("L2: these are the voltages of a delta with its mid-point earthed"), "{odd:?}");
     // The voltages between the lines are not those of the star that was noted: it is the delta, and nothing is missing.
     assert!(!odd.iter().any(|f| f.is_missing()), "{odd:?}");
@@ -91,7 +92,7 @@ fn deltas_are_told_from_stars() {
     let read = star([2.0, 481.0, 479.0], [480.0; 3], 480.0, Tolerance::AnsiC841A);
     assert!(energised(&Energised { arrangement: Some(Arrangement::CornerGrounded(0)), ..read }).is_empty());
     let odd = energised(&read);
-    let last = odd.last().unwrap().says();
+    let last = text::odd(odd.last().unwrap());
     assert!(last.starts_with("L1: these are the voltages of a delta with this line earthed"), "{odd:?}");
 }
 
@@ -102,7 +103,7 @@ fn missing_and_low_lines_are_told() {
     assert_eq!(missing.len(), 1, "{odd:?}");
     assert_eq!(missing[0].what, Odd::LineMissing(0.0));
     assert_eq!(missing[0].pairs, [("L2".to_owned(), "N".to_owned())]);
-    assert!(missing[0].says().starts_with("L2 – N: 0.0 V. A line is missing"), "{odd:?}");
+    assert!(text::odd(missing[0]).starts_with("L2 – N: 0.0 V. A line is missing"), "{odd:?}");
     // An open neutral, star of 10, 20 and 40 ohm on 230 V (Millman): the loads see 150.57, 260.80 and 301.14 V.
     let odd = energised(&star([150.57, 260.80, 301.14], [398.37; 3], 398.37, Tolerance::Iec60038));
     assert_eq!(odd.len(), 3, "{odd:?}");

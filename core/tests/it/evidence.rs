@@ -4,6 +4,7 @@ use std::cell::Cell;
 use std::panic;
 use std::sync::Once;
 
+use stillbar_core::app::doubt;
 use stillbar_core::evidence::{
     BLURRED_BELOW, MAX_LUMA_PIXELS, MAX_PHOTO_BYTES, PRINT_SIDE, PhotoError, THUMBNAIL_SIDE, WORKING_SIDE, Warning,
     check, tag_warnings,
@@ -201,7 +202,7 @@ fn a_poor_picture_is_kept_and_warned_of() {
     assert_eq!(warned(|_, _| 0), [Warning::Blurred, Warning::Dark]);
     assert_eq!(check(&png(&grey(300, 200, |x, _| stripes(x, 60, 200)), None)).unwrap().warnings, []);
     for warning in [Warning::Blurred, Warning::Dark, Warning::Bright] {
-        assert!(warning.to_string().ends_with('.'));
+        assert!(doubt(&warning).ends_with('.'));
     }
 }
 
@@ -241,7 +242,7 @@ fn the_tag_in_the_picture_is_compared_with_the_point() {
             .map(|(_, n)| n.to_string())
     };
     let said = |found: &[TagId], expected: &[TagId]| -> Vec<String> {
-        tag_warnings(found, expected, &name_of, "Pump 2").iter().map(Warning::to_string).collect()
+        tag_warnings(found, expected, &name_of, "Pump 2").iter().map(doubt).collect()
     };
     let other = "The tag in this picture belongs to Pump 3, not Pump 2.";
     assert_eq!(said(&[three], &[two]), [other]);

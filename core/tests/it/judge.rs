@@ -1,13 +1,15 @@
 //! The judge's promises that need no circuit: the faulted circuits are in `tests/outside/test_judge.py`.
 
-use stillbar_core::prove::judge::{Judgement, Verdict, drawing, judge};
+use stillbar_core::prove::conditions::Unmet;
+use stillbar_core::prove::judge::{Cause, Judgement, Reason, Verdict, judge};
 use stillbar_core::prove::{Case, CaseError};
+use stillbar_core::text;
 
 use crate::desk::*;
 
 /// Five conductors, the readings given and nothing else on every other pair.
 fn case(readings: &[(&str, &str, &str)], more: &str) -> Case {
-    read(readings, more).unwrap_or_else(|e| panic!("{e}"))
+    read(readings, more).unwrap_or_else(|e| panic!("{}", text::case(&e)))
 }
 
 fn read(readings: &[(&str, &str, &str)], more: &str) -> Result<Case, CaseError> {
@@ -33,8 +35,8 @@ fn read(readings: &[(&str, &str, &str)], more: &str) -> Result<Case, CaseError> 
 
 const PROVED: &str = ",\"proved_before\":true,\"proved_after\":true,\"reference_proved\":\"known-line\"";
 
-fn first(said: &Judgement) -> &str {
-    said.diagnoses.first().map_or("", |d| d.cause.as_str())
+fn first(said: &Judgement) -> Option<Cause> {
+    said.diagnoses.first().map(|d| d.cause)
 }
 
 #[test]
@@ -63,13 +65,15 @@ fn anything_missing_is_incomplete_void_or_live() {
         assert_eq!(judge(&case(&[], more)).verdict, Verdict::Incomplete, "{more}");
     }
     let failed = judge(&case(&[], ",\"proved_before\":true,\"proved_after\":true,\"reference_proved\":\"failed\""));
-    assert_eq!((failed.verdict, first(&failed)), (Verdict::TreatAsLive, "broken-reference"));
+    assert_eq!((failed.verdict, first(&failed)), (Verdict::TreatAsLive, Some(Cause::BrokenReference)));
     // A pair that was never read.
     let mut short = case(&[], PROVED);
     short.readings.pop();
     let said = judge(&short);
     assert_eq!(said.verdict, Verdict::Incomplete);
-    assert!(said.why[0].contains("N – PE"), "{:?}", said.why);
+    let pair = ["N", "PE"].map(str::to_owned);
+    assert_eq!(said.why, [Reason::Unmet(Unmet::PairNotRead { pair, dc: false })]);
+    assert_eq!(text::reasons(&said.why), ["Not read yet: N – PE."]);
 }
 
 /// Of several readings of a pair the worst counts, in whatever order they came.
@@ -103,9 +107,9 @@ fn no_explanation_makes_a_conductor_dead() {
 fn one_line_live_is_drawn() {
     let live = "\"volts\":230";
     let said = judge(&case(&[("L1", "L2", live), ("L2", "L3", live), ("L2", "N", live), ("L2", "PE", live)], PROVED));
-    assert_eq!((said.verdict, first(&said)), (Verdict::TreatAsLive, "one-line-live"));
+    assert_eq!((said.verdict, first(&said)), (Verdict::TreatAsLive, Some(Cause::OneLineLive)));
     assert!(said.diagnoses[0].fit > 0.99 && said.repeat.is_empty(), "{said:?}");
-    let (picture, label) = drawing::drawing(&said).unwrap();
+    let (picture, label) = text::potentials(&said).unwrap();
     assert!(label.contains("L2 is 230 V from earth") && label.contains("L1, L3, N, PE are at earth"), "{label}");
     assert!(picture.shapes.len() > 4);
 }
@@ -116,7 +120,7 @@ fn few_and_coarse_readings_are_enough_for_a_guess() {
     let mut few = case(&[("L2", "PE", "\"level\":\"lit\"")], "");
     few.readings.retain(|g| g.pair[1] == "PE");
     let said = judge(&few);
-    assert_eq!((said.verdict, first(&said)), (Verdict::TreatAsLive, "one-line-live"));
+    assert_eq!((said.verdict, first(&said)), (Verdict::TreatAsLive, Some(Cause::OneLineLive)));
 }
 
 /// The most of everything: 64 conductors, all pairs, every reading at random. It ends, and nothing is proved.
@@ -139,7 +143,8 @@ fn the_largest_case_is_bounded() {
     );
     let said = judge(&Case::from_json(&text).unwrap());
     assert_eq!(said.verdict, Verdict::TreatAsLive);
-    assert!(said.diagnoses[0].explains.contains("Worked out from the 12 conductors"), "{said:?}");
+    assert_eq!(said.diagnoses[0].of, Some(12), "{said:?}");
+    assert!(text::explains(&said.diagnoses[0]).ends_with("(Worked out from the 12 conductors that read most.)"));
 }
 
 /// On the screens: an indication is explained, more readings may be taken to find the cause, and none of it proves anything.

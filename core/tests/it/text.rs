@@ -5,6 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use stillbar_core::Field;
 use stillbar_core::parts::{Block, Screen};
 use stillbar_core::store::Store;
 use stillbar_core::text::Distorted;
@@ -77,10 +78,10 @@ fn no_rule_says_a_sentence() {
         "[\\n  {}\\n]",
     ];
     let mut found = Vec::new();
-    let rules: Vec<PathBuf> =
-        ["job", "supply"].iter().flat_map(|room| files(&source("../rules/src").join(room), ".rs")).collect();
-    assert!(rules.len() > 50, "{}", rules.len());
-    for file in rules.into_iter().chain([source("../rules/src/point/locks.rs")]) {
+    let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../rules/src/{room}")));
+    let rules: Vec<PathBuf> = rooms.iter().flat_map(|room| files(room, ".rs")).collect();
+    assert!(rules.len() > 80, "{}", rules.len());
+    for file in rules.into_iter().chain([source("../rules/src/world.rs")]) {
         for (number, line) in fs::read_to_string(&file).unwrap().lines().enumerate() {
             let code = line.split("//").next().unwrap().replace("\\\"", "").replace("'\"'", "");
             // Every second piece between quotation marks stands in a literal.
@@ -134,6 +135,22 @@ fn offers(screen: &Screen) -> Vec<String> {
     all
 }
 
+/// The act with every label of this screen as it is called in other words.
+fn renamed(act: &str, field: &Field) -> String {
+    let worded = format!("{:?}", field.screen());
+    let plainly = std::thread::scope(|other| {
+        // The other words are those of one thread.
+        other.spawn(|| format!("{:?}", field.screen())).join().unwrap()
+    });
+    let labels: Vec<(&str, &str)> = plainly.split('"').zip(worded.split('"')).filter(|(a, b)| a != b).collect();
+    let name = |part: &str| labels.iter().find(|(plain, _)| *plain == part).map_or(part.to_owned(), |l| l.1.to_owned());
+    let line = |line: &str| match line.split_once(' ') {
+        Some((verb, rest)) => format!("{verb} {}\n", rest.split(" = ").map(name).collect::<Vec<_>>().join(" = ")),
+        None => format!("{line}\n"),
+    };
+    act.lines().map(line).collect()
+}
+
 /// With every message of the catalogue in other words a whole job goes the same way, and writes the same.
 #[test]
 fn no_wording_decides_anything() {
@@ -144,8 +161,8 @@ fn no_wording_decides_anything() {
         let mut plain = 0;
         for act in acts(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE]) {
             let worded = distorted.then(Distorted::new);
-            // A button that is named by the catalogue cannot be found under its name: then only that one act is played as it is.
-            if device.try_play(&field, &act).is_err() {
+            // What is named by the catalogue is found under its other name.
+            if device.try_play(&field, &act).is_err() && device.try_play(&field, &renamed(&act, &field)).is_err() {
                 drop(worded);
                 plain += 1;
                 device.play(&field, &act);
@@ -167,8 +184,7 @@ fn no_wording_decides_anything() {
     };
     let (entries, tables, plain, _) = played(false);
     let (worded_entries, worded_tables, worded_plain, said) = played(true);
-    assert_eq!(plain, 0);
-    assert!(worded_plain * 4 < acts(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE]).len(), "{worded_plain}");
+    assert_eq!((plain, worded_plain), (0, 0));
     assert!(said.contains('‹'), "nothing was worded otherwise: {said}");
     assert_eq!(entries, worded_entries);
     assert_eq!(tables, worded_tables);

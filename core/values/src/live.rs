@@ -31,15 +31,6 @@ impl Tolerance {
     /// All, the usual one first.
     pub const ALL: [Tolerance; 3] = [Tolerance::Iec60038, Tolerance::Uk, Tolerance::AnsiC841A];
 
-    /// In words.
-    pub fn word(self) -> &'static str {
-        match self {
-            Tolerance::Iec60038 => "IEC 60038: 10 % either way",
-            Tolerance::Uk => "United Kingdom: +10 %, -6 %",
-            Tolerance::AnsiC841A => "ANSI C84.1 Range A: 5 % either way",
-        }
-    }
-
     /// Whether it is the one that counts where none was chosen.
     pub fn is_usual(&self) -> bool {
         *self == Tolerance::default()
@@ -57,21 +48,12 @@ impl Tolerance {
 }
 
 impl Rotation {
-    /// All, with what a choice is called in a form, and in words.
-    pub const ALL: [(Rotation, &'static str, &'static str); 3] = [
-        (Rotation::Clockwise, "clockwise", "Clockwise: L1, L2, L3"),
-        (Rotation::Anticlockwise, "anticlockwise", "Anticlockwise: L1, L3, L2"),
-        (Rotation::NotNeeded, "not-needed", "Not needed: nothing rotates"),
+    /// All, with what a choice is called in a form.
+    pub const ALL: [(Rotation, &'static str); 3] = [
+        (Rotation::Clockwise, "clockwise"),
+        (Rotation::Anticlockwise, "anticlockwise"),
+        (Rotation::NotNeeded, "not-needed"),
     ];
-
-    /// In a word.
-    pub fn word(self) -> &'static str {
-        match self {
-            Rotation::Clockwise => "clockwise",
-            Rotation::Anticlockwise => "anticlockwise",
-            Rotation::NotNeeded => "not needed",
-        }
-    }
 
     /// Whether it says a direction.
     pub fn is_direction(self) -> bool {

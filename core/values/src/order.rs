@@ -22,15 +22,6 @@ impl Order {
     /// All, as offered.
     pub const ALL: [Order; 3] = [Order::LeastDangerousFirst, Order::LineLineFirst, Order::EarthFirst];
 
-    /// In words.
-    pub fn word(self) -> &'static str {
-        match self {
-            Order::LeastDangerousFirst => "Least dangerous first (line to line at the end)",
-            Order::LineLineFirst => "Line to line first",
-            Order::EarthFirst => "Earth first (all to the protective conductor, then the others)",
-        }
-    }
-
     /// As written on the command line and in files.
     pub fn name(self) -> &'static str {
         match self {

@@ -30,18 +30,6 @@ impl PointKind {
         PointKind::Plug,
         PointKind::ControlDevice,
     ];
-
-    /// The trade's words for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            PointKind::SwitchDisconnector => "Switch-disconnector",
-            PointKind::CircuitBreaker => "Circuit-breaker for isolation",
-            PointKind::FuseSwitch => "Fuse-switch",
-            PointKind::FuseLinks => "Fuse links withdrawn",
-            PointKind::Plug => "Plug and socket",
-            PointKind::ControlDevice => "Stop button, interlock or contactor",
-        }
-    }
 }
 
 /// How a point is secured.

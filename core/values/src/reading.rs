@@ -2,8 +2,6 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::figures::volts;
-
 /// What an instrument said between two conductors.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -26,17 +24,6 @@ impl Reading {
             Reading::None | Reading::Continuity => false,
             Reading::Lit(_) => true,
             Reading::Millivolts(mv) => mv > dead_limit,
-        }
-    }
-
-    /// In words.
-    pub fn word(self) -> String {
-        match self {
-            Reading::None => "no indication".into(),
-            Reading::Continuity => "continuity".into(),
-            Reading::Lit(None) => "lit".into(),
-            Reading::Lit(Some(volts)) => format!("lit to {volts} V"),
-            Reading::Millivolts(mv) => format!("{} V", volts(mv)),
         }
     }
 }

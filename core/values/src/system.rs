@@ -43,15 +43,6 @@ impl System {
     /// All, as offered.
     pub const ALL: [System; 3] = [System::ThreePhaseNeutral, System::ThreeWire, System::OnePhase];
 
-    /// In words.
-    pub fn word(self) -> &'static str {
-        match self {
-            System::OnePhase => "One phase: L, N, PE",
-            System::ThreePhaseNeutral => "Three phase with neutral: L1, L2, L3, N, PE",
-            System::ThreeWire => "Three wire: L1, L2, L3, PE",
-        }
-    }
-
     /// Its conductors, in the order of the terminals.
     pub fn conductors(self) -> Vec<Conductor> {
         let names: &[&str] = match self {
@@ -68,15 +59,15 @@ impl Earthing {
     pub const ALL: [Earthing; 6] =
         [Earthing::TnCS, Earthing::TnS, Earthing::TnC, Earthing::Tt, Earthing::It, Earthing::Unknown];
 
-    /// The standard's letters.
-    pub fn word(self) -> &'static str {
+    /// As written in files: the standard's letters.
+    pub fn name(self) -> &'static str {
         match self {
             Earthing::TnS => "TN-S",
             Earthing::TnCS => "TN-C-S",
             Earthing::TnC => "TN-C",
             Earthing::Tt => "TT",
             Earthing::It => "IT",
-            Earthing::Unknown => "Not known",
+            Earthing::Unknown => "unknown",
         }
     }
 }

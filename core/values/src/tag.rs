@@ -34,6 +34,11 @@ pub enum TagError {
     Check,
 }
 
+/// A text that stands for a tag and is not spelt as it is printed.
+#[derive(Debug, thiserror::Error)]
+#[error("not the text of a tag")]
+struct NotPrinted;
+
 impl TagId {
     /// How many random bytes [`TagId::from_random`] takes.
     pub const RANDOM_BYTES: usize = RANDOM;
@@ -115,7 +120,7 @@ impl<'de> Deserialize<'de> for TagId {
         let text = String::deserialize(from)?;
         match text.parse::<TagId>() {
             Ok(tag) if tag.as_str() == text => Ok(tag),
-            _ => Err(serde::de::Error::custom("not the text of a tag")),
+            _ => Err(serde::de::Error::custom(NotPrinted)),
         }
     }
 }

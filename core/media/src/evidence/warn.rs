@@ -1,7 +1,5 @@
 //! What is said of a picture that is kept all the same.
 
-use std::fmt;
-
 use super::Exposure;
 use crate::tag::TagId;
 
@@ -14,7 +12,7 @@ const BRIGHT_ABOVE: f32 = 225.0;
 const BLACK_ABOVE: f32 = 0.7;
 const WHITE_ABOVE: f32 = 0.5;
 
-/// What is poor about a picture, or who its tag belongs to. Each is written as a sentence for the person.
+/// What is poor about a picture, or who its tag belongs to.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Warning {
     /// Out of focus, moved, or nothing in it.
@@ -42,32 +40,6 @@ pub enum Warning {
         /// What the picture was taken for.
         here: String,
     },
-}
-
-impl fmt::Display for Warning {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Warning::Blurred => f.write_str(
-                "This picture seems blurred: look at the label in it, and take it again if you cannot read it.",
-            ),
-            Warning::Dark => f.write_str("This picture is very dark: add light and take it again if you can."),
-            Warning::Bright => {
-                f.write_str("This picture is very bright: turn away from the light and take it again if you can.")
-            }
-            Warning::OtherTag { belongs, here } if belongs == here => {
-                write!(f, "The tag in this picture belongs to another point that is called {here} too.")
-            }
-            Warning::OtherTag { belongs, here } => {
-                write!(f, "The tag in this picture belongs to {belongs}, not {here}.")
-            }
-            Warning::UnknownTag { tag, here } => write!(
-                f,
-                "The tag in this picture, {}, belongs to nothing that this device knows, and not to {here}.",
-                tag.spaced()
-            ),
-            Warning::NoTag { here } => write!(f, "No tag can be read in this picture, and {here} has one."),
-        }
-    }
 }
 
 pub(super) fn of_light(sharpness: f32, light: &Exposure) -> Vec<Warning> {

@@ -263,8 +263,8 @@ pub enum OpenWay {
     ClosedBeside {
         /// Its label.
         at: String,
-        /// That job's title.
-        job: String,
+        /// That job's title, if it is known here.
+        job: Option<String>,
     },
     /// A point without a lock.
     NoLock {

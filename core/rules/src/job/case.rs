@@ -5,7 +5,8 @@ use super::age::{Moment, shortest};
 use crate::journal::fact::{EarthProof, SourceKind};
 use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
-    Case, Equipment, Given, GivenValue, Impedance, Indicator, Reading, ReferenceProof, Role, Run, Stored, System, Taken,
+    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, Reading, ReferenceProof, Role, Run, Stored,
+    System, Taken,
 };
 
 impl Job {
@@ -61,7 +62,7 @@ impl Job {
                 let read = run.discharge.iter().rev().find(|(_, of, _)| *of == id);
                 let waited = opened.zip(read).map(|(opened, (stamp, ..))| shortest(opened, &Moment::of(stamp)) / 1000);
                 Stored {
-                    what,
+                    what: Holder::Named(what),
                     label_seconds: (seconds > 0).then_some(seconds),
                     waited_seconds: waited.map(|s| u32::try_from(s).unwrap_or(u32::MAX)),
                     read_at: None,

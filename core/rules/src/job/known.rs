@@ -28,8 +28,8 @@ pub struct Known {
     pub rules: Rules,
     /// Locks of other jobs at points that are, or may be, points of this job: this job's point and the lock.
     pub held: Vec<(EntryId, LockRow)>,
-    /// Closings of such points in other jobs: this job's point, the closing, and that job's title.
-    pub closings: Vec<(EntryId, Stamp, String)>,
+    /// Closings of such points in other jobs: this job's point, the closing, and that job's title if it is known.
+    pub closings: Vec<(EntryId, Stamp, Option<String>)>,
     /// Such points that were found on in another job and are open since: this job puts them back on.
     pub found_on: BTreeSet<EntryId>,
     /// Sources that other jobs found at this site, and those that the network shows while nobody has named the work zone.

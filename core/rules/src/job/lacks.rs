@@ -191,7 +191,7 @@ impl Job {
             return;
         }
         if let Some((_, job)) = self.closed_beside(point.stamp.id) {
-            lacks.push(Blocker::Way(OpenWay::ClosedBeside { at: at(), job: job.to_owned() }));
+            lacks.push(Blocker::Way(OpenWay::ClosedBeside { at: at(), job: job.map(str::to_owned) }));
         }
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();

@@ -171,7 +171,7 @@ impl Job {
             if p.opened.is_none() {
                 Some(OpenWay::NotOpen { at: at() })
             } else if let Some((_, job)) = self.closed_beside(p.stamp.id) {
-                Some(OpenWay::ClosedBeside { at: at(), job: job.to_owned() })
+                Some(OpenWay::ClosedBeside { at: at(), job: job.map(str::to_owned) })
             } else if !self.locks_on().any(|l| l.on == On::Point(p.stamp.id)) {
                 Some(OpenWay::NoLock { at: at() })
             } else if !uncovered(p, &people, &self.locks).is_empty() {
@@ -182,8 +182,8 @@ impl Job {
         })
     }
 
-    /// A closing of this point in another job that whoever opened it here did not know of, and that job's title.
-    pub fn closed_beside(&self, point: EntryId) -> Option<(&Stamp, &str)> {
+    /// A closing of this point in another job that whoever opened it here did not know of, and that job's title if it is known.
+    pub fn closed_beside(&self, point: EntryId) -> Option<(&Stamp, Option<&str>)> {
         /// Clocks are off by less than this, in milliseconds; a closing that lies further back is of another day. Our rule, no source.
         const APART_MS: i64 = 3 * 24 * 3_600_000;
         let at = self.point(point)?;
@@ -193,7 +193,7 @@ impl Job {
             !at.knowing.contains(&closing.id) && closing.clock.0 > opened.clock.0.saturating_sub(APART_MS)
         };
         let found = known.closings.iter().find(|(p, closing, _)| *p == point && doubt(closing));
-        found.map(|(_, closing, job)| (closing, job.as_str()))
+        found.map(|(_, closing, job)| (closing, job.as_deref()))
     }
 
     /// What is known beside the job and keeps its proof from standing.

@@ -1,12 +1,15 @@
-//! The JSON input of `stillbar plan` and `stillbar judge`: one case, read whole or refused with one sentence.
+//! The JSON input of `stillbar plan` and `stillbar judge`: one case, read whole or refused with one fault and its place.
 //!
 //! Everything after [`Case::from_json`] may rely on what it checked: two to 64 conductors with names of their own, pairs of two
 //! different conductors that are in the list, voltages without a sign that fit in millivolts and are rounded up, limits below their bound,
 //! no field twice and none that is not known. The format is in `docs/formats.md`.
 
 mod at;
+pub mod fault;
 mod node;
 mod read;
+
+use fault::CaseError;
 
 use super::limit::{ELV_DC_MV, Limits};
 use super::{Conductor, Earthing, Order};
@@ -16,8 +19,8 @@ pub const MAX_BYTES: usize = 1 << 20;
 /// The most readings of one case.
 pub const MAX_READINGS: usize = 20_000;
 
-/// Where an indicator without any step begins.
-pub(super) const SHOWS_NONE: u32 = u32::MAX;
+/// Where an indicator without any step begins, in millivolts.
+pub const SHOWS_NONE: u32 = u32::MAX;
 
 /// A set of conductors to be proved dead, and what is known about it.
 #[derive(Debug, Clone, PartialEq)]
@@ -92,11 +95,24 @@ pub enum Impedance {
     Unknown,
 }
 
+/// What may hold a charge.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Holder {
+    /// What somebody called it, such as "drive U1".
+    Named(String),
+    /// The drive, which nobody named.
+    Drive,
+    /// The UPS, which nobody named.
+    Ups,
+    /// The inverter of the modules, which nobody named.
+    Inverter,
+}
+
 /// Something that may hold a charge.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Stored {
-    /// What, such as "drive U1".
-    pub what: String,
+    /// What.
+    pub what: Holder,
     /// The discharge time on its label in seconds, if it has one.
     pub label_seconds: Option<u32>,
     /// How long was waited from switching off until covers came off, in seconds. `None`: not said.
@@ -164,21 +180,6 @@ pub enum ReferenceProof {
     Continuity,
     /// Tried, and it failed: all that rests on this reference is worth nothing.
     Failed,
-}
-
-/// Why a case cannot be used: one sentence, with the place and what to do.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{place}: {say}")]
-pub struct CaseError {
-    /// Where: a path such as `conductors[2].role`, or `line 3, column 7`.
-    pub place: String,
-    /// What is wrong and what to write instead, ending in a full stop.
-    pub say: String,
-}
-
-impl CaseError {
-    /// The place of an error that is about the file as a whole.
-    pub const WHOLE: &str = "the file";
 }
 
 impl Case {

@@ -2,14 +2,10 @@
 //!
 //! One function, [`unmet`], for the app and for `stillbar judge`: while it lists anything, nothing is proved dead, whatever was read.
 //! It does not look at indications. The rules for the neutral and for a known live line stand here too, so that a plan asks for what a
-//! proof needs. [`sentences`] words the list.
+//! proof needs.
 
-use super::case::SHOWS_NONE;
-use super::limit::{Bound, LimitError, current};
-use super::{Case, Conductor, Earthing, GivenValue, ReferenceProof, Role, Stored, plan, volts};
-
-/// So many pairs are named in a sentence; the others are counted.
-const NAMED: usize = 12;
+use super::limit::{Bound, LimitError};
+use super::{Case, Conductor, Earthing, GivenValue, Holder, ReferenceProof, Role, Stored, plan};
 
 /// Something that is demanded and not shown.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -22,7 +18,7 @@ pub enum Unmet {
     LightsLate {
         /// Direct voltage, or alternating.
         dc: bool,
-        /// Where it begins, in millivolts; the greatest number if it has no step for it.
+        /// Where it begins, in millivolts; [`super::SHOWS_NONE`] if it has no step for it.
         lowest_mv: u32,
         /// Where it has to begin at the latest, in millivolts.
         bound_mv: u32,
@@ -59,7 +55,7 @@ pub enum Unmet {
     /// The time on the label of something that holds a charge was not waited.
     NotWaited {
         /// What.
-        what: String,
+        what: Holder,
         /// The time on its label.
         label_seconds: u32,
         /// How long was waited, if it was said.
@@ -68,7 +64,7 @@ pub enum Unmet {
     /// No direct voltage was read at something that may hold a charge.
     ChargeNotRead {
         /// What.
-        what: String,
+        what: Holder,
         /// Between which conductors of the list; `None`: at its own terminals.
         at: Option<[String; 2]>,
     },
@@ -221,75 +217,4 @@ fn charge(stored: Stored, read: &Read) -> Vec<Unmet> {
         unmet.push(Unmet::ChargeNotRead { what: stored.what, at: stored.read_at });
     }
     unmet
-}
-
-/// The list in words: one sentence each, and one for all pairs. Each says what to do where that is not plain.
-pub fn sentences(unmet: &[Unmet]) -> Vec<String> {
-    let pair = |u: &Unmet| match u {
-        Unmet::PairNotRead { pair: [a, b], dc: false } => Some(format!("{a} – {b}")),
-        Unmet::PairNotRead { pair: [a, b], dc: true } => Some(format!("{a} – {b} (DC)")),
-        _ => None,
-    };
-    let mut pairs: Vec<String> = unmet.iter().filter_map(pair).collect();
-    let more = pairs.len().saturating_sub(NAMED);
-    pairs.truncate(NAMED);
-    let more = if more > 0 { format!(" and {more} more") } else { String::new() };
-    let mut not_read = (!pairs.is_empty()).then(|| format!("Not read yet: {}{more}.", pairs.join(", ")));
-    unmet.iter().filter_map(|u| if pair(u).is_some() { not_read.take() } else { Some(sentence(u)) }).collect()
-}
-
-fn sentence(unmet: &Unmet) -> String {
-    match unmet {
-        Unmet::IndicatorBefore => "It is not shown that the indicator worked before the tests.".into(),
-        Unmet::IndicatorAfter => "It is not shown that the indicator worked after the tests.".into(),
-        Unmet::LightsLate { dc, lowest_mv, bound_mv, said } => {
-            let (lowest, by, kind) = (volts(*lowest_mv), volts(*bound_mv), current(*dc));
-            let begins = match (*lowest_mv, said) {
-                (SHOWS_NONE, _) => format!("The indicator does not show {kind}"),
-                (_, true) => format!("The indicator begins at {lowest} V {kind}"),
-                (_, false) => format!("Where the indicator begins is not said for {kind} and taken as {lowest} V"),
-            };
-            format!(
-                "{begins}; here it has to by {by} V. That it showed nothing proves nothing: take one that begins earlier, or read in figures."
-            )
-        }
-        Unmet::LimitTooHigh(error) => {
-            let said = error.to_string();
-            let rest = said.strip_prefix('a').unwrap_or(&said);
-            format!("A{rest}.")
-        }
-        Unmet::NoEarth => "There is no protective conductor among the conductors: nothing was read to earth.".into(),
-        Unmet::EarthNotProved => {
-            "The reference was not shown to be earth: if it is broken, live conductors can read zero on every pair."
-                .into()
-        }
-        Unmet::KnownLine { earthing } => {
-            let why = match earthing {
-                Earthing::It => "in IT a live line may show nothing to earth",
-                _ => "the earthing is not known, and in IT a live line may show nothing to earth",
-            };
-            format!(
-                "A known live line proves no earth here: {why}. Measure to the main earthing terminal, or to a second earth."
-            )
-        }
-        Unmet::LineClosed(name) => format!("{name} is not opened by any point: open every line and pole, and lock it."),
-        Unmet::NeutralClosed { conductor, earthing } => {
-            let why = if *earthing == Earthing::Unknown { "the earthing is not known" } else { earthing.word() };
-            format!("{conductor} is not opened, and has to be ({why}): it may be off earth. Open it too.")
-        }
-        Unmet::PairNotRead { pair: [a, b], dc } => format!("Not read yet: {a} – {b} ({}).", current(*dc)),
-        Unmet::NotWaited { what, label_seconds, waited_seconds } => {
-            let waited = match waited_seconds {
-                Some(s) => format!("{s} s were waited"),
-                None => "how long was waited is not said".into(),
-            };
-            format!("{what}: its label says {label_seconds} s, and {waited}.")
-        }
-        Unmet::ChargeNotRead { what, at: Some([a, b]) } => {
-            format!("No DC reading of {a} – {b} at {what}: time alone proves nothing.")
-        }
-        Unmet::ChargeNotRead { what, at: None } => {
-            format!("No DC reading at the terminals of {what}: time alone proves nothing.")
-        }
-    }
 }

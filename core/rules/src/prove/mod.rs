@@ -13,12 +13,17 @@ mod plan;
 mod run;
 mod terminals;
 
+pub use case::fault::{self, CaseError};
 pub use case::{
-    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, Stored,
+    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, SHOWS_NONE,
+    Stored,
 };
-pub use plan::{DcTest, Plan, ReferenceTest, Test, Wait, fewest_moves, group, plan, plan_case};
+pub use plan::{
+    DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, ReferenceTest, Test, Wait, Warning, WhyFirst, fewest_moves,
+    group, plan, plan_case,
+};
 pub use run::{Earth, Met, Proof, Run, Taken};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
 pub use stillbar_values::{Earthing, Order, Reading, System};
-pub use terminals::terminals;
+pub use terminals::{Held, terminals};

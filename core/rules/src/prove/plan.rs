@@ -23,14 +23,13 @@ mod proofs;
 mod sequence;
 mod volts;
 
-use serde::Serialize;
-
-pub use proofs::{DcTest, ReferenceTest, Wait};
+pub use expect::{IfDead, IfLive};
+pub use proofs::{DcReason, DcTest, EarthWay, Note, ReferenceTest, Wait, Warning};
 
 use super::{Case, Conductor, Order, Stored};
 
 /// One test: a pair of conductors, and which probe goes where.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Test {
     /// The pair, `first` before `then`.
     pub pair: [String; 2],
@@ -47,17 +46,30 @@ pub struct Test {
     /// The conductor whose probe comes off first after this test.
     pub off_first: String,
     /// What is expected if the pair is dead.
-    pub expect: String,
+    pub expect: IfDead,
     /// What is expected if it is not: a hint what to look for, never a reason to call something else dead.
-    pub expect_not_dead: String,
+    pub expect_not_dead: IfLive,
     /// Whether the pair is read in the DC range too.
     pub dc: bool,
     /// Why this probe goes first.
-    pub why: String,
+    pub why: WhyFirst,
+}
+
+/// Why the probes of a test go on and come off in their order.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WhyFirst {
+    /// The first is the less dangerous of the two if one is still live: its probe goes on first and comes off last.
+    LessDangerous,
+    /// Neither is less dangerous: the probe on the second stays on, the other goes to the first.
+    ThenStays,
+    /// Neither is less dangerous: the first comes off first, so that the second stays for the next test.
+    ThenStaysNext,
+    /// Neither is less dangerous: the first is held, and the second loses its probe first.
+    FirstHeld,
 }
 
 /// A whole plan.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Plan {
     /// Every pair once.
     pub tests: Vec<Test>,
@@ -72,9 +84,9 @@ pub struct Plan {
     /// Why and where a DC test is needed, if it is.
     pub dc_test: Option<DcTest>,
     /// What the case itself says is dangerous or missing.
-    pub warnings: Vec<String>,
+    pub warnings: Vec<Warning>,
     /// Where the expectations come from.
-    pub notes: Vec<String>,
+    pub notes: Vec<Note>,
 }
 
 /// Every pair of `conductors` exactly once, in `order`. `n (n - 1) / 2` tests.
@@ -161,23 +173,13 @@ fn tests(case: &Case) -> Vec<Test> {
     tests
 }
 
-fn why(first: &Conductor, then: &Conductor, held: Option<&Conductor>, off_first: &Conductor) -> String {
+fn why(first: &Conductor, then: &Conductor, held: Option<&Conductor>, off_first: &Conductor) -> WhyFirst {
     if first.role.danger() < then.role.danger() {
-        return format!(
-            "{} is the less dangerous of the two if one is still live: its probe goes on first and comes off last.",
-            first.name
-        );
+        return WhyFirst::LessDangerous;
     }
     match held {
-        Some(held) if held.name == then.name => {
-            format!("Neither is less dangerous: the probe on {} stays on, the other goes to {}.", then.name, first.name)
-        }
-        _ if off_first.name == first.name => {
-            format!(
-                "Neither is less dangerous: {} comes off first, so that {} stays for the next test.",
-                first.name, then.name
-            )
-        }
-        _ => format!("Neither is less dangerous: hold {}, and take the probe off {} first.", first.name, then.name),
+        Some(held) if held.name == then.name => WhyFirst::ThenStays,
+        _ if off_first.name == first.name => WhyFirst::ThenStaysNext,
+        _ => WhyFirst::FirstHeld,
     }
 }

@@ -7,8 +7,18 @@ use stillbar_values::drawing::{Drawing, Ink, Shape};
 const WIDTH: f32 = 360.0;
 const HEIGHT: f32 = 176.0;
 
-/// Draws `tests` (one group, with one held probe) over `conductors`, and says the same in words.
-pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String) {
+/// What the drawing of a group shows, for whoever words it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Held {
+    /// The conductor whose probe stays on.
+    pub on: String,
+    /// Where the other probe goes, in order.
+    pub stops: Vec<String>,
+}
+
+/// Draws `tests` (one group, with one held probe) over `conductors`, and tells the same. `hold` marks the probe that is held. Nothing is
+/// held where there is no test.
+pub fn terminals(conductors: &[Conductor], tests: &[&Test], hold: &str) -> (Drawing, Option<Held>) {
     let mut shapes = Vec::new();
     let step = WIDTH / conductors.len().max(1) as f32;
     let x = |name: &str| conductors.iter().position(|c| c.name == name).map(|i| step * (i as f32 + 0.5));
@@ -34,7 +44,7 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     }
 
     let Some(held) = tests.first().map(|t| t.first.clone()) else {
-        return (Drawing { width: WIDTH, height: HEIGHT, shapes }, "Terminals, no probe on them.".into());
+        return (Drawing { width: WIDTH, height: HEIGHT, shapes }, None);
     };
     // The held probe is filled and has a flat grip; the moving one is an outline with numbers: told apart without colour.
     if let Some(cx) = x(&held) {
@@ -44,7 +54,7 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
             x: cx.clamp(30.0, WIDTH - 30.0),
             y: 15.0,
             size: 17.0,
-            text: "HOLD".into(),
+            text: hold.into(),
             ink: Ink::Ink,
         });
     }
@@ -54,13 +64,8 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
         shapes.push(Shape::Circle { x: cx, y: 36.0, r: 19.0, thick: 3.0, filled: false, ink: Ink::Ink });
         shapes.push(Shape::Text { x: cx, y: 44.0, size: 23.0, text: (i + 1).to_string(), ink: Ink::Ink });
     }
-    let stops: Vec<String> = tests.iter().enumerate().map(|(i, t)| format!("{} on {}", i + 1, t.then)).collect();
-    let label = format!(
-        "Terminals {}. First probe on {held}, held. The other probe: {}. Take the other probe off first each time; {held} comes off last.",
-        conductors.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", "),
-        stops.join(", ")
-    );
-    (Drawing { width: WIDTH, height: HEIGHT, shapes }, label)
+    let stops = tests.iter().map(|t| t.then.clone()).collect();
+    (Drawing { width: WIDTH, height: HEIGHT, shapes }, Some(Held { on: held, stops }))
 }
 
 /// A wire's end in its IEC 60445 colour: it shows which designation is meant, never what a wire found on site is.

@@ -76,8 +76,8 @@ pub struct KnownPoint {
     pub point: EntryId,
     /// The job that did.
     pub job: EntryId,
-    /// That job's title.
-    pub title: String,
+    /// That job's title; `None` where the job is not known here.
+    pub title: Option<String>,
     /// Its label.
     pub label: String,
     /// Where it is.
@@ -254,7 +254,7 @@ impl Across {
 
     /// A point as screens name it.
     pub fn named(&self, p: &PointThere) -> KnownPoint {
-        let title = self.jobs.get(&p.job).map_or_else(|| "another job".to_owned(), |j| j.title.clone());
+        let title = self.jobs.get(&p.job).map(|j| j.title.clone());
         KnownPoint { point: p.id, job: p.job, title, label: p.label.clone(), at: p.at.clone() }
     }
 
@@ -304,8 +304,8 @@ impl Across {
             let same = self.groups.of(&self.points, &self.parted, point);
             let others = same.iter().map(|i| &self.points[*i]).filter(|p| p.job != job);
             for other in others {
-                let title = self.jobs.get(&other.job).map_or("another job", |j| j.title.as_str());
-                known.closings.extend(other.closings.iter().map(|c| (point, *c, title.to_owned())));
+                let title = self.jobs.get(&other.job).map(|j| j.title.clone());
+                known.closings.extend(other.closings.iter().map(|c| (point, *c, title.clone())));
                 if other.found == Some(Position::Closed) {
                     known.found_on.insert(point);
                 }

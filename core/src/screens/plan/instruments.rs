@@ -16,7 +16,7 @@ use crate::text;
 /// The checks so far, one more check, and a new instrument.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     for check in &job.instruments {
-        let (name, by) = (look.world.instrument(check.instrument), look.by(&check.stamp));
+        let (name, by) = (text::instrument(look.world, check.instrument), look.by(&check.stamp));
         let note = if check.note.is_empty() { String::new() } else { format!(" {}", check.note) };
         if check.faults.is_empty() {
             page.fact(name, format!("Leads, tips and case sound, in date.{note} ({by})"));
@@ -37,7 +37,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
                 Some(true) => " (checked)",
                 Some(false) => " (not fit)",
             };
-            (id.to_string(), format!("{}: {}{checked}", kind_word(i.kind), look.world.instrument(*id)))
+            (id.to_string(), format!("{}: {}{checked}", kind_word(i.kind), text::instrument(look.world, *id)))
         });
         // The one that is left is the one in the hand.
         let left = if let [only] = unchecked[..] { only.to_string() } else { String::new() };
@@ -151,7 +151,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
             };
             act.keep(Some(job), fact)?;
             if !(leads_sound && tips_sound && body_sound && in_date) {
-                let name = act.world().instrument(instrument);
+                let name = text::instrument(act.world(), instrument);
                 act.say = Some(format!("Kept. Not everything on {name} is sound: put it aside and do not use it."));
             }
             Ok(())

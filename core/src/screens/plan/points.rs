@@ -12,6 +12,7 @@ use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Point, PointKind};
 use crate::supply::{Cut, Position};
+use crate::text;
 
 /// What stands for the normal supply in the choice of what a point cuts off.
 const SUPPLY: &str = "supply";
@@ -23,7 +24,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let mut switches = Vec::new();
     for point in &job.points {
         let alike = look.site.alike.iter().find(|(own, _)| *own == point.stamp.id);
-        let same = alike.map_or_else(String::new, |(_, p)| format!(" This is the point known from {}.", p.title));
+        let same = alike.map_or_else(String::new, |(_, p)| {
+            format!(" This is the point known from {}.", text::job_title(p.title.as_deref()))
+        });
         page.fact(point.label.clone(), format!("{}{same}", in_words(job, point)));
     }
     known_here(page, look);
@@ -41,7 +44,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     typed(page, look);
     page.entry("label", "Point, as it is labelled", "Such as: Q1 main switch", look.draft("label"));
     page.entry("at", "Where the point is", "Room and board", look.draft("at"));
-    page.choice("kind", "What it is", options(&PointKind::ALL, PointKind::word), look.draft("kind"));
+    page.choice("kind", "What it is", options(&PointKind::ALL, text::point_kind), look.draft("kind"));
     let lockable = [("yes", "It takes a lock"), ("no", "It takes no lock")];
     let lockable = lockable.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
     page.choice("lockable", "Can it be locked open?", lockable, look.draft("lockable"));
@@ -51,7 +54,10 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let mut cuts = vec![(SUPPLY.to_owned(), "The normal supply".to_owned())];
     cuts.extend(job.found().filter_map(|source| {
         let found = source.found.as_ref()?;
-        Some((source.stamp.id.to_string(), format!("{}: {}, at {}", source.kind.word(), found.what, found.at)))
+        Some((
+            source.stamp.id.to_string(),
+            format!("{}: {}, at {}", text::source_kind(source.kind), found.what, found.at),
+        ))
     }));
     // Where there is only one source there is nothing to choose wrongly.
     let only = if cuts.len() == 1 { SUPPLY } else { "" };
@@ -80,7 +86,7 @@ fn known_here(page: &mut Page, look: &Look) {
     }
     page.heading("Known at this site");
     for point in &look.site.points {
-        let lines = vec![format!("Known from {}. Tap to use it here.", point.title)];
+        let lines = vec![format!("Known from {}. Tap to use it here.", text::job_title(point.title.as_deref()))];
         page.row(format!("{}, {}", point.label, point.at), lines, format!("known {}", point.point));
     }
     page.heading("One more point");
@@ -93,7 +99,9 @@ fn typed(page: &mut Page, look: &Look) {
         Tone::Must,
         format!(
             "This is the point known from {}: {}, {}. Every lock on it counts here too.",
-            known.title, known.label, known.at
+            text::job_title(known.title.as_deref()),
+            known.label,
+            known.at
         ),
     );
     if !look.draft("same-as").is_empty() {
@@ -115,7 +123,7 @@ pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
     let stays = if point.stays_open { " Open in normal service: it stays open." } else { "" };
     format!(
         "{}, {}. Opens {}. Cuts off {cuts}. {lockable}.{stays}",
-        point.kind.word(),
+        text::point_kind(point.kind),
         point.at,
         point.poles.join(", ")
     )
@@ -137,7 +145,9 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
             if let Some(known) = act.app.beside_point(job, added).first() {
                 act.say = Some(format!(
                     "Kept. This is the point known from {}: {}, {}. If they are two, say so on its step.",
-                    known.title, known.label, known.at
+                    text::job_title(known.title.as_deref()),
+                    known.label,
+                    known.at
                 ));
             }
             return Ok(());
@@ -168,7 +178,10 @@ fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), String> {
     act.note("lockable", if there.lockable { "yes" } else { "no" });
     act.note("poles", &poles.join("\n"));
     act.note("switch", there.switch.as_deref().unwrap_or_default());
-    act.say = Some(format!("Known from {}. Check each line at the switch, then add it.", known.title));
+    act.say = Some(format!(
+        "Known from {}. Check each line at the switch, then add it.",
+        text::job_title(known.title.as_deref())
+    ));
     Ok(())
 }
 

@@ -9,6 +9,7 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::Rotation;
 use crate::journal::{EntryId, Fact};
+use crate::text;
 
 /// What was read, and the form.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -18,12 +19,12 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     );
     if let Some((stamp, rotation, how)) = &job.rotation_found {
         let word = match rotation {
-            Some(rotation) => Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word),
-            None => "Not read before",
+            Some(rotation) => text::rotation_choice(*rotation),
+            None => "Not read before".to_owned(),
         };
         page.fact(word, format!("{how} ({})", look.by(stamp)));
     }
-    let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
+    let options = Rotation::ALL.map(|(rotation, value)| (value.to_owned(), text::rotation_choice(rotation))).into();
     page.choice("rotation", "Which way it turns now", options, look.draft("rotation"));
     page.entry("how", "Where you read it", "Instrument and outlet, or which motor", look.draft("how"));
     lead(page, job, Step::RotationFound, "Save rotation", "rotation");
@@ -37,7 +38,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
         "rotation" => {
             let ask = "Choose which way it turns, or say below why it was not read.";
             let value = act.need("rotation", ask)?;
-            let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
+            let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == value).ok_or(ask)?;
             Fact::RotationFound { rotation: Some(rotation), how: act.need("how", "Write where you read it.")? }
         }
         "not-read" => Fact::RotationFound { rotation: None, how: act.need("why", "Write why it was not read.")? },

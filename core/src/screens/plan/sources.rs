@@ -37,10 +37,16 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     for source in &job.sources {
         let by = look.by(&source.stamp);
         let Some(found) = &source.found else {
-            page.fact(format!("{}: none found", source.kind.word()), format!("Looked: {} ({by})", source.looked));
+            page.fact(
+                format!("{}: none found", text::source_kind(source.kind)),
+                format!("Looked: {} ({by})", source.looked),
+            );
             continue;
         };
-        page.fact(format!("{}: {}", source.kind.word(), found.what), format!("Comes in at {} ({by})", found.at));
+        page.fact(
+            format!("{}: {}", text::source_kind(source.kind), found.what),
+            format!("Comes in at {} ({by})", found.at),
+        );
         if !job.points.iter().any(|p| p.cuts == Some(source.stamp.id)) {
             let text = format!("{} needs a point of isolation of its own, under Points of isolation.", found.what);
             page.caution(Tone::Must, text);
@@ -60,7 +66,7 @@ fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
         format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), text::told_by(&known.told_by)),
     );
     if known.kind == SiteKind::Unsaid {
-        page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
+        page.choice("kind", "Kind of source", options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
     }
     if matches!(known.kind, SiteKind::Unsaid | SiteKind::Source(SourceKind::Control)) {
         control(page, look);
@@ -106,8 +112,8 @@ fn told_by(by: &ToldBy) -> &str {
 }
 
 fn question(page: &mut Page, look: &Look, kind: SourceKind) {
-    let word = kind.word();
-    page.heading(word);
+    let word = text::source_kind(kind);
+    page.heading(&word);
     page.para(what_counts(kind));
     page.entry("looked", "Where you looked", "Rooms, boards, labels, persons asked", look.draft("looked"));
     page.main(format!("{word}: none found"), format!("none {}", word_of(&kind)));
@@ -122,7 +128,7 @@ fn question(page: &mut Page, look: &Look, kind: SourceKind) {
 /// All kinds are answered; one more of a kind can still turn up.
 fn another(page: &mut Page, look: &Look, job: &Job) {
     page.heading("One more source");
-    page.choice("kind", "Kind of source", options(&SourceKind::ALL, SourceKind::word), look.draft("kind"));
+    page.choice("kind", "Kind of source", options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
     page.entry("what", "What you found", "As it is labelled", look.draft("what"));
     page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
     control(page, look);

@@ -7,11 +7,9 @@ use super::super::cx::Look;
 use super::super::parts::{Opt, Pad, PadRow, Tone};
 use super::field_of;
 use crate::job::Job;
-use crate::prove::judge::{Judgement, drawing, judge};
+use crate::prove::judge::{Cause, Judgement, judge};
 use crate::prove::{Case, Run, Test};
-
-/// The cause that doubts a reading (docs/formats.md).
-const MISREAD: &str = "misread-or-misplaced";
+use crate::text;
 
 /// Shows the likeliest causes of what was read.
 pub fn view(page: &mut Page, job: &Job) {
@@ -21,15 +19,15 @@ pub fn view(page: &mut Page, job: &Job) {
     }
     page.heading("What may be behind it");
     // Where the likeliest cause explains every reading, to doubt one as well would only send somebody to a live board again.
-    let whole = said.diagnoses.first().is_some_and(|d| d.cause != MISREAD && d.fit > 0.995);
-    let told = said.diagnoses.iter().filter(|d| !(whole && d.cause == MISREAD));
+    let whole = said.diagnoses.first().is_some_and(|d| d.cause != Cause::Misplaced && d.fit > 0.995);
+    let told = said.diagnoses.iter().filter(|d| !(whole && d.cause == Cause::Misplaced));
     for (i, diagnosis) in told.enumerate() {
         let label = if i == 0 { "Likeliest" } else { "Or" };
-        page.fact(format!("{label} (fits {} %)", (diagnosis.fit * 100.0).round()), diagnosis.explains.clone());
+        page.fact(format!("{label} (fits {} %)", (diagnosis.fit * 100.0).round()), text::explains(diagnosis));
         if i == 0 {
-            page.fact("Next", diagnosis.next.clone());
+            page.fact("Next", text::next(diagnosis.cause));
             // The sentence and the next action first: they are what a person with a live board in front of them needs.
-            if let Some((picture, label)) = drawing::drawing(&said) {
+            if let Some((picture, label)) = text::potentials(&said) {
                 page.drawing(label, picture);
             }
         }

@@ -22,7 +22,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
     for met in lit.iter().take(3) {
         page.fact(
             text::met_at(met),
-            format!("{}, expected no indication ({})", met.reading.word(), look.by(&met.stamp)),
+            format!("{}, expected no indication ({})", text::reading(met.reading), look.by(&met.stamp)),
         );
     }
     behind::view(page, job);

@@ -57,7 +57,8 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
     let mut asked = false;
     for (of, what, seconds) in direct {
         let last = run.and_then(|r| r.discharge.iter().rev().find(|(_, id, _)| *id == of));
-        let said = last.map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", r.word(), look.by(stamp)));
+        let said = last
+            .map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", text::reading(*r), look.by(stamp)));
         page.fact(format!("{what}, wait {}", text::waiting(seconds)), said);
         let open = last
             .is_none_or(|(stamp, _, r)| job.shows_voltage(*r, true) || job.wait_left(seconds, &Moment::of(stamp)) > 0);

@@ -26,7 +26,7 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     let pairs = job.presence_pairs();
     for (first, then) in &pairs {
         if let Some(reading) = job.presence_of(first, then) {
-            page.fact(format!("Read {first} – {then}"), reading.word());
+            page.fact(format!("Read {first} – {then}"), text::reading(reading));
         }
     }
     answers(look, job, page);
@@ -65,7 +65,7 @@ fn answers(look: &Look, job: &Job, page: &mut Page) {
         }
         if let Some(answer) = job.supply_answer(finding) {
             let said = format!("{}. {} ({})", answer.who, answer.how, look.by(&answer.stamp));
-            page.fact(format!("{} {}", text::supply_finding(finding), answer.answer.word()), said);
+            page.fact(format!("{} {}", text::supply_finding(finding), text::supply_answer(answer.answer)), said);
         }
     }
     if open.is_empty() {
@@ -78,7 +78,7 @@ fn answers(look: &Look, job: &Job, page: &mut Page) {
     // Nobody is offered to accept what nobody may.
     let may = |a: &&SupplyAnswer| **a != SupplyAnswer::Accepted || open.iter().any(|f| !f.is_missing());
     let offered = SupplyAnswer::ALL.iter().filter(may);
-    let offered = offered.map(|a| (word_of(a), a.word().to_owned())).collect();
+    let offered = offered.map(|a| (word_of(a), text::supply_answer(*a))).collect();
     page.choice("answer", "Answer", offered, look.draft("answer"));
     let hint = "Name of who accepts it; or what is left off; or what was wrong";
     page.entry("answer-who", "Who accepts it, what is left off, or what was wrong", hint, look.draft("answer-who"));
@@ -97,7 +97,10 @@ fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
     let before = job.rotation_before();
     match (&job.rotation_found, before) {
         (Some((stamp, _, how)), Some(before)) => {
-            page.fact("Before isolating", format!("{}: that is right. {how} ({})", before.word(), look.by(stamp)));
+            page.fact(
+                "Before isolating",
+                format!("{}: that is right. {how} ({})", text::rotation(before), look.by(stamp)),
+            );
         }
         (found, _) => {
             let why = found.as_ref().map_or_else(String::new, |(_, _, how)| format!(" ({how})"));
@@ -108,13 +111,13 @@ fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
         }
     }
     if let Some((stamp, rotation, how, _)) = &job.rotation {
-        let word = Rotation::ALL.iter().find(|(r, ..)| r == rotation).map_or("", |(.., word)| word);
+        let word = text::rotation_choice(*rotation);
         page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
     }
-    let options = Rotation::ALL.map(|(_, value, word)| (value.to_owned(), word.to_owned())).into();
+    let options = Rotation::ALL.map(|(rotation, value)| (value.to_owned(), text::rotation_choice(rotation))).into();
     page.choice("rotation", "Which way it turns", options, look.draft("rotation"));
     if before.is_none() {
-        let guards = RotationGuard::ALL.map(|g| (word_of(&g), g.word().to_owned())).into();
+        let guards = RotationGuard::ALL.map(|g| (word_of(&g), text::rotation_guard(g))).into();
         page.choice("guard", "How motors are kept from harm", guards, look.draft("guard"));
     }
     let hint = "Instrument and where it was read, or why it is not needed.";
@@ -163,7 +166,7 @@ fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
 fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
     let ask = "Choose which way it turns.";
     let value = act.need("rotation", ask)?;
-    let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v, _)| *v == value).ok_or(ask)?;
+    let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == value).ok_or(ask)?;
     let guard = if rotation.is_direction() && act.job(job)?.rotation_before().is_none() {
         Some(picked(
             act,

@@ -8,6 +8,11 @@ state-stop = Stop, treat as live
 state-live = Treat as live
 state-handed-back = Handed back
 place-of-other-job = a point of another job
+job-unknown = another job
+instrument-named = { $name }, serial { $serial }
+instrument-without-serial = { $name }, serial not given
+# $id is the beginning of what the instrument is known by.
+instrument-unknown = instrument { $id }
 told-by-network = the supply network
 direct-voltage = direct voltage
 pair = { $first } – { $then }
@@ -22,9 +27,58 @@ quoted = "{ $text }"
 quoted-in-part = "{ $text }…"
 seen-open = seen open
 seen-closed = seen closed
-# $way is one of the earth- messages.
-earth-how = { $way }: { $how }
-earth-live-line = PE to a line known to be live shows its full voltage
-earth-main-terminal = Continuity from PE to the main earthing terminal
-earth-bonded = Continuity from PE to bonded metalwork
+# $way is one of the shown-earth- messages.
+shown-earth-how = { $way }: { $how }
+shown-earth-live-line = PE to a line known to be live shows its full voltage
+shown-earth-main-terminal = Continuity from PE to the main earthing terminal
+shown-earth-bonded = Continuity from PE to bonded metalwork
 limit-set = { $ac } V AC and { $dc } V DC count as no indication, by { $rule }
+# One of a list or another.
+list-or = { $first } or { $then }
+
+order-least-dangerous-first = Least dangerous first (line to line at the end)
+order-line-line-first = Line to line first
+order-earth-first = Earth first (all to the protective conductor, then the others)
+
+point-switch-disconnector = Switch-disconnector
+point-circuit-breaker = Circuit-breaker for isolation
+point-fuse-switch = Fuse-switch
+point-fuse-links = Fuse links withdrawn
+point-plug = Plug and socket
+point-control-device = Stop button, interlock or contactor
+
+system-one-phase = One phase: L, N, PE
+system-three-phase-neutral = Three phase with neutral: L1, L2, L3, N, PE
+system-three-wire = Three wire: L1, L2, L3, PE
+
+earthing-unknown = Not known
+
+reading-none = no indication
+reading-continuity = continuity
+reading-lit = lit
+reading-lit-to = lit to { $volts } V
+reading-volts = { $volts } V
+
+tolerance-iec = IEC 60038: 10 % either way
+tolerance-uk = United Kingdom: +10 %, -6 %
+tolerance-ansi = ANSI C84.1 Range A: 5 % either way
+
+rotation-clockwise = clockwise
+rotation-anticlockwise = anticlockwise
+rotation-not-needed = not needed
+rotation-choice-clockwise = Clockwise: L1, L2, L3
+rotation-choice-anticlockwise = Anticlockwise: L1, L3, L2
+rotation-choice-not-needed = Not needed: nothing rotates
+rotation-guard-uncoupled = What turns is uncoupled
+rotation-guard-bumped = A short bump, watched
+
+supply-answer-mended = Mended, to be read again
+supply-answer-left-off = Left off
+supply-answer-accepted = Accepted by somebody who was told
+
+source-generator = Generator
+source-ups = UPS
+source-pv = PV
+source-battery = Battery
+source-second-feeder = Second feeder or changeover
+source-control = Control or auxiliary supply

@@ -165,7 +165,7 @@ fn sources_answered(ask: &Ask) -> Result<(), String> {
             _ => false,
         });
         if !answered {
-            return Err(format!("nobody looked for this: {}", kind.word()));
+            return Err(format!("nobody looked for this: {kind:?}"));
         }
     }
     if !ask.valid().any(|e| matches!(e.body.fact, Fact::StoredAnswered { .. }) && fresh(e)) {

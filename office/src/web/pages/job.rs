@@ -9,6 +9,7 @@ use maud::{Markup, html};
 use serde_json::json;
 use stillbar_core::journal::EntryId;
 use stillbar_core::screens::parts::Tone;
+use stillbar_core::text;
 use stillbar_protocol::WireEntry;
 
 use super::site::{on_job, on_site};
@@ -133,7 +134,7 @@ fn facts(told: &JobTold, site: EntryId) -> Markup {
             div { dt { "Place" } dd { (job.place) } }
             div { dt { "Equipment" } dd { (job.equipment) } }
             div { dt { "Scope" } dd { (job.scope) } }
-            div { dt { "Conductors" } dd { (job.system.word()) ", " (job.earthing.word()) } }
+            div { dt { "Conductors" } dd { (text::system(job.system)) ", " (text::earthing(job.earthing)) } }
             @if !people.is_empty() { div { dt { "On the job" } dd { (people) } } }
             @if !charge.is_empty() { div { dt { "Answers for the isolation" } dd { (charge) } } }
         }
@@ -171,11 +172,13 @@ fn readings(told: &JobTold) -> Markup {
     let rows: Vec<Vec<Markup>> = run
         .readings
         .iter()
-        .map(|t| vec![html! { (t.first) " – " (t.then) }, cell(t.reading.word()), moment(t.stamp.wall, t.stamp.zone)])
+        .map(|t| {
+            vec![html! { (t.first) " – " (t.then) }, cell(text::reading(t.reading)), moment(t.stamp.wall, t.stamp.zone)]
+        })
         .collect();
     html! {
         h2 { "Readings of the latest dead test" }
-        p { "Indicator: " (told.world.instrument(run.indicator)) }
+        p { "Indicator: " (text::instrument(&told.world, run.indicator)) }
         @if !rows.is_empty() { (table("Readings", &["Pair", "Reading", "When"], &rows)) }
     }
 }

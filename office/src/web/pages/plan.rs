@@ -8,6 +8,7 @@ use stillbar_core::point::PointKind;
 use stillbar_core::prove::{Earthing, Order, System};
 use stillbar_core::tag::TagId;
 use stillbar_core::tag::sheet::{Grid, Kind, Label, MAX_TAGS, print};
+use stillbar_core::text;
 
 use super::form::{Posted, csrf};
 use super::site::on_site;
@@ -21,7 +22,7 @@ use crate::web::guard::Origin;
 /// Points that one form takes; more are added on the phone, or with a second form.
 const POINTS: usize = 4;
 
-fn choice(name: &str, label: &str, options: &[&str]) -> Markup {
+fn choice(name: &str, label: &str, options: &[String]) -> Markup {
     html! {
         label for=(name) { (label) }
         select #(name) name=(name) required {
@@ -50,9 +51,9 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
             (line("place", "Place on the site", "Building, floor, room", true))
             (line("equipment", "Equipment to isolate", "As it is labelled", true))
             (line("scope", "Scope of the work", "What is worked on, and where it ends", true))
-            (choice("system", "Conductors at the point of work", &System::ALL.map(System::word)))
-            (choice("earthing", "Earthing arrangement", &Earthing::ALL.map(Earthing::word)))
-            (choice("order", "Order of the dead test", &Order::ALL.map(Order::word)))
+            (choice("system", "Conductors at the point of work", &System::ALL.map(text::system)))
+            (choice("earthing", "Earthing arrangement", &Earthing::ALL.map(text::earthing)))
+            (choice("order", "Order of the dead test", &Order::ALL.map(text::order)))
             label for="volts" { "Nominal voltage in volts" }
             input #volts name="volts" inputmode="decimal" required aria-describedby="volts-hint";
             p .hint #volts-hint { "Line to neutral. For three wire line to line, such as 400." }
@@ -64,7 +65,7 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
                     label for={ "kind" (n) } { "What it is" }
                     select id={ "kind" (n) } name={ "kind" (n) } {
                         option value="" { "Choose" }
-                        @for (at, kind) in PointKind::ALL.iter().enumerate() { option value=(at) { (kind.word()) } }
+                        @for (at, kind) in PointKind::ALL.iter().enumerate() { option value=(at) { (text::point_kind(*kind)) } }
                     }
                     (line(&format!("poles{n}"), "Conductors that it opens", "As the drawing says, such as: L1, L2, L3", false))
                     label .box { input type="checkbox" name={ "lockable" (n) } value="1"; span { "It takes a lock" } }

@@ -1,6 +1,6 @@
 //! A value together with its place in the file: every error of the reader begins with that place.
 
-use super::CaseError;
+use super::fault::{CaseError, Fault, Needed, Place, Unit, Wanted};
 use super::node::Node;
 use crate::json::quoted;
 use stillbar_values::figures;
@@ -23,64 +23,57 @@ impl<'a> At<'a> {
         At { node, path: String::new() }
     }
 
-    pub(super) fn error(&self, say: impl Into<String>) -> CaseError {
-        error(&self.path, say)
+    pub(super) fn error(&self, what: Fault) -> CaseError {
+        error(&self.path, what)
     }
 
-    fn wants(&self, what: &str) -> CaseError {
-        self.error(format!("{what} belongs here, not {}.", self.node.kind()))
+    fn wants(&self, what: Wanted) -> CaseError {
+        self.error(Fault::Wants(what, self.node.kind()))
     }
 
     /// Its fields; one that is not in `known` is refused.
-    pub(super) fn fields(&self, known: &[&str]) -> Result<Fields<'a>, CaseError> {
-        let Node::Map(map) = self.node else { return Err(self.wants("An object in braces")) };
+    pub(super) fn fields(&self, known: &[&'static str]) -> Result<Fields<'a>, CaseError> {
+        let Node::Map(map) = self.node else { return Err(self.wants(Wanted::Object)) };
         match map.iter().find(|(key, _)| !known.contains(&key.as_str())) {
-            Some((key, _)) => {
-                Err(self.error(format!("the field {} is not known here; known are {}.", quoted(key), known.join(", "))))
-            }
+            Some((key, _)) => Err(self.error(Fault::UnknownField { field: quoted(key), known: known.to_vec() })),
             None => Ok(Fields { map, path: self.path.clone() }),
         }
     }
 
     /// Its items, at most `most`.
     pub(super) fn items(&self, most: usize) -> Result<Vec<At<'a>>, CaseError> {
-        let Node::List(list) = self.node else { return Err(self.wants("A list in square brackets")) };
+        let Node::List(list) = self.node else { return Err(self.wants(Wanted::List)) };
         if list.len() > most {
-            return Err(
-                self.error(format!("this list has {} items and at most {most} are taken; shorten it.", list.len()))
-            );
+            return Err(self.error(Fault::TooMany { count: list.len(), most }));
         }
         Ok(list.iter().enumerate().map(|(i, node)| At { node, path: format!("{}[{i}]", self.path) }).collect())
     }
 
     /// A text of 1 to `most` characters, without white space around it.
     pub(super) fn text(&self, most: usize) -> Result<&'a str, CaseError> {
-        let Node::Text(text) = self.node else { return Err(self.wants("A text in quotation marks")) };
+        let Node::Text(text) = self.node else { return Err(self.wants(Wanted::Text)) };
         let count = text.chars().count();
         if text.trim().is_empty() || text.trim() != text || text.chars().any(char::is_control) {
-            return Err(self.error("a name needs characters that can be seen, and no white space before or after it."));
+            return Err(self.error(Fault::NotSeen));
         }
         if count > most {
-            return Err(self.error(format!("this has {count} characters and at most {most} are taken; shorten it.")));
+            return Err(self.error(Fault::TooLong { count, most }));
         }
         Ok(text)
     }
 
     /// One of `choices` by name.
-    pub(super) fn choice<T: Copy>(&self, choices: &[(&str, T)]) -> Result<T, CaseError> {
-        let names = choices.iter().map(|(name, _)| *name).collect::<Vec<_>>().join(", ");
-        let Node::Text(text) = self.node else { return Err(self.wants(&format!("One of {names}"))) };
-        let found = choices.iter().find(|(name, _)| name == text);
-        found.map(|(_, value)| *value).ok_or_else(|| self.error(format!("{} is not one of {names}.", quoted(text))))
+    pub(super) fn choice<T: Copy>(&self, choices: &[(&'static str, T)]) -> Result<T, CaseError> {
+        let names = || choices.iter().map(|(name, _)| *name).collect();
+        let Node::Text(text) = self.node else { return Err(self.wants(Wanted::OneOf(names()))) };
+        let found = choices.iter().find(|(name, _)| name == text).map(|(_, value)| *value);
+        found.ok_or_else(|| self.error(Fault::NotOneOf { text: quoted(text), choices: names() }))
     }
 
     pub(super) fn flag(&self) -> Result<bool, CaseError> {
         match self.node {
             Node::Flag(flag) => Ok(*flag),
-            _ => Err(self.error(format!(
-                "true or false belongs here, not {}; leave it out if it is not known.",
-                self.node.kind()
-            ))),
+            _ => Err(self.wants(Wanted::Flag)),
         }
     }
 
@@ -96,22 +89,18 @@ impl<'a> At<'a> {
     }
 
     fn millivolts(&self) -> Result<(u32, bool), CaseError> {
-        let Node::Number(volts) = self.node else {
-            return Err(self.wants("A number of volts without a unit, such as 230,"));
-        };
+        let Node::Number(volts) = self.node else { return Err(self.wants(Wanted::Volts)) };
         if *volts < 0.0 {
-            return Err(self.error(format!("{volts} V is below zero; write the amount without a sign.")));
+            return Err(self.error(Fault::Negative(*volts)));
         }
-        figures::of_number(*volts).ok_or_else(|| {
-            self.error(format!("this is more than {} V, the most that can be saved; correct it.", figures::MOST))
-        })
+        figures::of_number(*volts).ok_or_else(|| self.error(Fault::TooHigh))
     }
 
     /// A whole number from `least` to `most`.
-    pub(super) fn whole(&self, least: u32, most: u32, unit: &str) -> Result<u32, CaseError> {
+    pub(super) fn whole(&self, least: u32, most: u32, unit: Unit) -> Result<u32, CaseError> {
         match self.node {
             Node::Number(n) if n.fract() == 0.0 && (f64::from(least)..=f64::from(most)).contains(n) => Ok(*n as u32),
-            _ => Err(self.error(format!("a whole number of {unit} from {least} to {most} belongs here."))),
+            _ => Err(self.error(Fault::NotWhole(unit, least, most))),
         }
     }
 }
@@ -123,12 +112,12 @@ impl<'a> Fields<'a> {
         self.map.iter().find(|(key, _)| key == name).map(|(_, node)| At { node, path })
     }
 
-    /// The value of a field that must be there; `fix` says what to give.
-    pub(super) fn need(&self, name: &str, fix: &str) -> Result<At<'a>, CaseError> {
-        self.get(name).ok_or_else(|| error(&self.path, format!("the field \"{name}\" is missing; {fix}.")))
+    /// The value of a field that must be there.
+    pub(super) fn need(&self, field: Needed) -> Result<At<'a>, CaseError> {
+        self.get(field.field()).ok_or_else(|| error(&self.path, Fault::Missing(field)))
     }
 }
 
-fn error(path: &str, say: impl Into<String>) -> CaseError {
-    CaseError { place: if path.is_empty() { CaseError::WHOLE.into() } else { path.to_owned() }, say: say.into() }
+fn error(path: &str, what: Fault) -> CaseError {
+    CaseError { place: if path.is_empty() { Place::Whole } else { Place::Path(path.to_owned()) }, what }
 }

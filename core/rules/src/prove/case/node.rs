@@ -4,8 +4,9 @@ use std::fmt;
 
 use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
-use super::{CaseError, MAX_BYTES};
-use crate::json::{self, TWICE, quoted};
+use super::MAX_BYTES;
+use super::fault::{CaseError, Fault, Kind, Place};
+use crate::json::{self, CROWDED, MOST_FIELDS, TWICE, quoted};
 
 /// One value.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,34 +22,30 @@ pub(super) enum Node {
 impl Node {
     /// Reads `text`; an error has the line and the column.
     pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
-        let whole = || CaseError::WHOLE.to_owned();
+        let whole = |what| Err(CaseError { place: Place::Whole, what });
         if text.len() > MAX_BYTES {
-            let say = format!("it is larger than {MAX_BYTES} bytes, the most that is read; make several cases of it.");
-            return Err(CaseError { place: whole(), say });
+            return whole(Fault::TooLarge(MAX_BYTES));
         }
         // Some editors put a byte order mark in front.
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
         if text.trim().is_empty() {
-            return Err(CaseError {
-                place: whole(),
-                say: "it is empty; write at least {\"conductors\":[{\"name\":\"L\"},{\"name\":\"N\"},{\"name\":\"PE\"}]}.".into(),
-            });
+            return whole(Fault::Empty);
         }
-        serde_json::from_str(text).map_err(|error| {
-            let (place, say) = json::fault(&error);
-            CaseError { place, say }
+        serde_json::from_str(text).map_err(|error| CaseError {
+            place: Place::At { line: error.line(), column: error.column() },
+            what: Fault::Broken(json::broken(&error)),
         })
     }
 
-    /// What it is, in words.
-    pub(super) fn kind(&self) -> &'static str {
+    /// What it is.
+    pub(super) fn kind(&self) -> Kind {
         match self {
-            Node::Null => "null",
-            Node::Flag(_) => "true or false",
-            Node::Number(_) => "a number",
-            Node::Text(_) => "a text",
-            Node::List(_) => "a list",
-            Node::Map(_) => "an object in braces",
+            Node::Null => Kind::Null,
+            Node::Flag(_) => Kind::Flag,
+            Node::Number(_) => Kind::Number,
+            Node::Text(_) => Kind::Text,
+            Node::List(_) => Kind::List,
+            Node::Map(_) => Kind::Object,
         }
     }
 }
@@ -65,7 +62,7 @@ impl<'de> Visitor<'de> for Tree {
     type Value = Node;
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
-        f.write_str("a value")
+        f.write_str("value")
     }
 
     fn visit_unit<E>(self) -> Result<Node, E> {
@@ -103,9 +100,8 @@ impl<'de> Visitor<'de> for Tree {
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Node, A::Error> {
         let mut map: Vec<(String, Node)> = Vec::new();
         while let Some(key) = entries.next_key::<String>()? {
-            // No object of the format has more than a few fields: this also keeps the search for twins short.
-            if map.len() == 64 {
-                return Err(de::Error::custom("an object has more than 64 fields"));
+            if map.len() == MOST_FIELDS {
+                return Err(de::Error::custom(CROWDED));
             }
             if map.iter().any(|(known, _)| *known == key) {
                 return Err(de::Error::custom(format!("{TWICE}{}", quoted(&key))));

@@ -1,9 +1,10 @@
 //! From the tree to a [`Case`]: each field by itself, then what contradicts what.
 
 use super::at::{At, Fields};
+use super::fault::{CaseError, Fault, Needed, Unit};
 use super::node::Node;
 use super::{
-    Case, CaseError, Equipment, Given, GivenValue, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
+    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
 };
 use crate::json::quoted;
 use crate::prove::limit::{Bound, Limits};
@@ -44,11 +45,9 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     if let Some(note) = fields.get("note") {
         note.text(1000)?;
     }
-    let list =
-        fields.need("conductors", "list them, such as [{\"name\":\"L1\",\"role\":\"line\"},{\"name\":\"PE\"}]")?;
-    let mut case = Case::of(conductors(&list)?);
+    let mut case = Case::of(conductors(&fields.need(Needed::Conductors)?)?);
     if let Some(at) = fields.get("earthing") {
-        let choices: Vec<_> = Earthing::ALL.map(|e| (earthing_name(e), e)).to_vec();
+        let choices: Vec<_> = Earthing::ALL.map(|e| (e.name(), e)).to_vec();
         case.earthing = at.choice(&choices)?;
         earthing_fits(&case, &at)?;
     }
@@ -58,7 +57,7 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     }
     if let Some(at) = fields.get("own_order") {
         if let Some(order) = fields.get("order") {
-            return Err(order.error("\"own_order\" is given too, and only one of them can count; leave one out."));
+            return Err(order.error(Fault::TwoOrders));
         }
         case.own_order = Some(own_order(&case, &at)?);
     } else if let Some(at) = fields.get("order") {
@@ -96,45 +95,29 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     Ok(case)
 }
 
-fn earthing_name(earthing: Earthing) -> &'static str {
-    if earthing == Earthing::Unknown { "unknown" } else { earthing.word() }
-}
-
 fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
     let items = list.items(MAX)?;
     if items.len() < 2 {
-        return Err(list.error("a dead test needs at least two conductors; list all that are at the point of work."));
+        return Err(list.error(Fault::FewConductors));
     }
     let mut found: Vec<Conductor> = Vec::with_capacity(items.len());
     for item in items {
         let fields = item.fields(&["name", "role", "supply"])?;
-        let at = fields.need("name", "give the conductor's designation, such as L1")?;
+        let at = fields.need(Needed::Name)?;
         let name = at.text(NAME)?;
         if let Some(i) = found.iter().position(|c| c.name == name) {
-            return Err(
-                at.error(format!("{} is the name of conductors[{i}] too; give each its own name.", quoted(name)))
-            );
+            return Err(at.error(Fault::NameTwice { name: quoted(name), at: i }));
         }
         let usual = Conductor::named(name).map(|c| c.role);
         let role = match fields.get("role") {
             Some(at) => {
                 let role = at.choice(&Role::ALL.map(|r| (r.name(), r)))?;
                 if let Some(usual) = usual.filter(|usual| !agree(*usual, role)) {
-                    return Err(at.error(format!(
-                        "{name} designates a {} conductor (IEC 60445), not {}; correct the role or the name.",
-                        usual.name(),
-                        role.name()
-                    )));
+                    return Err(at.error(Fault::RoleOfName { name: name.into(), usual, role }));
                 }
                 role
             }
-            None => usual.ok_or_else(|| {
-                let names = Role::ALL.map(Role::name).join(", ");
-                item.error(format!(
-                    "the role of {} does not follow from its name; give \"role\": one of {names}.",
-                    quoted(name)
-                ))
-            })?,
+            None => usual.ok_or_else(|| item.error(Fault::RoleUnsaid(quoted(name))))?,
         };
         let supply = fields.get("supply").map(|at| at.text(TEXT).map(str::to_owned)).transpose()?;
         found.push(Conductor { name: name.into(), role, supply });
@@ -155,15 +138,10 @@ fn earthing_fits(case: &Case, at: &At) -> Result<(), CaseError> {
         return Ok(());
     }
     match (case.earthing, of(Role::Neutral), of(Role::Pen)) {
-        (Earthing::TnC, Some(n), _) => Err(at.error(format!(
-            "TN-C has no neutral beside the PEN conductor, and {} is a neutral; write TN-C-S, or correct the role.",
-            n.name
-        ))),
-        (Earthing::TnS | Earthing::Tt | Earthing::It, _, Some(pen)) => Err(at.error(format!(
-            "{} has no PEN conductor, and {} is one; write TN-C or TN-C-S, or correct the role.",
-            case.earthing.word(),
-            pen.name
-        ))),
+        (Earthing::TnC, Some(n), _) => Err(at.error(Fault::NeutralInTnC(n.name.clone()))),
+        (Earthing::TnS | Earthing::Tt | Earthing::It, _, Some(pen)) => {
+            Err(at.error(Fault::PenElsewhere(case.earthing, pen.name.clone())))
+        }
         _ => Ok(()),
     }
 }
@@ -179,7 +157,7 @@ pub(super) fn supplies(conductors: &[Conductor]) -> usize {
 fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
     let mut nominal = Nominal::default();
     if let Some(at) = fields.get("hertz") {
-        nominal.hertz = Some(at.whole(0, 1000, "hertz")? as u16);
+        nominal.hertz = Some(at.whole(0, 1000, Unit::Hertz)? as u16);
     }
     let Some(at) = fields.get("nominal_volts") else { return Ok(nominal) };
     let given = at.fields(&["line_neutral", "line_line", "dc", "control"])?;
@@ -187,7 +165,7 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
         let Some(at) = given.get(name) else { return Ok(None) };
         let mv = at.volts_set()?;
         if mv < 1000 {
-            return Err(at.error("a nominal voltage of less than 1 V is not one; leave it out if it is not known."));
+            return Err(at.error(Fault::NominalTooLow));
         }
         Ok(Some(mv))
     };
@@ -200,19 +178,13 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
         || above(nominal.line_neutral_mv.max(nominal.control_mv), LOW_VOLTAGE_AC_MV)
         || above(nominal.dc_mv, LOW_VOLTAGE_DC_MV)
     {
-        return Err(at.error(
-            "above 1000 V AC or 1500 V DC between conductors this is not low voltage; this method and its indicators do not serve.",
-        ));
+        return Err(at.error(Fault::NotLowVoltage));
     }
     if let (Some(ln), Some(ll)) = (nominal.line_neutral_mv, nominal.line_line_mv) {
         // The square root of three for three phases, two for a mid-point; 2 % for the rounding of nominal values.
         let ratio = f64::from(ll) / f64::from(ln);
         if [3f64.sqrt(), 2.0].iter().all(|known| (ratio / known - 1.0).abs() > 0.02) {
-            return Err(at.error(format!(
-                "{} V line to line does not belong to {} V line to neutral (it is 1.73 times that, or twice with a mid-point); correct one.",
-                crate::prove::volts(ll),
-                crate::prove::volts(ln)
-            )));
+            return Err(at.error(Fault::NominalsApart { line_line_mv: ll, line_neutral_mv: ln }));
         }
     }
     Ok(nominal)
@@ -223,18 +195,16 @@ fn known<'a>(case: &Case, at: &At<'a>) -> Result<&'a str, CaseError> {
     let name = at.text(NAME)?;
     match case.conductor(name) {
         Some(_) => Ok(name),
-        None => Err(at.error(format!("{} is not in \"conductors\"; add it there or correct it.", quoted(name)))),
+        None => Err(at.error(Fault::NotListed(quoted(name)))),
     }
 }
 
 fn pair(case: &Case, at: &At) -> Result<[String; 2], CaseError> {
     let items = at.items(2)?;
-    let [a, b] = items.as_slice() else {
-        return Err(at.error("a pair is two names, such as [\"L1\",\"N\"]."));
-    };
+    let [a, b] = items.as_slice() else { return Err(at.error(Fault::NotAPair)) };
     let (first, second) = (known(case, a)?, known(case, b)?);
     if first == second {
-        return Err(at.error(format!("both are {}; a pair is two different conductors.", quoted(first))));
+        return Err(at.error(Fault::PairOfOne(quoted(first))));
     }
     Ok([first.into(), second.into()])
 }
@@ -244,12 +214,10 @@ fn poles(case: &Case, at: &At) -> Result<Vec<String>, CaseError> {
     for item in at.items(MAX)? {
         let name = known(case, &item)?;
         if found.iter().any(|f| f == name) {
-            return Err(item.error(format!("{} is there twice; name each pole once.", quoted(name))));
+            return Err(item.error(Fault::PoleTwice(quoted(name))));
         }
         if case.conductor(name).is_some_and(|c| c.role.is_reference()) {
-            return Err(item.error(format!(
-                "{name} is a protective or PEN conductor, and no point of isolation opens it; take it out, and look again at what the isolator opens."
-            )));
+            return Err(item.error(Fault::PoleProtective(name.into())));
         }
         found.push(name.into());
     }
@@ -266,16 +234,14 @@ fn own_order(case: &Case, at: &At) -> Result<Vec<[String; 2]>, CaseError> {
         let (a, b) = (place(&pair[0]), place(&pair[1]));
         let slot = &mut seen[a.min(b) * names.len() + a.max(b)];
         if std::mem::replace(slot, true) {
-            return Err(item.error(format!("{} and {} are there twice; name each pair once.", pair[0], pair[1])));
+            return Err(item.error(Fault::PairTwice(pair)));
         }
         order.push(pair);
     }
     for a in 0..names.len() {
         for b in a + 1..names.len() {
             if !seen[a * names.len() + b] {
-                let say =
-                    format!("{} and {} are missing; an own order names every pair once.", names[a].name, names[b].name);
-                return Err(at.error(say));
+                return Err(at.error(Fault::PairMissing([names[a].name.clone(), names[b].name.clone()])));
             }
         }
     }
@@ -302,12 +268,12 @@ fn levels(at: &At) -> Result<Vec<u32>, CaseError> {
     for item in at.items(32)? {
         let mv = item.volts()?;
         if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
-            return Err(item.error("the steps of an indicator rise, and the first is above zero; put them in order."));
+            return Err(item.error(Fault::LevelsUnordered));
         }
         levels.push(mv);
     }
     if levels.is_empty() {
-        return Err(at.error("an indicator has at least one step; leave the field out for the usual ones."));
+        return Err(at.error(Fault::NoLevels));
     }
     Ok(levels)
 }
@@ -316,20 +282,20 @@ fn dead_limit(case: &Case, at: &At, dc: bool) -> Result<u32, CaseError> {
     let mv = at.volts_set()?;
     let limits = if dc { Limits { ac_mv: 0, dc_mv: mv } } else { Limits { ac_mv: mv, dc_mv: 0 } };
     match Bound::of(case).refuses(limits) {
-        Some(error) => Err(at.error(format!("{error}; write 0, or the limit of the company's rule."))),
+        Some(error) => Err(at.error(Fault::Limit(error))),
         None => Ok(mv),
     }
 }
 
 fn stored(case: &Case, at: &At) -> Result<Stored, CaseError> {
     let fields = at.fields(&["what", "label_seconds", "waited_seconds", "read_at", "volts", "level"])?;
-    let what = fields.need("what", "say what may hold a charge, such as \"drive U1\"")?.text(TEXT)?.to_owned();
-    let seconds = |name| fields.get(name).map(|at| at.whole(0, LONGEST_S, "seconds")).transpose();
+    let what = Holder::Named(fields.need(Needed::What)?.text(TEXT)?.to_owned());
+    let seconds = |name| fields.get(name).map(|at| at.whole(0, LONGEST_S, Unit::Seconds)).transpose();
     let (label_seconds, waited_seconds) = (seconds("label_seconds")?, seconds("waited_seconds")?);
     let read_at = fields.get("read_at").map(|at| pair(case, &at)).transpose()?;
     let read = value(case, &fields, true)?;
     if read_at.is_some() && read.is_some() {
-        return Err(at.error("\"read_at\" says between which conductors; put what was read there under \"readings\"."));
+        return Err(at.error(Fault::ReadElsewhere));
     }
     Ok(Stored { what, label_seconds, waited_seconds, read_at, read })
 }
@@ -345,7 +311,7 @@ fn equipment(at: &At) -> Result<Equipment, CaseError> {
             _ => &mut found.generator,
         };
         if std::mem::replace(flag, true) {
-            return Err(item.error("this is there twice; name each kind once."));
+            return Err(item.error(Fault::EquipmentTwice));
         }
     }
     Ok(found)
@@ -353,10 +319,9 @@ fn equipment(at: &At) -> Result<Equipment, CaseError> {
 
 fn given(case: &Case, at: &At) -> Result<Given, CaseError> {
     let fields = at.fields(&["pair", "volts", "level", "impedance", "dc"])?;
-    let pair = pair(case, &fields.need("pair", "name the two conductors, such as [\"L1\",\"N\"]")?)?;
+    let pair = pair(case, &fields.need(Needed::Pair)?)?;
     let dc = fields.get("dc").map(|at| at.flag()).transpose()?.unwrap_or(false);
-    let value = value(case, &fields, dc)?
-        .ok_or_else(|| at.error("what was read is missing; give \"volts\": 230.0, or \"level\": \"none\"."))?;
+    let value = value(case, &fields, dc)?.ok_or_else(|| at.error(Fault::NothingRead))?;
     let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
     Ok(Given { pair, value, impedance, dc })
 }
@@ -366,7 +331,7 @@ fn value(case: &Case, fields: &Fields, dc: bool) -> Result<Option<GivenValue>, C
     match (fields.get("volts"), fields.get("level")) {
         (Some(volts), None) => volts.volts().map(GivenValue::Volts).map(Some),
         (None, Some(at)) => level(case, &at, dc).map(Some),
-        (Some(_), Some(at)) => Err(at.error("\"volts\" is given too; keep the one that was read.")),
+        (Some(_), Some(at)) => Err(at.error(Fault::ReadTwice)),
         (None, None) => Ok(None),
     }
 }
@@ -376,10 +341,7 @@ fn level(case: &Case, at: &At, dc: bool) -> Result<GivenValue, CaseError> {
         let mv = at.volts()?;
         let levels = case.indicator.steps(dc);
         if !levels.contains(&mv) {
-            let steps = levels.iter().map(|mv| crate::prove::volts(*mv)).collect::<Vec<_>>().join(", ");
-            return Err(at.error(format!(
-                "the indicator has no such step (it has {steps} V); write one of them, list its own in indicator.levels_volts, or give \"volts\"."
-            )));
+            return Err(at.error(Fault::NoSuchStep(levels.to_vec())));
         }
         return Ok(GivenValue::Level(mv));
     }

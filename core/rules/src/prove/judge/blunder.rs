@@ -4,7 +4,8 @@
 //! blunder costs, that pair is to be repeated. Below five conductors the plane alone cannot tell which pair it is; the causes can.
 
 use super::super::Case;
-use super::causes::{self, Cause, Hypothesis};
+use super::cause::Cause;
+use super::causes::{self, Hypothesis};
 use super::fit::{self, Fitted, Model};
 use super::scene::{STEPS_BEGIN, Scene};
 
@@ -27,7 +28,7 @@ const TRIED_AGAIN: usize = 30;
 /// A cause with its fit; lower totals are better.
 pub(super) struct Ranked {
     pub cause: Cause,
-    pub which: String,
+    pub which: Vec<usize>,
     pub total: f64,
     pub fitted: Fitted,
     /// The reading that was left out.
@@ -64,7 +65,7 @@ fn add(scene: &Scene, ranked: &mut Vec<Ranked>, without: &mut [(f64, usize)]) {
     let mut hypotheses = causes::all(scene);
     hypotheses.push(Hypothesis {
         cause: Cause::Unexplained,
-        which: String::new(),
+        which: Vec::new(),
         prior: UNEXPLAINED,
         half: 0,
         model: fit::free(scene),
@@ -105,7 +106,7 @@ fn suspects(model: &Model, fitted: &Fitted) -> Vec<usize> {
 }
 
 /// Keeps the best of each cause.
-fn keep(ranked: &mut Vec<Ranked>, cause: Cause, which: &str, total: f64, fitted: &Fitted, skip: Option<usize>) {
+fn keep(ranked: &mut Vec<Ranked>, cause: Cause, which: &[usize], total: f64, fitted: &Fitted, skip: Option<usize>) {
     let new = || Ranked { cause, which: which.to_owned(), total, fitted: fitted.clone(), skip };
     match ranked.iter_mut().find(|r| r.cause == cause) {
         Some(old) if total < old.total => *old = new(),

@@ -4,37 +4,17 @@
 //! its nominal voltage. A prior is in the units of chi squared: twice the natural logarithm of how much rarer a cause is.
 
 use super::super::{Earthing, ReferenceProof};
+use super::cause::Cause;
 use super::fit::{Model, Place, Spot};
 use super::frames::frames;
 use super::scene::Scene;
 use super::soft;
 
-/// What may explain the readings.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Cause {
-    NoVoltage,
-    NeutralDrop,
-    NotIsolated,
-    OneLineLive,
-    TwoLinesLive,
-    Backfeed,
-    OpenNeutral,
-    BorrowedNeutral,
-    OtherSource,
-    FloatingSupply,
-    BrokenReference,
-    Induced,
-    Misplaced,
-    NeutralEarth,
-    DirectVoltage,
-    Unexplained,
-}
-
 /// A cause with its prediction.
 pub(super) struct Hypothesis {
     pub cause: Cause,
-    /// The conductors that it names, in words, for the sentence.
-    pub which: String,
+    /// The conductors that it names, as the scene numbers them.
+    pub which: Vec<usize>,
     pub prior: f64,
     /// How many of its parameters are there only to forgive the instrument's load; they count half.
     pub half: usize,
@@ -49,7 +29,7 @@ pub(super) struct Build<'a> {
 
 impl Build<'_> {
     /// Adds a hypothesis whose first parameter is the scale of the supply in volts; `more` are (start, low, high).
-    pub(super) fn add(&mut self, cause: Cause, which: String, prior: f64, more: &[(f64, f64, f64)], place: Place) {
+    pub(super) fn add(&mut self, cause: Cause, which: Vec<usize>, prior: f64, more: &[(f64, f64, f64)], place: Place) {
         self.add_loose(cause, which, prior, 0.0, more, place);
     }
 
@@ -57,7 +37,7 @@ impl Build<'_> {
     pub(super) fn add_loose(
         &mut self,
         cause: Cause,
-        which: String,
+        which: Vec<usize>,
         prior: f64,
         loose: f64,
         more: &[(f64, f64, f64)],
@@ -81,22 +61,13 @@ impl Build<'_> {
             last.half = count;
         }
     }
-
-    pub(super) fn named(&self, list: &[usize]) -> String {
-        let names: Vec<&str> = list.iter().map(|k| self.scene.names[*k].as_str()).collect();
-        match names.split_last() {
-            Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
-            Some((last, _)) => (*last).to_owned(),
-            None => "the lines".to_owned(),
-        }
-    }
 }
 
 /// Every hypothesis about `scene`.
 pub(super) fn all(scene: &Scene) -> Vec<Hypothesis> {
     let mut b = Build { scene, found: Vec::new() };
     let n = scene.names.len();
-    b.add(Cause::NoVoltage, String::new(), 0.0, &[], Box::new(move |_| vec![Spot::ZERO; n]));
+    b.add(Cause::NoVoltage, Vec::new(), 0.0, &[], Box::new(move |_| vec![Spot::ZERO; n]));
     live(&mut b);
     some_lines(&mut b);
     neutral(&mut b);
@@ -121,7 +92,7 @@ fn live(b: &mut Build) {
             let parts: Vec<_> = std::iter::once(frame.spots).chain(parts.into_iter().skip(1)).collect();
             let lists: Vec<Vec<usize>> = on.iter().map(|g| scene.groups[*g].clone()).collect();
             let turns: Vec<(f64, f64, f64)> = parts.iter().skip(1).map(|_| (0.3, -3.2, 3.2)).collect();
-            let which = b.named(&lists.concat());
+            let which = lists.concat();
             let place: Place = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 for (g, (list, part)) in lists.iter().zip(&parts).enumerate() {
@@ -162,7 +133,7 @@ fn some_lines(b: &mut Build) {
         for (size, prior) in sizes {
             let mut spots = vec![Spot::ZERO; n];
             spots[k].x = size;
-            b.add(Cause::OneLineLive, b.named(&[k]), 1.0 + prior, &[], scaled(spots));
+            b.add(Cause::OneLineLive, vec![k], 1.0 + prior, &[], scaled(spots));
         }
         // The others raised in part, through loads or through the cable's capacitance.
         // A neutral that was opened hangs free as well.
@@ -178,7 +149,7 @@ fn some_lines(b: &mut Build) {
             let mut spots = vec![Spot::ZERO; n];
             spots[k].x = 1.0;
             others.iter().for_each(|o| spots[*o].soft = 1e6);
-            b.add(Cause::OneLineLive, b.named(&[k]), prior - 1.0, &[], scaled(spots));
+            b.add(Cause::OneLineLive, vec![k], prior - 1.0, &[], scaled(spots));
             let list = others.clone();
             let place: Place = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
@@ -187,7 +158,7 @@ fn some_lines(b: &mut Build) {
                 spots
             });
             let more = [(0.3, 0.0, 0.9), (scene.load() + 0.5, -1.0, 6.0)];
-            b.add_loose(Cause::OneLineLive, b.named(&[k]), prior, 0.03, &more, place);
+            b.add_loose(Cause::OneLineLive, vec![k], prior, 0.03, &more, place);
             b.forgive(2);
             let mut more = vec![(0.3, 0.0, 0.7); count];
             more.extend(vec![(scene.load() - 0.5, -1.0, 4.5); count]);
@@ -199,13 +170,13 @@ fn some_lines(b: &mut Build) {
                 }
                 spots
             });
-            b.add(Cause::OneLineLive, b.named(&[k]), prior, &more, place);
+            b.add(Cause::OneLineLive, vec![k], prior, &more, place);
             b.forgive(2 * count);
         }
     }
     let mut all = vec![Spot::ZERO; n];
     lines.iter().for_each(|k| all[*k] = Spot::polar(1.0, 0.0));
-    b.add_loose(Cause::Backfeed, b.named(&lines), 1.0, 0.02, &[], scaled(all));
+    b.add_loose(Cause::Backfeed, lines.clone(), 1.0, 0.02, &[], scaled(all));
     if m == 3 {
         for dead in 0..3 {
             let live: Vec<usize> = (0..3).filter(|k| *k != dead).map(|k| lines[k]).collect();
@@ -223,7 +194,7 @@ fn some_lines(b: &mut Build) {
                     spots[third].y = share * sum.y + aside * across.y;
                     spots
                 });
-                b.add(Cause::TwoLinesLive, b.named(&live), 1.0, share, place);
+                b.add(Cause::TwoLinesLive, live.clone(), 1.0, share, place);
             }
         }
     }
@@ -236,7 +207,7 @@ fn neutral(b: &mut Build) {
     let (Some(&neutral), Some(_)) = (scene.neutrals.first(), scene.earth) else { return };
     let lines = scene.lines();
     let m = lines.len();
-    let name = b.named(&[neutral]);
+    let name = vec![neutral];
     let u = scene.volts;
 
     // A broken neutral goes where the loads pull it (Millman): anywhere about the star.
@@ -351,7 +322,7 @@ fn other_source(b: &mut Build) {
                     spots
                 });
                 let more = [((from + to) / 2.0 * degree * 0.97, from * degree, to * degree), (1.0, 0.85, 1.15)];
-                b.add(Cause::OtherSource, b.named(&[one, two]), 2.0, &more, place);
+                b.add(Cause::OtherSource, vec![one, two], 2.0, &more, place);
             }
         }
     }
@@ -366,7 +337,7 @@ fn other_source(b: &mut Build) {
                     spots
                 });
                 let more = [((from + to) / 2.0 * degree, from * degree, to * degree), (1.0, 0.85, 1.15)];
-                b.add(Cause::OtherSource, b.named(&[odd]), 3.0, &more, place);
+                b.add(Cause::OtherSource, vec![odd], 3.0, &more, place);
             }
         }
     }

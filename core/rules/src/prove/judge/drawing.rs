@@ -1,6 +1,6 @@
 //! The potentials as a drawing: earth in the middle of a cross, each conductor a dot at its volts.
 
-use super::Judgement;
+use super::{Cause, Judgement};
 use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 const SIZE: f32 = 360.0;
@@ -9,8 +9,27 @@ const EDGE: f32 = 60.0;
 /// Conductors closer than this, in the drawing's units, share one dot and one label.
 const TOUCH: f32 = 16.0;
 
-/// Draws the potentials of a judgement and says the same in words; nothing where it has none.
-pub fn drawing(judgement: &Judgement) -> Option<(Drawing, String)> {
+/// What the middle of the cross stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Middle {
+    /// Earth.
+    Earth,
+    /// The middle of the supply, where earth is not what it should be.
+    Supply,
+}
+
+/// Conductors that share one dot.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dot {
+    /// Their names.
+    pub names: Vec<String>,
+    /// Whole volts from the middle of the cross.
+    pub volts: f64,
+}
+
+/// Draws the potentials of a judgement and tells the same; nothing where it has none. `middle` is what the middle of the cross is called,
+/// which [`middle`] tells.
+pub fn drawing(judgement: &Judgement, middle: &str) -> Option<(Drawing, Vec<Dot>)> {
     let spots = judgement.potentials.as_ref()?;
     let (low_x, high_x) = ends(spots.iter().map(|s| s.x as f32));
     let (low_y, high_y) = ends(spots.iter().map(|s| s.y as f32));
@@ -55,29 +74,21 @@ pub fn drawing(judgement: &Judgement) -> Option<(Drawing, String)> {
             ink: Ink::Ink,
         });
     }
-    let zero = zero(judgement);
     if !heaps.iter().any(|(x, y, _)| (x - x0).hypot(y - y0) < TOUCH) {
         shapes.push(Shape::Circle { x: x0, y: y0, r: 7.0, thick: 2.0, filled: false, ink: Ink::Quiet });
-        shapes.push(Shape::Text { x: x0, y: y0 + 28.0, size: 14.0, text: zero.into(), ink: Ink::Quiet });
+        shapes.push(Shape::Text { x: x0, y: y0 + 28.0, size: 14.0, text: middle.into(), ink: Ink::Quiet });
     }
-    let words: Vec<String> = heaps
-        .iter()
-        .map(|(_, _, names)| {
-            let volts = volts(names[0]).round();
-            let list = names.join(", ");
-            let is = if names.len() == 1 { "is" } else { "are" };
-            if volts < 1.0 { format!("{list} {is} at {zero}") } else { format!("{list} {is} {volts} V from {zero}") }
-        })
-        .collect();
-    let label = format!("Potentials that fit the readings: {}. Directions are relative only.", words.join("; "));
-    Some((Drawing { width: SIZE, height, shapes }, label))
+    let named = |names: Vec<&str>| names.into_iter().map(str::to_owned).collect();
+    let dots = heaps.into_iter().map(|(_, _, names)| Dot { volts: volts(names[0]).round(), names: named(names) });
+    let dots = dots.collect();
+    Some((Drawing { width: SIZE, height, shapes }, dots))
 }
 
 /// What the middle of the cross stands for.
-fn zero(judgement: &Judgement) -> &'static str {
-    match judgement.diagnoses.first().map(|d| d.cause.as_str()) {
-        Some("broken-reference" | "floating-supply") => "the supply's middle",
-        _ => "earth",
+pub fn middle(judgement: &Judgement) -> Middle {
+    match judgement.diagnoses.first().map(|d| d.cause) {
+        Some(Cause::BrokenReference | Cause::FloatingSupply) => Middle::Supply,
+        _ => Middle::Earth,
     }
 }
 

@@ -102,44 +102,6 @@ impl Finding {
     pub fn is_missing(&self) -> bool {
         matches!(self.what, Odd::LineMissing(_) | Odd::NeutralMissing(_) | Odd::NeutralOff(_))
     }
-
-    /// In a sentence; the one place that words a finding.
-    pub fn says(&self) -> String {
-        let pair = |(a, b): &(String, String)| format!("{a} – {b}");
-        let at = self.pairs.first().map(pair).unwrap_or_default();
-        let other = self.pairs.first().map_or("", |(_, other)| other);
-        match &self.what {
-            Odd::LineMissing(volts) => format!("{at}: {volts:.1} V. A line is missing: isolate again, then find out."),
-            Odd::NeutralMissing(volts) => {
-                format!("{at}: {volts:.1} V. {other} is missing, or changed with a line: isolate again, then find out.")
-            }
-            Odd::NeutralOff(volts) => format!(
-                "{other} stands {volts:.1} V off the middle of the lines: it is missing. Isolate again, then find out."
-            ),
-            Odd::Outside(volts, [least, most], tolerance) => {
-                format!("{at}: {volts:.1} V, outside {least:.1} to {most:.1} V ({}). Find out why.", tolerance.word())
-            }
-            Odd::NotAtEarth(volts) => format!("{at}: {volts:.1} V, and this line should be at earth."),
-            Odd::AtReference(volts) => {
-                format!(
-                    "{at}: {volts:.1} V, and the line is there: an earth fault, or a supply with this line at earth."
-                )
-            }
-            Odd::NotTogether(ratio, wanted) => format!(
-                "Line to line is {ratio:.2} times line to {other}, and should be {wanted:.2} times. Read both again."
-            ),
-            Odd::Unbalanced(percent) => format!(
-                "The line-to-line voltages are unbalanced by {percent:.1} %. Look for a broken neutral or a lost line."
-            ),
-            Odd::Delta(line, arrangement) => {
-                let name = match arrangement {
-                    Arrangement::CornerGrounded(_) => "a delta with this line earthed",
-                    _ => "a delta with its mid-point earthed; this line is the high leg",
-                };
-                format!("{line}: these are the voltages of {name}. Make sure which supply this is.")
-            }
-        }
-    }
 }
 
 impl Energised<'_> {

@@ -4,6 +4,7 @@
 //! of one pair the worst counts; whatever is not known comes out as not proved. Start at [`judge`]; the method is in `docs/judge.md`.
 
 mod blunder;
+mod cause;
 mod causes;
 pub mod drawing;
 pub mod energised;
@@ -13,13 +14,16 @@ pub mod neutral;
 mod scene;
 mod soft;
 mod verdict;
-mod words;
 
 use serde::Serialize;
 
-use super::Case;
+pub use cause::Cause;
+
+use super::conditions::Unmet;
+use super::limit::Limits;
+use super::{Case, GivenValue, Holder, ReferenceProof};
 use blunder::Ranked;
-use causes::Cause;
+use neutral::Unexpected;
 use scene::Scene;
 
 /// What the readings prove.
@@ -36,17 +40,74 @@ pub enum Verdict {
     Void,
 }
 
+/// Why the verdict is what it is.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Reason {
+    /// The indicator did not work on its proof before the tests.
+    FailedBefore,
+    /// The indicator did not work on its proof after the tests.
+    FailedAfter,
+    /// The proof of the reference failed.
+    ReferenceFailed,
+    /// A voltage was read.
+    Lit {
+        /// Where.
+        at: ReadAt,
+        /// What.
+        value: GivenValue,
+        /// Direct voltage, or alternating.
+        dc: bool,
+        /// The greatest figure that would have counted as dead, in millivolts.
+        limit_mv: u32,
+    },
+    /// The plan demands it, and the case does not show it.
+    Unmet(Unmet),
+    /// All pairs were read without an indication, so many of them, and the indicator worked before and after.
+    AllRead {
+        /// How many pairs.
+        pairs: usize,
+        /// Up to which figures a reading counted as dead.
+        limits: Limits,
+    },
+    /// The reference was shown to be earth in this way.
+    Reference(ReferenceProof),
+    /// Everything was read with a low impedance, which pulls an interference voltage down only while it touches.
+    LowImpedance,
+}
+
+/// Where something was read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ReadAt {
+    /// Between two conductors.
+    Pair([String; 2]),
+    /// At the terminals of what holds a charge.
+    Holder(Holder),
+}
+
 /// What may be behind the readings.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Diagnosis {
-    /// Its name, such as `one-line-live`; all are in `docs/formats.md`.
-    pub cause: String,
+    /// What it is.
+    pub cause: Cause,
     /// How well its potentials give the readings: 1 is exact, 0 is as bad as no voltage at all.
     pub fit: f64,
-    /// A plain sentence.
-    pub explains: String,
-    /// What to do.
-    pub next: String,
+    /// What it is about.
+    pub about: About,
+    /// From how many conductors it was worked out, those that read most; `None`: from all.
+    pub of: Option<usize>,
+}
+
+/// What a diagnosis is about.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum About {
+    /// These conductors.
+    Conductors(Vec<String>),
+    /// These places.
+    Places(Vec<ReadAt>),
+    /// The pair whose reading does not belong to the others.
+    Pair([String; 2]),
+    /// A neutral and earth.
+    Neutral(Unexpected),
 }
 
 /// A conductor in the plane of potentials.
@@ -60,13 +121,13 @@ pub struct Potential {
     pub y: f64,
 }
 
-/// What the judge says.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+/// What the judge finds.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Judgement {
     /// What is proved.
     pub verdict: Verdict,
-    /// Why, as sentences.
-    pub why: Vec<String>,
+    /// Why.
+    pub why: Vec<Reason>,
     /// What may be behind it, likeliest first. Never a reason to call anything dead.
     pub diagnoses: Vec<Diagnosis>,
     /// Pairs whose reading does not belong to the others, worst first.
@@ -82,20 +143,19 @@ const SHOWN: f64 = 24.0;
 pub fn judge(case: &Case) -> Judgement {
     let (verdict, why) = verdict::verdict(case);
     let mut out = Judgement { verdict, why, diagnoses: Vec::new(), repeat: Vec::new(), potentials: None };
-    if let Some(where_) = verdict::direct(case) {
-        out.diagnoses.push(diagnosis(Cause::DirectVoltage, &where_, 1.0));
+    let direct = verdict::direct(case);
+    if !direct.is_empty() {
+        out.diagnoses.push(whole(Cause::DirectVoltage, About::Places(direct)));
     }
     let lit = case.readings.iter().any(|g| !g.dc && case.indicates(g));
     if lit && let Some(scene) = Scene::of(case, 1.0) {
         explain(case, &scene, &mut out);
-    } else if case.reference_proved == super::ReferenceProof::Failed {
-        let names: Vec<&str> =
-            case.conductors.iter().filter(|c| c.role.is_reference()).map(|c| c.name.as_str()).collect();
-        out.diagnoses.push(diagnosis(Cause::BrokenReference, &names.join(", "), 1.0));
+    } else if case.reference_proved == ReferenceProof::Failed {
+        let names = case.conductors.iter().filter(|c| c.role.is_reference()).map(|c| c.name.clone());
+        out.diagnoses.push(whole(Cause::BrokenReference, About::Conductors(names.collect())));
     }
-    for found in neutral::unexpected(case) {
-        out.diagnoses.push(diagnosis(Cause::NeutralEarth, &found.sentence(), 1.0));
-    }
+    let odd = neutral::unexpected(case).into_iter();
+    out.diagnoses.extend(odd.map(|found| whole(Cause::NeutralEarth, About::Neutral(found))));
     out
 }
 
@@ -105,18 +165,12 @@ fn explain(case: &Case, scene: &Scene, out: &mut Judgement) {
     let least = ranked.first().map_or(0.0, |r| r.total);
     let shown = |r: &&Ranked| r.total <= least + SHOWN && (r.cause != Cause::Misplaced || !repeat.is_empty());
     for r in ranked.iter().filter(shown).take(3) {
-        let mut said = diagnosis(r.cause, &r.which, fit_of(scene, r));
-        if r.cause == Cause::Misplaced
-            && let Some(pair) = repeat.first()
-        {
-            let [a, b] = pair_of(scene, *pair);
-            said.explains = format!("The reading {a} – {b} does not fit the others: no potentials give all of them.");
-        }
-        if scene.left_out > 0 {
-            let count = scene.names.len();
-            said.explains += &format!(" (Worked out from the {count} conductors that read most.)");
-        }
-        out.diagnoses.push(said);
+        let about = match repeat.first() {
+            Some(pair) if r.cause == Cause::Misplaced => About::Pair(pair_of(scene, *pair)),
+            _ => About::Conductors(r.which.iter().map(|k| scene.names[*k].clone()).collect()),
+        };
+        let of = (scene.left_out > 0).then_some(scene.names.len());
+        out.diagnoses.push(Diagnosis { cause: r.cause, fit: fit_of(scene, r), about, of });
     }
     out.repeat = repeat.iter().map(|k| pair_of(scene, *k)).collect();
     out.potentials = ranked.first().map(|r| {
@@ -144,7 +198,7 @@ fn fit_of(scene: &Scene, r: &Ranked) -> f64 {
     (fit.clamp(0.0, 1.0) * 1000.0).round() / 1000.0
 }
 
-fn diagnosis(cause: Cause, which: &str, fit: f64) -> Diagnosis {
-    let words = words::words(cause, which);
-    Diagnosis { cause: words.name.into(), fit, explains: words.explains, next: words.next }
+/// A diagnosis that rests on no fit.
+fn whole(cause: Cause, about: About) -> Diagnosis {
+    Diagnosis { cause, fit: 1.0, about, of: None }
 }

@@ -31,30 +31,6 @@ pub enum Oddity {
     NoContinuity,
 }
 
-impl Unexpected {
-    /// In words.
-    pub fn sentence(&self) -> String {
-        let Unexpected { neutral, earth, what } = self;
-        match what {
-            Oddity::Joined => format!(
-                "{neutral} is opened, and still joined to {earth}: a second bond, or a neutral borrowed from another circuit."
-            ),
-            Oddity::JoinedInTt => {
-                format!("{neutral} is opened, and still joined to {earth}: a fault between them behind the isolator.")
-            }
-            Oddity::JoinedInIt => format!(
-                "{neutral} is joined to {earth} on a supply that is not earthed: a first fault, or not an IT supply."
-            ),
-            Oddity::NotJoined => format!(
-                "{neutral} is not opened, and not joined to {earth}: one of the two is broken between here and their bond."
-            ),
-            Oddity::NoContinuity => format!(
-                "{neutral} is not opened, and no continuity to {earth} showed: the indicator shows none, or one of the two is broken between here and their bond."
-            ),
-        }
-    }
-}
-
 /// Each neutral that does not read as predicted. Says nothing where it is not said what the points open.
 pub fn unexpected(case: &Case) -> Vec<Unexpected> {
     // Whether this instrument shows continuity at all is known only if it once did.

@@ -1,7 +1,8 @@
 //! Hypotheses in which something hangs free: the earth reference, the supply's star point, or dead cores beside live ones.
 
 use super::super::{Earthing, ReferenceProof};
-use super::causes::{Build, Cause};
+use super::cause::Cause;
+use super::causes::Build;
 use super::fit::{Place, Spot};
 use super::frames::frames;
 
@@ -14,7 +15,7 @@ pub(super) fn reference(b: &mut Build) {
     let n = scene.names.len();
     let Some(earth) = scene.earth else { return };
     let lines = scene.lines();
-    let (u, name) = (scene.volts, b.named(&[earth]));
+    let (u, name) = (scene.volts, vec![earth]);
     let (cause, doubt) = match (scene.earthing, scene.reference) {
         (_, ReferenceProof::Failed) => (Cause::BrokenReference, -8.0),
         (Earthing::It, _) => (Cause::FloatingSupply, 0.0),
@@ -122,7 +123,7 @@ pub(super) fn induced(b: &mut Build) {
                 (false, Some(true)) => 1.0,
                 _ => 0.0,
             };
-        let which = b.named(&free);
+        let which = free.clone();
         // All alike; in one direction; anywhere.
         let list = free.clone();
         let place: Place = Box::new(move |p| {

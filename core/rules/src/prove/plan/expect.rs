@@ -2,8 +2,60 @@
 //!
 //! An expectation helps to notice what is odd. It never turns a reading into "dead".
 
-use super::volts::{Between, between, whole};
+use super::volts::{Between, between};
 use crate::prove::{Case, Conductor, Earthing, Role};
+
+/// What a pair shows if it is dead.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum IfDead {
+    /// Two that may be joined at the source or the origin.
+    PerhapsJoined,
+    /// A line to earth.
+    LineToEarth,
+    /// A pole or a control conductor to earth.
+    OtherToEarth,
+    /// Something to a line: a load or a winding may join them.
+    ToLine,
+    /// Something to a pole or a control conductor: a load, a winding or a converter may join them.
+    ToOther,
+    /// N to PE in TN-S, N not opened: joined at the source.
+    BondAtSource,
+    /// N to PE in TN-C-S, N not opened: joined at the origin.
+    BondAtOrigin,
+    /// N to PE in TN, N opened.
+    OpenInTn,
+    /// N to PE in TN, and nobody said whether N is opened.
+    UnsaidInTn,
+    /// N to PE in TT, N not opened, though it has to be.
+    ClosedInTt,
+    /// N to PE in TT, N opened.
+    OpenInTt,
+    /// N to PE in TT, and nobody said whether N is opened, as it has to be.
+    UnsaidInTt,
+    /// N to PE in IT.
+    NeutralInIt,
+}
+
+/// What a pair shows if it is not dead.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum IfLive {
+    /// Two that are both at earth or in the middle: from a few volts up to so many millivolts where one of the two is broken, or up to the
+    /// voltage of a line.
+    Middles(Option<u32>),
+    /// About so many millivolts, or less where one of the two is cut off.
+    About(u32),
+    /// Anything up to so many millivolts, or nothing.
+    UpTo(u32),
+    /// One of two, or less where one of the two is cut off.
+    Either {
+        /// Millivolts between two phases.
+        phases: u32,
+        /// Millivolts across a winding with a mid-point.
+        middle: u32,
+    },
+    /// The voltage of the supply, which nobody gave.
+    Unsaid,
+}
 
 /// A case, seen for its expectations.
 pub(super) struct View<'a> {
@@ -23,82 +75,44 @@ impl<'a> View<'a> {
         self.everything_dc || direct(first) || direct(then)
     }
 
-    pub(super) fn dead(&self, first: &Conductor, then: &Conductor) -> String {
+    pub(super) fn dead(&self, first: &Conductor, then: &Conductor) -> IfDead {
         use Role::{Line, MidPoint, Neutral, Pen, Protective};
-        let unknown = self.case.earthing == Earthing::Unknown;
         match (first.role, then.role) {
-            (Protective, Neutral) if !unknown => {
-                return neutral_to_earth(self.case.earthing, self.case.opens(&then.name)).into();
-            }
-            _ => {}
+            (Protective, Neutral) => neutral_to_earth(self.case.earthing, self.case.opens(&then.name)),
+            (Protective, Pen | MidPoint | Protective) => IfDead::PerhapsJoined,
+            (Neutral | Pen | MidPoint, Neutral | Pen | MidPoint) => IfDead::PerhapsJoined,
+            (Protective, Line) => IfDead::LineToEarth,
+            (Protective, _) => IfDead::OtherToEarth,
+            (_, Line) => IfDead::ToLine,
+            _ => IfDead::ToOther,
         }
-        match (first.role, then.role) {
-            (Protective, Neutral | Pen | MidPoint) | (Protective, Protective) => {
-                "no indication; continuity if the two are joined at the source or the origin"
-            }
-            (Neutral | Pen | MidPoint, Neutral | Pen | MidPoint) => {
-                "no indication; continuity if the two are joined at the source or the origin"
-            }
-            (Protective, Line) => "no indication; continuity points to an earth fault, a filter or a surge arrester",
-            (Protective, _) => "no indication; continuity points to an earth fault, a filter or a pole that is earthed",
-            (_, Line) => "no indication; continuity if a load or winding joins them",
-            _ => "no indication; continuity if a load, a winding or a converter joins them",
-        }
-        .into()
     }
 
-    pub(super) fn not_dead(&self, first: &Conductor, then: &Conductor) -> String {
+    pub(super) fn not_dead(&self, first: &Conductor, then: &Conductor) -> IfLive {
         let middle = |c: &Conductor| c.role.danger() < 2;
         match between(self.case, first, then) {
-            between if middle(first) && middle(then) => {
-                let most = match between {
-                    Between::UpTo(mv) => format!("{} V", whole(mv)),
-                    _ => "the voltage of a line".into(),
-                };
-                format!(
-                    "from a few volts (a shared or borrowed path that carries current) up to {most} where one of the two is broken"
-                )
-            }
-            Between::About(mv) => {
-                format!("about {} V; anything below that if one of the two is cut off and floats", whole(mv))
-            }
-            Between::UpTo(mv) => format!("anything up to {} V; none may show although both are live", whole(mv)),
-            Between::Either(a, b) => {
-                format!(
-                    "about {} V between two phases, {} V with a mid-point; anything below that if one is cut off and floats",
-                    whole(a),
-                    whole(b)
-                )
-            }
-            Between::Unsaid => "the voltage of the supply; its nominal voltage was not given".into(),
+            Between::UpTo(mv) if middle(first) && middle(then) => IfLive::Middles(Some(mv)),
+            _ if middle(first) && middle(then) => IfLive::Middles(None),
+            Between::About(mv) => IfLive::About(mv),
+            Between::UpTo(mv) => IfLive::UpTo(mv),
+            Between::Either(phases, middle) => IfLive::Either { phases, middle },
+            Between::Unsaid => IfLive::Unsaid,
         }
     }
 }
 
 /// What N to PE shows when isolated. Engineering inference, no source: to be checked by a reader of BS 7671 or IEC 60364.
-fn neutral_to_earth(earthing: Earthing, opened: Option<bool>) -> &'static str {
-    use Earthing::{It, TnC, TnCS, TnS, Tt};
+fn neutral_to_earth(earthing: Earthing, opened: Option<bool>) -> IfDead {
+    use Earthing::{It, TnC, TnCS, TnS, Tt, Unknown};
     match (earthing, opened) {
-        (TnS, Some(false)) => {
-            "no indication, at most a few volts; low resistance through the bond at the source, high resistance points to a broken N or PE"
-        }
-        (TnCS, Some(false)) => {
-            "no indication, at most a few volts; very low resistance through the bond at the origin: continuity is normal"
-        }
-        (TnS | TnCS, Some(true)) => {
-            "no indication, or an induced one; open circuit: continuity points to a borrowed neutral or a second bond"
-        }
-        (TnS | TnCS, None) => {
-            "no indication, at most a few volts; continuity where N is not opened, open circuit where it is: find out which"
-        }
-        (Tt, Some(false)) => {
-            "some volts can stand; tens to hundreds of ohms through the electrodes. N has to be opened in TT: it is not"
-        }
-        (Tt, Some(true)) => "no indication, or an induced one; open circuit",
-        (Tt, None) => {
-            "no indication, or an induced one, where N is opened; N has to be opened in TT: find out whether it is"
-        }
-        (It, _) => "no indication, or an induced one; high resistance. A first fault can hide",
-        (TnC | Earthing::Unknown, _) => "no indication; continuity if the two are joined at the source or the origin",
+        (TnS, Some(false)) => IfDead::BondAtSource,
+        (TnCS, Some(false)) => IfDead::BondAtOrigin,
+        (TnS | TnCS, Some(true)) => IfDead::OpenInTn,
+        (TnS | TnCS, None) => IfDead::UnsaidInTn,
+        (Tt, Some(false)) => IfDead::ClosedInTt,
+        (Tt, Some(true)) => IfDead::OpenInTt,
+        (Tt, None) => IfDead::UnsaidInTt,
+        (It, _) => IfDead::NeutralInIt,
+        (TnC | Unknown, _) => IfDead::PerhapsJoined,
     }
 }

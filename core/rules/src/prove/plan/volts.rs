@@ -15,11 +15,6 @@ pub(super) enum Between {
     Unsaid,
 }
 
-/// Millivolts as whole volts.
-pub(super) fn whole(mv: u32) -> u32 {
-    (mv + 500) / 1000
-}
-
 /// Between `a` and `b`, `a` the less dangerous one.
 pub(super) fn between(case: &Case, a: &Conductor, b: &Conductor) -> Between {
     let nominal = &case.nominal;

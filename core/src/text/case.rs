@@ -1,0 +1,108 @@
+//! What is wrong with a case in a file, and where.
+
+use super::catalogue::say;
+use super::words::{commas, limit};
+use crate::json::Broken;
+use crate::prove::fault::{CaseError, Fault, Kind, Needed, Place, Unit, Wanted};
+use crate::prove::{Role, volts};
+use stillbar_values::figures;
+
+/// Why a case cannot be used, in a sentence; with the place before it, unless it is about the file as a whole.
+pub fn case(error: &CaseError) -> String {
+    let says = fault(&error.what);
+    match &error.place {
+        Place::Whole => says,
+        Place::Path(path) => say!("case-placed", place = path, says = says),
+        Place::At { line, column } => {
+            let place = say!("case-at", line = *line, column = *column);
+            say!("case-placed", place = place, says = says)
+        }
+    }
+}
+
+fn fault(what: &Fault) -> String {
+    match what {
+        Fault::TooLarge(most) => say!("case-too-large", most = *most),
+        Fault::Empty => say!("case-empty"),
+        Fault::Broken(why) => broken(why),
+        Fault::Wants(wanted, is) => wants(wanted, kind(*is)),
+        Fault::UnknownField { field, known } => say!("case-unknown-field", field = field, known = words(known)),
+        Fault::Missing(Needed::Conductors) => say!("case-needs-conductors"),
+        Fault::Missing(Needed::Name) => say!("case-needs-name"),
+        Fault::Missing(Needed::What) => say!("case-needs-what"),
+        Fault::Missing(Needed::Pair) => say!("case-needs-pair"),
+        Fault::TooMany { count, most } => say!("case-too-many", count = *count, most = *most),
+        Fault::NotSeen => say!("case-not-seen"),
+        Fault::TooLong { count, most } => say!("case-too-long", count = *count, most = *most),
+        Fault::NotOneOf { text, choices } => say!("case-not-one-of", word = text, choices = words(choices)),
+        Fault::Negative(volts) => say!("case-negative", volts = volts.to_string()),
+        Fault::TooHigh => say!("case-too-high", most = figures::MOST),
+        Fault::NotWhole(Unit::Seconds, least, most) => say!("case-not-seconds", least = *least, most = *most),
+        Fault::NotWhole(Unit::Hertz, least, most) => say!("case-not-hertz", least = *least, most = *most),
+        Fault::ReadElsewhere => say!("case-read-elsewhere"),
+        Fault::EquipmentTwice => say!("case-equipment-twice"),
+        Fault::NothingRead => say!("case-nothing-read"),
+        Fault::ReadTwice => say!("case-read-twice"),
+        Fault::TwoOrders => say!("case-two-orders"),
+        Fault::FewConductors => say!("case-few-conductors"),
+        Fault::NameTwice { name, at } => say!("case-name-twice", name = name, at = *at),
+        Fault::RoleOfName { name, usual, role } => {
+            say!("case-role-of-name", name = name, usual = usual.name(), role = role.name())
+        }
+        Fault::RoleUnsaid(name) => say!("case-role-unsaid", name = name, roles = words(&Role::ALL.map(Role::name))),
+        Fault::NeutralInTnC(neutral) => say!("case-neutral-in-tn-c", neutral = neutral),
+        Fault::PenElsewhere(earthing, pen) => say!("case-pen-elsewhere", earthing = earthing.name(), pen = pen),
+        Fault::NominalTooLow => say!("case-nominal-too-low"),
+        Fault::NotLowVoltage => say!("case-not-low-voltage"),
+        Fault::NominalsApart { line_line_mv, line_neutral_mv } => {
+            say!("case-nominals-apart", line_line = volts(*line_line_mv), line_neutral = volts(*line_neutral_mv))
+        }
+        Fault::NotListed(name) => say!("case-not-listed", name = name),
+        Fault::NotAPair => say!("case-not-a-pair"),
+        Fault::PairOfOne(name) => say!("case-pair-of-one", name = name),
+        Fault::PoleTwice(name) => say!("case-pole-twice", name = name),
+        Fault::PoleProtective(name) => say!("case-pole-protective", name = name),
+        Fault::PairTwice([first, then]) => say!("case-pair-twice", first = first, then = then),
+        Fault::PairMissing([first, then]) => say!("case-pair-missing", first = first, then = then),
+        Fault::LevelsUnordered => say!("case-levels-unordered"),
+        Fault::NoLevels => say!("case-no-levels"),
+        Fault::Limit(error) => say!("case-limit", limit = limit(error)),
+        Fault::NoSuchStep(steps) => say!("case-no-such-step", steps = commas(steps.iter().map(|mv| volts(*mv)))),
+    }
+}
+
+fn broken(why: &Broken) -> String {
+    match why {
+        Broken::Twice(field) => say!("case-twice", field = field),
+        Broken::Crowded(most) => say!("case-crowded", most = *most),
+        Broken::TooDeep => say!("case-too-deep"),
+        Broken::NotJson(why) => say!("case-not-json", why = why),
+    }
+}
+
+fn wants(wanted: &Wanted, is: String) -> String {
+    match wanted {
+        Wanted::Object => say!("case-wants-object", is = is),
+        Wanted::List => say!("case-wants-list", is = is),
+        Wanted::Text => say!("case-wants-text", is = is),
+        Wanted::OneOf(choices) => say!("case-wants-one-of", choices = words(choices), is = is),
+        Wanted::Volts => say!("case-wants-volts", is = is),
+        Wanted::Flag => say!("case-wants-flag", is = is),
+    }
+}
+
+fn kind(kind: Kind) -> String {
+    match kind {
+        Kind::Null => say!("kind-null"),
+        Kind::Flag => say!("kind-flag"),
+        Kind::Number => say!("kind-number"),
+        Kind::Text => say!("kind-text"),
+        Kind::List => say!("kind-list"),
+        Kind::Object => say!("kind-object"),
+    }
+}
+
+/// Words of the format, one after the other.
+fn words(list: &[&str]) -> String {
+    commas(list.iter().map(|word| (*word).to_owned()))
+}
