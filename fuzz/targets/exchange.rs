@@ -3,19 +3,19 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use stillbar_core::sync::near::{self, Gathered, Kind, Step};
+use stillbar_core::sync::near::{self, PartKind, PartStep, PartsGathered};
 use stillbar_core::sync::wire::{AllWanted, Capabilities, Carried, Digest, Enrolled, Page, Pushed, Refusal, WireEntry};
 
 fuzz_target!(|bytes: &[u8]| {
     match bytes {
         // The parts of a code, one a line.
         [0, text @ ..] => {
-            let mut gathered = Gathered::default();
+            let mut gathered = PartsGathered::default();
             for part in String::from_utf8_lossy(text).lines() {
-                if let Some(Step::Whole(kind, plain)) = gathered.take(part) {
+                if let Some(PartStep::Whole(kind, plain)) = gathered.take(part) {
                     match kind {
-                        Kind::Has => drop(near::read_has(&plain)),
-                        Kind::Entries => drop(near::read_entries(&plain)),
+                        PartKind::Has => drop(near::read_has(&plain)),
+                        PartKind::Entries => drop(near::read_entries(&plain)),
                     }
                 }
             }
@@ -24,9 +24,11 @@ fuzz_target!(|bytes: &[u8]| {
         [1, plain @ ..] => {
             if let Some(has) = near::read_has(plain) {
                 let parts = near::show_has(&has).unwrap_or_default();
-                let mut gathered = Gathered::default();
+                let mut gathered = PartsGathered::default();
                 let whole = parts.iter().filter_map(|part| gathered.take(part)).last();
-                assert!(parts.is_empty() || matches!(whole, Some(Step::Whole(Kind::Has, back)) if back == plain));
+                assert!(
+                    parts.is_empty() || matches!(whole, Some(PartStep::Whole(PartKind::Has, back)) if back == plain)
+                );
             }
             near::read_entries(plain);
         }
