@@ -3,7 +3,7 @@
 
 use std::time::{Duration, Instant};
 
-use stillbar_core::tag::read::{Found, Luma, frame, still};
+use stillbar_core::tag::read::{FoundTag, Luma, frame, still};
 use stillbar_core::tag::{Symbol, TagId};
 
 /// Grain about mid-grey, and in the middle a tag of `module` pixels a module, or none.
@@ -27,7 +27,7 @@ fn picture(width: usize, height: usize, module: usize) -> Vec<u8> {
 }
 
 /// A reader of tags.
-type Read = fn(&Luma) -> Found;
+type Read = fn(&Luma) -> FoundTag;
 
 fn main() {
     let times: usize = std::env::args().nth(1).map_or(101, |n| n.parse().expect("a number"));

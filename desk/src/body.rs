@@ -9,13 +9,13 @@ use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 
 /// All that a person can type on one screen is far below this.
-pub const MOST_TYPED: usize = 256 * 1024;
+pub const MAX_TYPED: usize = 256 * 1024;
 
 /// A photo of 100 megapixels as JPEG is below this.
-pub const MOST_PHOTO: usize = 40 * 1024 * 1024;
+pub const MAX_PHOTO: usize = 40 * 1024 * 1024;
 
 /// A frame of a camera, one byte a pixel: no preview is larger.
-pub const MOST_FRAME: usize = 4096 * 2304;
+pub const MAX_FRAME: usize = 4096 * 2304;
 
 /// An answer that is not what was asked for: one or two sentences for the person.
 pub struct Say(StatusCode, Cow<'static, str>);
@@ -47,8 +47,8 @@ pub fn whole(body: Result<Bytes, BytesRejection>) -> Result<Bytes, Say> {
             status,
             format!(
                 "This is more than the desk takes at once: {} KiB of text, or a photo of {} MiB. Nothing of it was kept.",
-                MOST_TYPED / 1024,
-                MOST_PHOTO / 1024 / 1024
+                MAX_TYPED / 1024,
+                MAX_PHOTO / 1024 / 1024
             ),
         ),
         status => Say::new(status, "What was sent broke off on the way. Send it once more."),

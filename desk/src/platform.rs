@@ -18,10 +18,10 @@ use crate::folder::plain;
 pub(crate) const SECRET: &str = "device.key";
 
 /// More than any key needs; what is larger is no key, and is not read into memory.
-const MOST_SECRET: u64 = 4096;
+const MAX_SECRET: u64 = 4096;
 
 /// Likewise for the end of the chain.
-const MOST_HEAD: u64 = 4096;
+const MAX_HEAD: u64 = 4096;
 
 /// This laptop, with one data folder.
 pub struct DesktopPlatform {
@@ -82,7 +82,7 @@ impl DesktopPlatform {
     }
 
     fn read_secret(&self) -> io::Result<Option<Vec<u8>>> {
-        read_few(&self.folder.join(SECRET), MOST_SECRET)
+        read_few(&self.folder.join(SECRET), MAX_SECRET)
     }
 }
 
@@ -167,7 +167,7 @@ impl Platform for DesktopPlatform {
 
     fn load_head(&self) -> Result<Option<Vec<u8>>, PlatformError> {
         let Some(file) = &self.head else { return Ok(None) };
-        read_few(file, MOST_HEAD).map_err(|e| self.head_failed("read", &e))
+        read_few(file, MAX_HEAD).map_err(|e| self.head_failed("read", &e))
     }
 
     fn store_head(&self, head: Vec<u8>) -> Result<(), PlatformError> {

@@ -4,7 +4,7 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use clap::Args;
-use stillbar_core::record::{self, MAX_FILE_BYTES, Made, Verdict, Witness};
+use stillbar_core::record::{self, AnchorWitness, MAX_FILE_BYTES, Made, Verdict};
 use stillbar_core::store::write_whole;
 use stillbar_office::stamp::{self, StampProof};
 
@@ -89,11 +89,11 @@ fn made(args: &RecordArgs) -> Result<Made, (u8, String)> {
 }
 
 /// Bytes of a file of time stamps at most: the latest fourteen of a job of some thousand entries.
-const MOST_STAMPS: usize = 16 << 20;
+const MAX_STAMPS: usize = 16 << 20;
 
 fn stamps(path: &Path) -> Result<Vec<serde_json::Value>, String> {
     let name = file::name(path);
-    let bytes = file::read(path, MOST_STAMPS, &name, "the time stamps of a job, as JSON")?;
+    let bytes = file::read(path, MAX_STAMPS, &name, "the time stamps of a job, as JSON")?;
     // Only looked through for its form: `verify` says what they show.
     let proofs: Vec<StampProof> =
         serde_json::from_slice(&bytes).map_err(|e| format!("{name}: these are no time stamps ({e})."))?;
@@ -119,7 +119,7 @@ pub fn verify(path: &Path, authority: Option<&Path>, json: bool) -> (u8, String)
             let why = "readings and time line as CSV hold no signatures, so there is nothing to verify. Verify the PDF or the JSON of the record";
             return Err((2, format!("{}: {why}.", file::name(path))));
         }
-        let witness: Witness = &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities);
+        let witness: AnchorWitness = &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities);
         let named = |why| (2, format!("{}: {why}", file::name(path)));
         read(path).and_then(|bytes| record::verify_with(&bytes, Some(witness)).map_err(named))
     });

@@ -30,7 +30,7 @@ use stillbar_core::evidence::media;
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
 use tokio::sync::{Mutex, Notify, Semaphore};
 
-use crate::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED, Say, is_json, json, whole};
+use crate::body::{MAX_FRAME, MAX_PHOTO, MAX_TYPED, Say, is_json, json, whole};
 use crate::guard::{self, Door};
 use crate::render;
 
@@ -108,9 +108,9 @@ pub fn router<B: Brain>(brain: Arc<B>, door: Arc<Door>) -> Router {
     Router::new()
         .route("/act", post(act::<B>))
         .route("/edit", post(edit::<B>))
-        .layer(DefaultBodyLimit::max(MOST_TYPED))
-        .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MOST_PHOTO)))
-        .route("/frame", post(frame::<B>).layer(DefaultBodyLimit::max(MOST_FRAME)))
+        .layer(DefaultBodyLimit::max(MAX_TYPED))
+        .route("/deliver", post(deliver::<B>).layer(DefaultBodyLimit::max(MAX_PHOTO)))
+        .route("/frame", post(frame::<B>).layer(DefaultBodyLimit::max(MAX_FRAME)))
         .route("/", get(page::<B>))
         .route("/stirred", get(stirred::<B>))
         .route("/screen", get(again::<B>))

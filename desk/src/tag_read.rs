@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use serde::Serialize;
 use stillbar_core::evidence::{self, MAX_PHOTO_BYTES};
-use stillbar_core::tag::read::Found;
+use stillbar_core::tag::read::FoundTag;
 
 use crate::file;
 
@@ -34,7 +34,7 @@ pub fn read(photos: &[PathBuf], json: bool) -> (String, Vec<String>) {
     (text, bad)
 }
 
-fn one(path: &Path) -> Result<Found, String> {
+fn one(path: &Path) -> Result<FoundTag, String> {
     let bytes = file::read(path, MAX_PHOTO_BYTES, "it", "a photo")?;
     evidence::check(&bytes).map(|photo| photo.codes()).map_err(|why| why.to_string())
 }

@@ -8,12 +8,12 @@ use clap::Args;
 use serde::Serialize;
 use stillbar_core::store::write_whole;
 use stillbar_core::tag::TagId;
-use stillbar_core::tag::sheet::{Grid, Kind, Label, MAX_TAGS, print};
+use stillbar_core::tag::sheet::{Grid, Label, MAX_TAGS, SheetKind, print};
 
 use crate::file::bounded;
 
 /// More than the points that fit in one file take.
-const MOST_POINTS: usize = 1 << 20;
+const MAX_POINTS: usize = 1 << 20;
 
 /// What is asked for.
 #[derive(Args)]
@@ -81,7 +81,7 @@ pub fn new(new: &NewTags) -> Result<String, String> {
         let point = points.get(k).cloned().unwrap_or_default();
         labels.push(Label { tag: TagId::from_random(bytes), site: new.site.trim().to_owned(), point });
     }
-    let kind = if new.signs { Kind::Signs } else { Kind::Tags };
+    let kind = if new.signs { SheetKind::Signs } else { SheetKind::Tags };
     let pdf = print(&labels, &grid, kind).map_err(|e| e.to_string())?;
     write(&new.output, &pdf)?;
     if new.json {
@@ -96,11 +96,11 @@ pub fn new(new: &NewTags) -> Result<String, String> {
 fn points(new: &NewTags) -> Result<Vec<String>, String> {
     let Some(path) = &new.points else { return Ok(new.point.iter().map(|p| p.trim().to_owned()).collect()) };
     let shown = path.display();
-    let read = File::open(path).and_then(|file| bounded(file, MOST_POINTS));
+    let read = File::open(path).and_then(|file| bounded(file, MAX_POINTS));
     let text = read.ok().and_then(|bytes| String::from_utf8(bytes).ok());
     let text =
         text.ok_or_else(|| format!("{shown} cannot be read as text in UTF-8. Give a file with a point in each line."))?;
-    if text.len() > MOST_POINTS {
+    if text.len() > MAX_POINTS {
         return Err(format!("{shown} has more than 1 MiB. Give a file with a point in each line, at most {MAX_TAGS}."));
     }
     Ok(text.lines().map(str::trim).filter(|l| !l.is_empty()).map(str::to_owned).collect())

@@ -14,7 +14,7 @@ use crate::{audit, params, rate};
 /// How long a code may be used, in milliseconds.
 pub const CODE_MS: i64 = 15 * 60_000;
 /// Longest name of a device, in characters.
-const MOST_LABEL: usize = 60;
+const MAX_LABEL: usize = 60;
 
 /// Makes a code for a phone of these sites. What it returns is shown once.
 pub fn make_code(
@@ -55,7 +55,7 @@ pub fn enrol(office: &Office, ask: &Ask, origin: &str) -> Result<Enrolled, Offic
     let device = ask.device;
     let sig: Option<[u8; 64]> = STANDARD.decode(&ask.sig).ok().and_then(|s| s.try_into().ok());
     let signed = sig.is_some_and(|sig| device.signed(signed_text(&ask.code).as_bytes(), &sig));
-    let label: String = ask.label.trim().chars().take(MOST_LABEL).collect();
+    let label: String = ask.label.trim().chars().take(MAX_LABEL).collect();
     let (now, token, hash) = (office.now(), office.secret::<32>()?, kept(&ask.code));
     rate::count(office, rate::ENROL_FROM, origin)?;
     if !signed {

@@ -193,7 +193,7 @@ pub enum Fact {
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
         tags: Vec<TagId>,
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        doubts: Vec<String>,
+        doubts: Vec<PhotoDoubt>,
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
         copies: Vec<String>,
     },
@@ -390,6 +390,24 @@ pub enum KeyAt {
     Owner,
     /// In a lock box.
     Box(EntryId),
+}
+
+/// What is poor about a photo that was kept, or whom its tag belongs to.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum PhotoDoubt {
+    /// Out of focus, moved, or nothing in it.
+    Blurred,
+    /// Too little light.
+    Dark,
+    /// Too much light.
+    Bright,
+    /// It shows the tag of another point: what that one was called then.
+    OtherTag { belongs: String },
+    /// It shows a tag that belonged to nothing known there.
+    UnknownTag { tag: TagId },
+    /// What it was taken for has a tag, and none can be read in it.
+    NoTag,
 }
 
 /// What an indicator was proved on.

@@ -2,10 +2,10 @@
 
 /// How an error begins that a reader made because a field came twice.
 pub const TWICE: &str = "twice: ";
-/// An error that a reader made because an object has more fields than [`MOST_FIELDS`].
+/// An error that a reader made because an object has more fields than [`MAX_FIELDS`].
 pub const CROWDED: &str = "crowded";
 /// No object of a format has more than a few fields: with this bound the search for twins stays short too.
-pub const MOST_FIELDS: usize = 64;
+pub const MAX_FIELDS: usize = 64;
 
 /// Why a text is no JSON that can be read.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -27,7 +27,7 @@ pub fn broken(error: &serde_json::Error) -> Broken {
     let why = told.split(" at line ").next().unwrap_or(&told);
     match why.strip_prefix(TWICE) {
         Some(key) => Broken::Twice(key.to_owned()),
-        None if why == CROWDED => Broken::Crowded(MOST_FIELDS),
+        None if why == CROWDED => Broken::Crowded(MAX_FIELDS),
         None if why.starts_with("recursion limit") => Broken::TooDeep,
         None => Broken::NotJson(why.to_owned()),
     }

@@ -2,34 +2,34 @@
 
 use std::collections::BTreeSet;
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::names::alike;
 use crate::screens::Route;
-use crate::screens::cx::SiteKnown;
+use crate::screens::context::SiteKnown;
 use crate::site::{KnownPoint, padlocks};
 use crate::store::LockRow;
 
 /// Most points of other jobs that are offered: more would not be read, and what is typed is looked up among all of them.
-const MOST_POINTS: usize = 24;
+const MAX_POINTS: usize = 24;
 /// Most points of other jobs that are named as the same as one of this job.
-const MOST_ALIKE: usize = 6;
+const MAX_ALIKE: usize = 6;
 /// Most sites whose rules are listed.
-const MOST_SITES: usize = 40;
+const MAX_SITES: usize = 40;
 
-impl Inner {
+impl Session {
     /// What other jobs tell of the points on the screen that is shown.
     pub(super) fn site_known(&mut self, job: Option<&Job>) -> SiteKnown {
         let mut known = SiteKnown::default();
         match (self.route, job) {
             (Route::Rules, _) => {
-                let sites = self.world.sites.keys().take(MOST_SITES);
+                let sites = self.world.sites.keys().take(MAX_SITES);
                 known.rules = sites.filter_map(|site| Some((*site, self.across.rules_of(*site)?))).collect();
             }
             (Route::Step(id, Step::Points), Some(job)) => {
-                let points: Vec<_> = self.across.points_of(job.site, id, MOST_POINTS).into_iter().cloned().collect();
+                let points: Vec<_> = self.across.points_of(job.site, id, MAX_POINTS).into_iter().cloned().collect();
                 known.points = points.iter().map(|p| self.across.named(p)).collect();
                 known.typed = self.typed_point(job);
                 for point in &job.points {
@@ -38,7 +38,7 @@ impl Inner {
                 }
             }
             (Route::Step(id, Step::Isolate(point)), Some(_)) => {
-                let beside = self.across.beside_point(id, point).into_iter().take(MOST_ALIKE);
+                let beside = self.across.beside_point(id, point).into_iter().take(MAX_ALIKE);
                 known.alike = beside.map(|p| (point, p)).collect();
             }
             (Route::Lock(id, lock), Some(_)) => known.padlock = self.padlock_beside(id, lock).unwrap_or_default(),

@@ -2,18 +2,18 @@
 
 use std::collections::BTreeMap;
 
-use super::inner::Inner;
 use super::near::PART_MS;
 use super::pin::Hand;
+use super::session::Session;
 use super::shoot::WAITING;
-use crate::screens::cx::Act;
+use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
 
 /// Most characters of one draft; a drawn signature is the longest.
 const MAX_DRAFT: usize = 8_000;
 
-impl Inner {
+impl Session {
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
         // A place is named whole and going there keeps nothing: such a tap means the same on any screen.
         if turn.is_some_and(|turn| turn != self.turn) && !action.starts_with("go ") {

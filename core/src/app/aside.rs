@@ -1,7 +1,7 @@
 //! Entries that are put aside: not in the journal, and not forgotten either. Until somebody has looked at the spot each counts as the more
 //! cautious reading: it keeps a proof from standing, and a lock that it tells of is on.
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::known::Aside;
 use crate::job::{Job, Summary};
 use crate::journal::fact::On;
@@ -13,7 +13,7 @@ use crate::text;
 /// Entries that are looked at again in one go.
 const AT_ONCE: usize = 1_000;
 
-impl Inner {
+impl Session {
     /// Reads again what is put aside.
     pub(super) fn load_asides(&mut self) -> Result<(), String> {
         self.asides = self.store.aside_entries().map_err(|e| e.to_string())?;

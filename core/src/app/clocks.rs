@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 use std::fmt::{self, Display, Formatter};
 use std::str::FromStr;
 
-use super::inner::Inner;
 use super::known::CLOCK_DOUBT;
+use super::session::Session;
 use crate::job::age::{CLOCK_DOUBT_MS, moved};
 use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
 use crate::store::StoreError;
@@ -18,7 +18,7 @@ const AHEAD: &str = "clocks-ahead";
 /// Before such an entry: it was ahead of another's clock than this one.
 const BESIDE: char = '~';
 /// Most devices whose clocks are noted as ahead.
-const MOST_AHEAD: usize = 64;
+const MAX_AHEAD: usize = 64;
 
 /// The note of the journal's moment at which this device's clock had been set back.
 const SET_BACK: &str = "clock-set-back";
@@ -35,7 +35,7 @@ struct Setting {
 
 /// What contradicts this device's clock, as it is noted.
 #[derive(Clone, Copy)]
-enum Doubt {
+enum ClockDoubt {
     /// The office's clock, by how much it is ahead of this one, in milliseconds.
     Office(i64),
     /// Another phone's.
@@ -50,20 +50,20 @@ enum Doubt {
 }
 
 /// An entry that showed that its writer's clock was ahead.
-struct Witness {
+struct ClockWitness {
     entry: EntryId,
     /// Of another's clock than this one.
     beside: bool,
 }
 
-impl Inner {
+impl Session {
     /// The office says what time it is. It is the better witness: where it agrees, no other one counts.
     pub(crate) fn hear_office_clock(&mut self, theirs: i64) {
         let ahead = theirs.saturating_sub(self.now().0);
         let was = self.clock_says().is_some();
         // What the disk does not take is heard again with the next exchange.
         if ahead.abs() > CLOCK_DOUBT_MS {
-            let _ = self.store.keep_local(CLOCK_DOUBT, &Doubt::Office(ahead).to_string());
+            let _ = self.store.keep_local(CLOCK_DOUBT, &ClockDoubt::Office(ahead).to_string());
         } else {
             let _ = self.store.drop_local(CLOCK_DOUBT);
         }
@@ -136,7 +136,7 @@ impl Inner {
             return Ok(());
         }
         let mut all = self.witnesses();
-        let of_device = |w: &Witness| {
+        let of_device = |w: &ClockWitness| {
             w.entry == entry.id
                 || self.store.entry(w.entry).ok().flatten().is_some_and(|e| e.body.device == entry.body.device)
         };
@@ -147,21 +147,21 @@ impl Inner {
             }
             all.remove(at);
         }
-        all.push(Witness { entry: entry.id, beside });
-        self.keep_witnesses(&all[all.len().saturating_sub(MOST_AHEAD)..])
+        all.push(ClockWitness { entry: entry.id, beside });
+        self.keep_witnesses(&all[all.len().saturating_sub(MAX_AHEAD)..])
     }
 
     /// Notes that another phone's clock read `wall` and was ahead of this one by `ahead`, or behind it.
     fn note_doubt(&self, wall: i64, ahead: i64) -> Result<(), StoreError> {
         let weaker = match self.doubt() {
             None => true,
-            Some(Doubt::Office(_)) => false,
-            Some(Doubt::Peer { ahead: before, set, .. }) => self.left(before, set).abs() < ahead.abs(),
+            Some(ClockDoubt::Office(_)) => false,
+            Some(ClockDoubt::Peer { ahead: before, set, .. }) => self.left(before, set).abs() < ahead.abs(),
         };
         if !weaker || self.is_said_right() {
             return Ok(());
         }
-        self.store.keep_local(CLOCK_DOUBT, &Doubt::Peer { wall, ahead, set: self.setting() }.to_string())
+        self.store.keep_local(CLOCK_DOUBT, &ClockDoubt::Peer { wall, ahead, set: self.setting() }.to_string())
     }
 
     /// Somebody compared this clock with a third one: it is right, and what was ahead of it was wrong and stays in doubt.
@@ -178,7 +178,7 @@ impl Inner {
         all.retain(|w| !w.beside);
         self.keep_witnesses(&all).map_err(said)?;
         match self.doubt() {
-            Some(Doubt::Peer { .. }) => self.store.drop_local(CLOCK_DOUBT).map_err(said),
+            Some(ClockDoubt::Peer { .. }) => self.store.drop_local(CLOCK_DOUBT).map_err(said),
             _ => Ok(()),
         }
     }
@@ -188,16 +188,19 @@ impl Inner {
         self.witnesses().into_iter().filter_map(|w| Some(self.store.entry(w.entry).ok()??.stamp())).collect()
     }
 
-    fn witnesses(&self) -> Vec<Witness> {
+    fn witnesses(&self) -> Vec<ClockWitness> {
         let noted = self.store.local(AHEAD).ok().flatten().unwrap_or_default();
         let one = |word: &str| {
-            Some(Witness { entry: word.trim_start_matches(BESIDE).parse().ok()?, beside: word.starts_with(BESIDE) })
+            Some(ClockWitness {
+                entry: word.trim_start_matches(BESIDE).parse().ok()?,
+                beside: word.starts_with(BESIDE),
+            })
         };
         noted.split_whitespace().filter_map(one).collect()
     }
 
-    fn keep_witnesses(&self, all: &[Witness]) -> Result<(), StoreError> {
-        let one = |w: &Witness| if w.beside { format!("{BESIDE}{}", w.entry) } else { w.entry.to_string() };
+    fn keep_witnesses(&self, all: &[ClockWitness]) -> Result<(), StoreError> {
+        let one = |w: &ClockWitness| if w.beside { format!("{BESIDE}{}", w.entry) } else { w.entry.to_string() };
         self.store.keep_local(AHEAD, &all.iter().map(one).collect::<Vec<_>>().join(" "))
     }
 
@@ -258,7 +261,7 @@ impl Inner {
         self.wrote.is_some_and(|wrote| wrote.wall.saturating_sub(now) > BACK_MS)
     }
 
-    fn doubt(&self) -> Option<Doubt> {
+    fn doubt(&self) -> Option<ClockDoubt> {
         self.store.local(CLOCK_DOUBT).ok().flatten()?.parse().ok()
     }
 
@@ -267,12 +270,12 @@ impl Inner {
         let (now, zone) = self.now();
         let clock = |ms: i64| words::exact(ms, zone);
         match self.doubt()? {
-            Doubt::Office(ahead) => Some(format!(
+            ClockDoubt::Office(ahead) => Some(format!(
                 "This phone's clock reads {}, the office's {}. Set the phone's clock, then exchange with the office.",
                 clock(now),
                 clock(now.saturating_add(ahead))
             )),
-            Doubt::Peer { wall, ahead, set } => (self.left(ahead, set).abs() > CLOCK_DOUBT_MS).then(|| {
+            ClockDoubt::Peer { wall, ahead, set } => (self.left(ahead, set).abs() > CLOCK_DOUBT_MS).then(|| {
                 format!(
                     "This phone's clock was {} {} another phone's, which wrote at {}. Compare both with a third clock. Set this one, or say \
                      under All jobs that it is right. Until then nobody knows how old a proof is.",
@@ -287,7 +290,7 @@ impl Inner {
     /// Whether somebody may say that this clock is right: other phones contradict it or each other, and no office does.
     pub(super) fn clock_may_be_right(&self) -> bool {
         match self.doubt().filter(|_| self.clock_says().is_some()) {
-            Some(doubt) => matches!(doubt, Doubt::Peer { .. }),
+            Some(doubt) => matches!(doubt, ClockDoubt::Peer { .. }),
             None => self.witnesses().iter().any(|w| w.beside),
         }
     }
@@ -312,27 +315,27 @@ impl FromStr for Setting {
     }
 }
 
-impl Display for Doubt {
+impl Display for ClockDoubt {
     fn fmt(&self, f: &mut Formatter) -> fmt::Result {
         match self {
-            Doubt::Office(ahead) => write!(f, "office {ahead}"),
-            Doubt::Peer { wall, ahead, set: None } => write!(f, "peer {wall} {ahead}"),
-            Doubt::Peer { wall, ahead, set: Some(set) } => write!(f, "peer {wall} {ahead} {set}"),
+            ClockDoubt::Office(ahead) => write!(f, "office {ahead}"),
+            ClockDoubt::Peer { wall, ahead, set: None } => write!(f, "peer {wall} {ahead}"),
+            ClockDoubt::Peer { wall, ahead, set: Some(set) } => write!(f, "peer {wall} {ahead} {set}"),
         }
     }
 }
 
-impl FromStr for Doubt {
+impl FromStr for ClockDoubt {
     type Err = ();
-    fn from_str(text: &str) -> Result<Doubt, ()> {
+    fn from_str(text: &str) -> Result<ClockDoubt, ()> {
         let mut words = text.splitn(4, ' ');
         let who = words.next().ok_or(())?;
         let mut number = || words.next().and_then(|word| word.parse().ok()).ok_or(());
         match who {
-            "office" => Ok(Doubt::Office(number()?)),
+            "office" => Ok(ClockDoubt::Office(number()?)),
             "peer" => {
                 let (wall, ahead) = (number()?, number()?);
-                Ok(Doubt::Peer { wall, ahead, set: words.next().and_then(|set| set.parse().ok()) })
+                Ok(ClockDoubt::Peer { wall, ahead, set: words.next().and_then(|set| set.parse().ok()) })
             }
             _ => Err(()),
         }

@@ -1,13 +1,13 @@
 //! A journal that was put back from a copy, and a key that is used elsewhere: noticed, said, and left behind by one tap.
 //!
 //! What tells is the end of this device's own chain, kept where a copy of the data folder does not reach ([`Platform::store_head`]), and
-//! what others hold of that chain. While the note stands nothing is signed. The writes of [`Inner::renew`] are in such an order that a
+//! what others hold of that chain. While the note stands nothing is signed. The writes of [`Session::renew`] are in such an order that a
 //! device that is ended between any two of them has either its old state, or a new key that has signed nothing and is gone on with.
 
-use super::inner::Inner;
 use super::keep::KeepError;
 use super::key::{device_key, stored_device};
 use super::known::{FORGOT, NOT_BEFORE};
+use super::session::Session;
 use super::{OpenError, Platform};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 use crate::store::{Head, NEW_KEY, Store, StoreError};
@@ -23,26 +23,26 @@ pub(crate) const SAYS: &str =
 
 /// The end of a chain as [`Platform::store_head`] keeps it: device, number, id.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Kept {
+pub(super) struct KeptHead {
     pub device: DeviceId,
     pub head: Head,
 }
 
-impl Kept {
+impl KeptHead {
     fn bytes(&self) -> Vec<u8> {
         [&self.device.0[..], &self.head.seq.to_be_bytes(), &self.head.id.0].concat()
     }
 
-    fn read(bytes: &[u8]) -> Option<Kept> {
+    fn read(bytes: &[u8]) -> Option<KeptHead> {
         let (device, rest) = bytes.split_first_chunk::<32>()?;
         let (seq, id) = rest.split_first_chunk::<8>()?;
         let (seq, id) = (u64::from_be_bytes(*seq), EntryId(id.try_into().ok()?));
-        Some(Kept { device: DeviceId(*device), head: Head { seq, id } })
+        Some(KeptHead { device: DeviceId(*device), head: Head { seq, id } })
     }
 
     /// What was kept last; nothing where the device cannot say.
-    fn load(platform: &dyn Platform) -> Option<Kept> {
-        Kept::read(&platform.load_head().ok()??).filter(|kept| kept.head.seq > 0)
+    fn load(platform: &dyn Platform) -> Option<KeptHead> {
+        KeptHead::read(&platform.load_head().ok()??).filter(|kept| kept.head.seq > 0)
     }
 
     fn name(&self) -> String {
@@ -63,9 +63,9 @@ pub(super) struct Beginning {
 impl Beginning {
     /// Looks at the notes and the kept head before the key is looked at.
     pub fn of(store: &Store, platform: &dyn Platform, last: Hlc) -> Result<Beginning, OpenError> {
-        let kept = Kept::load(platform);
+        let kept = KeptHead::load(platform);
         let device = stored_device(platform)?;
-        let own = |kept: &Kept| device == Some(kept.device);
+        let own = |kept: &KeptHead| device == Some(kept.device);
         let mut renew = store.local(NEW_KEY).map_err(other)?;
         if last.0 == 0 && renew.is_none() && kept.as_ref().is_some_and(own) {
             // The journal is gone and its key is not: under that key the same numbers would be given twice.
@@ -98,7 +98,7 @@ fn other(error: StoreError) -> OpenError {
     OpenError::Other { what: error.to_string() }
 }
 
-impl Inner {
+impl Session {
     /// Refuses while this device has forgotten what it wrote: a number might be given to two entries.
     pub(super) fn remembers(&self) -> Result<(), String> {
         if self.forgot { Err(SAYS.into()) } else { Ok(()) }
@@ -145,7 +145,7 @@ impl Inner {
     /// Keeps the end of the own chain where a copy of the folder does not reach. A shell that cannot do it holds up no act.
     pub(super) fn keep_head(&self) {
         if self.head.seq > 0 && !self.forgot {
-            let _ = self.platform.store_head(Kept { device: self.key.device(), head: self.head }.bytes());
+            let _ = self.platform.store_head(KeptHead { device: self.key.device(), head: self.head }.bytes());
         }
     }
 
@@ -181,7 +181,7 @@ impl Inner {
                 return Err(why);
             }
         }
-        if let Some(kept) = Kept::load(&*self.platform).filter(|kept| kept.device != self.key.device()) {
+        if let Some(kept) = KeptHead::load(&*self.platform).filter(|kept| kept.device != self.key.device()) {
             self.store.keep_local(ANSWERED, &kept.name())?;
         }
         self.forgot = false;

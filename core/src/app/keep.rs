@@ -1,6 +1,6 @@
 //! The one way to keep a fact: through the gate, signed, into the journal, with all others of the act or not at all.
 
-use super::inner::{Inner, draw};
+use super::session::{Session, draw};
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
@@ -32,7 +32,7 @@ impl From<KeepError> for String {
     }
 }
 
-impl Inner {
+impl Session {
     /// See [`super::Field::keep`].
     pub(super) fn keep_alone(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         let before = self.acting.replace(by);
@@ -118,7 +118,7 @@ impl Inner {
     }
 
     fn gate<'a>(&'a self, named: Option<&'a Entry>, cut: Option<&'a Cut>, held: &'a [Held], now: Moment) -> Gate<'a> {
-        let Inner { world, acting, locks, across, .. } = self;
+        let Session { world, acting, locks, across, .. } = self;
         Gate { world, acting: *acting, locks, named, cut, held, across, now }
     }
 

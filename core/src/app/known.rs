@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::job::{Job, Known, age::Moment};
 use crate::journal::fact::{SourceKind, SourceRef};
@@ -11,14 +11,14 @@ use crate::journal::{EntryId, Fact, Hlc, Stamp};
 use crate::store::LockRow;
 use crate::supply::{NodeKind, SourceSort};
 
-/// The note that this device has forgotten what it wrote; [`Inner::forgot`] while it runs.
+/// The note that this device has forgotten what it wrote; [`Session::forgot`] while it runs.
 pub(crate) const FORGOT: &str = "forgot";
 /// The journal's moment before which no proof is believed here, as "ms count".
 pub(crate) const NOT_BEFORE: &str = "not-before";
 /// The note that another witness has another time.
 pub(crate) const CLOCK_DOUBT: &str = "clock-doubt";
 
-impl Inner {
+impl Session {
     /// Now, by all clocks of this device.
     pub(crate) fn moment(&self) -> Moment {
         let wall = self.platform.now_ms();

@@ -9,7 +9,6 @@ mod aside;
 mod clocks;
 mod errors;
 pub(crate) mod forgot;
-mod inner;
 mod keep;
 mod key;
 pub(crate) mod known;
@@ -21,6 +20,7 @@ pub(crate) mod photos;
 pub(crate) mod pin;
 mod records;
 mod scan;
+mod session;
 pub(crate) mod shoot;
 mod show;
 mod standing;
@@ -32,9 +32,9 @@ use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
-pub(crate) use inner::Inner;
 pub use others::TakenIn;
-pub use photos::doubt;
+pub use photos::say as say_doubt;
+pub(crate) use session::Session;
 pub use standing::standing;
 pub(crate) use suspend::Stand;
 
@@ -83,8 +83,8 @@ impl Field {
     /// Opens (or begins) the journal in `folder`.
     #[cfg_attr(feature = "bindings", uniffi::constructor)]
     pub fn open(folder: String, platform: Arc<dyn Platform>) -> Result<Arc<Field>, OpenError> {
-        let inner = Inner::over(Store::open(Path::new(&folder))?, platform)?;
-        let stand = Arc::new(Mutex::new(Stand::Open(Box::new(inner))));
+        let session = Session::over(Store::open(Path::new(&folder))?, platform)?;
+        let stand = Arc::new(Mutex::new(Stand::Open(Box::new(session))));
         let field = Field { stand, talking: Arc::default(), waker: OnceLock::new(), seen: Mutex::default() };
         field.wake();
         Ok(Arc::new(field))
@@ -129,8 +129,8 @@ impl Field {
     /// There is signal, or the app is in front again: a good time to exchange with the office. `free_link`: the link costs nothing, so
     /// that originals of photos may go too. Never waits for the network.
     pub fn good_time(&self, free_link: bool) {
-        if let Ok(inner) = self.lock().open() {
-            inner.exchange.free_link = free_link;
+        if let Ok(session) = self.lock().open() {
+            session.exchange.free_link = free_link;
         }
         self.wake();
     }
@@ -138,7 +138,7 @@ impl Field {
     /// Grows when something changed that no act here has done, such as a lock that another phone told of: then draw [`Field::screen`]
     /// again. Cheap enough to be asked every second or two.
     pub fn stirred(&self) -> u64 {
-        self.lock().open().map_or(0, |inner| inner.stirred_now())
+        self.lock().open().map_or(0, |session| session.stirred_now())
     }
 
     /// The bytes of a kept photo: the original by its SHA-256; with `.320.jpg`, `.960.jpg` or `.1600.jpg` behind it the copy
@@ -225,22 +225,23 @@ impl Field {
     /// Whether this device shows "proved dead" for a job now.
     pub fn proved(&self, job: EntryId) -> bool {
         let proved = |job: crate::job::Job| matches!(job.standing(), crate::job::Standing::Proved { .. });
-        self.lock().open().is_ok_and(|inner| inner.look_at(job).is_ok_and(proved))
+        self.lock().open().is_ok_and(|session| session.look_at(job).is_ok_and(proved))
     }
 
     /// The locks that this device knows to be on, of all jobs, and those that entries put aside tell of.
     pub fn known_locks(&self) -> Vec<LockRow> {
-        self.lock().open().map(|inner| inner.known_locks()).unwrap_or_default()
+        self.lock().open().map(|session| session.known_locks()).unwrap_or_default()
     }
 
     /// What stands at the top of a job's screens now: word, sentence, and what is said beside them, a line each.
     pub fn standing_says(&self, job: EntryId) -> String {
-        self.lock().open().map_or_else(|why| why, |inner| inner.standing_says(job))
+        self.lock().open().map_or_else(|why| why, |session| session.standing_says(job))
     }
 
     /// Wakes the thread that talks to the office, and starts it if there is an office now.
     fn wake(&self) {
-        let needed = self.lock().open().is_ok_and(|inner| inner.exchange.has_office || inner.exchange.join.is_some());
+        let needed =
+            self.lock().open().is_ok_and(|session| session.exchange.has_office || session.exchange.join.is_some());
         if needed {
             self.waker.get_or_init(|| worker::start(Arc::downgrade(&self.stand), self.talking.clone())).wake();
         }

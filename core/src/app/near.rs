@@ -1,6 +1,6 @@
 //! Two phones beside each other: what this one shows, and what it has scanned so far.
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::Job;
 use crate::journal::Entry;
 use crate::screens::Route;
@@ -31,7 +31,7 @@ impl Near {
     }
 }
 
-impl Inner {
+impl Session {
     /// Jobs under way, and those with a lock on.
     fn under_way(&mut self) -> Result<Vec<Job>, String> {
         let rows = self.store.jobs().map_err(|e| e.to_string())?;

@@ -1,6 +1,6 @@
 //! Jobs held against the supply network of their site: what a job rests on, and whom a change touches.
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::{Job, ProofState};
 use crate::journal::{EntryId, Fact};
 use crate::screens::parts::{Notice, Tone};
@@ -8,7 +8,7 @@ use crate::store::JobRow;
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
 use crate::text;
 
-impl Inner {
+impl Session {
     /// The job beside its site's network; `None` where nothing is drawn.
     pub(crate) fn cut(&mut self, job: &Job) -> Option<Cut> {
         let drawn = self.sites.get_mut(&job.site?).filter(|d| !d.is_empty())?;
@@ -94,9 +94,9 @@ impl Inner {
     /// A job in the list says no more than its own screens do.
     pub(super) fn hold_against_all(&mut self, rows: &mut [JobRow]) {
         /// Most jobs whose next step is worked out anew; of more, only what stands proved is.
-        const MOST: usize = 24;
+        const MAX: usize = 24;
         for (n, row) in rows.iter_mut().filter(|row| !row.done).enumerate() {
-            if n >= MOST && row.proof != ProofState::Proved {
+            if n >= MAX && row.proof != ProofState::Proved {
                 continue;
             }
             match self.look_at(row.id) {

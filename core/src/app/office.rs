@@ -3,11 +3,11 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-use super::inner::Inner;
 use super::photos;
+use super::session::Session;
 use crate::journal::{DeviceId, Entry};
 use crate::screens::Route;
-use crate::screens::cx::ExchangeKnown;
+use crate::screens::context::ExchangeKnown;
 use crate::store::Sum;
 use crate::sync::Done;
 use crate::sync::office::OfficeClient;
@@ -69,7 +69,7 @@ impl Join {
     }
 }
 
-impl Inner {
+impl Session {
     fn local_or(&self, name: &str) -> String {
         self.store.local(name).ok().flatten().unwrap_or_default()
     }
@@ -149,12 +149,12 @@ impl Inner {
         self.local_or(&self.pushed_note(of)).parse().unwrap_or(0)
     }
 
-    /// The entries of one of [`Inner::chains`] that the office has not answered for yet.
+    /// The entries of one of [`Session::chains`] that the office has not answered for yet.
     pub(crate) fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
         self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
     }
 
-    /// The end of one of [`Inner::chains`].
+    /// The end of one of [`Session::chains`].
     pub(crate) fn end_of(&self, of: DeviceId) -> u64 {
         if of == self.key.device() { self.head.seq } else { self.store.head(of).map_or(0, |head| head.seq) }
     }

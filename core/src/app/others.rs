@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Fact};
 use crate::sync::rules::{EntryMet, EntryTaken, FUTURE_MS, take};
@@ -16,7 +16,7 @@ pub struct TakenIn {
     pub aside: usize,
 }
 
-impl Inner {
+impl Session {
     /// Takes in entries of others, whose signatures hold. Those of one device come in the order of their numbers. All of it or nothing.
     pub(crate) fn take_in(&mut self, entries: Vec<Entry>) -> Result<TakenIn, String> {
         let done = self.take_in_checked(entries)?;

@@ -7,9 +7,11 @@
 use std::fs;
 use std::path::Path;
 
-use crate::evidence::{self, Checked, Warning};
+use crate::evidence::{self, Checked, PhotoWarning};
+use crate::journal::fact::PhotoDoubt;
 use crate::store::{plain, write_private};
 use crate::tag::TagId;
+use crate::text;
 
 /// A copy is named by its original's SHA-256, and this.
 const THUMBNAIL: &str = ".320.jpg";
@@ -19,7 +21,7 @@ const PRINT: &str = ".960.jpg";
 const COPIES: [&str; 3] = [THUMBNAIL, PRINT, WORKING];
 
 /// A photo that is now on disk.
-pub struct Kept {
+pub struct KeptPhoto {
     /// SHA-256, hex.
     pub sha256: String,
     /// Bytes.
@@ -29,33 +31,36 @@ pub struct Kept {
     /// Tags that were read in it.
     pub tags: Vec<TagId>,
     /// What is poor about the picture.
-    pub doubts: Vec<Warning>,
+    pub doubts: Vec<PhotoWarning>,
     /// SHA-256 of the copies for records and for lists, hex.
     pub copies: Vec<String>,
 }
 
-/// What is poor about a picture, or whom its tag belongs to, as an entry keeps it: what is written does not follow the catalogue.
-pub fn doubt(warning: &Warning) -> String {
+/// What is poor about a picture, as an entry keeps it.
+pub fn doubt(warning: &PhotoWarning) -> PhotoDoubt {
     match warning {
-        Warning::Blurred => {
-            "This picture seems blurred: look at the label in it, and take it again if you cannot read it.".into()
-        }
-        Warning::Dark => "This picture is very dark: add light and take it again if you can.".into(),
-        Warning::Bright => "This picture is very bright: turn away from the light and take it again if you can.".into(),
-        Warning::OtherTag { belongs, here } if belongs == here => {
-            format!("The tag in this picture belongs to another point that is called {here} too.")
-        }
-        Warning::OtherTag { belongs, here } => format!("The tag in this picture belongs to {belongs}, not {here}."),
-        Warning::UnknownTag { tag, here } => {
-            let tag = tag.spaced();
-            format!("The tag in this picture, {tag}, belongs to nothing that this device knows, and not to {here}.")
-        }
-        Warning::NoTag { here } => format!("No tag can be read in this picture, and {here} has one."),
+        PhotoWarning::Blurred => PhotoDoubt::Blurred,
+        PhotoWarning::Dark => PhotoDoubt::Dark,
+        PhotoWarning::Bright => PhotoDoubt::Bright,
+        PhotoWarning::OtherTag { belongs, .. } => PhotoDoubt::OtherTag { belongs: belongs.clone() },
+        PhotoWarning::UnknownTag { tag, .. } => PhotoDoubt::UnknownTag { tag: *tag },
+        PhotoWarning::NoTag { .. } => PhotoDoubt::NoTag,
     }
 }
 
+/// The same in a sentence.
+pub fn say(warning: &PhotoWarning) -> String {
+    let here = match warning {
+        PhotoWarning::OtherTag { here, .. } | PhotoWarning::UnknownTag { here, .. } | PhotoWarning::NoTag { here } => {
+            here
+        }
+        _ => "",
+    };
+    text::photo_doubt(&doubt(warning), here)
+}
+
 /// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
-pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
+pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, String> {
     let photo = evidence::check(bytes).map_err(|e| e.to_string())?;
     let tags = photo.codes().tags;
     let Checked { sha256, media, thumbnail, working, print, warnings, .. } = photo;
@@ -73,7 +78,7 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<Kept, String> {
             seal(&path);
         }
     }
-    Ok(Kept { sha256, length: bytes.len() as u64, media, tags, doubts: warnings, copies })
+    Ok(KeptPhoto { sha256, length: bytes.len() as u64, media, tags, doubts: warnings, copies })
 }
 
 /// A kept photo's bytes: `name` is the SHA-256 for the original, and with `.320.jpg`, `.960.jpg` or `.1600.jpg` behind it for a

@@ -1,15 +1,15 @@
 //! How the device knows who has it in hand: by nothing while one person uses it, by a PIN of their own once several do.
 //!
 //! Promises: a PIN is kept as argon2id beside the journal, never in it, and nothing of it leaves the device; a wrong one makes the next try
-//! wait, and locks nobody out; going on without is always one tap, and the entries say so. Start at [`Inner::asks_pin`].
+//! wait, and locks nobody out; going on without is always one tap, and the entries say so. Start at [`Session::asks_pin`].
 
 use std::collections::BTreeMap;
 
 use argon2::password_hash::phc::PasswordHash;
 use argon2::{Argon2, PasswordHasher, PasswordVerifier};
 
-use super::inner::Inner;
 use super::office::Join;
+use super::session::Session;
 use crate::journal::{EntryId, SignedOn};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled};
@@ -20,7 +20,7 @@ pub const IDLE_MS: i64 = 10 * 60_000;
 /// Digits of a PIN. Our rule, no source: four fit a gloved hand.
 pub const DIGITS: std::ops::RangeInclusive<usize> = 4..=12;
 /// The longest wait after a wrong PIN, in seconds. Our rule, no source.
-const MOST_WAIT: u64 = 60;
+const MAX_WAIT: u64 = 60;
 
 /// An act that waits for a PIN.
 #[derive(Debug, Clone)]
@@ -69,7 +69,7 @@ impl Hands {
     }
 }
 
-impl Inner {
+impl Session {
     fn tick(&self) -> Tick {
         Tick { running: self.platform.running(), wall: self.platform.now_ms() }
     }
@@ -157,7 +157,7 @@ impl Inner {
     pub(crate) fn pin_wait(&self, person: EntryId) -> u64 {
         let hand = self.hands.all.get(&person);
         let Some((wrong, tried)) = hand.and_then(|h| Some((h.wrong, h.tried?))) else { return 0 };
-        let wait = 1u64.checked_shl(wrong.saturating_sub(1)).unwrap_or(MOST_WAIT).clamp(1, MOST_WAIT) * 1000;
+        let wait = 1u64.checked_shl(wrong.saturating_sub(1)).unwrap_or(MAX_WAIT).clamp(1, MAX_WAIT) * 1000;
         // A clock that went back must lock nobody out.
         let gone = tried.until(&self.tick()).map_or(wait, i64::unsigned_abs);
         wait.saturating_sub(gone).div_ceil(1000)

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
-use super::inner::Inner;
+use super::session::Session;
 use crate::journal::EntryId;
 use crate::record::of_store;
 use crate::screens::parts::Errand;
@@ -15,7 +15,7 @@ const FOLDER: &str = "shared";
 /// How many stay: whoever they were handed to may still be reading.
 const KEPT: usize = 4;
 
-impl Inner {
+impl Session {
     /// Makes the record of a job as PDF, and has the shell hand it on.
     pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, String> {
         self.remembers()?;

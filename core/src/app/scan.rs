@@ -1,22 +1,22 @@
 //! Scanning: from a frame of the camera or a typed text to what this device knows of a tag.
 
-use super::inner::Inner;
 use super::office::Join;
+use super::session::Session;
 use crate::evidence;
 use crate::job::Job;
 use crate::journal::EntryId;
 use crate::screens::Route;
-use crate::screens::cx::TagKnown;
+use crate::screens::context::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::TagRow;
 use crate::sync::near::is_part;
 use crate::tag::TagId;
-use crate::tag::read::{Found, Luma, frame};
+use crate::tag::read::{FoundTag, Luma, frame};
 
 /// Most pixels of a frame that is looked at: more than any camera preview has.
 const MAX_FRAME: u64 = 4096 * 2304;
 
-impl Inner {
+impl Session {
     /// Begins to scan: on the screen of a point's tags if `arg` names the point, on the screen of all tags otherwise.
     pub(super) fn want_scan(&mut self, arg: &str) -> Vec<Errand> {
         let route = match (self.route.job(), arg.parse()) {
@@ -54,7 +54,7 @@ impl Inner {
     }
 
     /// What a picture held; a camera `goes_on` until it is one tag.
-    fn found(&mut self, found: &Found, goes_on: bool) -> Vec<Errand> {
+    fn found(&mut self, found: &FoundTag, goes_on: bool) -> Vec<Errand> {
         let said = match (&found.tags[..], found.other.first()) {
             ([tag], _) => return self.tag_read(*tag),
             ([], None) if goes_on => None,

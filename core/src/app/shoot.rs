@@ -1,19 +1,19 @@
 //! Photos: asked for, looked at, kept; or held until the person says why a doubtful one is kept all the same.
 
-use super::inner::Inner;
-use super::photos::{self, Kept};
-use crate::evidence::{Warning, tag_warnings};
+use super::photos::{self, KeptPhoto};
+use super::session::Session;
+use crate::evidence::{PhotoWarning, tag_warnings};
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
-use crate::screens::cx::Act;
+use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::tag::TagId;
 
 /// The field of a point's screen that holds a photo which waits for a reason.
 pub(crate) const WAITING: &str = "photo";
 
-impl Inner {
+impl Session {
     pub(super) fn want_photo(&mut self, arg: &str) -> Vec<Errand> {
         let (Some(job), Ok(of)) = (self.route.job(), arg.parse()) else {
             self.refuse("There is nothing here to photograph.".into());
@@ -64,22 +64,23 @@ impl Inner {
     fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
         let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
-        if let Some(wrong) = doubts.iter().find(|d| matches!(d, Warning::OtherTag { .. })) {
+        if let Some(wrong) = doubts.iter().find(|d| matches!(d, PhotoWarning::OtherTag { .. })) {
             self.edit(WAITING, &photo.sha256);
-            let text = format!("{} Take it again, or say below why it is kept.", photos::doubt(wrong));
+            let text = format!("{} Take it again, or say below why it is kept.", photos::say(wrong));
             return Ok(Notice { tone: Tone::Forbid, text });
         }
         photo.doubts.extend(doubts);
         self.edit(WAITING, "");
         let (tone, said) = if photo.doubts.is_empty() { (Tone::Plain, "") } else { (Tone::Warn, " ") };
-        let text = format!("The photo is kept.{said}{}", sentences(&photo).join(" "));
+        let text =
+            format!("The photo is kept.{said}{}", photo.doubts.iter().map(photos::say).collect::<Vec<_>>().join(" "));
         self.keep(Some(job), fact(photo, of, String::new()))?;
         self.commit()?;
         Ok(Notice { tone, text })
     }
 
     /// What the tags in a photo of a point say against it.
-    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &Kept) -> Result<Vec<Warning>, String> {
+    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &KeptPhoto) -> Result<Vec<PhotoWarning>, String> {
         let Some(point) = self.job(job)?.point(of).cloned() else { return Ok(Vec::new()) };
         let expected: Vec<TagId> = point.tags_now().map(|t| t.tag).collect();
         let mut names = Vec::new();
@@ -125,12 +126,8 @@ pub(super) fn errand(token: String) -> Errand {
     Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }
 }
 
-fn sentences(photo: &Kept) -> Vec<String> {
-    photo.doubts.iter().map(photos::doubt).collect()
-}
-
-fn fact(photo: Kept, of: EntryId, note: String) -> Fact {
-    let doubts = sentences(&photo);
-    let Kept { sha256, length, media, tags, copies, .. } = photo;
+fn fact(photo: KeptPhoto, of: EntryId, note: String) -> Fact {
+    let doubts = photo.doubts.iter().map(photos::doubt).collect();
+    let KeptPhoto { sha256, length, media, tags, copies, .. } = photo;
     Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts, copies }
 }

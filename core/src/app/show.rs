@@ -1,17 +1,17 @@
 //! What the device shows now: the screen of its place, with what stands proved, what is said, and the way up.
 
-use super::Inner;
+use super::Session;
 use super::forgot::SAYS;
 use super::standing::standing;
 use crate::job::steps::Step;
 use crate::journal::EntryId;
-use crate::screens::cx::{ExchangeKnown, Look, TagKnown};
+use crate::screens::context::{ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::JobRow;
 use crate::words;
 
-impl Inner {
+impl Session {
     /// See [`super::Field::standing_says`].
     pub(super) fn standing_says(&mut self, id: EntryId) -> String {
         let before = std::mem::replace(&mut self.route, Route::Job(id));

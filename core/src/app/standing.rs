@@ -4,7 +4,7 @@ use crate::job::steps::Step;
 use crate::job::{Job, Standing as Proof, UndoneWhat, Void};
 use crate::point::Means;
 use crate::prove::{Met, volts};
-use crate::screens::cx::Look;
+use crate::screens::context::Look;
 use crate::screens::parts::{Standing, Tone};
 use crate::text;
 

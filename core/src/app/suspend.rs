@@ -9,9 +9,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use super::acts::draft_fits;
-use super::inner::Inner;
 use super::office::Exchange;
 use super::pin::Hands;
+use super::session::Session;
 use super::{OpenError, Platform, photos, records, scan, shoot};
 use crate::journal::{DeviceId, EntryId};
 use crate::screens::Route;
@@ -20,7 +20,7 @@ use crate::store::{DATABASE, Store, StoreError};
 
 /// The field app, at work or set aside.
 pub(crate) enum Stand {
-    Open(Box<Inner>),
+    Open(Box<Session>),
     Suspended(Box<Suspended>),
 }
 
@@ -50,25 +50,25 @@ pub(crate) struct Suspended {
 
 impl Stand {
     /// The journal, if it is open; the error is a sentence for the person.
-    pub fn open(&mut self) -> Result<&mut Inner, String> {
+    pub fn open(&mut self) -> Result<&mut Session, String> {
         match self {
-            Stand::Open(inner) => Ok(inner),
+            Stand::Open(session) => Ok(session),
             Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
         }
     }
 
     pub(super) fn screen(&mut self) -> Screen {
         match self {
-            Stand::Open(inner) => inner.screen(),
+            Stand::Open(session) => session.screen(),
             Stand::Suspended(aside) => aside.screen.clone(),
         }
     }
 
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
         match self {
-            Stand::Open(inner) => {
-                let errands = inner.act(turn, action, input);
-                inner.felt(errands)
+            Stand::Open(session) => {
+                let errands = session.act(turn, action, input);
+                session.felt(errands)
             }
             Stand::Suspended(aside) => {
                 input.iter().for_each(|filled| aside.edit(&filled.field, &filled.value));
@@ -80,9 +80,9 @@ impl Stand {
 
     pub(super) fn edit(&mut self, field: &str, value: &str) {
         match self {
-            Stand::Open(inner) => {
-                inner.touch();
-                inner.edit(field, value);
+            Stand::Open(session) => {
+                session.touch();
+                session.edit(field, value);
             }
             Stand::Suspended(aside) => aside.edit(field, value),
         }
@@ -90,9 +90,9 @@ impl Stand {
 
     pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
         match self {
-            Stand::Open(inner) => {
-                let errands = inner.deliver(token, outcome);
-                inner.felt(errands)
+            Stand::Open(session) => {
+                let errands = session.deliver(token, outcome);
+                session.felt(errands)
             }
             Stand::Suspended(aside) => aside.deliver(token, &outcome),
         }
@@ -100,14 +100,14 @@ impl Stand {
 
     pub(super) fn tend(&mut self) -> bool {
         match self {
-            Stand::Open(inner) => inner.tend(),
+            Stand::Open(session) => session.tend(),
             Stand::Suspended(_) => false,
         }
     }
 
     pub(super) fn photo(&self, name: &str) -> Option<Vec<u8>> {
         match self {
-            Stand::Open(inner) => inner.photo(name),
+            Stand::Open(session) => session.photo(name),
             // Photos are plain files: reading one holds nothing open.
             Stand::Suspended(aside) => photos::load(&aside.folder.join("photos"), name),
         }
@@ -119,17 +119,17 @@ impl Stand {
 
     pub(super) fn folder(&self) -> &Path {
         match self {
-            Stand::Open(inner) => &inner.store.folder,
+            Stand::Open(session) => &session.store.folder,
             Stand::Suspended(aside) => &aside.folder,
         }
     }
 
     /// Closes the journal.
     pub(super) fn suspend(&mut self) {
-        if let Stand::Open(inner) = self {
+        if let Stand::Open(session) = self {
             // So that closing has little left to write, and the next opening little to read.
-            inner.store.tidy();
-            let aside = Suspended::of(inner);
+            session.store.tidy();
+            let aside = Suspended::of(session);
             *self = Stand::Suspended(Box::new(aside));
         }
     }
@@ -137,35 +137,35 @@ impl Stand {
     /// Opens the same journal again. On an error everything stays as it was, and it may be tried again.
     pub(super) fn resume(&mut self) -> Result<(), OpenError> {
         if let Stand::Suspended(aside) = self {
-            let inner = aside.open()?;
-            *self = Stand::Open(Box::new(inner));
+            let session = aside.open()?;
+            *self = Stand::Open(Box::new(session));
         }
         Ok(())
     }
 }
 
 impl Suspended {
-    fn of(inner: &mut Inner) -> Suspended {
+    fn of(session: &mut Session) -> Suspended {
         Suspended {
-            screen: inner.screen(),
-            folder: inner.store.folder.clone(),
-            platform: inner.platform.clone(),
-            head: inner.head.id,
-            device: inner.key.device(),
-            route: inner.route,
-            acting: inner.acting,
-            hands: inner.hands.clone(),
-            site: inner.site,
-            drafts: inner.drafts.clone(),
-            notice: inner.notice.clone(),
-            stirred: inner.stirred,
-            exchange: inner.exchange.clone(),
-            wanted: inner.wanted.clone(),
-            scanning: inner.scanning.clone(),
+            screen: session.screen(),
+            folder: session.store.folder.clone(),
+            platform: session.platform.clone(),
+            head: session.head.id,
+            device: session.key.device(),
+            route: session.route,
+            acting: session.acting,
+            hands: session.hands.clone(),
+            site: session.site,
+            drafts: session.drafts.clone(),
+            notice: session.notice.clone(),
+            stirred: session.stirred,
+            exchange: session.exchange.clone(),
+            wanted: session.wanted.clone(),
+            scanning: session.scanning.clone(),
         }
     }
 
-    fn open(&self) -> Result<Inner, OpenError> {
+    fn open(&self) -> Result<Session, OpenError> {
         // Before anything is opened: a folder that is empty now would be begun anew.
         if !fs::metadata(self.folder.join(DATABASE)).is_ok_and(|m| m.len() > 0) {
             return Err(self.another());
@@ -177,33 +177,33 @@ impl Suspended {
         if !known && store.head(self.device).map_err(other)?.seq == 0 {
             return Err(self.another());
         }
-        let mut inner = Inner::over(store, self.platform.clone())?;
+        let mut session = Session::over(store, self.platform.clone())?;
         if !known {
-            inner.note_forgot();
+            session.note_forgot();
         }
-        inner.acting = self.acting.filter(|a| inner.world.people.contains_key(a));
-        inner.site = self.site;
-        inner.go(self.route);
+        session.acting = self.acting.filter(|a| session.world.people.contains_key(a));
+        session.site = self.site;
+        session.go(self.route);
         // Read anew: another process may have gone on.
-        let all = std::mem::take(&mut inner.hands.all);
+        let all = std::mem::take(&mut session.hands.all);
         let mut hands = self.hands.clone();
         hands.all = all;
-        inner.hands = hands;
+        session.hands = hands;
         for (field, value) in &self.drafts {
-            if inner.draft(field) != *value {
-                inner.edit(field, value);
+            if session.draft(field) != *value {
+                session.edit(field, value);
             }
         }
         // If another process has gone on in the journal, what is shown is old, and no tap on it counts.
-        let went_on = u64::from(inner.head.id != self.head);
-        inner.turn = self.screen.turn + went_on;
-        inner.stirred = self.stirred + went_on;
-        let has_office = inner.exchange.has_office;
-        inner.exchange = Exchange { has_office, running: false, ..self.exchange.clone() };
-        inner.notice.clone_from(&self.notice);
-        inner.wanted.clone_from(&self.wanted);
-        inner.scanning.clone_from(&self.scanning);
-        Ok(inner)
+        let went_on = u64::from(session.head.id != self.head);
+        session.turn = self.screen.turn + went_on;
+        session.stirred = self.stirred + went_on;
+        let has_office = session.exchange.has_office;
+        session.exchange = Exchange { has_office, running: false, ..self.exchange.clone() };
+        session.notice.clone_from(&self.notice);
+        session.wanted.clone_from(&self.wanted);
+        session.scanning.clone_from(&self.scanning);
+        Ok(session)
     }
 
     fn another(&self) -> OpenError {

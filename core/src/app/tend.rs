@@ -1,7 +1,7 @@
 //! What an act leaves for the device to do beside it, and what can wait for a quiet moment.
 
-use super::inner::Inner;
 use super::photos;
+use super::session::Session;
 use crate::screens::as_message;
 use crate::screens::parts::{Errand, Tone};
 use crate::words;
@@ -9,7 +9,7 @@ use crate::words;
 /// Photos that are looked at in one call, so that a tap meanwhile waits for no more than a second or two.
 const AT_ONCE: usize = 2;
 
-impl Inner {
+impl Session {
     /// Bad news is felt as well as read.
     pub(super) fn felt(&self, mut errands: Vec<Errand>) -> Vec<Errand> {
         let bad = self.notice.as_ref().is_some_and(|n| n.tone == Tone::Forbid);

@@ -1,8 +1,8 @@
 //! Several windows on one device: what is typed in one lands where it was typed and with whom, and each can tell that its screen is old.
 
 use super::acts::draft_fits;
-use super::inner::Inner;
 use super::photos;
+use super::session::Session;
 use super::suspend::Stand;
 use crate::screens::Route;
 use crate::screens::parts::{Block, Screen};
@@ -31,10 +31,10 @@ impl Stand {
     /// The screen as it is without drafts, and how many of its pictures are here: those of others come after their entries.
     fn untyped(&mut self) -> (usize, Screen) {
         let mut screen = match self {
-            Stand::Open(inner) => {
-                let drafts = std::mem::take(&mut inner.drafts);
-                let screen = inner.screen();
-                inner.drafts = drafts;
+            Stand::Open(session) => {
+                let drafts = std::mem::take(&mut session.drafts);
+                let screen = session.screen();
+                session.drafts = drafts;
                 screen
             }
             Stand::Suspended(_) => self.screen(),
@@ -53,7 +53,7 @@ impl Stand {
     /// See [`Field::edit_on`](super::Field::edit_on).
     pub(super) fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
         match self {
-            Stand::Open(inner) => inner.edit_on(route, hand, field, value),
+            Stand::Open(session) => session.edit_on(route, hand, field, value),
             Stand::Suspended(_) => {
                 let shown = self.screen();
                 if (shown.route.as_str(), shown.hand.as_str()) != (route, hand) {
@@ -69,7 +69,7 @@ impl Stand {
 const LATE: &str =
     "This was typed on a screen that is gone, so it was not saved. Look at the new screen and type it there.";
 
-impl Inner {
+impl Session {
     fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
         let route: Route = route.parse().map_err(|()| LATE)?;
         if hand != self.hand() {

@@ -23,7 +23,7 @@ pub const MAX_PHOTOS: usize = 1_000;
 /// The file. Fields in the order in which they are written.
 #[derive(Debug, Clone, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(super) struct File {
+pub(super) struct RecordFile {
     /// Proofs by others of when its entries were there; none is made on a device.
     pub anchors: Vec<Value>,
     /// The report.
@@ -69,7 +69,7 @@ pub(super) struct Seal {
     pub sig: String,
 }
 
-impl File {
+impl RecordFile {
     /// The file as bytes.
     pub fn written(&self) -> Result<Vec<u8>, String> {
         let value = serde_json::to_value(self).map_err(|e| e.to_string())?;
@@ -113,7 +113,7 @@ impl File {
     }
 
     /// The same without the bytes of pictures: what is embedded in a PDF, whose pages show them.
-    pub fn without_pictures(&self) -> File {
+    pub fn without_pictures(&self) -> RecordFile {
         let mut file = self.clone();
         file.photos.iter_mut().for_each(|p| p.jpeg = None);
         file

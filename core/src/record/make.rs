@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 
-use super::file::{FORMAT, File, MAX_ENTRIES, MAX_PHOTOS, Picture, Seal, VERSION};
+use super::file::{FORMAT, MAX_ENTRIES, MAX_PHOTOS, Picture, RecordFile, Seal, VERSION};
 use super::report::Report;
 use super::{links, pdf, tell};
 use crate::evidence;
@@ -79,7 +79,7 @@ impl Room {
 
 /// A record that was made.
 pub struct Made {
-    file: File,
+    file: RecordFile,
     report: Report,
     photos: BTreeMap<String, Vec<u8>>,
 }
@@ -129,7 +129,7 @@ pub fn make(gathered: Gathered, made: &str, withhold: bool, key: &DeviceKey) -> 
     if let Some((which, why)) = links::check(job, &entries).broken.into_iter().next() {
         return Err(RecordError::Gap(which, why));
     }
-    let pictures = |photo: &super::report::Photo| {
+    let pictures = |photo: &super::report::ReportPhoto| {
         let copy = evidence::sha256(photos.get(&photo.sha256)?);
         photo.copies.contains(&copy).then(|| Picture { copy, jpeg: None, sha256: photo.sha256.clone() })
     };
@@ -137,7 +137,7 @@ pub fn make(gathered: Gathered, made: &str, withhold: bool, key: &DeviceKey) -> 
     let mut once = BTreeSet::new();
     shown.retain(|p| once.insert(p.sha256.clone()));
     photos.retain(|sha256, _| once.contains(sha256));
-    let mut file = File {
+    let mut file = RecordFile {
         anchors: Vec::new(),
         claims: serde_json::to_value(&report).map_err(|e| RecordError::Failed(e.to_string()))?,
         entries: entries.iter().map(WireEntry::of).collect(),
@@ -191,7 +191,7 @@ pub fn reread(bytes: &[u8]) -> Result<Made, String> {
 }
 
 impl Made {
-    pub(super) fn of(file: File, report: Report, photos: BTreeMap<String, Vec<u8>>) -> Made {
+    pub(super) fn of(file: RecordFile, report: Report, photos: BTreeMap<String, Vec<u8>>) -> Made {
         Made { file, report, photos }
     }
 }

@@ -21,4 +21,4 @@ pub use folder::of_folder;
 pub(crate) use folder::of_store;
 pub use make::{Gathered, Made, RecordError, Room, gather, make, photos, reread};
 pub use report::Report;
-pub use verify::{Anchor, Failure, Unreadable, Verdict, Witness, verify, verify_with};
+pub use verify::{Anchor, AnchorWitness, Failure, Unreadable, Verdict, verify, verify_with};

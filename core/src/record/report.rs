@@ -43,7 +43,7 @@ pub struct Report {
     /// The last entry of the job.
     pub last: When,
     /// What stood proved when the last entry was written.
-    pub state: State,
+    pub state: ReportState,
     /// What was passed over, and where no lock is.
     pub deviations: Vec<String>,
     /// What whoever reads this has to know.
@@ -51,35 +51,35 @@ pub struct Report {
     /// The permit.
     pub permit: Option<Permit>,
     /// Who took part.
-    pub people: Vec<Person>,
+    pub people: Vec<ReportPerson>,
     /// Who was told.
-    pub told: Vec<Told>,
+    pub told: Vec<ReportTold>,
     /// Barriers and danger signs.
-    pub barriers: Vec<Seen>,
+    pub barriers: Vec<ReportSeen>,
     /// Other sources that were looked for.
     pub sources: Vec<Looked>,
     /// Stored energy that was looked for.
     pub stored: Vec<Looked>,
     /// Circuits that were shed.
-    pub circuits: Vec<Circuit>,
+    pub circuits: Vec<ReportCircuit>,
     /// Points of isolation.
-    pub points: Vec<Point>,
+    pub points: Vec<ReportPoint>,
     /// Lock boxes.
-    pub boxes: Vec<LockBox>,
+    pub boxes: Vec<ReportLockBox>,
     /// Instruments as they were checked for this job.
-    pub instruments: Vec<Instrument>,
+    pub instruments: Vec<ReportInstrument>,
     /// Covers that came off.
     pub covers: Vec<Cover>,
     /// Runs of the dead test.
-    pub runs: Vec<Run>,
+    pub runs: Vec<ReportRun>,
     /// Readings, in the order in which they were taken.
-    pub readings: Vec<Reading>,
+    pub readings: Vec<ReportReading>,
     /// What else ended or followed: causes of indications, turns of the work, rotation.
-    pub work: Vec<Seen>,
+    pub work: Vec<ReportSeen>,
     /// Hand-overs and hand-back, with what was signed.
     pub hand_overs: Vec<HandOver>,
     /// Photos.
-    pub photos: Vec<Photo>,
+    pub photos: Vec<ReportPhoto>,
     /// Everything that was recorded, in the journal's order.
     pub time_line: Vec<Line>,
     /// The devices that wrote the job, and where each ends.
@@ -90,7 +90,7 @@ pub struct Report {
 
 /// What stands proved, in a word and a sentence.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct State {
+pub struct ReportState {
     /// What a reader is to make of it; the word says it in the record.
     #[serde(skip)]
     pub tone: Tone,
@@ -113,7 +113,7 @@ pub struct Permit {
 
 /// Somebody who took part.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Person {
+pub struct ReportPerson {
     /// The entry that brought them, hex.
     pub person: String,
     /// Their name.
@@ -130,7 +130,7 @@ pub struct Person {
 
 /// Somebody who was told.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Told {
+pub struct ReportTold {
     /// Who.
     pub who: String,
     /// How.
@@ -143,7 +143,7 @@ pub struct Told {
 
 /// Something in a sentence.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Seen {
+pub struct ReportSeen {
     /// The sentence.
     pub says: String,
     /// When.
@@ -165,7 +165,7 @@ pub struct Looked {
 
 /// A circuit that was shed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Circuit {
+pub struct ReportCircuit {
     /// Its name on the board.
     pub label: String,
     /// What it serves.
@@ -180,7 +180,7 @@ pub struct Circuit {
 
 /// A point of isolation.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Point {
+pub struct ReportPoint {
     /// Its name on the device.
     pub label: String,
     /// Where it is.
@@ -206,12 +206,12 @@ pub struct Point {
     /// Tags that hang or hung at it.
     pub tags: Vec<String>,
     /// Its locks, on and off.
-    pub locks: Vec<Lock>,
+    pub locks: Vec<ReportLock>,
 }
 
 /// A lock box.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct LockBox {
+pub struct ReportLockBox {
     /// Its name.
     pub label: String,
     /// Where it hangs.
@@ -219,12 +219,12 @@ pub struct LockBox {
     /// When it was placed.
     pub when: When,
     /// The locks on it.
-    pub locks: Vec<Lock>,
+    pub locks: Vec<ReportLock>,
 }
 
 /// A lock that is or was on.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Lock {
+pub struct ReportLock {
     /// What is written on it.
     pub label: String,
     /// Whose it is or was last.
@@ -245,7 +245,7 @@ pub struct Lock {
 
 /// An instrument as it was checked.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Instrument {
+pub struct ReportInstrument {
     /// Name and serial number.
     pub name: String,
     /// What is wrong with it; empty if nothing is.
@@ -269,7 +269,7 @@ pub struct Cover {
 
 /// A run of the dead test.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Run {
+pub struct ReportRun {
     /// 1 for the first.
     pub number: usize,
     /// The indicator.
@@ -296,7 +296,7 @@ pub struct Run {
 
 /// A reading.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Reading {
+pub struct ReportReading {
     /// Its place in the order, from 1.
     pub number: usize,
     /// Its run; null for one with the supply back, or of a run that was withdrawn.
@@ -334,7 +334,7 @@ pub struct HandOver {
 
 /// A photo.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Photo {
+pub struct ReportPhoto {
     /// SHA-256 of the original, hex.
     pub sha256: String,
     /// Bytes of the original.

@@ -14,7 +14,7 @@ use crate::journal::fact::{About, Duty, KeyAt, On};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use crate::point::{self, Means, Off};
 use crate::prove::volts;
-use crate::screens::cx::{Look, NO_PIN, Nothing};
+use crate::screens::context::{Look, NO_PIN, Nothing};
 use crate::supply::{Cut, Drawn};
 use crate::text;
 use crate::words::rfc3339;
@@ -92,7 +92,7 @@ impl Teller<'_> {
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
             last: ends(self.own.last()),
-            state: State { tone: standing.tone, word: standing.word, text: standing.text },
+            state: ReportState { tone: standing.tone, word: standing.word, text: standing.text },
             deviations: standing.deviations,
             cautions: self.cautions(),
             permit: job.permit.as_ref().map(|(stamp, permit)| Permit {
@@ -105,7 +105,7 @@ impl Teller<'_> {
             barriers: job
                 .barriers
                 .iter()
-                .map(|(stamp, what, at)| Seen { says: format!("{what} at {at}"), when: self.when(stamp) })
+                .map(|(stamp, what, at)| ReportSeen { says: format!("{what} at {at}"), when: self.when(stamp) })
                 .collect(),
             sources: self.sources(),
             stored: self.stored(),
@@ -164,9 +164,9 @@ impl Teller<'_> {
         all
     }
 
-    fn people(&self) -> Vec<Person> {
+    fn people(&self) -> Vec<ReportPerson> {
         let world = self.look.world;
-        let person = |worker: &crate::job::Worker| Person {
+        let person = |worker: &crate::job::Worker| ReportPerson {
             person: worker.person.to_string(),
             name: world.name(worker.person),
             qualification: world.people.get(&worker.person).map(|p| p.qualification.clone()).unwrap_or_default(),
@@ -182,8 +182,8 @@ impl Teller<'_> {
         self.job.workers.iter().map(person).collect()
     }
 
-    fn told(&self) -> Vec<Told> {
-        let told = |told: &crate::job::Told| Told {
+    fn told(&self) -> Vec<ReportTold> {
+        let told = |told: &crate::job::Told| ReportTold {
             who: told.who.clone(),
             how: told.how.clone(),
             about: match told.about {
@@ -216,8 +216,8 @@ impl Teller<'_> {
         self.job.stored.iter().map(looked).collect()
     }
 
-    fn circuits(&self) -> Vec<Circuit> {
-        let circuit = |c: &crate::job::Circuit| Circuit {
+    fn circuits(&self) -> Vec<ReportCircuit> {
+        let circuit = |c: &crate::job::Circuit| ReportCircuit {
             label: c.label.clone(),
             serves: c.serves.clone(),
             off: self.maybe(c.off.as_ref().map(|(stamp, _)| stamp)),
@@ -227,13 +227,13 @@ impl Teller<'_> {
         self.job.circuits.iter().map(circuit).collect()
     }
 
-    fn point(&self, p: &point::Point) -> Point {
+    fn point(&self, p: &point::Point) -> ReportPoint {
         let source = |id: EntryId| self.job.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
         let tag = |t: &point::PointTag| match &t.gone {
             None => t.tag.spaced(),
             Some((_, why)) => format!("{}, gone: {why}", t.tag.spaced()),
         };
-        Point {
+        ReportPoint {
             label: p.label.clone(),
             at: p.at.clone(),
             kind: text::point_kind(p.kind),
@@ -250,8 +250,8 @@ impl Teller<'_> {
         }
     }
 
-    fn locks(&self, on: On) -> Vec<Lock> {
-        let lock = |l: &point::Lock| Lock {
+    fn locks(&self, on: On) -> Vec<ReportLock> {
+        let lock = |l: &point::Lock| ReportLock {
             label: l.label.clone(),
             owner: self.look.name(l.owner),
             means: match (&l.means, text::goes_through(self.job, l)) {
@@ -279,8 +279,8 @@ impl Teller<'_> {
         self.job.locks.iter().filter(|l| l.on == on).map(lock).collect()
     }
 
-    fn boxes(&self) -> Vec<LockBox> {
-        let placed = |b: &point::LockBox| LockBox {
+    fn boxes(&self) -> Vec<ReportLockBox> {
+        let placed = |b: &point::LockBox| ReportLockBox {
             label: b.label.clone(),
             at: b.at.clone(),
             when: self.when(&b.stamp),
@@ -289,8 +289,8 @@ impl Teller<'_> {
         self.job.boxes.iter().map(placed).collect()
     }
 
-    fn instruments(&self) -> Vec<Instrument> {
-        let checked = |c: &crate::job::Checked| Instrument {
+    fn instruments(&self) -> Vec<ReportInstrument> {
+        let checked = |c: &crate::job::Checked| ReportInstrument {
             name: text::instrument(self.look.world, c.instrument),
             faults: c.faults.iter().map(|fault| text::fault(*fault)).collect(),
             note: c.note.clone(),
@@ -329,20 +329,20 @@ impl Teller<'_> {
         all
     }
 
-    fn photos(&self) -> Vec<Photo> {
+    fn photos(&self) -> Vec<ReportPhoto> {
         let job = self.job;
         let shows = |id: EntryId| {
             let point = job.point(id).map(|p| p.label.clone());
             point.or_else(|| job.boxes.iter().find(|b| b.stamp.id == id).map(|b| b.label.clone()))
         };
-        let photo = |p: &crate::job::Photo| Photo {
+        let photo = |p: &crate::job::Photo| ReportPhoto {
             sha256: p.sha256.clone(),
             length: p.length,
             copies: p.copies.clone(),
             of: p.of.to_string(),
             shows: shows(p.of).unwrap_or_else(|| "something that was withdrawn".into()),
             note: p.note.clone(),
-            doubts: p.doubts.clone(),
+            doubts: p.doubts.iter().map(|d| text::photo_doubt(d, &shows(p.of).unwrap_or_default())).collect(),
             tags: p.tags.iter().map(|t| t.spaced()).collect(),
             when: self.when(&p.stamp),
         };

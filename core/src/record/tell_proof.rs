@@ -1,6 +1,6 @@
 //! What a report says of instruments at work: runs, readings, and what followed.
 
-use super::report::{Reading, Run, Seen, When};
+use super::report::{ReportReading, ReportRun, ReportSeen, When};
 use super::tell::Teller;
 use crate::job::Voided;
 use crate::job::age::Moment;
@@ -9,11 +9,11 @@ use crate::journal::{EntryId, Fact, Stamp};
 use crate::prove;
 use crate::text;
 
-pub(super) fn runs(teller: &Teller) -> Vec<Run> {
+pub(super) fn runs(teller: &Teller) -> Vec<ReportRun> {
     teller.job.runs.iter().enumerate().map(|(i, run)| of_run(teller, i + 1, run)).collect()
 }
 
-fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
+fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> ReportRun {
     let (job, world) = (teller.job, teller.look.world);
     let on = |on: &ProvedOn| match on {
         ProvedOn::ProvingUnit(unit) => text::instrument(world, *unit),
@@ -49,7 +49,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
     let ended: Option<&Voided> = job.voided.iter().find(|v| v.stamp.clock >= run.before.clock);
     let reference = run.reference();
     let when = |stamp: &Stamp| teller.when(stamp);
-    Run {
+    ReportRun {
         number,
         indicator: text::instrument(world, run.indicator),
         on: run.on().map(on).unwrap_or_default(),
@@ -67,10 +67,10 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> Run {
 }
 
 /// Every reading that was taken, withdrawn or not: what was seen once is not made unseen.
-pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
+pub(super) fn readings(teller: &Teller) -> Vec<ReportReading> {
     let job = teller.job;
     let number = |run: &EntryId| job.runs.iter().position(|r| r.id() == *run).map(|i| i + 1);
-    let mut all: Vec<Reading> = Vec::new();
+    let mut all: Vec<ReportReading> = Vec::new();
     for entry in teller.own {
         let (run, kind, first, then, reading) = match &entry.body.fact {
             Fact::ReadingTaken { run, first, then, reading, dc } => {
@@ -85,7 +85,7 @@ pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
             Fact::PresenceRead { first, then, reading } => (None, "supply back", first.clone(), then.clone(), reading),
             _ => continue,
         };
-        all.push(Reading {
+        all.push(ReportReading {
             number: all.len() + 1,
             run,
             kind: kind.into(),
@@ -101,7 +101,7 @@ pub(super) fn readings(teller: &Teller) -> Vec<Reading> {
 }
 
 /// Causes of indications, turns of the work, what was parted, the rotation.
-pub(super) fn work(teller: &Teller) -> Vec<Seen> {
+pub(super) fn work(teller: &Teller) -> Vec<ReportSeen> {
     let mut all = Vec::new();
     for entry in teller.own.iter().filter(|e| teller.withdrawn(e.id).is_none()) {
         let says = match &entry.body.fact {
@@ -124,7 +124,7 @@ pub(super) fn work(teller: &Teller) -> Vec<Seen> {
             _ => continue,
         };
         let when: When = teller.when(&entry.stamp());
-        all.push(Seen { says, when });
+        all.push(ReportSeen { says, when });
     }
     all
 }

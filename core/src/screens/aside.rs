@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::app::near::entries;
@@ -13,7 +13,7 @@ use crate::journal::{EntryId, Fact};
 use crate::text;
 
 /// Rows of one screen; those that are answered make room for those that are not.
-const MOST: usize = 100;
+const MAX: usize = 100;
 
 /// The row on the job's first screen, where there is anything.
 pub fn row(page: &mut Page, job: &Job) {
@@ -44,7 +44,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         );
     }
     let answered = job.asides().iter().filter(|a| job.aside_answer(a.entry).is_some());
-    for (i, aside) in open(job).chain(answered).take(MOST).enumerate() {
+    for (i, aside) in open(job).chain(answered).take(MAX).enumerate() {
         let mut lines = vec![look.by(&aside.stamp), format!("Put aside: {}.", aside.why)];
         let answer = job.aside_answer(aside.entry);
         lines.extend(answer.map(|stamp| format!("Looked at: {}", look.by(stamp))));
@@ -53,7 +53,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         let (number, title, word) = ((i + 1).to_string(), text::summary(&aside.says, look.world), word.into());
         page.step(StepRow { number, title, state, word, lines, action });
     }
-    if let Some(more) = job.asides().len().checked_sub(MOST + 1) {
+    if let Some(more) = job.asides().len().checked_sub(MAX + 1) {
         page.para(format!("And {} more, shown as these are answered.", more + 1));
     }
     if open(job).next().is_none() {

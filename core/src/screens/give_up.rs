@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::next;
 use super::parts::{EntryKind, Tone};

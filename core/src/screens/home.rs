@@ -5,7 +5,7 @@ use serde::de::DeserializeOwned;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::rules;
@@ -20,7 +20,7 @@ use crate::text;
 use crate::words;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
-const MOST_SITES: usize = 12;
+const MAX_SITES: usize = 12;
 
 /// All jobs.
 pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
@@ -79,7 +79,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
     page.row("Office", super::office::in_short(look), go(Route::Office));
     page.row("Rules of your company and sites", vec![rules::in_short(look)], go(Route::Rules));
-    for (site, name) in look.world.sites.iter().take(MOST_SITES) {
+    for (site, name) in look.world.sites.iter().take(MAX_SITES) {
         page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));
     }
     if !done.is_empty() {
@@ -298,10 +298,10 @@ fn open_job(act: &mut Act) -> Result<(), String> {
 
 /// A text that stands on one line of every screen of a job.
 fn line(act: &Act, field: &str, ask: &str) -> Result<String, String> {
-    const MOST: usize = 120;
+    const MAX: usize = 120;
     let text = act.need(field, ask)?;
-    if text.chars().count() > MOST {
-        return Err(format!("That is too long: at most {MOST} characters. {ask}"));
+    if text.chars().count() > MAX {
+        return Err(format!("That is too long: at most {MAX} characters. {ask}"));
     }
     Ok(text)
 }

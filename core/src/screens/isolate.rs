@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
 use super::job::{lacking, next};
 use super::locks::{fit, held};
@@ -20,7 +20,7 @@ use crate::text;
 /// What is asked of who says that two points that look alike are two.
 const APART: &str = "Write by what the two are told apart, here at the spot.";
 /// Most points of other jobs that one is parted from in one act.
-const MOST_PARTED: usize = 100;
+const MAX_PARTED: usize = 100;
 
 /// What a step of the isolation shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -53,7 +53,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         }
         (Step::Isolate(point), "none-of-these") => {
             let apart = act.need("apart", APART)?;
-            for known in act.app.beside_point(job, point).into_iter().take(MOST_PARTED) {
+            for known in act.app.beside_point(job, point).into_iter().take(MAX_PARTED) {
                 let other = known.point;
                 act.keep(Some(job), Fact::PointsParted { point, other, apart: apart.clone() })?;
             }

@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::job::steps::{self, Stage, Step};

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::go;
 use super::parts::{EntryKind, Tone};
 use crate::job::Job;

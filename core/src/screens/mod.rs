@@ -4,7 +4,7 @@
 //! Start at [`parts::Screen`]; [`Route`] lists where one can be.
 
 pub mod build;
-pub mod cx;
+pub mod context;
 pub mod parts;
 mod route;
 
@@ -38,7 +38,7 @@ use crate::job::steps::{Stage, Step};
 use crate::journal::EntryId;
 use crate::store::JobRow;
 use build::Page;
-use cx::{Act, Look};
+use context::{Act, Look};
 
 /// What `route` shows. `job` is the route's job, if it has one.
 pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> Page {

@@ -1,7 +1,7 @@
 //! Two phones beside each other, with no signal: codes that are shown and scanned.
 
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{Drawing, Ink, Shape, Tone};
 use crate::app::near::entries;

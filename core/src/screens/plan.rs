@@ -10,7 +10,7 @@ pub(super) use points::in_words;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, distinct, go, id, options, picked};
 use super::job::{lacking, next};
 use super::parts::{EntryKind, Tone};

@@ -6,7 +6,7 @@ mod reference;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::{lacking, next};
 use super::parts::{Opt, Pad, PadRow, Tone};

@@ -1,7 +1,7 @@
 //! The record of a job: what it is, and the way to hand it on.
 
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::Tone;
 use crate::job::Job;

@@ -5,7 +5,7 @@ mod presence;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
 use super::locks::{held, put};
 use super::parts::{EntryKind, StepRow, StepState, Tone};

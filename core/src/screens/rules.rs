@@ -4,7 +4,7 @@
 //! that ends the proof. Start at [`view`].
 
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{EntryKind, Errand, Tone};
 use crate::job::Job;
@@ -15,7 +15,7 @@ use crate::prove::parse_volts;
 use crate::text;
 
 /// Most sites that can be chosen here.
-const MOST_SITES: usize = 40;
+const MAX_SITES: usize = 40;
 /// What a figure other than 0 counts as where no limit is set.
 const NO_LIMIT: &str = "No limit is set: figures other than 0 count as an indication.";
 
@@ -46,7 +46,7 @@ pub fn view(look: &Look) -> Page {
         let name = look.world.sites.get(site).map_or("A site", String::as_str);
         page.fact(name, format!("{} min between proofs, {} min for a proof", rules.between_proofs, rules.proof_holds));
     }
-    let sites = look.world.sites.iter().take(MOST_SITES).map(|(id, name)| (id.to_string(), name.clone()));
+    let sites = look.world.sites.iter().take(MAX_SITES).map(|(id, name)| (id.to_string(), name.clone()));
     page.choice("site", "Site", sites.collect(), look.draft("site"));
     let hint = format!("1 to {BETWEEN_PROOFS}");
     page.field("between", "Minutes between two proofs", &hint, look.draft("between"), EntryKind::Number, 3);

@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look, TagKnown};
+use super::context::{Act, Look, TagKnown};
 use super::home::{UNKNOWN, go, id};
 use super::locks::{held, key_place};
 use super::parts::{PhotoSeen, PhotoSlot, Tone};
@@ -17,7 +17,7 @@ use crate::text;
 use crate::words;
 
 /// Most jobs that are listed beside those that know the tag.
-const MOST_JOBS: usize = 20;
+const MAX_JOBS: usize = 20;
 
 /// Scan, or type.
 pub fn scan(look: &Look) -> Page {
@@ -88,7 +88,7 @@ pub fn view(look: &Look, tag: TagId) -> Page {
         page.row(format!("{} ({})", place.job_title, place.job.short()), lines, go(Route::Job(place.job)));
     }
     let elsewhere = |p: &&KnownPoint| places.iter().all(|place| place.job != p.job);
-    for point in points.iter().filter(elsewhere).take(MOST_JOBS) {
+    for point in points.iter().filter(elsewhere).take(MAX_JOBS) {
         let lines = vec![format!("The same point, as far as is known: {}, {}", point.label, point.at)];
         page.row(
             format!("{} ({})", text::job_title(point.title.as_deref()), point.job.short()),

@@ -2,7 +2,7 @@
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::give_up::GIVE_UP;
 use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put, sign_here};

@@ -33,7 +33,7 @@ pub struct Aside {
 }
 
 /// Most entries that are kept aside: what a broken or hostile device can take of the disk is bounded.
-const MOST_ASIDE: u64 = 10_000;
+const MAX_ASIDE: u64 = 10_000;
 
 impl Store {
     /// The entries of `device` after number `after`, at most `most`.
@@ -94,7 +94,7 @@ impl Store {
     /// Whether as much is put aside as this device keeps: more that comes is not kept.
     pub fn aside_is_full(&self) -> Result<bool, StoreError> {
         let count: u64 = self.db.query_row("SELECT count(*) FROM aside", [], |row| row.get(0))?;
-        Ok(count >= MOST_ASIDE)
+        Ok(count >= MAX_ASIDE)
     }
 
     /// What is kept aside, at most a hundred.

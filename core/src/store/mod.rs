@@ -320,14 +320,14 @@ fn insert(db: &Connection, entry: &Entry) -> Result<(), StoreError> {
 }
 
 /// A row of the journal: id, body, signature.
-type Stored = ([u8; 32], Vec<u8>, [u8; 64]);
+type StoredRow = ([u8; 32], Vec<u8>, [u8; 64]);
 
-fn bytes(row: &Row) -> rusqlite::Result<Stored> {
+fn bytes(row: &Row) -> rusqlite::Result<StoredRow> {
     Ok((row.get(0)?, row.get(1)?, row.get(2)?))
 }
 
 /// A bit that turned on the disk shows here: the body's hash is worked out anyway, and has to be the id it was kept under.
-fn decode((id, body, sig): Stored) -> Result<Entry, StoreError> {
+fn decode((id, body, sig): StoredRow) -> Result<Entry, StoreError> {
     match Entry::trusted(body, sig) {
         Ok(entry) if entry.id.0 == id => Ok(entry),
         Ok(_) => Err(StoreError::Damaged("an entry is not what was kept".into())),

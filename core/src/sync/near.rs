@@ -18,9 +18,9 @@ const BEGINS: &str = "NEAR1";
 /// Characters of content in a part: a code of 89 modules, which a phone's camera reads from another phone.
 const PART: usize = 900;
 /// Parts of a set at most: three minutes of looking.
-const MOST_PARTS: usize = 90;
+const MAX_PARTS: usize = 90;
 /// Bytes of a set when it is unpacked.
-const MOST_BYTES: u64 = 4 * 1024 * 1024;
+const MAX_BYTES: u64 = 4 * 1024 * 1024;
 /// Bytes by which jobs and devices are told apart in [`Has`].
 const SHORT: usize = 8;
 
@@ -101,7 +101,7 @@ fn parts(kind: PartKind, plain: &[u8]) -> Result<Vec<String>, PartRefused> {
     let set: String = Sha256::digest(&packed).iter().take(2).map(|b| format!("{b:02X}")).collect();
     let pieces: Vec<&str> = text.as_bytes().chunks(PART).map(|c| std::str::from_utf8(c).unwrap_or_default()).collect();
     let count = pieces.len().max(1);
-    if count > MOST_PARTS {
+    if count > MAX_PARTS {
         return Err("This is more than can be shown in codes: let the phones meet the office first.".into());
     }
     let part = |(n, piece): (usize, &&str)| format!("{BEGINS}{}{set}{n:02}{count:02}{piece}", kind.letter());
@@ -137,7 +137,7 @@ impl PartsGathered {
         let (kind, set) = (rest.get(..1)?, rest.get(..5)?);
         let (number, count): (usize, usize) = (rest.get(5..7)?.parse().ok()?, rest.get(7..9)?.parse().ok()?);
         let kind = [PartKind::Has, PartKind::Entries].into_iter().find(|k| kind.starts_with(k.letter()))?;
-        if count == 0 || count > MOST_PARTS || number >= count {
+        if count == 0 || count > MAX_PARTS || number >= count {
             return None;
         }
         if (self.set.as_str(), self.count) != (set, count) {
@@ -150,8 +150,8 @@ impl PartsGathered {
         let text: String = std::mem::take(self).parts.into_values().collect();
         let packed = base45::decode(&text).ok()?;
         let mut plain = Vec::new();
-        flate2::read::DeflateDecoder::new(&packed[..]).take(MOST_BYTES + 1).read_to_end(&mut plain).ok()?;
-        (plain.len() as u64 <= MOST_BYTES).then_some(PartStep::Whole(kind, plain))
+        flate2::read::DeflateDecoder::new(&packed[..]).take(MAX_BYTES + 1).read_to_end(&mut plain).ok()?;
+        (plain.len() as u64 <= MAX_BYTES).then_some(PartStep::Whole(kind, plain))
     }
 }
 

@@ -16,9 +16,9 @@ use super::wire::{AllWanted, Ask, Capabilities, Digest, Enrolled, Of, Page, Pull
 use crate::journal::DeviceId;
 
 /// Most bytes of an answer that is read.
-const MOST_ANSWER: u64 = 16 * 1024 * 1024;
+const MAX_ANSWER: u64 = 16 * 1024 * 1024;
 /// Most bytes of a refusal that is read.
-const MOST_REFUSAL: u64 = 64 * 1024;
+const MAX_REFUSAL: u64 = 64 * 1024;
 /// A call that brings nothing for so long is over.
 const PATIENCE: Duration = Duration::from_secs(30);
 
@@ -209,9 +209,9 @@ impl OfficeLink for Http {
         let headers = answer.headers().iter().filter_map(|(n, v)| Some((n.as_str().to_owned(), text(v)?))).collect();
         let status = answer.status().as_u16();
         let body = if (200..300).contains(&status) {
-            answer.body_mut().with_config().limit(MOST_ANSWER).read_to_vec().map_err(|e| no_answer(&e))?
+            answer.body_mut().with_config().limit(MAX_ANSWER).read_to_vec().map_err(|e| no_answer(&e))?
         } else {
-            answer.body_mut().with_config().limit(MOST_REFUSAL).read_to_vec().unwrap_or_default()
+            answer.body_mut().with_config().limit(MAX_REFUSAL).read_to_vec().unwrap_or_default()
         };
         Ok(HeardAnswer { status, headers, body })
     }

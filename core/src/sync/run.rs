@@ -7,15 +7,15 @@ use super::office::{OfficeClient, PutBegun};
 use super::rules::{ExchangeTrouble, Size, Waits, goes};
 use super::wire::limits::PIECE_BYTES as PIECE;
 use super::wire::{Answer, Carried, Digest, EXCHANGE, Push, Why, WireEntry};
-use crate::app::{Inner, Stand};
+use crate::app::{Session, Stand};
 use crate::journal::DeviceId;
 
 /// Entries that are handed over at once; fewer after a failure.
 const AT_ONCE: u32 = 200;
 /// How often the office may ask for an earlier beginning before a person is asked.
-const MOST_GAPS: usize = 3;
+const MAX_GAPS: usize = 3;
 /// Photos that one exchange sends and fetches, so that entries are looked at again in between.
-const MOST_PHOTOS: usize = 40;
+const MAX_PHOTOS: usize = 40;
 
 /// What an exchange came to.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -33,10 +33,13 @@ pub struct Done {
 type ExchangeOutcome<T> = Result<T, ExchangeTrouble>;
 
 /// Looks into the journal. A panic elsewhere was a bug; what is on disk is whole.
-pub(crate) fn with<T>(stand: &Mutex<Stand>, look: impl FnOnce(&mut Inner) -> Result<T, String>) -> ExchangeOutcome<T> {
+pub(crate) fn with<T>(
+    stand: &Mutex<Stand>,
+    look: impl FnOnce(&mut Session) -> Result<T, String>,
+) -> ExchangeOutcome<T> {
     let mut stand = stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-    let inner = stand.open().map_err(ExchangeTrouble::Away)?;
-    look(inner).map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {why}")))
+    let session = stand.open().map_err(ExchangeTrouble::Away)?;
+    look(session).map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {why}")))
 }
 
 /// Exchanges everything that can go now. `failures`: how often it failed just before; pages get smaller.
@@ -130,7 +133,7 @@ fn push_chain(
             i.note_pushed(of, to, aside)
         })?;
         match refused {
-            Some(_) if gap && gaps < MOST_GAPS => gaps += 1,
+            Some(_) if gap && gaps < MAX_GAPS => gaps += 1,
             Some(why) => {
                 let why = match why {
                     Why::Unknown => "the office says why in a way that this app does not know; update it".into(),
@@ -197,7 +200,7 @@ fn photos(stand: &Mutex<Stand>, office: &OfficeClient, most: u64) -> ExchangeOut
     })?;
     let mut sent = 0;
     let mut left = queue.iter().filter(|(size, _)| goes(*size, false, free) == Waits::Goes);
-    for (size, sha256) in left.by_ref().take(MOST_PHOTOS) {
+    for (size, sha256) in left.by_ref().take(MAX_PHOTOS) {
         // New entries go before the next photo.
         if with(stand, |i| Ok(i.has_news()))? {
             return Ok((sent, true));
@@ -218,7 +221,7 @@ fn photos(stand: &Mutex<Stand>, office: &OfficeClient, most: u64) -> ExchangeOut
     }
     let more = left.next().is_some();
     // The pictures of others' locks, small, so that an answer can show them without signal.
-    for sha256 in with(stand, |i| i.pictures_lacked(MOST_PHOTOS))? {
+    for sha256 in with(stand, |i| i.pictures_lacked(MAX_PHOTOS))? {
         match office.photo(&format!("{sha256}{}", Size::Thumbnail.suffix())) {
             Ok(bytes) => with(stand, |i| i.keep_picture(&sha256, &bytes))?,
             // Not there yet, or erased: asked for again another time.

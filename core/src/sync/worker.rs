@@ -65,8 +65,8 @@ pub(crate) fn turn(stand: &Mutex<Stand>) -> u64 {
         Err(trouble) => wait_ms(failures + 1, trouble.next()),
     };
     // Put aside meanwhile: what came of it is told by the next exchange.
-    let _ = with(stand, |inner| {
-        inner.note_exchange(done, failures, wait);
+    let _ = with(stand, |session| {
+        session.note_exchange(done, failures, wait);
         Ok(())
     });
     wait
@@ -77,8 +77,8 @@ pub(crate) fn over(stand: &Mutex<Stand>, office: &OfficeClient) -> Result<Done, 
     let failures = with(stand, |i| Ok(i.exchange.failures))?;
     let done = exchange(stand, office, failures);
     let wait = done.as_ref().map_or_else(|trouble| wait_ms(failures + 1, trouble.next()), |_| LONGEST_WAIT_MS);
-    with(stand, |inner| {
-        inner.note_exchange(done.clone(), failures, wait);
+    with(stand, |session| {
+        session.note_exchange(done.clone(), failures, wait);
         Ok(())
     })?;
     done
@@ -86,9 +86,9 @@ pub(crate) fn over(stand: &Mutex<Stand>, office: &OfficeClient) -> Result<Done, 
 
 /// One exchange with the office, if this device belongs to one.
 pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, ExchangeTrouble>> {
-    let office = with(stand, |inner| {
-        let office = inner.office();
-        inner.exchange.running = office.is_some();
+    let office = with(stand, |session| {
+        let office = session.office();
+        session.exchange.running = office.is_some();
         Ok(office)
     });
     Some(exchange(stand, &office.ok()??, failures))
@@ -96,16 +96,16 @@ pub(crate) fn once(stand: &Mutex<Stand>, failures: u32) -> Option<Result<Done, E
 
 /// Joins the office that a person asked for; `None` if nobody did.
 pub(crate) fn join(stand: &Mutex<Stand>) -> Option<Result<(), ExchangeTrouble>> {
-    let asked = with(stand, |inner| Ok(inner.exchange.join.clone().map(|join| (inner.ask(&join), join))));
+    let asked = with(stand, |session| Ok(session.exchange.join.clone().map(|join| (session.ask(&join), join))));
     let (ask, join) = asked.ok()??;
     let answer = OfficeClient::new(&join.url, "").enrol(&ask);
     Some(match answer {
-        Ok(enrolled) => with(stand, |inner| inner.joined(&join.url, &enrolled)),
+        Ok(enrolled) => with(stand, |session| session.joined(&join.url, &enrolled)),
         Err(trouble) => {
             // What the office refused is not asked again by itself: the code is used up.
             if trouble.next() == Next::Ask {
-                let _ = with(stand, |inner| {
-                    inner.exchange.join = None;
+                let _ = with(stand, |session| {
+                    session.exchange.join = None;
                     Ok(())
                 });
             }

@@ -3,7 +3,7 @@
 use super::catalogue::say;
 use super::words::{commas, limit};
 use crate::json::Broken;
-use crate::prove::fault::{CaseError, Fault, Kind, Needed, Place, Unit, Wanted};
+use crate::prove::fault::{CaseError, CaseFault, Kind, Needed, Place, Unit, Wanted};
 use crate::prove::{Role, volts};
 use stillbar_values::figures;
 
@@ -20,54 +20,54 @@ pub fn case(error: &CaseError) -> String {
     }
 }
 
-fn fault(what: &Fault) -> String {
+fn fault(what: &CaseFault) -> String {
     match what {
-        Fault::TooLarge(most) => say!("case-too-large", most = *most),
-        Fault::Empty => say!("case-empty"),
-        Fault::Broken(why) => broken(why),
-        Fault::Wants(wanted, is) => wants(wanted, kind(*is)),
-        Fault::UnknownField { field, known } => say!("case-unknown-field", field = field, known = words(known)),
-        Fault::Missing(Needed::Conductors) => say!("case-needs-conductors"),
-        Fault::Missing(Needed::Name) => say!("case-needs-name"),
-        Fault::Missing(Needed::What) => say!("case-needs-what"),
-        Fault::Missing(Needed::Pair) => say!("case-needs-pair"),
-        Fault::TooMany { count, most } => say!("case-too-many", count = *count, most = *most),
-        Fault::NotSeen => say!("case-not-seen"),
-        Fault::TooLong { count, most } => say!("case-too-long", count = *count, most = *most),
-        Fault::NotOneOf { text, choices } => say!("case-not-one-of", word = text, choices = words(choices)),
-        Fault::Negative(volts) => say!("case-negative", volts = volts.to_string()),
-        Fault::TooHigh => say!("case-too-high", most = figures::MOST),
-        Fault::NotWhole(Unit::Seconds, least, most) => say!("case-not-seconds", least = *least, most = *most),
-        Fault::NotWhole(Unit::Hertz, least, most) => say!("case-not-hertz", least = *least, most = *most),
-        Fault::ReadElsewhere => say!("case-read-elsewhere"),
-        Fault::EquipmentTwice => say!("case-equipment-twice"),
-        Fault::NothingRead => say!("case-nothing-read"),
-        Fault::ReadTwice => say!("case-read-twice"),
-        Fault::TwoOrders => say!("case-two-orders"),
-        Fault::FewConductors => say!("case-few-conductors"),
-        Fault::NameTwice { name, at } => say!("case-name-twice", name = name, at = *at),
-        Fault::RoleOfName { name, usual, role } => {
+        CaseFault::TooLarge(most) => say!("case-too-large", most = *most),
+        CaseFault::Empty => say!("case-empty"),
+        CaseFault::Broken(why) => broken(why),
+        CaseFault::Wants(wanted, is) => wants(wanted, kind(*is)),
+        CaseFault::UnknownField { field, known } => say!("case-unknown-field", field = field, known = words(known)),
+        CaseFault::Missing(Needed::Conductors) => say!("case-needs-conductors"),
+        CaseFault::Missing(Needed::Name) => say!("case-needs-name"),
+        CaseFault::Missing(Needed::What) => say!("case-needs-what"),
+        CaseFault::Missing(Needed::Pair) => say!("case-needs-pair"),
+        CaseFault::TooMany { count, most } => say!("case-too-many", count = *count, most = *most),
+        CaseFault::NotSeen => say!("case-not-seen"),
+        CaseFault::TooLong { count, most } => say!("case-too-long", count = *count, most = *most),
+        CaseFault::NotOneOf { text, choices } => say!("case-not-one-of", word = text, choices = words(choices)),
+        CaseFault::Negative(volts) => say!("case-negative", volts = volts.to_string()),
+        CaseFault::TooHigh => say!("case-too-high", most = figures::MAX),
+        CaseFault::NotWhole(Unit::Seconds, least, most) => say!("case-not-seconds", least = *least, most = *most),
+        CaseFault::NotWhole(Unit::Hertz, least, most) => say!("case-not-hertz", least = *least, most = *most),
+        CaseFault::ReadElsewhere => say!("case-read-elsewhere"),
+        CaseFault::EquipmentTwice => say!("case-equipment-twice"),
+        CaseFault::NothingRead => say!("case-nothing-read"),
+        CaseFault::ReadTwice => say!("case-read-twice"),
+        CaseFault::TwoOrders => say!("case-two-orders"),
+        CaseFault::FewConductors => say!("case-few-conductors"),
+        CaseFault::NameTwice { name, at } => say!("case-name-twice", name = name, at = *at),
+        CaseFault::RoleOfName { name, usual, role } => {
             say!("case-role-of-name", name = name, usual = usual.name(), role = role.name())
         }
-        Fault::RoleUnsaid(name) => say!("case-role-unsaid", name = name, roles = words(&Role::ALL.map(Role::name))),
-        Fault::NeutralInTnC(neutral) => say!("case-neutral-in-tn-c", neutral = neutral),
-        Fault::PenElsewhere(earthing, pen) => say!("case-pen-elsewhere", earthing = earthing.name(), pen = pen),
-        Fault::NominalTooLow => say!("case-nominal-too-low"),
-        Fault::NotLowVoltage => say!("case-not-low-voltage"),
-        Fault::NominalsApart { line_line_mv, line_neutral_mv } => {
+        CaseFault::RoleUnsaid(name) => say!("case-role-unsaid", name = name, roles = words(&Role::ALL.map(Role::name))),
+        CaseFault::NeutralInTnC(neutral) => say!("case-neutral-in-tn-c", neutral = neutral),
+        CaseFault::PenElsewhere(earthing, pen) => say!("case-pen-elsewhere", earthing = earthing.name(), pen = pen),
+        CaseFault::NominalTooLow => say!("case-nominal-too-low"),
+        CaseFault::NotLowVoltage => say!("case-not-low-voltage"),
+        CaseFault::NominalsApart { line_line_mv, line_neutral_mv } => {
             say!("case-nominals-apart", line_line = volts(*line_line_mv), line_neutral = volts(*line_neutral_mv))
         }
-        Fault::NotListed(name) => say!("case-not-listed", name = name),
-        Fault::NotAPair => say!("case-not-a-pair"),
-        Fault::PairOfOne(name) => say!("case-pair-of-one", name = name),
-        Fault::PoleTwice(name) => say!("case-pole-twice", name = name),
-        Fault::PoleProtective(name) => say!("case-pole-protective", name = name),
-        Fault::PairTwice([first, then]) => say!("case-pair-twice", first = first, then = then),
-        Fault::PairMissing([first, then]) => say!("case-pair-missing", first = first, then = then),
-        Fault::LevelsUnordered => say!("case-levels-unordered"),
-        Fault::NoLevels => say!("case-no-levels"),
-        Fault::Limit(error) => say!("case-limit", limit = limit(error)),
-        Fault::NoSuchStep(steps) => say!("case-no-such-step", steps = commas(steps.iter().map(|mv| volts(*mv)))),
+        CaseFault::NotListed(name) => say!("case-not-listed", name = name),
+        CaseFault::NotAPair => say!("case-not-a-pair"),
+        CaseFault::PairOfOne(name) => say!("case-pair-of-one", name = name),
+        CaseFault::PoleTwice(name) => say!("case-pole-twice", name = name),
+        CaseFault::PoleProtective(name) => say!("case-pole-protective", name = name),
+        CaseFault::PairTwice([first, then]) => say!("case-pair-twice", first = first, then = then),
+        CaseFault::PairMissing([first, then]) => say!("case-pair-missing", first = first, then = then),
+        CaseFault::LevelsUnordered => say!("case-levels-unordered"),
+        CaseFault::NoLevels => say!("case-no-levels"),
+        CaseFault::Limit(error) => say!("case-limit", limit = limit(error)),
+        CaseFault::NoSuchStep(steps) => say!("case-no-such-step", steps = commas(steps.iter().map(|mv| volts(*mv)))),
     }
 }
 

@@ -6,7 +6,7 @@ use super::catalogue::say;
 use super::conditions::holder;
 use super::words::commas;
 use crate::prove::{
-    self, Conductor, DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, ReferenceTest, Test, Wait, Warning,
+    self, Conductor, DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, PlanWarning, ReferenceTest, Test, Wait,
     WhyFirst, volts,
 };
 use stillbar_values::drawing::Drawing;
@@ -198,22 +198,22 @@ fn dc_test(test: &DcTest) -> ToldDcTest {
 }
 
 /// What a case itself says is dangerous or missing, in a sentence.
-fn warning(warning: &Warning) -> String {
+fn warning(warning: &PlanWarning) -> String {
     let names = |list: &[String]| commas(list.iter().cloned());
     match warning {
-        Warning::NoReference => say!("warn-no-reference"),
-        Warning::LinesClosed(lines) => say!("warn-lines-closed", lines = names(lines)),
-        Warning::NeutralsClosed(neutrals, earthing) => {
+        PlanWarning::NoReference => say!("warn-no-reference"),
+        PlanWarning::LinesClosed(lines) => say!("warn-lines-closed", lines = names(lines)),
+        PlanWarning::NeutralsClosed(neutrals, earthing) => {
             say!("warn-neutrals-closed", neutrals = names(neutrals), earthing = earthing.name())
         }
-        Warning::Charged(conductors) => say!("warn-charged", conductors = names(conductors)),
-        Warning::It => say!("warn-it"),
-        Warning::Supplies(supplies) => say!("warn-supplies", count = supplies.len(), supplies = names(supplies)),
-        Warning::Control => say!("warn-control"),
-        Warning::Pv => say!("warn-pv"),
-        Warning::Ups => say!("warn-ups"),
-        Warning::Generator => say!("warn-generator"),
-        Warning::LightsLate { lowest_mv, bound_mv } => {
+        PlanWarning::Charged(conductors) => say!("warn-charged", conductors = names(conductors)),
+        PlanWarning::It => say!("warn-it"),
+        PlanWarning::Supplies(supplies) => say!("warn-supplies", count = supplies.len(), supplies = names(supplies)),
+        PlanWarning::Control => say!("warn-control"),
+        PlanWarning::Pv => say!("warn-pv"),
+        PlanWarning::Ups => say!("warn-ups"),
+        PlanWarning::Generator => say!("warn-generator"),
+        PlanWarning::LightsLate { lowest_mv, bound_mv } => {
             say!("warn-lights-late", lowest = whole(*lowest_mv), bound = volts(*bound_mv))
         }
     }

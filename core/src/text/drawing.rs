@@ -7,7 +7,7 @@ use crate::supply::{LinkKind, Network, NodeKind, Shown, SourceSort};
 use stillbar_values::drawing::Drawing;
 
 /// The most characters; the rest is counted. Enough for all that is drawn unless every text is as long as it may be.
-const MOST: usize = 30_000;
+const MAX: usize = 30_000;
 
 /// Draws a network, and says in words all that the drawing shows. Ids that are not in the network are left out.
 pub fn draw(network: &Network, shown: &Shown) -> (Drawing, String) {
@@ -60,7 +60,7 @@ fn words(outline: &Outline) -> String {
     };
     let mut left = 0;
     for said in outline.parts.iter().map(part) {
-        if long + said.len() > MOST {
+        if long + said.len() > MAX {
             left += 1;
         } else {
             long = add(&said);

@@ -1,7 +1,7 @@
 //! An entry in one sentence.
 
 use super::steps::step;
-use super::words::{self, earth, label, limit_set, waiting};
+use super::words::{self, earth, label, limit_set, photo_doubt, waiting};
 use crate::job::{Job, NamedLock, Part, Summary};
 use crate::journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
 use crate::journal::{Entry, EntryId, Fact};
@@ -104,7 +104,7 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::TagGone { tag, why, .. } => format!("Tag {} is off {part}: {why}", tag.spaced()),
         Fact::TagRead { tag, .. } => format!("Tag {} read at {part}", tag.spaced()),
         Fact::PhotoTaken { sha256, note, doubts, .. } => {
-            let more: String = doubts.iter().map(|d| format!(". {d}")).collect();
+            let more: String = doubts.iter().map(|d| format!(". {}", photo_doubt(d, &part))).collect();
             let note = if note.is_empty() { String::new() } else { format!(" Kept because: {note}") };
             format!("Photo of {part}, SHA-256 {sha256:.8}…{more}{note}")
         }

@@ -38,9 +38,9 @@ pub use supply::{
 };
 pub use void::{ended, trouble, void};
 pub use words::{
-    capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, met_at, order, place,
-    point_kind, proof_state, proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place, seen,
-    source_kind, supply_answer, supply_name, system, told_by, tolerance, waiting,
+    capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, met_at, order, photo_doubt,
+    place, point_kind, proof_state, proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place,
+    seen, source_kind, supply_answer, supply_name, system, told_by, tolerance, waiting,
 };
 
 use crate::world::World;

@@ -5,7 +5,7 @@ use super::catalogue::say;
 use crate::job::known::ToldBy;
 use crate::job::{Fault, Job, ProofState, SupplyName};
 use crate::journal::EntryId;
-use crate::journal::fact::{EarthProof, Limit, On, RotationGuard, SourceKind, SupplyAnswer};
+use crate::journal::fact::{EarthProof, Limit, On, PhotoDoubt, RotationGuard, SourceKind, SupplyAnswer};
 use crate::point::{Lock, PointKind};
 use crate::prove::judge::energised::{Rotation, Tolerance};
 use crate::prove::limit::LimitError;
@@ -185,6 +185,19 @@ pub fn told_by(by: &ToldBy) -> String {
     match by {
         ToldBy::Job(title) => title.clone(),
         ToldBy::Network => say!("told-by-network"),
+    }
+}
+
+/// What is poor about a photo of what is called `here`.
+pub fn photo_doubt(doubt: &PhotoDoubt, here: &str) -> String {
+    match doubt {
+        PhotoDoubt::Blurred => say!("photo-blurred"),
+        PhotoDoubt::Dark => say!("photo-dark"),
+        PhotoDoubt::Bright => say!("photo-bright"),
+        PhotoDoubt::OtherTag { belongs } if belongs == here => say!("photo-tag-of-namesake", here = here),
+        PhotoDoubt::OtherTag { belongs } => say!("photo-other-tag", belongs = belongs, here = here),
+        PhotoDoubt::UnknownTag { tag } => say!("photo-unknown-tag", tag = tag.spaced(), here = here),
+        PhotoDoubt::NoTag => say!("photo-no-tag", here = here),
     }
 }
 

@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 use stillbar_core::prove::conditions::{Unmet, unmet};
 use stillbar_core::prove::judge::neutral::{Oddity, unexpected};
 use stillbar_core::prove::judge::{Cause, Judgement, Reason, Verdict, judge};
-use stillbar_core::prove::limit::{Bound, Limits, Source, bound, lights_in_time};
+use stillbar_core::prove::limit::{Bound, LimitSource, Limits, bound, lights_in_time};
 use stillbar_core::prove::{Case, Given, GivenValue, Holder, Impedance, parse_volts};
 use stillbar_core::text;
 
@@ -274,23 +274,23 @@ fn limits_are_apart_and_bounded() {
 
 #[test]
 fn the_bound_follows_from_the_lowest_source() {
-    let of = |sources: &[Source]| bound(sources.iter().copied());
+    let of = |sources: &[LimitSource]| bound(sources.iter().copied());
     for (sources, ac_mv, dc_mv) in [
         (&[][..], 50_000, 120_000),
-        (&[Source::LineNeutral(230_000)], 50_000, 120_000),
+        (&[LimitSource::LineNeutral(230_000)], 50_000, 120_000),
         // 240 V delta: 138.56 V to earth on IT and with a star point; 127/220 V; 48 V; 24 V control beside 400 V.
-        (&[Source::LineLine(240_000)], 50_000, 120_000),
-        (&[Source::LineLine(110_000)], 31_754, 120_000),
-        (&[Source::TwoLines(110_000)], 27_500, 120_000),
-        (&[Source::LineNeutral(48_000)], 24_000, 120_000),
-        (&[Source::LineNeutral(230_000), Source::Control(24_000)], 12_000, 12_000),
-        (&[Source::Poles(48_000)], 50_000, 12_000),
-        (&[Source::Poles(565_000)], 50_000, 120_000),
-        (&[Source::LineNeutral(0), Source::Poles(0), Source::Control(0)], 50_000, 120_000),
+        (&[LimitSource::LineLine(240_000)], 50_000, 120_000),
+        (&[LimitSource::LineLine(110_000)], 31_754, 120_000),
+        (&[LimitSource::TwoLines(110_000)], 27_500, 120_000),
+        (&[LimitSource::LineNeutral(48_000)], 24_000, 120_000),
+        (&[LimitSource::LineNeutral(230_000), LimitSource::Control(24_000)], 12_000, 12_000),
+        (&[LimitSource::Poles(48_000)], 50_000, 12_000),
+        (&[LimitSource::Poles(565_000)], 50_000, 120_000),
+        (&[LimitSource::LineNeutral(0), LimitSource::Poles(0), LimitSource::Control(0)], 50_000, 120_000),
     ] {
         assert_eq!(of(sources), Bound { ac_mv, dc_mv }, "{sources:?}");
     }
-    let board = of(&[Source::LineNeutral(230_000)]);
+    let board = of(&[LimitSource::LineNeutral(230_000)]);
     assert!(lights_in_time(50_000, 120_000, board));
     assert!(!lights_in_time(50_001, 120_000, board) && !lights_in_time(50_000, 120_001, board));
 }

@@ -2,9 +2,9 @@
 //! readers in `tests/outside/test_tags_read.py`.
 
 use proptest::prelude::*;
-use stillbar_core::tag::read::{Found, Luma, LumaError, MAX_PIXELS, frame, still};
+use stillbar_core::tag::read::{FoundTag, Luma, LumaError, MAX_PIXELS, frame, still};
 
-fn both(width: u32, height: u32, pixels: &[u8]) -> [Found; 2] {
+fn both(width: u32, height: u32, pixels: &[u8]) -> [FoundTag; 2] {
     let luma = Luma::new(width, height, pixels).unwrap();
     [frame(&luma), still(&luma)]
 }
@@ -26,7 +26,7 @@ fn an_even_picture_holds_nothing() {
     for grey in [0, 128, 255] {
         for (width, height) in [(1, 1), (1, 700), (700, 1), (2, 2), (3, 5), (39, 41), (640, 480), (1281, 721)] {
             let found = both(width, height, &vec![grey; (width * height) as usize]);
-            assert_eq!(found, [Found::default(), Found::default()], "{width} x {height} of {grey}");
+            assert_eq!(found, [FoundTag::default(), FoundTag::default()], "{width} x {height} of {grey}");
         }
     }
 }
@@ -41,7 +41,7 @@ fn many_corner_marks_come_to_an_end() {
             if matches!(x.abs().max(y.abs()), 2 | 4) { 255 } else { 0 }
         })
         .collect();
-    assert_eq!(both(width, height, &pixels), [Found::default(), Found::default()]);
+    assert_eq!(both(width, height, &pixels), [FoundTag::default(), FoundTag::default()]);
 }
 
 /// Found by `fuzz/targets/tag.rs`: on this frame a decoder asserts that a corner lies in the picture and panics (rqrr 0.10.1). The
@@ -51,7 +51,7 @@ fn a_panicking_decoder_ends_its_look_only() {
     let [_, width, pixels @ ..] = include_bytes!("../samples/frame-no-decoder-stands");
     let height = pixels.len() / usize::from(*width);
     let pixels = &pixels[..height * usize::from(*width)];
-    assert_eq!(both(u32::from(*width), height as u32, pixels), [Found::default(), Found::default()]);
+    assert_eq!(both(u32::from(*width), height as u32, pixels), [FoundTag::default(), FoundTag::default()]);
 }
 
 proptest! {
@@ -65,6 +65,6 @@ proptest! {
             (mixed.wrapping_mul(0xC2B2_AE3D) ^ mixed >> 15).wrapping_mul(0x27D4_EB2F).to_be_bytes()[0]
         };
         let pixels: Vec<u8> = (0..height).flat_map(|y| (0..width).map(move |x| grey(x, y))).collect();
-        prop_assert_eq!(both(width, height, &pixels), [Found::default(), Found::default()]);
+        prop_assert_eq!(both(width, height, &pixels), [FoundTag::default(), FoundTag::default()]);
     }
 }

@@ -1,6 +1,6 @@
 //! Tag ids. Sources: ISO 7064 MOD 37-2 as python-stdnum computes it (G123489654321 gives Y).
 
-use stillbar_core::tag::read::{Found, Luma, frame, still};
+use stillbar_core::tag::read::{FoundTag, Luma, frame, still};
 use stillbar_core::tag::{Symbol, TagError, TagId, check};
 
 #[test]
@@ -133,5 +133,5 @@ fn foreign_and_misprinted_codes() {
         still(&Luma::new(side, side, &pixels).unwrap())
     };
     assert_eq!(read("https://example.org/a?b=c").other, ["https://example.org/a?b=c"]);
-    assert_eq!(read("STB0000000000000"), Found::default());
+    assert_eq!(read("STB0000000000000"), FoundTag::default());
 }

@@ -1,7 +1,7 @@
 //! Voltages in figures: as people type them, as files give them, and as they are shown. A figure is never rounded towards zero.
 
 /// The highest voltage that can be saved, in whole volts: no reading is refused for its height, only for not fitting here.
-pub const MOST: u32 = u32::MAX / 1000;
+pub const MAX: u32 = u32::MAX / 1000;
 
 /// Why a typed voltage is not one.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -33,7 +33,7 @@ pub enum ReadingError {
     #[error("\"{0}\": write one mark for the decimals and nothing between thousands, such as 1000.5")]
     Grouped(String),
     /// More than can be saved.
-    #[error("\"{0}\" is more than {MOST} V, the most that can be saved: correct it")]
+    #[error("\"{0}\" is more than {MAX} V, the most that can be saved: correct it")]
     TooHigh(String),
 }
 
@@ -86,7 +86,7 @@ fn three_digits(typed: String, whole: &str, part: &str, mv: u32) -> ReadingError
 /// Whole volts and decimals, both digits only, as millivolts, and whether anything finer is left over. `None`: more than can be saved.
 fn millivolts(whole: &str, part: &str) -> Option<(u32, bool)> {
     let whole = whole.trim_start_matches('0');
-    let volts: u32 = if whole.is_empty() { 0 } else { whole.parse().ok().filter(|v| *v <= MOST)? };
+    let volts: u32 = if whole.is_empty() { 0 } else { whole.parse().ok().filter(|v| *v <= MAX)? };
     let (fine, rest) = part.split_at(part.len().min(3));
     let milli: u32 = format!("{fine:0<3}").parse().ok()?;
     Some((volts.checked_mul(1000)?.checked_add(milli)?, rest.bytes().any(|b| b != b'0')))

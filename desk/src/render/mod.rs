@@ -12,7 +12,7 @@ mod table;
 use maud::{DOCTYPE, Markup, html};
 use stillbar_core::parts::{Block, Button, Notice, Screen, Standing, Tone};
 
-use crate::body::MOST_PHOTO;
+use crate::body::MAX_PHOTO;
 
 /// The whole page, with the screen in it; `changes` is what it is the state of.
 pub fn page(shown: &Screen, changes: u64) -> String {
@@ -32,7 +32,7 @@ pub fn page(shown: &Screen, changes: u64) -> String {
             }
             body {
                 noscript { p .notice.forbid { "Stillbar needs JavaScript. Allow it for this page and reload." } }
-                div #shell-app data-most-photo=(MOST_PHOTO) data-changes=(changes) { (root(shown)) }
+                div #shell-app data-most-photo=(MAX_PHOTO) data-changes=(changes) { (root(shown)) }
             }
         }
     }

@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex};
 use axum::body::Body;
 use axum::http::{HeaderMap, Request, StatusCode};
 use stillbar_core::{Errand, Filled, Outcome, Screen};
-use stillbar_desk::body::{MOST_FRAME, MOST_PHOTO, MOST_TYPED};
+use stillbar_desk::body::{MAX_FRAME, MAX_PHOTO, MAX_TYPED};
 use stillbar_desk::guard::{Door, POLICY};
 use stillbar_desk::server::{self, Brain, Typed};
 use tower::ServiceExt;
@@ -114,7 +114,7 @@ pub fn at(door: &Arc<Door>, method: &str, path: &str, headers: &[(&str, &str)], 
             .await
             .expect("the router always answers");
         let (parts, body) = answer.into_parts();
-        let bytes = axum::body::to_bytes(body, MOST_PHOTO).await.expect("the answer is whole");
+        let bytes = axum::body::to_bytes(body, MAX_PHOTO).await.expect("the answer is whole");
         let noted = brain.said.lock().expect("no test panics while it notes").clone();
         Answer {
             status: parts.status,
@@ -332,16 +332,16 @@ fn too_much_is_refused_with_a_sentence() {
         let frame = r#"{"route":"/","hand":"mara","field":"a","value":""}"#;
         frame.replace("\"\"", &format!("\"{}\"", "x".repeat(size - frame.len())))
     };
-    assert_eq!(ask("POST", "/edit", &[HOST, JSON], json(MOST_TYPED)).status, StatusCode::NO_CONTENT);
+    assert_eq!(ask("POST", "/edit", &[HOST, JSON], json(MAX_TYPED)).status, StatusCode::NO_CONTENT);
     assert_eq!(
-        ask("POST", "/deliver?token=t", &[HOST, ("content-type", "image/jpeg")], vec![0; MOST_PHOTO]).status,
+        ask("POST", "/deliver?token=t", &[HOST, ("content-type", "image/jpeg")], vec![0; MAX_PHOTO]).status,
         StatusCode::OK
     );
     for (path, kind, body) in [
-        ("/edit", JSON.1, json(MOST_TYPED + 1).into_bytes()),
-        ("/act", JSON.1, json(MOST_TYPED + 1).into_bytes()),
-        ("/deliver?token=t", "image/jpeg", vec![0; MOST_PHOTO + 1]),
-        ("/frame?token=t&width=1&height=1&turn=7", "application/octet-stream", vec![0; MOST_FRAME + 1]),
+        ("/edit", JSON.1, json(MAX_TYPED + 1).into_bytes()),
+        ("/act", JSON.1, json(MAX_TYPED + 1).into_bytes()),
+        ("/deliver?token=t", "image/jpeg", vec![0; MAX_PHOTO + 1]),
+        ("/frame?token=t&width=1&height=1&turn=7", "application/octet-stream", vec![0; MAX_FRAME + 1]),
     ] {
         let answer = ask("POST", path, &[HOST, ("content-type", kind)], body);
         assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE, "{path}");

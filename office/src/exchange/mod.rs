@@ -21,10 +21,10 @@ pub use feeds::Feeds;
 pub use kept::FeedEntry;
 pub use pull::{Cursor, pull};
 pub use push::{Offered, push, sites_of};
-pub use stillbar_protocol::limits::{AHEAD_MS, ENTRIES as MOST_ENTRIES, PAGE_BYTES, PUSH_BYTES as MOST_BYTES};
+pub use stillbar_protocol::limits::{AHEAD_MS, ENTRIES as MAX_ENTRIES, PAGE_BYTES, PUSH_BYTES as MAX_BYTES};
 pub use wire::open;
 
 /// Entries of one device in quarantine at most.
-pub const MOST_QUARANTINE: u64 = 5_000;
+pub const MAX_QUARANTINE: u64 = 5_000;
 /// Devices that are not enrolled whose entries are kept aside, at most.
-pub const MOST_STRANGERS: u64 = 1_000;
+pub const MAX_STRANGERS: u64 = 1_000;

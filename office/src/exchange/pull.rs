@@ -8,7 +8,7 @@ use stillbar_core::journal::{DeviceId, EntryId};
 use stillbar_protocol::{Erased, Page, WireEntry};
 
 use super::push::sites_of;
-use super::{MOST_ENTRIES, PAGE_BYTES};
+use super::{MAX_ENTRIES, PAGE_BYTES};
 use crate::error::OfficeError;
 use crate::params;
 use crate::store::Tx;
@@ -20,7 +20,7 @@ pub struct Cursor(pub BTreeMap<EntryId, u64>);
 /// Bytes of one site in a cursor.
 const STEP: usize = 40;
 /// Sites in a cursor at most.
-const MOST_SITES: usize = 500;
+const MAX_SITES: usize = 500;
 
 impl Cursor {
     /// From the wire; an empty text is the beginning.
@@ -29,7 +29,7 @@ impl Cursor {
             OfficeError::unreadable("`after` is not a cursor of this office: leave it out to begin from the beginning.")
         };
         let bytes = URL_SAFE_NO_PAD.decode(text).map_err(|_| bad())?;
-        if bytes.len() % STEP != 0 || bytes.len() > STEP * MOST_SITES {
+        if bytes.len() % STEP != 0 || bytes.len() > STEP * MAX_SITES {
             return Err(bad());
         }
         let step = |step: &[u8]| {
@@ -49,7 +49,7 @@ impl Cursor {
 
 /// The page after `after`, for a device. `own`: with the device's own entries, for one that lost its data.
 pub fn pull(tx: &mut dyn Tx, device: DeviceId, own: bool, after: &Cursor, limit: usize) -> Result<Page, OfficeError> {
-    let limit = limit.clamp(1, MOST_ENTRIES);
+    let limit = limit.clamp(1, MAX_ENTRIES);
     let sites = sites_of(tx, device)?;
     // Sites that the device no longer has lose their place: it begins again if it gets one back.
     let mut next = Cursor(after.0.iter().filter(|(site, _)| sites.contains(site)).map(|(s, n)| (*s, *n)).collect());

@@ -9,7 +9,7 @@ use stillbar_protocol::{self as wire, Answered, Last, Pushed};
 use super::answer::{Answer, ChainPlace, DeviceStanding, Ground, Offer, OfferShape, Time, Why, Writer, answer};
 use super::feeds::Feeds;
 use super::kept::FeedEntry;
-use super::{AHEAD_MS, MOST_QUARANTINE, MOST_STRANGERS};
+use super::{AHEAD_MS, MAX_QUARANTINE, MAX_STRANGERS};
 use crate::error::{Code, OfficeError};
 use crate::params;
 use crate::store::{SqlRow, SqlValue, Tx};
@@ -84,7 +84,7 @@ pub fn push(
         if said == Answer::Refused(Why::Fork) && !quarantined.contains(&one.id) {
             let left = match room {
                 Some(left) => left,
-                None => MOST_QUARANTINE.saturating_sub(count_quarantine(tx, of)?),
+                None => MAX_QUARANTINE.saturating_sub(count_quarantine(tx, of)?),
             };
             room = Some(left.saturating_sub(1));
             if left == 0 {
@@ -167,7 +167,7 @@ fn chain(tx: &mut dyn Tx, now: i64, of: DeviceId) -> Result<DeviceChain, OfficeE
         return read(row);
     }
     let strangers = tx.rows("SELECT count(*) FROM device WHERE enrolled_ms IS NULL", &[])?;
-    if strangers.first().map_or(Ok(0), |row| row.count(0))? >= MOST_STRANGERS {
+    if strangers.first().map_or(Ok(0), |row| row.count(0))? >= MAX_STRANGERS {
         let say =
             "More unknown devices are kept aside than the office looks after: release or enrol some of them first.";
         return Err(OfficeError::refused(StatusCode::CONFLICT, Code::TooManyStrangers, say));

@@ -15,7 +15,7 @@ use super::Name;
 use crate::error::OfficeError;
 
 /// Characters of what a store says that are passed on.
-const MOST_SAID: usize = 300;
+const MAX_SAID: usize = 300;
 
 /// The place of photos and of the pieces of uploads.
 pub struct Blobs {
@@ -147,7 +147,7 @@ fn cause(error: &object_store::Error) -> String {
         _ => said,
     };
     // What a store says may be a whole page.
-    said.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(MOST_SAID).collect()
+    said.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(MAX_SAID).collect()
 }
 
 /// The text of an element of the XML in which a store says what is wrong.

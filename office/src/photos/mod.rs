@@ -25,7 +25,7 @@ use crate::params;
 use crate::store::Tx;
 
 /// Bytes of an original at most: what the core takes as a photo.
-pub const MOST_ORIGINAL: i64 = evidence::MAX_PHOTO_BYTES as i64;
+pub const MAX_ORIGINAL: i64 = evidence::MAX_PHOTO_BYTES as i64;
 
 /// A photo, or a copy of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -63,7 +63,7 @@ impl Name {
 
     /// Bytes that it may have at most.
     pub fn most(&self) -> i64 {
-        if self.size == 0 { MOST_ORIGINAL } else { COPY_BYTES }
+        if self.size == 0 { MAX_ORIGINAL } else { COPY_BYTES }
     }
 }
 

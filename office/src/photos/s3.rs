@@ -1,7 +1,7 @@
 //! A store that speaks S3, reached by the HTTP client that the office has anyway: object_store's own would bring a second one, with a
 //! second library of ciphers compiled from C.
 //!
-//! Promises: no call takes longer than [`PATIENCE`], and none is begun anew after that; no answer is larger than [`MOST_ANSWER`]; a store
+//! Promises: no call takes longer than [`PATIENCE`], and none is begun anew after that; no answer is larger than [`MAX_ANSWER`]; a store
 //! that is silent leaves threads for the database; nothing goes in the clear unless `AWS_ALLOW_HTTP` allows it. Start at [`store`].
 
 use std::io;
@@ -20,7 +20,7 @@ use tokio::sync::Semaphore;
 use ureq::http::Request;
 use ureq::{Agent, Error};
 
-use super::MOST_ORIGINAL;
+use super::MAX_ORIGINAL;
 
 /// How long one call may take, in all. A phone waits meanwhile, and calls again by itself.
 const PATIENCE: Duration = Duration::from_secs(30);
@@ -29,7 +29,7 @@ const CONNECTING: Duration = Duration::from_secs(5);
 /// Calls at once. Each holds a thread that the database may need as well, and there are 64.
 const AT_ONCE: usize = 16;
 /// Bytes of an answer at most: a photo, or what a store says of an error.
-const MOST_ANSWER: u64 = MOST_ORIGINAL as u64 + (1 << 20);
+const MAX_ANSWER: u64 = MAX_ORIGINAL as u64 + (1 << 20);
 
 /// The bucket at `s3://BUCKET`; address, region and key come from the environment, as `AWS_` variables.
 pub(super) fn store(url: &str) -> object_store::Result<AmazonS3> {
@@ -84,7 +84,7 @@ fn call(agent: &Agent, asked: Request<Bytes>) -> Result<HttpResponse, HttpError>
         agent.run(Request::from_parts(parts, &body[..]))
     };
     let (parts, body) = answer.map_err(failed)?.into_parts();
-    let bytes = body.into_with_config().limit(MOST_ANSWER).read_to_vec().map_err(failed)?;
+    let bytes = body.into_with_config().limit(MAX_ANSWER).read_to_vec().map_err(failed)?;
     Ok(HttpResponse::from_parts(parts, bytes.into()))
 }
 

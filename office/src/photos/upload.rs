@@ -16,7 +16,7 @@ use crate::params;
 use crate::store::{SqlRow, Tx};
 
 /// Uploads of one device at once.
-const MOST_UPLOADS: u64 = 64;
+const MAX_UPLOADS: u64 = 64;
 /// How long an upload waits for its next byte, in milliseconds.
 const WAIT_MS: i64 = 7 * 24 * 3_600_000;
 
@@ -69,7 +69,7 @@ pub fn begin(office: &Office, device: DeviceId, name: Name, bytes: i64) -> Resul
             return read(row).map(UploadBegun::Upload);
         }
         let under_way = tx.rows("SELECT count(*) FROM upload WHERE device = $1", params![device])?;
-        if under_way.first().map_or(Ok(0), |row| row.count(0))? >= MOST_UPLOADS {
+        if under_way.first().map_or(Ok(0), |row| row.count(0))? >= MAX_UPLOADS {
             let say = "This device has too many uploads under way. Finish or delete some of them first.";
             return Err(OfficeError::refused(StatusCode::TOO_MANY_REQUESTS, Code::TooManyUploads, say));
         }

@@ -16,7 +16,7 @@ use crate::params;
 use crate::store::Tx;
 
 /// Locks that are shown at most.
-const MOST: usize = 5_000;
+const MAX: usize = 5_000;
 
 /// A lock that is on, as last heard.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -91,7 +91,7 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Office
                    WHERE lock_on.site IN (@) ORDER BY lock_on.since_ms, lock_on.fit";
         let mut worlds: BTreeMap<EntryId, World> = BTreeMap::new();
         let (mut on, mut owed) = (Vec::new(), Vec::new());
-        for row in tx.among(sql, &[], &ids)?.iter().take(MOST) {
+        for row in tx.among(sql, &[], &ids)?.iter().take(MAX) {
             let site = row.id(0)?;
             if let std::collections::btree_map::Entry::Vacant(slot) = worlds.entry(site) {
                 slot.insert(world(tx, site)?);
@@ -136,7 +136,7 @@ fn held(tx: &mut dyn Tx, sites: &BTreeSet<EntryId>) -> Result<Vec<HeldLock>, Off
          JOIN device ON device.id = quarantine.device WHERE looked_ms IS NULL \
          ORDER BY quarantine.device, quarantine.seq LIMIT $1",
     ] {
-        for row in tx.rows(sql, params![MOST])? {
+        for row in tx.rows(sql, params![MAX])? {
             let entry = entry(&row)?;
             let Fact::LockFitted { label, .. } = &entry.body.fact else { continue };
             // What stands on a site that nobody here looks after is shown to everybody rather than to nobody.

@@ -13,7 +13,7 @@ use crate::office::Office;
 use crate::{audit, params};
 
 /// Names that are listed at most.
-const MOST: usize = 1_000;
+const MAX: usize = 1_000;
 
 /// A person whom the journal names.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -45,7 +45,7 @@ pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
             let id = corrects.unwrap_or(entry.id);
             match found.iter().position(|n| n.id == id) {
                 Some(known) => found[known].name.clone_from(name),
-                None if found.len() < MOST => {
+                None if found.len() < MAX => {
                     let sql = "SELECT site.name FROM shared JOIN site ON site.id = shared.site WHERE shared.id = $1 ORDER BY site.name";
                     let rows = tx.rows(sql, params![entry.id])?;
                     let sites = rows.iter().map(|row| row.text(0)).collect::<Result<_, _>>()?;

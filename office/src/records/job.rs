@@ -7,7 +7,7 @@ use stillbar_core::app::standing;
 use stillbar_core::job::age::Moment;
 use stillbar_core::job::{Job, Known};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
-use stillbar_core::screens::cx::{Look, Nothing};
+use stillbar_core::screens::context::{Look, Nothing};
 use stillbar_core::screens::parts::Standing;
 use stillbar_core::supply::Cut;
 use stillbar_core::text;

@@ -14,7 +14,7 @@ use crate::people::Account;
 use crate::{audit, params};
 
 /// Open jobs whose locks are looked at for one drawing.
-const MOST_JOBS: usize = 200;
+const MAX_JOBS: usize = 200;
 
 /// A site's network as it is known here.
 pub struct SiteSupply {
@@ -35,7 +35,7 @@ pub fn supply(office: &Office, site: EntryId) -> Result<Option<SiteSupply>, Offi
         }
         let mut locked = Vec::new();
         let sql = "SELECT id FROM job WHERE site = $1 AND done = 0 ORDER BY opened_ms DESC LIMIT $2";
-        for row in tx.rows(sql, params![site, MOST_JOBS])? {
+        for row in tx.rows(sql, params![site, MAX_JOBS])? {
             if let Some(job) = Job::fold(&entries_of(tx, site, row.id(0)?)?) {
                 locked.extend(own_locks(&job));
             }

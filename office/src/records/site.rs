@@ -14,7 +14,7 @@ use crate::params;
 use crate::store::{SqlRow, Tx};
 
 /// Rows of a list at most; a page says so when there are more.
-pub const MOST: usize = 500;
+pub const MAX: usize = 500;
 
 /// A site.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -130,7 +130,7 @@ pub fn jobs(office: &Office, site: EntryId) -> Result<Vec<JobOf>, OfficeError> {
         let sql = format!(
             "{JOB} WHERE job.site = $1 AND job.proof <> $2 ORDER BY job.done, job.opened_ms DESC, job.id LIMIT $3"
         );
-        tx.rows(&sql, params![site, "", MOST])?.iter().map(job_of).collect()
+        tx.rows(&sql, params![site, "", MAX])?.iter().map(job_of).collect()
     })
 }
 
@@ -149,7 +149,7 @@ pub fn tags(tx: &mut dyn Tx, site: EntryId) -> Result<Vec<PointTagged>, OfficeEr
             gone: row.maybe_text(6)?,
         })
     };
-    tx.rows(sql, params![site, MOST])?.iter().map(read).collect()
+    tx.rows(sql, params![site, MAX])?.iter().map(read).collect()
 }
 
 /// Jobs of these sites whose title, place or site has `text` in it, or that have a tag or a lock of this name; at most fifty.

@@ -31,9 +31,9 @@ use crate::{hex, params};
 pub use token::{Stamped, check};
 
 /// Jobs under one root at most; of more, the rest has its turn the next time.
-const MOST_JOBS: usize = 10_000;
+const MAX_JOBS: usize = 10_000;
 /// Proofs of one job that are given out at most, the latest first.
-const MOST_PROOFS: usize = 14;
+const MAX_PROOFS: usize = 14;
 /// What stands for a token until it came.
 const NOT_YET: [u8; 0] = [];
 /// How long an authority may take.
@@ -144,7 +144,7 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, O
                    WHERE stamped.site = job.site AND stamped.job = job.id), 0) ORDER BY site, id LIMIT $1";
         let mut leaves = Vec::new();
         let mut rows = Vec::new();
-        for (at, row) in tx.rows(sql, params![MOST_JOBS])?.into_iter().enumerate() {
+        for (at, row) in tx.rows(sql, params![MAX_JOBS])?.into_iter().enumerate() {
             let (site, job, have) = (row.id(0)?, row.id(1)?, row.int(2)?);
             let mut covers = Vec::new();
             for entry in tx.rows("SELECT id FROM feed WHERE site = $1 AND job = $2 ORDER BY id", params![site, job])? {
@@ -182,7 +182,7 @@ fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>,
     let sent =
         agent.post(authority).header("content-type", "application/timestamp-query").send(&token::query(root, nonce)?);
     let mut answer = sent.map_err(|e| format!("{authority} did not answer: {}", no_answer(&e)))?;
-    let read = answer.body_mut().with_config().limit(token::MOST_BYTES as u64).read_to_vec();
+    let read = answer.body_mut().with_config().limit(token::MAX_BYTES as u64).read_to_vec();
     let bytes = read.map_err(|e| format!("{authority} sent no whole answer: {}", no_answer(&e)))?;
     token::answer(&bytes, root, nonce)
 }
@@ -238,7 +238,7 @@ fn kept(tx: &mut dyn Tx, site: EntryId, job: EntryId) -> Result<Vec<StampKept>, 
         let (day, root, size) = (row.text(0)?, row.hash(1)?, row.count(2)?);
         Ok(StampKept { day, root, size, token: row.bytes(3)?, index: row.count(4)?, covers: row.bytes(5)? })
     };
-    tx.rows(sql, params![site, job, NOT_YET.to_vec(), MOST_PROOFS])?.iter().map(read).collect()
+    tx.rows(sql, params![site, job, NOT_YET.to_vec(), MAX_PROOFS])?.iter().map(read).collect()
 }
 
 fn kept_says(stamp: &StampKept) -> Result<Stamped, OfficeError> {

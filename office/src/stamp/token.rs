@@ -16,7 +16,7 @@ use x509_cert::spki::AlgorithmIdentifierOwned;
 use super::merkle::Hash;
 
 /// Bytes of an answer at most; those with long chains of certificates have about 10 KiB.
-pub const MOST_BYTES: usize = 64 * 1024;
+pub const MAX_BYTES: usize = 64 * 1024;
 
 const SHA256: Oid = Oid::new_unwrap("2.16.840.1.101.3.4.2.1");
 const SHA384: Oid = Oid::new_unwrap("2.16.840.1.101.3.4.2.2");
@@ -104,8 +104,8 @@ pub fn answer(bytes: &[u8], root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, Str
 
 /// What a token proves of `root`. `authorities` are certificates in DER; without one that fits, the stamp is not trusted, and says so.
 pub fn check(token: &[u8], root: &Hash, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
-    if token.len() > MOST_BYTES {
-        return Err(format!("A time stamp has at most {MOST_BYTES} bytes."));
+    if token.len() > MAX_BYTES {
+        return Err(format!("A time stamp has at most {MAX_BYTES} bytes."));
     }
     let garbled = |_| "This is no time stamp (RFC 3161, RFC 5652).".to_owned();
     let info = ContentInfo::from_der(token).map_err(garbled)?;

@@ -12,19 +12,19 @@ use stillbar_protocol::{AllWanted, Capabilities, EXCHANGE, NEWEST_ENTRY, OLDEST_
 use super::body;
 use super::guard::Phone;
 use crate::error::{Code, OfficeError};
-use crate::exchange::{self, Cursor, MOST_BYTES, MOST_ENTRIES};
+use crate::exchange::{self, Cursor, MAX_BYTES, MAX_ENTRIES};
 use crate::office::{Shared, call};
-use crate::photos::{MOST_ORIGINAL, wanted};
+use crate::photos::{MAX_ORIGINAL, wanted};
 
 pub async fn capabilities(State(office): State<Shared>, headers: HeaderMap) -> Result<Response, OfficeError> {
     let said = Capabilities {
         exchange: EXCHANGE,
         oldest: OLDEST_ENTRY,
         newest: NEWEST_ENTRY,
-        entries_per_push: MOST_ENTRIES as u32,
-        bytes_per_push: MOST_BYTES as u64,
-        entries_per_page: MOST_ENTRIES as u32,
-        photo_bytes: MOST_ORIGINAL.unsigned_abs(),
+        entries_per_push: MAX_ENTRIES as u32,
+        bytes_per_push: MAX_BYTES as u64,
+        entries_per_page: MAX_ENTRIES as u32,
+        photo_bytes: MAX_ORIGINAL.unsigned_abs(),
         copy_bytes: COPY_BYTES.unsigned_abs(),
         now_ms: office.now(),
     };
@@ -44,9 +44,9 @@ pub async fn push(
     body: Body,
 ) -> Result<Response, OfficeError> {
     let of = asked(of)?.of.unwrap_or(phone.device);
-    let push: Push = body::json(&headers, body, MOST_BYTES).await?;
-    if push.entries.len() > MOST_ENTRIES {
-        let say = format!("At most {MOST_ENTRIES} entries are taken at once. Send them in smaller parts.");
+    let push: Push = body::json(&headers, body, MAX_BYTES).await?;
+    if push.entries.len() > MAX_ENTRIES {
+        let say = format!("At most {MAX_ENTRIES} entries are taken at once. Send them in smaller parts.");
         return Err(OfficeError::refused(StatusCode::PAYLOAD_TOO_LARGE, Code::TooMany, say));
     }
     let done = call(&office, move |office| {
@@ -80,7 +80,7 @@ pub async fn pull(
     let Pull { after, limit, own } = asked(after)?;
     let cursor = Cursor::read(&after)?;
     let page = call(&office, move |office| {
-        let limit = limit.map_or(MOST_ENTRIES, |limit| limit as usize);
+        let limit = limit.map_or(MAX_ENTRIES, |limit| limit as usize);
         office.read(|tx| exchange::pull(tx, phone.device, own == 1, &cursor, limit))
     })
     .await?;

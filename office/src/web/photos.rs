@@ -17,7 +17,7 @@ use stillbar_protocol::photos as tus;
 use super::guard::Phone;
 use crate::error::{Code, OfficeError};
 use crate::office::{Shared, call};
-use crate::photos::{self, MOST_ORIGINAL, Name, Upload, UploadBegun};
+use crate::photos::{self, MAX_ORIGINAL, Name, Upload, UploadBegun};
 
 const RESUMABLE: HeaderName = HeaderName::from_static(tus::RESUMABLE);
 const OFFSET: HeaderName = HeaderName::from_static(tus::OFFSET);
@@ -64,7 +64,7 @@ pub async fn options() -> Response {
         ("tus-version", tus::TUS.to_owned()),
         ("tus-extension", tus::EXTENSIONS.to_owned()),
         ("tus-checksum-algorithm", "sha256".to_owned()),
-        ("tus-max-size", MOST_ORIGINAL.to_string()),
+        ("tus-max-size", MAX_ORIGINAL.to_string()),
     ];
     said((StatusCode::NO_CONTENT, headers.map(|(n, v)| (HeaderName::from_static(n), v))).into_response())
 }

@@ -177,7 +177,7 @@ pub fn routes() -> Vec<ApiRoute> {
             "POST",
             "/sites/{site}/network",
             planner,
-            post(pages::take_network).layer(DefaultBodyLimit::max(MOST_NETWORK)),
+            post(pages::take_network).layer(DefaultBodyLimit::max(MAX_NETWORK)),
         )
         .says("Notes the parts of a network file that are not known here, or known otherwise")
         .form(&[("json", false), ("nodes", false), ("links", false)]),
@@ -222,10 +222,10 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
 }
 
 /// Bytes of a form at most. What phones send is bounded where it is read, with a sentence of its own.
-const MOST_FORM: usize = 256 * 1024;
+const MAX_FORM: usize = 256 * 1024;
 
 /// Bytes of the form with a network at most: the most parts that a site's network takes, with long texts, as a form writes them.
-const MOST_NETWORK: usize = 8 * 1024 * 1024;
+const MAX_NETWORK: usize = 8 * 1024 * 1024;
 
 /// All that the office answers.
 pub fn router(office: Shared) -> Router {
@@ -236,7 +236,7 @@ pub fn router(office: Shared) -> Router {
     }
     router
         .fallback(|| async { OfficeError::nothing("There is nothing here. The pages begin at /.") })
-        .layer(DefaultBodyLimit::max(MOST_FORM))
+        .layer(DefaultBodyLimit::max(MAX_FORM))
         .layer(middleware::from_fn_with_state(office.clone(), guard::headers))
         .layer(middleware::from_fn(log::each))
         .with_state(office)

@@ -8,7 +8,7 @@ use zune_jpeg::zune_core::bytestream::ZCursor;
 use zune_jpeg::zune_core::colorspace::ColorSpace;
 use zune_jpeg::zune_core::options::DecoderOptions;
 
-use super::header::Kind;
+use super::header::ImageKind;
 
 /// Rows from the top without gaps; one byte a pixel for brightness, three for colour.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,11 +19,11 @@ pub(super) struct Pixels<const CHANNELS: usize> {
 }
 
 /// The picture in colour, three bytes a pixel, as it lies in the file.
-pub(super) fn rgb(kind: Kind, bytes: &[u8]) -> Option<Pixels<3>> {
+pub(super) fn rgb(kind: ImageKind, bytes: &[u8]) -> Option<Pixels<3>> {
     let (data, channels, width, height) = match kind {
-        Kind::Jpeg => jpeg(bytes)?,
-        Kind::Png => png(bytes)?,
-        Kind::WebP => webp(bytes)?,
+        ImageKind::Jpeg => jpeg(bytes)?,
+        ImageKind::Png => png(bytes)?,
+        ImageKind::WebP => webp(bytes)?,
     };
     let pixels = width as usize * height as usize;
     if data.len() != pixels * channels {

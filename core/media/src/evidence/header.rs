@@ -3,25 +3,25 @@
 use super::PhotoError;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Kind {
+pub(super) enum ImageKind {
     Jpeg,
     Png,
     WebP,
 }
 
-impl Kind {
+impl ImageKind {
     pub fn name(self) -> &'static str {
         match self {
-            Kind::Jpeg => "JPEG",
-            Kind::Png => "PNG",
-            Kind::WebP => "WebP",
+            ImageKind::Jpeg => "JPEG",
+            ImageKind::Png => "PNG",
+            ImageKind::WebP => "WebP",
         }
     }
     pub fn media(self) -> &'static str {
         match self {
-            Kind::Jpeg => "image/jpeg",
-            Kind::Png => "image/png",
-            Kind::WebP => "image/webp",
+            ImageKind::Jpeg => "image/jpeg",
+            ImageKind::Png => "image/png",
+            ImageKind::WebP => "image/webp",
         }
     }
 }
@@ -29,11 +29,11 @@ impl Kind {
 /// The brands of ISO/IEC 23008-12 (HEIF) and of AV1 pictures; other files of that family are films.
 const HEIC: [&[u8; 4]; 10] = [b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"mif1", b"msf1", b"avif", b"avis"];
 
-pub(super) fn sniff(bytes: &[u8]) -> Result<Kind, PhotoError> {
+pub(super) fn sniff(bytes: &[u8]) -> Result<ImageKind, PhotoError> {
     match bytes {
-        [0xff, 0xd8, 0xff, ..] => Ok(Kind::Jpeg),
-        [0x89, b'P', b'N', b'G', 0x0d, 0x0a, 0x1a, 0x0a, ..] => Ok(Kind::Png),
-        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Ok(Kind::WebP),
+        [0xff, 0xd8, 0xff, ..] => Ok(ImageKind::Jpeg),
+        [0x89, b'P', b'N', b'G', 0x0d, 0x0a, 0x1a, 0x0a, ..] => Ok(ImageKind::Png),
+        [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Ok(ImageKind::WebP),
         [_, _, _, _, b'f', b't', b'y', b'p', a, b, c, d, ..] if HEIC.contains(&&[*a, *b, *c, *d]) => {
             Err(PhotoError::Heic)
         }
@@ -42,11 +42,11 @@ pub(super) fn sniff(bytes: &[u8]) -> Result<Kind, PhotoError> {
 }
 
 /// Across and down, not yet upright. A file whose end is missing is told apart here where the format allows it.
-pub(super) fn size(kind: Kind, bytes: &[u8]) -> Result<(u32, u32), PhotoError> {
+pub(super) fn size(kind: ImageKind, bytes: &[u8]) -> Result<(u32, u32), PhotoError> {
     let (width, height) = match kind {
-        Kind::Jpeg => jpeg(bytes)?,
-        Kind::Png => png(bytes)?,
-        Kind::WebP => webp(bytes)?,
+        ImageKind::Jpeg => jpeg(bytes)?,
+        ImageKind::Png => png(bytes)?,
+        ImageKind::WebP => webp(bytes)?,
     };
     if width == 0 || height == 0 {
         return Err(PhotoError::Damaged(kind.name()));

@@ -18,12 +18,12 @@ use sha2::{Digest, Sha256};
 
 pub use copies::{PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
 pub use measure::{Exposure, MEASURED_SIDE};
-pub use warn::{BLURRED_BELOW, Warning, tag_warnings};
+pub use warn::{BLURRED_BELOW, PhotoWarning, tag_warnings};
 
 use decode::Pixels;
 
 pub use crate::tag::read::MAX_PIXELS;
-use crate::tag::read::{Found, Luma, still};
+use crate::tag::read::{FoundTag, Luma, still};
 
 /// Most bytes of a photo: a 12 MP camera file has 3 to 6 MB.
 pub const MAX_PHOTO_BYTES: usize = 40 << 20;
@@ -60,12 +60,12 @@ pub struct Checked {
     /// Pixels down of `luma`.
     pub luma_height: u32,
     /// What is poor about the picture.
-    pub warnings: Vec<Warning>,
+    pub warnings: Vec<PhotoWarning>,
 }
 
 impl Checked {
     /// The codes that are read in it.
-    pub fn codes(&self) -> Found {
+    pub fn codes(&self) -> FoundTag {
         // The plane has the size that it claims, by construction.
         Luma::new(self.luma_width, self.luma_height, &self.luma).map(|luma| still(&luma)).unwrap_or_default()
     }
@@ -73,7 +73,7 @@ impl Checked {
 
 /// The media type of a picture that can be kept, by its first bytes.
 pub fn media(bytes: &[u8]) -> Option<&'static str> {
-    header::sniff(bytes).ok().map(header::Kind::media)
+    header::sniff(bytes).ok().map(header::ImageKind::media)
 }
 
 /// Why a file cannot be kept as a photo. Each is a sentence for the person that says what to do.
@@ -129,7 +129,7 @@ pub fn check(bytes: &[u8]) -> Result<Checked, PhotoError> {
     panic::catch_unwind(AssertUnwindSafe(|| read(kind, bytes))).unwrap_or(Err(PhotoError::Damaged(kind.name())))
 }
 
-fn read(kind: header::Kind, bytes: &[u8]) -> Result<Checked, PhotoError> {
+fn read(kind: header::ImageKind, bytes: &[u8]) -> Result<Checked, PhotoError> {
     let (width, height) = header::size(kind, bytes)?;
     if u64::from(width) * u64::from(height) > MAX_PIXELS {
         return Err(PhotoError::TooManyPixels { width, height });

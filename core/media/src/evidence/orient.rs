@@ -6,16 +6,16 @@ use exif::{In, Reader, Tag};
 use image_webp::WebPDecoder;
 
 use super::decode::Pixels;
-use super::header::Kind;
+use super::header::ImageKind;
 
 /// The orientation (Exif 2.32, tag 0x0112), 1 where the file has none that can be read: a picture on its side is still one.
-pub(super) fn orientation(kind: Kind, bytes: &[u8]) -> u8 {
+pub(super) fn orientation(kind: ImageKind, bytes: &[u8]) -> u8 {
     let mut reader = Reader::new();
     // Cameras write damaged fields beside good ones.
     reader.continue_on_error(true);
     let read = match kind {
-        Kind::WebP => webp(bytes).map(|exif| reader.read_raw(exif)),
-        Kind::Jpeg | Kind::Png => Some(reader.read_from_container(&mut Cursor::new(bytes))),
+        ImageKind::WebP => webp(bytes).map(|exif| reader.read_raw(exif)),
+        ImageKind::Jpeg | ImageKind::Png => Some(reader.read_from_container(&mut Cursor::new(bytes))),
     };
     let found = read.and_then(|read| read.or_else(|e| e.distill_partial_result(|_| ())).ok());
     let Some(found) = found else { return 1 };

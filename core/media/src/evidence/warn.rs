@@ -14,7 +14,7 @@ const WHITE_ABOVE: f32 = 0.5;
 
 /// What is poor about a picture, or who its tag belongs to.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Warning {
+pub enum PhotoWarning {
     /// Out of focus, moved, or nothing in it.
     Blurred,
     /// Too little light.
@@ -42,16 +42,16 @@ pub enum Warning {
     },
 }
 
-pub(super) fn of_light(sharpness: f32, light: &Exposure) -> Vec<Warning> {
+pub(super) fn of_light(sharpness: f32, light: &Exposure) -> Vec<PhotoWarning> {
     let mut warnings = Vec::new();
     if sharpness < BLURRED_BELOW {
-        warnings.push(Warning::Blurred);
+        warnings.push(PhotoWarning::Blurred);
     }
     if light.mean < DARK_BELOW || light.black > BLACK_ABOVE {
-        warnings.push(Warning::Dark);
+        warnings.push(PhotoWarning::Dark);
     }
     if light.mean > BRIGHT_ABOVE || light.white > WHITE_ABOVE {
-        warnings.push(Warning::Bright);
+        warnings.push(PhotoWarning::Bright);
     }
     warnings
 }
@@ -66,10 +66,10 @@ pub fn tag_warnings(
     expected: &[TagId],
     name_of: &dyn Fn(TagId) -> Option<String>,
     here: &str,
-) -> Vec<Warning> {
+) -> Vec<PhotoWarning> {
     let here = here.to_owned();
     if found.is_empty() {
-        return if expected.is_empty() { Vec::new() } else { vec![Warning::NoTag { here }] };
+        return if expected.is_empty() { Vec::new() } else { vec![PhotoWarning::NoTag { here }] };
     }
     if found.iter().any(|tag| expected.contains(tag)) {
         return Vec::new();
@@ -78,8 +78,8 @@ pub fn tag_warnings(
     for tag in found {
         let here = here.clone();
         let warning = match name_of(*tag) {
-            Some(belongs) => Warning::OtherTag { belongs, here },
-            None => Warning::UnknownTag { tag: *tag, here },
+            Some(belongs) => PhotoWarning::OtherTag { belongs, here },
+            None => PhotoWarning::UnknownTag { tag: *tag, here },
         };
         // A point may have two tags, and a tag may be read twice.
         if !warnings.contains(&warning) {

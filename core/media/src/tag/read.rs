@@ -64,7 +64,7 @@ impl<'a> Luma<'a> {
 
 /// What the codes in a picture say, each once, in the order in which they were found.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Found {
+pub struct FoundTag {
     /// Tags whose check character fits.
     pub tags: Vec<TagId>,
     /// Texts of foreign codes, at most [`MAX_OTHER`] of at most [`MAX_OTHER_CHARS`]. A text that begins like a tag and is none
@@ -73,7 +73,7 @@ pub struct Found {
 }
 
 /// Reads a camera's frame: few looks, because the next frame comes anyway.
-pub fn frame(luma: &Luma) -> Found {
+pub fn frame(luma: &Luma) -> FoundTag {
     let mut found = Gathered::default();
     let full = Plane::of(luma);
     let half = full.halved();
@@ -86,7 +86,7 @@ pub fn frame(luma: &Luma) -> Found {
 }
 
 /// Reads a photo: scale after scale, and, if nothing is found, by all means that there are.
-pub fn still(luma: &Luma) -> Found {
+pub fn still(luma: &Luma) -> FoundTag {
     let mut found = Gathered::default();
     let scales = scales(luma);
     for plane in scales.iter().rev() {

@@ -3,7 +3,7 @@
 use super::Job;
 use crate::journal::fact::{LightsFrom, Limit};
 use crate::prove::System;
-use crate::prove::limit::{Bound, Limits, Source, bound};
+use crate::prove::limit::{Bound, LimitSource, Limits, bound};
 
 /// A company's limit as the rules take it.
 pub fn of(limit: &Limit) -> Limits {
@@ -11,10 +11,10 @@ pub fn of(limit: &Limit) -> Limits {
 }
 
 /// What the normal supply of a job is, by the voltage that it is named by.
-pub fn supply(system: System, nominal: u32) -> Source {
+pub fn supply(system: System, nominal: u32) -> LimitSource {
     match system {
-        System::ThreeWire => Source::LineLine(nominal),
-        System::OnePhase | System::ThreePhaseNeutral => Source::LineNeutral(nominal),
+        System::ThreeWire => LimitSource::LineLine(nominal),
+        System::OnePhase | System::ThreePhaseNeutral => LimitSource::LineNeutral(nominal),
     }
 }
 
@@ -22,7 +22,7 @@ impl Job {
     /// What a limit has to be below, and by what an instrument has to indicate.
     pub fn bound(&self) -> Bound {
         let control = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts);
-        bound(std::iter::once(supply(self.system, self.nominal)).chain(control.map(Source::Control)))
+        bound(std::iter::once(supply(self.system, self.nominal)).chain(control.map(LimitSource::Control)))
     }
 
     /// The limit that counts: the company's where it is below the bound, or else none.

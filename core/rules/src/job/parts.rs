@@ -1,7 +1,7 @@
 //! What a job is made of: each a fact of the journal, with when and by whom.
 
 use crate::TagId;
-use crate::journal::fact::{About, Duty, Found, SourceKind, SourceRef, SupplyAnswer};
+use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
 
 /// A source known at the site that does not reach this work.
@@ -182,7 +182,7 @@ pub struct Photo {
     /// The tags that were read in it.
     pub tags: Vec<TagId>,
     /// What was said about it when it was taken.
-    pub doubts: Vec<String>,
+    pub doubts: Vec<PhotoDoubt>,
 }
 
 /// A turn of the work.

@@ -87,7 +87,7 @@ pub fn unmet(case: &Case) -> Vec<Unmet> {
         2.. => Unmet::LineClosed(c.name.clone()),
         _ => Unmet::NeutralClosed { conductor: c.name.clone(), earthing: case.earthing },
     }));
-    let read = Read::of(case);
+    let read = PairsRead::of(case);
     unmet.extend(pairs(case, &read));
     for stored in plan::holders(case) {
         unmet.extend(charge(stored, &read));
@@ -153,15 +153,15 @@ fn earth(case: &Case) -> Option<Unmet> {
 
 /// Which pairs have a reading, by places in the list of conductors. Filled in one pass over the readings, so that 20,000 of them and
 /// 2,016 pairs stay cheap.
-struct Read<'a> {
+struct PairsRead<'a> {
     names: Vec<&'a str>,
     of: Vec<[bool; 2]>,
 }
 
-impl<'a> Read<'a> {
-    fn of(case: &'a Case) -> Read<'a> {
+impl<'a> PairsRead<'a> {
+    fn of(case: &'a Case) -> PairsRead<'a> {
         let names: Vec<&str> = case.conductors.iter().map(|c| c.name.as_str()).collect();
-        let mut read = Read { of: vec![[false; 2]; names.len() * names.len()], names };
+        let mut read = PairsRead { of: vec![[false; 2]; names.len() * names.len()], names };
         for given in &case.readings {
             if let Some(slot) = read.slot(&given.pair) {
                 read.of[slot][usize::from(given.dc)] = true;
@@ -181,7 +181,7 @@ impl<'a> Read<'a> {
     }
 }
 
-fn pairs(case: &Case, read: &Read) -> Vec<Unmet> {
+fn pairs(case: &Case, read: &PairsRead) -> Vec<Unmet> {
     let asks = plan::asks_for_dc(case);
     let mut unmet = Vec::new();
     for (i, a) in case.conductors.iter().enumerate() {
@@ -203,7 +203,7 @@ fn between_poles(a: &Conductor, b: &Conductor) -> bool {
     (pole(a) && (pole(b) || middle(b))) || (middle(a) && pole(b))
 }
 
-fn charge(stored: Stored, read: &Read) -> Vec<Unmet> {
+fn charge(stored: Stored, read: &PairsRead) -> Vec<Unmet> {
     let mut unmet = Vec::new();
     let waited_seconds = stored.waited_seconds;
     if let Some(label_seconds) = stored.label_seconds.filter(|label| waited_seconds.unwrap_or(0) < *label) {

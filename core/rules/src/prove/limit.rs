@@ -30,7 +30,7 @@ pub struct Bound {
 
 /// What a source of the plan is, by the voltage that it is named by, in millivolts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Source {
+pub enum LimitSource {
     /// Alternating, line to neutral.
     LineNeutral(u32),
     /// Alternating, three lines without a neutral, line to line: each line has this over the square root of three, on IT too.
@@ -56,20 +56,20 @@ pub struct LimitError {
 ///
 /// ```
 /// use stillbar_rules::prove::limit::{Limits, Source, bound, lights_in_time};
-/// let board = bound([Source::LineNeutral(230_000)]);
+/// let board = bound([LimitSource::LineNeutral(230_000)]);
 /// assert_eq!((board.ac_mv, board.dc_mv), (50_000, 120_000));
 /// assert!(board.refuses(Limits { ac_mv: 49_999, dc_mv: 0 }).is_none());
 ///
 /// // Tools at 110 V with their middle earthed: 55 V on each line. An indicator that begins at 50 V shows nothing in time.
-/// let tools = bound([Source::TwoLines(110_000)]);
+/// let tools = bound([LimitSource::TwoLines(110_000)]);
 /// assert_eq!(tools.ac_mv, 27_500);
 /// assert!(!lights_in_time(50_000, 120_000, tools) && lights_in_time(12_000, 120_000, tools));
 ///
 /// // A control supply of 24 V beside the board, alternating or direct.
-/// let both = bound([Source::LineNeutral(230_000), Source::Control(24_000)]);
+/// let both = bound([LimitSource::LineNeutral(230_000), Source::Control(24_000)]);
 /// assert_eq!((both.ac_mv, both.dc_mv), (12_000, 12_000));
 /// ```
-pub fn bound(sources: impl IntoIterator<Item = Source>) -> Bound {
+pub fn bound(sources: impl IntoIterator<Item = LimitSource>) -> Bound {
     let mut bound = Bound { ac_mv: ELV_AC_MV, dc_mv: ELV_DC_MV };
     for source in sources {
         let half = source.to_reference() / 2;
@@ -91,22 +91,22 @@ pub fn lights_in_time(lowest_ac_mv: u32, lowest_dc_mv: u32, bound: Bound) -> boo
     bound.lit_by(false, lowest_ac_mv) && bound.lit_by(true, lowest_dc_mv)
 }
 
-impl Source {
+impl LimitSource {
     /// The lowest voltage that it puts between a line or pole and its reference, rounded down.
     pub fn to_reference(self) -> u32 {
         match self {
-            Source::LineNeutral(mv) | Source::Control(mv) => mv,
-            Source::LineLine(mv) => (f64::from(mv) / 3f64.sqrt()) as u32,
-            Source::TwoLines(mv) | Source::Poles(mv) => mv / 2,
+            LimitSource::LineNeutral(mv) | LimitSource::Control(mv) => mv,
+            LimitSource::LineLine(mv) => (f64::from(mv) / 3f64.sqrt()) as u32,
+            LimitSource::TwoLines(mv) | LimitSource::Poles(mv) => mv / 2,
         }
     }
 
     fn alternates(self) -> bool {
-        !matches!(self, Source::Poles(_))
+        !matches!(self, LimitSource::Poles(_))
     }
 
     fn is_direct(self) -> bool {
-        matches!(self, Source::Poles(_) | Source::Control(_))
+        matches!(self, LimitSource::Poles(_) | LimitSource::Control(_))
     }
 }
 
@@ -141,17 +141,17 @@ impl Bound {
 }
 
 /// The sources that the nominal voltages of a case name.
-fn sources(case: &Case) -> Vec<Source> {
+fn sources(case: &Case) -> Vec<LimitSource> {
     let nominal = case.nominal;
     let lines_with =
         |name: &Option<String>| case.conductors.iter().filter(|c| c.role == Role::Line && c.supply == *name).count();
     let two = case.conductors.iter().any(|c| c.role == Role::Line && lines_with(&c.supply) == 2);
     let lines = match (nominal.line_neutral_mv, nominal.line_line_mv) {
-        (Some(mv), _) => Some(Source::LineNeutral(mv)),
-        (None, Some(mv)) if two => Some(Source::TwoLines(mv)),
-        (None, Some(mv)) => Some(Source::LineLine(mv)),
+        (Some(mv), _) => Some(LimitSource::LineNeutral(mv)),
+        (None, Some(mv)) if two => Some(LimitSource::TwoLines(mv)),
+        (None, Some(mv)) => Some(LimitSource::LineLine(mv)),
         (None, None) => None,
     };
-    let others = [nominal.dc_mv.map(Source::Poles), nominal.control_mv.map(Source::Control)];
+    let others = [nominal.dc_mv.map(LimitSource::Poles), nominal.control_mv.map(LimitSource::Control)];
     lines.into_iter().chain(others.into_iter().flatten()).collect()
 }

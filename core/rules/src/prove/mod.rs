@@ -19,8 +19,8 @@ pub use case::{
     Stored,
 };
 pub use plan::{
-    DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, ReferenceTest, Test, Wait, Warning, WhyFirst, fewest_moves,
-    group, plan, plan_case,
+    DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, PlanWarning, ReferenceTest, Test, Wait, WhyFirst,
+    fewest_moves, group, plan, plan_case,
 };
 pub use run::{Earth, Met, Proof, Run, Taken};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};

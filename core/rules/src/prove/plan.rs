@@ -24,7 +24,7 @@ mod sequence;
 mod volts;
 
 pub use expect::{IfDead, IfLive};
-pub use proofs::{DcReason, DcTest, EarthWay, Note, ReferenceTest, Wait, Warning};
+pub use proofs::{DcReason, DcTest, EarthWay, Note, PlanWarning, ReferenceTest, Wait};
 
 use super::{Case, Conductor, Order, Stored};
 
@@ -84,7 +84,7 @@ pub struct Plan {
     /// Why and where a DC test is needed, if it is.
     pub dc_test: Option<DcTest>,
     /// What the case itself says is dangerous or missing.
-    pub warnings: Vec<Warning>,
+    pub warnings: Vec<PlanWarning>,
     /// Where the expectations come from.
     pub notes: Vec<Note>,
 }

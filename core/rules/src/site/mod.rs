@@ -272,11 +272,11 @@ impl Across {
     /// The latest closings of points in other jobs that are or may be this one: what an opening has to say that it knew of.
     pub fn closings_of(&mut self, point: EntryId) -> Vec<EntryId> {
         /// Most that are said: what lies further back is of another day.
-        const MOST: usize = 40;
+        const MAX: usize = 40;
         let mut all: Vec<Stamp> =
             self.same(point).into_iter().filter(|p| p.id != point).flat_map(|p| p.closings.clone()).collect();
         all.sort_by_key(|c| std::cmp::Reverse(c.clock));
-        all.into_iter().take(MOST).map(|c| c.id).collect()
+        all.into_iter().take(MAX).map(|c| c.id).collect()
     }
 
     /// What is known of an instrument's failures in any job, under any of its entries, each answered by a check or not.

@@ -22,10 +22,10 @@ pub fn paths_besides<Z: AsRef<str>, L: AsRef<str>>(
 ) -> Result<Vec<Path>, SupplyError> {
     let zone = network.zone(zone)?;
     let locks = Locks::read(network, locked);
-    let search = Search { network, locks: &locks, zone: zone.iter().copied().collect() };
+    let search = BesideSearch { network, locks: &locks, zone: zone.iter().copied().collect() };
     let mut found: Vec<Path> = Vec::new();
     let mut told: HashSet<Vec<String>> = answered.iter().cloned().collect();
-    let tree = Tree::of(&told);
+    let tree = SearchTree::of(&told);
     let mut prefixes: Vec<Vec<usize>> = zone.iter().map(|node| vec![*node]).collect();
     // Numbers of links and nodes in turn, from the zone outwards; each that answered ways begin with is gone on from.
     while let Some(prefix) = prefixes.pop() {
@@ -52,12 +52,12 @@ pub fn paths_besides<Z: AsRef<str>, L: AsRef<str>>(
 }
 
 /// The answered ways from the zone outwards: after which ids which link and node come next.
-struct Tree {
+struct SearchTree {
     next: HashMap<Vec<String>, HashSet<(String, String)>>,
 }
 
-impl Tree {
-    fn of(ways: &HashSet<Vec<String>>) -> Tree {
+impl SearchTree {
+    fn of(ways: &HashSet<Vec<String>>) -> SearchTree {
         let mut next: HashMap<Vec<String>, HashSet<(String, String)>> = HashMap::new();
         for way in ways {
             let out: Vec<String> = way.iter().rev().cloned().collect();
@@ -65,17 +65,17 @@ impl Tree {
                 next.entry(out[..end].to_vec()).or_default().insert((out[end].clone(), out[end + 1].clone()));
             }
         }
-        Tree { next }
+        SearchTree { next }
     }
 }
 
-struct Search<'a> {
+struct BesideSearch<'a> {
     network: &'a Network,
     locks: &'a Locks,
     zone: HashSet<usize>,
 }
 
-impl Search<'_> {
+impl BesideSearch<'_> {
     /// The ids of node, link, node and so on.
     fn ids(&self, prefix: &[usize]) -> Vec<String> {
         let id = |(i, n): (usize, &usize)| match i % 2 {

@@ -95,10 +95,10 @@ pub enum NetworkFault {
     },
 }
 
-type Fault = (&'static str, NetworkFault);
+type PartFault = (&'static str, NetworkFault);
 
 /// What is wrong with a node by itself, and in which field.
-pub(super) fn node_fault(node: &Node) -> Result<(), Fault> {
+pub(super) fn node_fault(node: &Node) -> Result<(), PartFault> {
     id_fault(&node.id).map_err(|why| ("id", why))?;
     let texts = [("label", &node.label, MAX_TEXT), ("place", &node.place, MAX_TEXT), ("stops", &node.stops, MAX_TEXT)];
     for (field, text, most) in texts.into_iter().chain([("untraced", &node.untraced, MAX_NOTE)]) {
@@ -120,7 +120,7 @@ pub(super) fn node_fault(node: &Node) -> Result<(), Fault> {
 }
 
 /// What is wrong with a link by itself, and in which field.
-pub(super) fn link_fault(link: &Link) -> Result<(), Fault> {
+pub(super) fn link_fault(link: &Link) -> Result<(), PartFault> {
     for (field, id) in [("id", &link.id), ("from", &link.from), ("to", &link.to)] {
         id_fault(id).map_err(|why| (field, why))?;
     }

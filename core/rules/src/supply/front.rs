@@ -18,7 +18,7 @@ use super::islands::{Islands, SOURCES, ZONE};
 
 /// One cut.
 #[derive(Debug, Clone)]
-pub(super) struct Cut {
+pub(super) struct FrontCut {
     /// The links to be locked, in the network's order.
     pub locks: Vec<usize>,
     /// How many circuits are lost.
@@ -29,7 +29,7 @@ pub(super) struct Cut {
 
 /// The cuts found, fewest circuits lost first.
 pub(super) struct Front {
-    pub cuts: Vec<Cut>,
+    pub cuts: Vec<FrontCut>,
     /// Whether no better cut and none between these is missing.
     pub complete: bool,
 }
@@ -37,7 +37,7 @@ pub(super) struct Front {
 /// Searches for at most about `work` steps over links. `loss` says how many circuits are lost with some islands off, at a cost of
 /// `loss_work` steps.
 pub(super) fn front(islands: &Islands, loss: impl Fn(&[bool]) -> usize, loss_work: u64, work: u64) -> Front {
-    let mut search = Search { islands, loss, loss_work, spent: 0, found: Vec::new(), open: BinaryHeap::new() };
+    let mut search = FrontSearch { islands, loss, loss_work, spent: 0, found: Vec::new(), open: BinaryHeap::new() };
     let alone = island_set(islands.count, &[ZONE]);
     let nearest = search.nearest(&alone);
     let low = search.weigh(nearest);
@@ -58,19 +58,19 @@ pub(super) fn front(islands: &Islands, loss: impl Fn(&[bool]) -> usize, loss_wor
     Front { cuts, complete }
 }
 
-struct Search<'a, L> {
+struct FrontSearch<'a, L> {
     islands: &'a Islands,
     loss: L,
     loss_work: u64,
     spent: u64,
     /// None of these has both fewer locks and fewer circuits lost than another.
-    found: Vec<Cut>,
-    open: BinaryHeap<Reverse<State>>,
+    found: Vec<FrontCut>,
+    open: BinaryHeap<Reverse<FrontState>>,
 }
 
 /// What is decided, and what follows for the locks and the circuits lost. Ordered by these two.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
-struct State {
+struct FrontState {
     locks: usize,
     low: usize,
     /// Decided to be inside.
@@ -81,7 +81,7 @@ struct State {
     next: Vec<u32>,
 }
 
-impl<L: Fn(&[bool]) -> usize> Search<'_, L> {
+impl<L: Fn(&[bool]) -> usize> FrontSearch<'_, L> {
     /// The inside of the nearest cut: the zone's island, and whatever reaches no source but through it.
     fn nearest(&mut self, alone: &[bool]) -> Vec<bool> {
         let count = self.islands.count;
@@ -115,7 +115,7 @@ impl<L: Fn(&[bool]) -> usize> Search<'_, L> {
         let lost = self.lost(&inside);
         if !self.beaten(locks.len(), lost) {
             self.found.retain(|cut| cut.locks.len() < locks.len() || cut.lost < lost);
-            self.found.push(Cut { locks, lost, inside });
+            self.found.push(FrontCut { locks, lost, inside });
         }
         lost
     }
@@ -155,12 +155,12 @@ impl<L: Fn(&[bool]) -> usize> Search<'_, L> {
         let decided = island_set(within.len(), &inside);
         let next = (0..within.len() as u32).filter(|i| within[*i as usize] && !decided[*i as usize]).collect();
         self.weigh(within);
-        self.open.push(Reverse(State { locks, low, inside, outside, next }));
+        self.open.push(Reverse(FrontState { locks, low, inside, outside, next }));
     }
 
     /// Decides one more island: first in, then out.
-    fn branch(&mut self, state: State) {
-        let State { locks, low, inside, outside, mut next } = state;
+    fn branch(&mut self, state: FrontState) {
+        let FrontState { locks, low, inside, outside, mut next } = state;
         if next.is_empty() {
             return;
         }
@@ -173,7 +173,7 @@ impl<L: Fn(&[bool]) -> usize> Search<'_, L> {
         // The minimum cut has it inside already, so it stays the minimum.
         let low = self.lost(&island_set(self.islands.count, &more));
         if !self.beaten(locks, low) {
-            self.open.push(Reverse(State { locks, low, inside: more, outside, next }));
+            self.open.push(Reverse(FrontState { locks, low, inside: more, outside, next }));
         }
     }
 }

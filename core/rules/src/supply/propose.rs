@@ -1,7 +1,7 @@
 //! The points to lock: fewest circuits lost, fewest locks, and what lies between.
 
 use super::check::{Check, MAX_DOUBTS, check};
-use super::front::{Cut, front};
+use super::front::{FrontCut, front};
 use super::islands::{BEYOND, Bare, Islands};
 use super::network::{Network, SupplyError};
 use super::supplied::{States, Supplied};
@@ -127,7 +127,7 @@ fn worth(place: usize, count: usize) -> Worth {
 fn proposal<Z: AsRef<str>>(
     network: &Network,
     zone: &[Z],
-    cut: &Cut,
+    cut: &FrontCut,
     lost: &[usize],
     why: Worth,
 ) -> Result<Proposal, SupplyError> {

@@ -1,11 +1,11 @@
 //! Photos, the symbol of page one, and signatures, in the flow.
 
-use super::flow::{BLACK, BOTTOM, Flow, GREY, Kind, LEADING, LEFT, Op, Place, ROOM, SMALL, TOP};
+use super::flow::{BLACK, BOTTOM, BlockKind, GREY, LEADING, LEFT, Op, PageFlow, PagePoint, ROOM, SMALL, TOP};
 use super::text::Face3;
 use crate::tag::Symbol;
 
 /// A photo as it stands on a page.
-pub(super) struct Shown {
+pub(super) struct ShownFigure {
     pub jpeg: Vec<u8>,
     /// Pixels across and down.
     pub size: (u32, u32),
@@ -14,9 +14,9 @@ pub(super) struct Shown {
     pub caption: Vec<String>,
 }
 
-impl Flow {
+impl PageFlow {
     /// Pictures two in a row, each over its caption.
-    pub fn pictures(&mut self, pictures: &[Shown]) {
+    pub fn pictures(&mut self, pictures: &[ShownFigure]) {
         const BETWEEN: f32 = 6.0;
         let wide = (ROOM - BETWEEN) / 2.0;
         for pair in pictures.chunks(2) {
@@ -36,11 +36,11 @@ impl Flow {
             for (i, (shown, caption)) in pair.iter().zip(captions).enumerate() {
                 let x = LEFT + i as f32 * (wide + BETWEEN);
                 let says = self.clean(&shown.says);
-                self.open(Kind::Figure(says));
+                self.open(BlockKind::Figure(says));
                 let leaf = self.leaf();
                 self.paint(Op::Picture { at: (x, top), size: fitted(shown.size), jpeg: shown.jpeg.clone(), leaf });
                 self.close();
-                self.open(Kind::Paragraph);
+                self.open(BlockKind::Paragraph);
                 for (k, line) in caption.iter().enumerate() {
                     let y = top + high + (k + 1) as f32 * step;
                     self.words((x, y), SMALL, Face3::Plain, BLACK, line);
@@ -60,11 +60,11 @@ impl Flow {
             ((left + x as f32 * module, top + y as f32 * module), (run as f32 * module, module))
         };
         let rects = symbol.runs().into_iter().map(rect).collect();
-        self.open(Kind::Figure(says.to_owned()));
+        self.open(BlockKind::Figure(says.to_owned()));
         let leaf = self.leaf();
         self.paint(Op::Figure { rects, strokes: Vec::new(), leaf });
         self.close();
-        self.open(Kind::Paragraph);
+        self.open(BlockKind::Paragraph);
         for (k, line) in under.iter().enumerate() {
             let size = SIDE / (self.fonts.width(Face3::Mono, line).max(1.0));
             let y = top + SIDE + 3.2 + k as f32 * 3.0;
@@ -74,15 +74,15 @@ impl Flow {
     }
 
     /// A signature as it was drawn, 1000 by 400 units, on a line.
-    pub fn strokes(&mut self, strokes: &[Vec<Place>], says: &str) {
+    pub fn strokes(&mut self, strokes: &[Vec<PagePoint>], says: &str) {
         const WIDE: f32 = 60.0;
         self.need(WIDE * 0.4 + 3.0);
         let scale = WIDE / 1000.0;
         let (left, top) = (LEFT, self.y + 1.0);
-        let place = |(x, y): &Place| (left + x * scale, top + y * scale);
+        let place = |(x, y): &PagePoint| (left + x * scale, top + y * scale);
         let strokes = strokes.iter().map(|line| line.iter().map(place).collect()).collect();
         let says = self.clean(says);
-        self.open(Kind::Figure(says));
+        self.open(BlockKind::Figure(says));
         let leaf = self.leaf();
         self.paint(Op::Figure { rects: Vec::new(), strokes, leaf });
         self.close();

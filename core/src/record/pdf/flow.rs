@@ -17,49 +17,49 @@ pub(super) const SMALL: f32 = 2.7;
 pub(super) const LEADING: f32 = 1.4;
 
 /// Red, green, blue.
-pub(super) type Colour = [u8; 3];
-pub(super) const BLACK: Colour = [0, 0, 0];
-pub(super) const GREY: Colour = [0x50, 0x50, 0x50];
-pub(super) const RULE: Colour = [0xb4, 0xb4, 0xb4];
+pub(super) type PdfColour = [u8; 3];
+pub(super) const BLACK: PdfColour = [0, 0, 0];
+pub(super) const GREY: PdfColour = [0x50, 0x50, 0x50];
+pub(super) const RULE: PdfColour = [0xb4, 0xb4, 0xb4];
 /// ISO 3864: RAL 1003 and RAL 3001, approximate on paper.
-pub(super) const YELLOW: Colour = [0xf9, 0xa8, 0x00];
-pub(super) const RED: Colour = [0x9b, 0x24, 0x23];
+pub(super) const YELLOW: PdfColour = [0xf9, 0xa8, 0x00];
+pub(super) const RED: PdfColour = [0x9b, 0x24, 0x23];
 
 /// A place or a size, in millimetres from the top left.
-pub(super) type Place = (f32, f32);
+pub(super) type PagePoint = (f32, f32);
 
 /// Something to paint. `leaf` is its place in the tree of tags; what has none is decoration.
 pub(super) enum Op {
     Text {
-        at: Place,
+        at: PagePoint,
         size: f32,
         face: Face3,
-        colour: Colour,
+        colour: PdfColour,
         text: String,
         leaf: Option<usize>,
     },
     Rect {
-        at: Place,
-        size: Place,
-        colour: Colour,
+        at: PagePoint,
+        size: PagePoint,
+        colour: PdfColour,
     },
     Picture {
-        at: Place,
-        size: Place,
+        at: PagePoint,
+        size: PagePoint,
         jpeg: Vec<u8>,
         leaf: usize,
     },
     /// Rectangles and lines that are one figure.
     Figure {
-        rects: Vec<(Place, Place)>,
-        strokes: Vec<Vec<Place>>,
+        rects: Vec<(PagePoint, PagePoint)>,
+        strokes: Vec<Vec<PagePoint>>,
         leaf: usize,
     },
 }
 
 /// What something is.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(super) enum Kind {
+pub(super) enum BlockKind {
     Section,
     Heading(u16, String),
     Paragraph,
@@ -74,12 +74,12 @@ pub(super) enum Kind {
 
 /// A node of the tree.
 pub(super) struct Tag {
-    pub kind: Kind,
-    pub inside: Vec<Inside>,
+    pub kind: BlockKind,
+    pub inside: Vec<FlowInside>,
 }
 
 /// What is in a node.
-pub(super) enum Inside {
+pub(super) enum FlowInside {
     Tag(usize),
     Leaf(usize),
 }
@@ -88,7 +88,7 @@ pub(super) enum Inside {
 pub(super) type Column = (&'static str, f32);
 
 /// A document under way.
-pub(super) struct Flow {
+pub(super) struct PageFlow {
     pub fonts: Fonts,
     pub pages: Vec<Vec<Op>>,
     pub tags: Vec<Tag>,
@@ -99,11 +99,11 @@ pub(super) struct Flow {
     open: Vec<usize>,
 }
 
-impl Flow {
-    pub fn new() -> Result<Flow, String> {
-        let root = Tag { kind: Kind::Section, inside: Vec::new() };
+impl PageFlow {
+    pub fn new() -> Result<PageFlow, String> {
+        let root = Tag { kind: BlockKind::Section, inside: Vec::new() };
         let (tags, open) = (vec![root], vec![0]);
-        Ok(Flow { fonts: Fonts::new()?, pages: vec![Vec::new()], tags, leaves: 0, marks: Vec::new(), open, y: TOP })
+        Ok(PageFlow { fonts: Fonts::new()?, pages: vec![Vec::new()], tags, leaves: 0, marks: Vec::new(), open, y: TOP })
     }
 
     pub fn clean(&self, text: &str) -> String {
@@ -126,11 +126,11 @@ impl Flow {
         self.y = (self.y + high).min(BOTTOM);
     }
 
-    pub fn open(&mut self, kind: Kind) {
+    pub fn open(&mut self, kind: BlockKind) {
         let node = self.tags.len();
         self.tags.push(Tag { kind, inside: Vec::new() });
         if let Some(parent) = self.open.last() {
-            self.tags[*parent].inside.push(Inside::Tag(node));
+            self.tags[*parent].inside.push(FlowInside::Tag(node));
         }
         self.open.push(node);
     }
@@ -143,7 +143,7 @@ impl Flow {
         let leaf = self.leaves;
         self.leaves += 1;
         if let Some(parent) = self.open.last() {
-            self.tags[*parent].inside.push(Inside::Leaf(leaf));
+            self.tags[*parent].inside.push(FlowInside::Leaf(leaf));
         }
         leaf
     }
@@ -168,7 +168,7 @@ impl Flow {
         }
     }
 
-    pub fn words(&mut self, at: Place, size: f32, face: Face3, colour: Colour, text: &str) {
+    pub fn words(&mut self, at: PagePoint, size: f32, face: Face3, colour: PdfColour, text: &str) {
         if text.trim().is_empty() {
             return;
         }
@@ -181,7 +181,7 @@ impl Flow {
         while self.open.len() > 1 {
             self.close();
         }
-        self.open(Kind::Section);
+        self.open(BlockKind::Section);
         self.gap(5.0);
         self.need(12.0 + high);
         self.marks.push((title.to_owned(), self.pages.len() - 1, self.y));
@@ -191,7 +191,7 @@ impl Flow {
 
     pub fn heading(&mut self, level: u16, text: &str, size: f32) {
         let clean = self.clean(text);
-        self.open(Kind::Heading(level, clean.clone()));
+        self.open(BlockKind::Heading(level, clean.clone()));
         self.lines(LEFT, ROOM, size, Face3::Bold, BLACK, &clean);
         self.close();
     }
@@ -199,7 +199,7 @@ impl Flow {
     /// A heading that leaves room for something at the right.
     pub fn title(&mut self, text: &str, room: f32) {
         let clean = self.clean(text);
-        self.open(Kind::Heading(1, clean.clone()));
+        self.open(BlockKind::Heading(1, clean.clone()));
         self.lines(LEFT, room, 6.6, Face3::Bold, BLACK, &clean);
         self.close();
     }
@@ -212,14 +212,14 @@ impl Flow {
         self.styled(text, SMALL, Face3::Plain, GREY, ROOM);
     }
 
-    pub fn styled(&mut self, text: &str, size: f32, face: Face3, colour: Colour, room: f32) {
-        self.open(Kind::Paragraph);
+    pub fn styled(&mut self, text: &str, size: f32, face: Face3, colour: PdfColour, room: f32) {
+        self.open(BlockKind::Paragraph);
         self.lines(LEFT, room, size, face, colour, text);
         self.close();
         self.gap(0.8);
     }
 
-    fn lines(&mut self, x: f32, room: f32, size: f32, face: Face3, colour: Colour, text: &str) {
+    fn lines(&mut self, x: f32, room: f32, size: f32, face: Face3, colour: PdfColour, text: &str) {
         for line in self.fonts.wrap(face, size, room, text) {
             self.need(size * LEADING);
             self.y += size * LEADING;
@@ -228,7 +228,7 @@ impl Flow {
     }
 
     /// A box with a bar of a colour at its left: what nobody may pass over.
-    pub fn boxed(&mut self, colour: Colour, word: &str, text: &[String]) {
+    pub fn boxed(&mut self, colour: PdfColour, word: &str, text: &[String]) {
         const INSET: f32 = 6.0;
         let room = ROOM - INSET - 2.0;
         let count: usize = text.iter().map(|t| self.fonts.wrap(Face3::Plain, BODY, room, t).len()).sum();
@@ -238,13 +238,13 @@ impl Flow {
         let top = self.y;
         self.y += 1.2;
         if !word.is_empty() {
-            self.open(Kind::Paragraph);
+            self.open(BlockKind::Paragraph);
             self.lines(LEFT + INSET, room, 5.2, Face3::Bold, BLACK, word);
             self.close();
         }
         let page = self.pages.len();
         for line in text {
-            self.open(Kind::Paragraph);
+            self.open(BlockKind::Paragraph);
             self.lines(LEFT + INSET, room, BODY, Face3::Plain, BLACK, line);
             self.close();
             self.gap(0.8);
@@ -260,16 +260,16 @@ impl Flow {
     /// Names and what they are, a row each.
     pub fn facts(&mut self, facts: &[(&str, String)], room: f32) {
         const NAMES: f32 = 34.0;
-        self.open(Kind::Table);
+        self.open(BlockKind::Table);
         for (name, value) in facts.iter().filter(|(_, value)| !value.is_empty()) {
             let lines = self.fonts.wrap(Face3::Plain, BODY, room - NAMES, value);
             self.need((lines.len() as f32 * BODY * LEADING).min(40.0));
-            self.open(Kind::Row);
-            self.open(Kind::Head(true));
+            self.open(BlockKind::Row);
+            self.open(BlockKind::Head(true));
             let name = self.clean(name);
             self.words((LEFT, self.y + BODY * (LEADING - 0.3)), SMALL, Face3::Plain, GREY, &name);
             self.close();
-            self.open(Kind::Cell);
+            self.open(BlockKind::Cell);
             self.lines(LEFT + NAMES, room - NAMES, BODY, Face3::Plain, BLACK, value);
             self.close();
             self.close();
@@ -280,7 +280,7 @@ impl Flow {
 
     /// A table; its head comes again on every page.
     pub fn table(&mut self, columns: &[Column], rows: &[Vec<String>]) {
-        self.open(Kind::Table);
+        self.open(BlockKind::Table);
         self.need(16.0);
         self.head(columns, true);
         for row in rows {
@@ -297,12 +297,12 @@ impl Flow {
                 self.new_page();
                 self.head(columns, false);
             }
-            self.open(Kind::Row);
+            self.open(BlockKind::Row);
             let row = self.open.last().copied().unwrap_or(0);
             let nodes: Vec<usize> = columns
                 .iter()
                 .map(|_| {
-                    self.open(Kind::Cell);
+                    self.open(BlockKind::Cell);
                     let node = self.open.last().copied().unwrap_or(row);
                     self.close();
                     node
@@ -338,12 +338,12 @@ impl Flow {
         self.y += SMALL * LEADING;
         let mut x = LEFT;
         if tagged {
-            self.open(Kind::Row);
+            self.open(BlockKind::Row);
         }
         for (name, wide) in columns {
             let (at, text) = ((x, self.y - 0.3 * SMALL), (*name).to_owned());
             if tagged {
-                self.open(Kind::Head(false));
+                self.open(BlockKind::Head(false));
                 self.words(at, SMALL, Face3::Bold, BLACK, &text);
                 self.close();
             } else {

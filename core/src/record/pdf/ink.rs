@@ -16,14 +16,14 @@ use krilla::tagging::{
 };
 use krilla::text::{Font, TextDirection};
 
-use super::flow::{BLACK, Colour, Flow, Inside, Kind, Op, PAGE, Place, Tag};
+use super::flow::{BLACK, BlockKind, FlowInside, Op, PAGE, PageFlow, PagePoint, PdfColour, Tag};
 use super::text::{Face3, Fonts};
 
 /// Points in a millimetre.
 const POINTS: f32 = 72.0 / 25.4;
 
 /// Paints every page; where each section begins comes back.
-pub(super) fn paint(document: &mut Document, flow: Flow) -> Result<Vec<(String, XyzDestination)>, String> {
+pub(super) fn paint(document: &mut Document, flow: PageFlow) -> Result<Vec<(String, XyzDestination)>, String> {
     let font = |face| Font::new(Fonts::file(face).to_vec().into(), 0).ok_or("a font is damaged");
     let fonts = [font(Face3::Plain)?, font(Face3::Bold)?, font(Face3::Mono)?];
     let settings = PageSettings::from_wh(PAGE.0 * POINTS, PAGE.1 * POINTS).ok_or("the page has no size")?;
@@ -46,23 +46,23 @@ pub(super) fn paint(document: &mut Document, flow: Flow) -> Result<Vec<(String, 
 
 fn group(tags: &[Tag], node: usize, leaves: &[Option<Identifier>]) -> TagGroup {
     let mut group = match &tags[node].kind {
-        Kind::Section => TagGroup::new(PdfTag::Section),
-        Kind::Heading(level, title) => {
+        BlockKind::Section => TagGroup::new(PdfTag::Section),
+        BlockKind::Heading(level, title) => {
             TagGroup::new(PdfTag::Hn(NonZeroU16::new(*level).unwrap_or(NonZeroU16::MIN), Some(title.clone())))
         }
-        Kind::Paragraph => TagGroup::new(PdfTag::P),
-        Kind::Table => TagGroup::new(PdfTag::Table),
-        Kind::Row => TagGroup::new(PdfTag::TR),
-        Kind::Head(row) => {
+        BlockKind::Paragraph => TagGroup::new(PdfTag::P),
+        BlockKind::Table => TagGroup::new(PdfTag::Table),
+        BlockKind::Row => TagGroup::new(PdfTag::TR),
+        BlockKind::Head(row) => {
             TagGroup::new(PdfTag::TH(if *row { TableHeaderScope::Row } else { TableHeaderScope::Column }))
         }
-        Kind::Cell => TagGroup::new(PdfTag::TD),
-        Kind::Figure(says) => TagGroup::new(PdfTag::Figure(Some(says.clone()))),
+        BlockKind::Cell => TagGroup::new(PdfTag::TD),
+        BlockKind::Figure(says) => TagGroup::new(PdfTag::Figure(Some(says.clone()))),
     };
     for inside in &tags[node].inside {
         match inside {
-            Inside::Tag(child) => group.push(self::group(tags, *child, leaves)),
-            Inside::Leaf(leaf) => {
+            FlowInside::Tag(child) => group.push(self::group(tags, *child, leaves)),
+            FlowInside::Leaf(leaf) => {
                 if let Some(id) = leaves[*leaf] {
                     group.push(id);
                 }
@@ -114,20 +114,20 @@ fn draw(surface: &mut Surface, fonts: &[Font; 3], op: Op, leaves: &mut [Option<I
     Ok(())
 }
 
-fn point((x, y): Place) -> Point {
+fn point((x, y): PagePoint) -> Point {
     Point::from_xy(x * POINTS, y * POINTS)
 }
 
-fn ink([red, green, blue]: Colour) -> rgb::Color {
+fn ink([red, green, blue]: PdfColour) -> rgb::Color {
     rgb::Color::new(red, green, blue)
 }
 
-fn fill(surface: &mut Surface, colour: Colour) {
+fn fill(surface: &mut Surface, colour: PdfColour) {
     surface.set_stroke(None);
     surface.set_fill(Some(Fill { paint: ink(colour).into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero }));
 }
 
-fn rect(surface: &mut Surface, (left, top): Place, (wide, high): Place, colour: Colour) {
+fn rect(surface: &mut Surface, (left, top): PagePoint, (wide, high): PagePoint, colour: PdfColour) {
     let path: Option<Path> =
         Rect::from_xywh(left * POINTS, top * POINTS, wide * POINTS, high * POINTS).and_then(|rect| {
             let mut path = PathBuilder::new();
@@ -140,7 +140,7 @@ fn rect(surface: &mut Surface, (left, top): Place, (wide, high): Place, colour: 
     }
 }
 
-fn stroke(surface: &mut Surface, line: &[Place]) {
+fn stroke(surface: &mut Surface, line: &[PagePoint]) {
     let mut path = PathBuilder::new();
     for (k, (x, y)) in line.iter().enumerate() {
         if k == 0 {

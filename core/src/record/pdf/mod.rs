@@ -20,16 +20,16 @@ use krilla::{Document, SerializeSettings};
 
 pub(super) use inside::inside;
 
-use super::file::File;
+use super::file::RecordFile;
 use super::report::Report;
-use flow::Flow;
+use flow::PageFlow;
 
 /// What the embedded file is called.
 pub(super) const JOURNAL: &str = "journal-of-the-job.json";
 
 /// The PDF of a record. `file` has no bytes of pictures: they stand on the pages. `photos`: JPEG copies by the SHA-256 of their originals.
-pub(super) fn write(file: &File, report: &Report, photos: &BTreeMap<String, Vec<u8>>) -> Result<Vec<u8>, String> {
-    let mut flow = Flow::new()?;
+pub(super) fn write(file: &RecordFile, report: &Report, photos: &BTreeMap<String, Vec<u8>>) -> Result<Vec<u8>, String> {
+    let mut flow = PageFlow::new()?;
     pages::lay_out(&mut flow, file, report, photos);
     let configuration = ConfigurationBuilder::new().with_archival_validator(Archival::A3_A).finish();
     let configuration = configuration.map_err(|e| format!("{e:?}"))?;

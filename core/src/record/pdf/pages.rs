@@ -4,18 +4,18 @@ use std::collections::BTreeMap;
 
 use krilla::image::Image;
 
-use super::figures::Shown;
-use super::flow::{BLACK, BODY, Flow, GREY, Place, ROOM, YELLOW};
+use super::figures::ShownFigure;
+use super::flow::{BLACK, BODY, GREY, PageFlow, PagePoint, ROOM, YELLOW};
 use super::summary;
 use super::text::Face3;
-use crate::record::file::File;
-use crate::record::report::{Lock, Photo, Report, When};
+use crate::record::file::RecordFile;
+use crate::record::report::{Report, ReportLock, ReportPhoto, When};
 
 /// Most points of a drawn signature; a shell draws fewer.
-const MOST_POINTS: usize = 5_000;
+const MAX_POINTS: usize = 5_000;
 
 /// Lays everything out. `photos`: JPEG copies by the SHA-256 of their originals.
-pub(super) fn lay_out(flow: &mut Flow, file: &File, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
+pub(super) fn lay_out(flow: &mut PageFlow, file: &RecordFile, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
     summary::summary(flow, file, report);
     points(flow, report, photos);
     looked(flow, report);
@@ -49,7 +49,7 @@ pub(super) fn maybe(when: Option<&When>, otherwise: &str) -> String {
     when.map_or_else(|| otherwise.to_owned(), by)
 }
 
-fn points(flow: &mut Flow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
+fn points(flow: &mut PageFlow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) {
     flow.new_page();
     flow.section("Points of isolation", 40.0);
     if report.points.is_empty() {
@@ -80,7 +80,7 @@ fn points(flow: &mut Flow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) 
         );
         flow.gap(1.5);
         lock_table(flow, &point.locks);
-        let of_point: Vec<&Photo> = report.photos.iter().filter(|p| p.of == point.added.entry).collect();
+        let of_point: Vec<&ReportPhoto> = report.photos.iter().filter(|p| p.of == point.added.entry).collect();
         shown_photos.extend(of_point.iter().map(|p| p.sha256.as_str()));
         pictures(flow, &of_point, photos);
         flow.gap(2.0);
@@ -91,14 +91,14 @@ fn points(flow: &mut Flow, report: &Report, photos: &BTreeMap<String, Vec<u8>>) 
         flow.facts(&[("At", lockbox.at.clone()), ("Placed", by(&lockbox.when))], ROOM);
         lock_table(flow, &lockbox.locks);
     }
-    let rest: Vec<&Photo> = report.photos.iter().filter(|p| !shown_photos.contains(&p.sha256.as_str())).collect();
+    let rest: Vec<&ReportPhoto> = report.photos.iter().filter(|p| !shown_photos.contains(&p.sha256.as_str())).collect();
     if !rest.is_empty() {
         flow.heading(3, "Other photos", 3.8);
         pictures(flow, &rest, photos);
     }
 }
 
-fn lock_table(flow: &mut Flow, locks: &[Lock]) {
+fn lock_table(flow: &mut PageFlow, locks: &[ReportLock]) {
     if locks.is_empty() {
         flow.para("No lock was recorded here.");
         return;
@@ -117,7 +117,7 @@ fn lock_table(flow: &mut Flow, locks: &[Lock]) {
     flow.table(&columns, &rows);
 }
 
-fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) {
+fn pictures(flow: &mut PageFlow, of: &[&ReportPhoto], photos: &BTreeMap<String, Vec<u8>>) {
     let mut ready = Vec::new();
     for photo in of {
         let mut caption = vec![format!("{}, {}", photo.shows, by(&photo.when))];
@@ -132,7 +132,7 @@ fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) 
         match (picture, size) {
             (Some(jpeg), Some(size)) => {
                 let says = format!("Photo of {}, {}", photo.shows, by(&photo.when));
-                ready.push(Shown { jpeg: jpeg.clone(), size, says, caption });
+                ready.push(ShownFigure { jpeg: jpeg.clone(), size, says, caption });
             }
             _ => {
                 flow.para(&format!("Photo of {}, not on this device: {}", photo.shows, caption.join(" ")));
@@ -142,7 +142,7 @@ fn pictures(flow: &mut Flow, of: &[&Photo], photos: &BTreeMap<String, Vec<u8>>) 
     flow.pictures(&ready);
 }
 
-fn looked(flow: &mut Flow, report: &Report) {
+fn looked(flow: &mut PageFlow, report: &Report) {
     flow.section("What was looked for, and who was told", 20.0);
     let all: Vec<Vec<String>> = report
         .sources
@@ -191,7 +191,7 @@ fn looked(flow: &mut Flow, report: &Report) {
     }
 }
 
-fn proofs(flow: &mut Flow, report: &Report) {
+fn proofs(flow: &mut PageFlow, report: &Report) {
     flow.section("Instruments and proofs", 20.0);
     let rows: Vec<Vec<String>> = report
         .instruments
@@ -228,7 +228,7 @@ fn proofs(flow: &mut Flow, report: &Report) {
     }
 }
 
-fn readings(flow: &mut Flow, report: &Report) {
+fn readings(flow: &mut PageFlow, report: &Report) {
     flow.section("Readings, in the order in which they were taken", 24.0);
     if report.readings.is_empty() {
         flow.para("None was taken. Treat as live.");
@@ -254,7 +254,7 @@ fn readings(flow: &mut Flow, report: &Report) {
     flow.table(&columns, &rows);
 }
 
-fn work(flow: &mut Flow, report: &Report) {
+fn work(flow: &mut PageFlow, report: &Report) {
     if report.work.is_empty() {
         return;
     }
@@ -263,7 +263,7 @@ fn work(flow: &mut Flow, report: &Report) {
     flow.table(&[("What", 122.0), ("When", 50.0)], &rows);
 }
 
-fn hand_overs(flow: &mut Flow, report: &Report) {
+fn hand_overs(flow: &mut PageFlow, report: &Report) {
     flow.section("Hand-over and signatures", 46.0);
     if report.hand_overs.is_empty() {
         flow.para("Nothing was handed over or handed back.");
@@ -288,22 +288,22 @@ fn hand_overs(flow: &mut Flow, report: &Report) {
 }
 
 /// The lines of a drawn signature, in units of 1000 by 400; whatever is no number is left out.
-fn strokes(mark: &str) -> Vec<Vec<Place>> {
+fn strokes(mark: &str) -> Vec<Vec<PagePoint>> {
     let point = |text: &str| {
         let (x, y) = text.split_once(',')?;
         let within = |text: &str, most: u16| text.parse::<u16>().ok().filter(|n| *n <= most).map(f32::from);
         Some((within(x, 1000)?, within(y, 400)?))
     };
-    let mut left = MOST_POINTS;
+    let mut left = MAX_POINTS;
     let lines = mark.split(';').map(|line| {
-        let points: Vec<Place> = line.split(' ').filter_map(point).take(left).collect();
+        let points: Vec<PagePoint> = line.split(' ').filter_map(point).take(left).collect();
         left -= points.len();
         points
     });
     lines.filter(|line| !line.is_empty()).collect()
 }
 
-fn cautions(flow: &mut Flow, file: &File, report: &Report) {
+fn cautions(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
     flow.section("Cautions", 20.0);
     for caution in &report.cautions {
         flow.boxed(YELLOW, "", std::slice::from_ref(caution));
@@ -322,7 +322,7 @@ fn cautions(flow: &mut Flow, file: &File, report: &Report) {
     flow.small(&format!("Record of job {}.", file.job));
 }
 
-fn time_line(flow: &mut Flow, report: &Report) {
+fn time_line(flow: &mut PageFlow, report: &Report) {
     flow.section("Time line", 24.0);
     let rows: Vec<Vec<String>> = report
         .time_line

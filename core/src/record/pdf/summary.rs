@@ -1,9 +1,9 @@
 //! Page one: what, where, who, when, what stood proved, what was passed over, and how to check it.
 
-use super::flow::{BLACK, Colour, Flow, GREY, RED, ROOM, YELLOW};
+use super::flow::{BLACK, GREY, PageFlow, PdfColour, RED, ROOM, YELLOW};
 use super::pages::{by, shown, shown_at};
 use super::text::Face3;
-use crate::record::file::File;
+use crate::record::file::RecordFile;
 use crate::record::report::Report;
 use crate::screens::parts::Tone;
 use crate::tag::Symbol;
@@ -13,7 +13,7 @@ const HEAD: &str = "stillbar-head:1:";
 /// Room beside the symbol.
 const BESIDE: f32 = ROOM - 40.0;
 
-pub(super) fn summary(flow: &mut Flow, file: &File, report: &Report) {
+pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
     let hex: Vec<String> = report.head.as_bytes().chunks(16).map(|c| String::from_utf8_lossy(c).into_owned()).collect();
     let symbol = Symbol::of_text(&format!("{HEAD}{}", report.head));
     flow.symbol(&symbol, &format!("QR symbol with the head of this record: {}", report.head), &hex);
@@ -56,7 +56,7 @@ pub(super) fn summary(flow: &mut Flow, file: &File, report: &Report) {
     );
     flow.gap(4.0);
     // Never green: no page claims a safe condition.
-    let colour: Colour = match report.state.tone {
+    let colour: PdfColour = match report.state.tone {
         Tone::Plain => BLACK,
         Tone::Forbid => RED,
         _ => YELLOW,
@@ -109,7 +109,7 @@ pub(super) fn summary(flow: &mut Flow, file: &File, report: &Report) {
 }
 
 /// The latest run, with the instrument, and what ended it.
-fn proved(flow: &mut Flow, report: &Report) {
+fn proved(flow: &mut PageFlow, report: &Report) {
     let Some(run) = report.runs.last() else {
         return flow.para("No dead test was begun. Treat as live.");
     };

@@ -12,7 +12,7 @@ use base64::engine::general_purpose::STANDARD;
 use serde::Serialize;
 use serde_json::Value;
 
-use super::file::{FORMAT, File, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, VERSION};
+use super::file::{FORMAT, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, RecordFile, VERSION};
 use super::links::{self, Linked, called};
 use super::make::Made;
 use super::report::Report;
@@ -21,11 +21,11 @@ use crate::evidence;
 use crate::journal::{Entry, EntryId};
 
 /// Most fields and list items of a file: twenty thousand entries with their claims have a million.
-const MOST_PARTS: usize = 4_000_000;
+const MAX_PARTS: usize = 4_000_000;
 /// What this version calls itself in a record.
 const OWN: &str = concat!("stillbar ", env!("CARGO_PKG_VERSION"));
 /// Most failures that are told.
-const MOST: usize = 20;
+const MAX: usize = 20;
 
 /// What was found out about a record.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -74,7 +74,7 @@ pub struct Anchor {
 }
 
 /// Looks at one anchor of a record: the job, the ids of the record's entries, the anchor as it stands in the file. The error is a sentence.
-pub type Witness<'a> = &'a dyn Fn(EntryId, &BTreeSet<EntryId>, &Value) -> Result<Anchor, String>;
+pub type AnchorWitness<'a> = &'a dyn Fn(EntryId, &BTreeSet<EntryId>, &Value) -> Result<Anchor, String>;
 
 /// Checks a record, PDF or JSON, but not its anchors. Reads nothing but these bytes, and needs no network.
 pub fn verify(bytes: &[u8]) -> Result<Verdict, Unreadable> {
@@ -82,8 +82,8 @@ pub fn verify(bytes: &[u8]) -> Result<Verdict, Unreadable> {
 }
 
 /// The same, and its anchors if there is somebody who can.
-pub fn verify_with(bytes: &[u8], witness: Option<Witness>) -> Result<Verdict, Unreadable> {
-    let mut found = Found::of(bytes)?;
+pub fn verify_with(bytes: &[u8], witness: Option<AnchorWitness>) -> Result<Verdict, Unreadable> {
+    let mut found = FoundParts::of(bytes)?;
     if found.kind == "pdf" && found.failures.is_empty() {
         found.pages(bytes);
     }
@@ -95,7 +95,7 @@ pub fn verify_with(bytes: &[u8], witness: Option<Witness>) -> Result<Verdict, Un
 
 /// See [`super::reread`]: what is on pages made by another version does not matter here, as they are made anew.
 pub(super) fn read_whole(bytes: &[u8]) -> Result<Made, String> {
-    let found = Found::of(bytes).map_err(|e| e.to_string())?;
+    let found = FoundParts::of(bytes).map_err(|e| e.to_string())?;
     match (found.failures.first(), found.report) {
         (None, Some(report)) => Ok(Made::of(found.file, report, found.photos)),
         (Some(failure), _) => Err(format!("The record does not hold: {}: {}", failure.what, failure.why)),
@@ -103,9 +103,9 @@ pub(super) fn read_whole(bytes: &[u8]) -> Result<Made, String> {
     }
 }
 
-struct Found {
+struct FoundParts {
     kind: &'static str,
-    file: File,
+    file: RecordFile,
     entries: Vec<Entry>,
     linked: Linked,
     report: Option<Report>,
@@ -116,8 +116,8 @@ struct Found {
     failures: Vec<Failure>,
 }
 
-impl Found {
-    fn of(bytes: &[u8]) -> Result<Found, Unreadable> {
+impl FoundParts {
+    fn of(bytes: &[u8]) -> Result<FoundParts, Unreadable> {
         let cannot = |why: &str| Unreadable(why.to_owned());
         if bytes.len() > MAX_FILE_BYTES {
             return Err(Unreadable(format!("A record has at most {} MB; this file has more.", MAX_FILE_BYTES >> 20)));
@@ -132,7 +132,7 @@ impl Found {
             ("json", bytes.to_vec(), Vec::new())
         };
         let file = read(&json)?;
-        let mut found = Found {
+        let mut found = FoundParts {
             kind,
             file,
             entries: Vec::new(),
@@ -160,7 +160,7 @@ impl Found {
     }
 
     fn fails(&mut self, what: &str, why: impl Into<String>) {
-        if self.failures.len() < MOST {
+        if self.failures.len() < MAX {
             self.failures.push(Failure { what: what.to_owned(), why: why.into() });
         }
     }
@@ -247,7 +247,7 @@ impl Found {
         wrong.into_iter().for_each(|(what, why)| self.fails(&what, why));
     }
 
-    fn look_at_anchors(&mut self, witness: Witness) {
+    fn look_at_anchors(&mut self, witness: AnchorWitness) {
         let Ok(job) = self.file.job.parse::<EntryId>() else { return };
         let ids: BTreeSet<EntryId> = self.entries.iter().map(|e| e.id).collect();
         let mut seen = Vec::new();
@@ -283,10 +283,10 @@ impl Found {
     }
 }
 
-fn read(json: &[u8]) -> Result<File, Unreadable> {
+fn read(json: &[u8]) -> Result<RecordFile, Unreadable> {
     let cannot = |why: String| Unreadable(why);
     // Each part takes memory, however short it is written.
-    if json.iter().filter(|b| matches!(b, b',' | b':' | b'[' | b'{')).count() > MOST_PARTS {
+    if json.iter().filter(|b| matches!(b, b',' | b':' | b'[' | b'{')).count() > MAX_PARTS {
         return Err(cannot("This record has more parts than any record can have.".into()));
     }
     let value: Value = serde_json::from_slice(json).map_err(|e| {
@@ -305,7 +305,8 @@ fn read(json: &[u8]) -> Result<File, Unreadable> {
         }
         None => return Err(cannot("This record does not say which version of the format it has.".into())),
     }
-    let file: File = serde_json::from_value(value).map_err(|e| cannot(format!("This record is damaged ({e}).")))?;
+    let file: RecordFile =
+        serde_json::from_value(value).map_err(|e| cannot(format!("This record is damaged ({e}).")))?;
     if file.entries.len() > MAX_ENTRIES || file.photos.len() > MAX_PHOTOS {
         return Err(cannot(format!("A record holds at most {MAX_ENTRIES} entries and {MAX_PHOTOS} photos.")));
     }

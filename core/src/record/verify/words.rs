@@ -2,14 +2,14 @@
 
 use std::collections::BTreeSet;
 
-use super::{Found, Verdict};
+use super::{FoundParts, Verdict};
 use crate::journal::{Entry, Fact, WITHHELD};
 
 /// Said where no anchor is.
 const UNSTAMPED: &str =
     "When it was: times are those of the devices' clocks, and nobody outside has stamped this record.";
 
-impl Found {
+impl FoundParts {
     pub(super) fn verdict(self) -> Verdict {
         let holds = self.failures.is_empty();
         Verdict {

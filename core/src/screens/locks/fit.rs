@@ -10,7 +10,7 @@ use crate::journal::{EntryId, Fact};
 use crate::names::alike;
 use crate::point::{Means, Point};
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look};
+use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id};
 use crate::screens::parts::Tone;
 use crate::site::padlocks;

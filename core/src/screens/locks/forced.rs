@@ -6,7 +6,7 @@ use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Forced, Lock, Off, forced_lacks};
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look};
+use crate::screens::context::{Act, Look};
 use crate::screens::home::UNKNOWN;
 use crate::screens::parts::{EntryKind, Tone};
 use crate::store::LockRow;

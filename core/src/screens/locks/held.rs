@@ -4,7 +4,7 @@ use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look, NO_PIN};
+use crate::screens::context::{Act, Look, NO_PIN};
 use crate::screens::home::go;
 use crate::store::LockRow;
 use crate::text;

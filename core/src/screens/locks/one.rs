@@ -7,7 +7,7 @@ use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, may_remove};
 use crate::screens::Route;
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look};
+use crate::screens::context::{Act, Look};
 use crate::screens::parts::Tone;
 use crate::text;
 

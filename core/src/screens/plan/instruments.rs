@@ -1,7 +1,7 @@
 //! The indicator and what proves it: which, and in what condition they were found before use.
 
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, spare};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};

@@ -2,7 +2,7 @@
 
 use super::super::Route;
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, distinct, go, id, options, picked, word_of};
 use super::super::parts::Tone;
 use super::super::supply::cut::in_short;

@@ -1,7 +1,7 @@
 //! Which way the lines turn before anything is isolated: what is right after restoring is as it was found.
 
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::UNKNOWN;
 use super::super::parts::Tone;
 use super::lead;

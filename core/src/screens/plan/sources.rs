@@ -1,7 +1,7 @@
 //! Other sources, asked for one kind at a time: "none found" is an answer that a named person gives after looking.
 
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};

@@ -1,7 +1,7 @@
 //! Stored energy: drives, capacitors and whatever keeps a charge after the supply is cut.
 
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::UNKNOWN;
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};

@@ -3,7 +3,7 @@
 use std::sync::{Mutex, PoisonError};
 
 use super::super::build::Page;
-use super::super::cx::Look;
+use super::super::context::Look;
 use super::super::parts::{Opt, Pad, PadRow, Tone};
 use super::field_of;
 use crate::job::Job;

@@ -2,7 +2,7 @@
 
 use super::super::Route;
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::give_up::GIVE_UP;
 use super::super::home::go;
 use super::super::parts::Tone;

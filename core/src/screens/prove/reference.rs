@@ -1,7 +1,7 @@
 //! What the readings rest on: that the protective conductor is earth, and that no direct voltage is left.
 
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, id, read_word, word_of};
 use super::super::job::{lacking, next};
 use super::super::parts::{EntryKind, Tone};

@@ -6,7 +6,7 @@ use crate::job::{Back, Job};
 use crate::point::Point;
 use crate::screens::Route;
 use crate::screens::build::Page;
-use crate::screens::cx::Look;
+use crate::screens::context::Look;
 use crate::screens::home::go;
 use crate::screens::locks::{self, put};
 use crate::screens::parts::{StepRow, StepState, Tone};

@@ -8,7 +8,7 @@ use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Reading, System, parse_volts};
 use crate::screens::build::Page;
-use crate::screens::cx::{Act, Look};
+use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
 use crate::screens::locks::put;
 use crate::screens::parts::{Opt, Pad, PadRow, Tone};

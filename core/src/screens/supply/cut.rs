@@ -3,7 +3,7 @@
 
 use super::super::Route;
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, go};
 use super::super::parts::{EntryKind, Tone};
 use crate::job::Job;

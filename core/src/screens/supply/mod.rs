@@ -5,7 +5,7 @@ pub(super) mod part;
 
 use super::Route;
 use super::build::Page;
-use super::cx::{Act, Look};
+use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::Tone;
 use crate::journal::EntryId;

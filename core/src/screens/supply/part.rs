@@ -2,7 +2,7 @@
 
 use super::super::Route;
 use super::super::build::Page;
-use super::super::cx::{Act, Look};
+use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::parts::{EntryKind, Tone};
 use crate::journal::{EntryId, Fact};

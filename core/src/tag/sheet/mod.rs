@@ -7,7 +7,7 @@ mod paper;
 mod sign;
 
 use super::{QUIET, Symbol, TagId};
-use paper::{BLACK, Colour, Paper};
+use paper::{BLACK, Paper, Rgb};
 
 /// Most tags in one file.
 pub const MAX_TAGS: usize = 2400;
@@ -102,7 +102,7 @@ pub struct Label {
 
 /// What is printed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Kind {
+pub enum SheetKind {
     /// Labels on a grid.
     Tags,
     /// Caution signs, four to a page of the grid's paper.
@@ -127,7 +127,7 @@ pub enum SheetError {
 }
 
 /// The PDF, as bytes.
-pub fn print(labels: &[Label], grid: &Grid, kind: Kind) -> Result<Vec<u8>, SheetError> {
+pub fn print(labels: &[Label], grid: &Grid, kind: SheetKind) -> Result<Vec<u8>, SheetError> {
     if labels.is_empty() || labels.len() > MAX_TAGS {
         return Err(SheetError::Count(labels.len()));
     }
@@ -140,13 +140,13 @@ pub fn print(labels: &[Label], grid: &Grid, kind: Kind) -> Result<Vec<u8>, Sheet
             return Err(SheetError::Letter(text.clone(), missing));
         }
     }
-    let on_page = if kind == Kind::Tags { grid.count() } else { sign::ON_PAGE };
+    let on_page = if kind == SheetKind::Tags { grid.count() } else { sign::ON_PAGE };
     for page in labels.chunks(on_page) {
         paper.page(grid.page, |ink| {
             for (number, label) in page.iter().enumerate() {
                 match kind {
-                    Kind::Tags => draw(ink, label, grid, number),
-                    Kind::Signs => sign::draw(ink, label, grid.page, number),
+                    SheetKind::Tags => draw(ink, label, grid, number),
+                    SheetKind::Signs => sign::draw(ink, label, grid.page, number),
                 }
             }
         })?;
@@ -196,5 +196,5 @@ fn symbol(ink: &mut paper::Ink, tag: TagId, (left, top): (f32, f32), side: f32) 
 }
 
 /// ISO 3864 red and blue: RAL 3001 and 5005, approximate on paper.
-const RED: Colour = [0x9B, 0x24, 0x23];
-const BLUE: Colour = [0x00, 0x53, 0x87];
+const RED: Rgb = [0x9B, 0x24, 0x23];
+const BLUE: Rgb = [0x00, 0x53, 0x87];

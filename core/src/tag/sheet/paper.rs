@@ -21,9 +21,9 @@ const POINTS: f32 = 72.0 / 25.4;
 const SMALLEST: f32 = 1.8;
 
 /// Red, green, blue.
-pub(super) type Colour = [u8; 3];
-pub(super) const BLACK: Colour = [0, 0, 0];
-pub(super) const WHITE: Colour = [255, 255, 255];
+pub(super) type Rgb = [u8; 3];
+pub(super) const BLACK: Rgb = [0, 0, 0];
+pub(super) const WHITE: Rgb = [255, 255, 255];
 
 /// A document under way.
 pub(super) struct Paper {
@@ -67,7 +67,7 @@ pub(super) struct Ink<'a, 'b> {
 }
 
 impl Ink<'_, '_> {
-    fn paint(&mut self, path: Option<Path>, colour: Colour) {
+    fn paint(&mut self, path: Option<Path>, colour: Rgb) {
         let Some(path) = path else { return };
         self.surface.set_stroke(None);
         self.surface.set_fill(Some(Fill {
@@ -78,7 +78,7 @@ impl Ink<'_, '_> {
         self.surface.draw_path(&path);
     }
 
-    pub(super) fn rect(&mut self, (left, top): (f32, f32), (wide, high): (f32, f32), colour: Colour) {
+    pub(super) fn rect(&mut self, (left, top): (f32, f32), (wide, high): (f32, f32), colour: Rgb) {
         let rect = Rect::from_xywh(left * POINTS, top * POINTS, wide * POINTS, high * POINTS);
         let path = rect.and_then(|rect| {
             let mut path = PathBuilder::new();
@@ -88,7 +88,7 @@ impl Ink<'_, '_> {
         self.paint(path, colour);
     }
 
-    pub(super) fn circle(&mut self, (x, y): (f32, f32), radius: f32, colour: Colour) {
+    pub(super) fn circle(&mut self, (x, y): (f32, f32), radius: f32, colour: Rgb) {
         // Sixty-four sides: no corner is seen on paper.
         let corner = |k: usize| {
             let angle = k as f32 / 64.0 * std::f32::consts::TAU;
@@ -97,7 +97,7 @@ impl Ink<'_, '_> {
         self.polygon(&(0..64).map(corner).collect::<Vec<_>>(), colour);
     }
 
-    pub(super) fn polygon(&mut self, corners: &[(f32, f32)], colour: Colour) {
+    pub(super) fn polygon(&mut self, corners: &[(f32, f32)], colour: Rgb) {
         let mut path = PathBuilder::new();
         for (k, (x, y)) in corners.iter().enumerate() {
             if k == 0 { path.move_to(x * POINTS, y * POINTS) } else { path.line_to(x * POINTS, y * POINTS) }
@@ -106,7 +106,7 @@ impl Ink<'_, '_> {
         self.paint(path.finish(), colour);
     }
 
-    pub(super) fn line(&mut self, from: (f32, f32), to: (f32, f32), thick: f32, colour: Colour) {
+    pub(super) fn line(&mut self, from: (f32, f32), to: (f32, f32), thick: f32, colour: Rgb) {
         let mut path = PathBuilder::new();
         path.move_to(from.0 * POINTS, from.1 * POINTS);
         path.line_to(to.0 * POINTS, to.1 * POINTS);
@@ -118,7 +118,7 @@ impl Ink<'_, '_> {
     }
 
     /// One line of text, its left end and baseline at this point, `size` in millimetres.
-    pub(super) fn text(&mut self, (x, y): (f32, f32), size: f32, text: &str, colour: Colour) {
+    pub(super) fn text(&mut self, (x, y): (f32, f32), size: f32, text: &str, colour: Rgb) {
         self.surface.set_stroke(None);
         self.surface.set_fill(Some(Fill {
             paint: ink(colour).into(),
@@ -160,7 +160,7 @@ impl Ink<'_, '_> {
     }
 }
 
-fn ink([red, green, blue]: Colour) -> rgb::Color {
+fn ink([red, green, blue]: Rgb) -> rgb::Color {
     rgb::Color::new(red, green, blue)
 }
 

@@ -82,3 +82,12 @@ source-pv = PV
 source-battery = Battery
 source-second-feeder = Second feeder or changeover
 source-control = Control or auxiliary supply
+
+photo-blurred = This picture seems blurred: look at the label in it, and take it again if you cannot read it.
+photo-dark = This picture is very dark: add light and take it again if you can.
+photo-bright = This picture is very bright: turn away from the light and take it again if you can.
+# $here is what the picture was taken for.
+photo-tag-of-namesake = The tag in this picture belongs to another point that is called { $here } too.
+photo-other-tag = The tag in this picture belongs to { $belongs }, not { $here }.
+photo-unknown-tag = The tag in this picture, { $tag }, belongs to nothing that this device knows, and not to { $here }.
+photo-no-tag = No tag can be read in this picture, and { $here } has one.

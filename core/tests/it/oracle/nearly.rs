@@ -22,7 +22,7 @@ const OTHER: usize = 0;
 /// All that somebody has.
 const WHOLE: usize = 9;
 /// More than any job needs.
-const MOST: usize = 250;
+const MAX: usize = 250;
 
 impl World {
     /// A job in which everything is right but one thing, done with the phone `who`. An error: it did not come about, for the gate refused
@@ -68,7 +68,7 @@ impl World {
 
     /// Right things, until one comes that fits.
     fn until(&mut self, n: usize, nth: usize, fits: &dyn Fn(&Next) -> bool) -> Result<(), String> {
-        for _ in 0..MOST {
+        for _ in 0..MAX {
             let (next, by) = self.ahead(n, nth);
             if next.as_ref().is_some_and(fits) {
                 return Ok(());

@@ -18,7 +18,7 @@ use crate::web::guard::Origin;
 use crate::{audit, params};
 
 /// Entries that are shown of each kind.
-const MOST: usize = 200;
+const MAX: usize = 200;
 
 struct HeldShown {
     id: EntryId,
@@ -59,13 +59,13 @@ pub async fn held(State(office): State<Shared>, Extension(visitor): Extension<Vi
             let aside = tx.rows(
                 "SELECT aside.body, aside.sig, aside.reason, device.label FROM aside JOIN device ON device.id = aside.device \
                  ORDER BY aside.device, aside.seq LIMIT $1",
-                params![MOST],
+                params![MAX],
             )?;
             let forks = tx.rows(
                 "SELECT quarantine.body, quarantine.sig, quarantine.reason, device.label, quarantine.looked_by, quarantine.note \
                  FROM quarantine JOIN device ON device.id = quarantine.device \
                  ORDER BY quarantine.device, quarantine.seq LIMIT $1",
-                params![MOST],
+                params![MAX],
             )?;
             let aside = aside.iter().map(read).collect::<Result<Vec<_>, _>>()?;
             let forks = forks.iter().map(|row| Ok((read(row)?, row.maybe_text(4)?, row.maybe_text(5)?)));

@@ -203,7 +203,7 @@ fn pictures(told: &JobTold) -> Markup {
                         }
                     } @else { p .missing { "The photo is still on the phone." } }
                     p { (of) ", " (moment(photo.stamp.wall, photo.stamp.zone)) }
-                    @for doubt in &photo.doubts { p .hint { (doubt) } }
+                    @for doubt in &photo.doubts { p .hint { (text::photo_doubt(doubt, of)) } }
                 }
             }
         }

@@ -173,13 +173,13 @@ pub async fn set_password(State(office): State<Shared>, Extension(origin): Exten
 }
 
 /// Notes of the audit that are shown.
-const MOST: usize = 300;
+const MAX: usize = 300;
 
 pub async fn audit(State(office): State<Shared>, Extension(visitor): Extension<Visitor>) -> Paged {
     let found = call(&office, |office| {
         office.read(|tx| {
             let rows =
-                tx.rows("SELECT ms, who, what, about, origin FROM audit ORDER BY number DESC LIMIT $1", params![MOST])?;
+                tx.rows("SELECT ms, who, what, about, origin FROM audit ORDER BY number DESC LIMIT $1", params![MAX])?;
             rows.iter()
                 .map(|row| Ok((row.int(0)?, [row.text(1)?, row.text(2)?, row.text(3)?, row.text(4)?])))
                 .collect::<Result<Vec<_>, OfficeError>>()

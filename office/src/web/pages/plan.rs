@@ -7,7 +7,7 @@ use maud::{Markup, html};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::{Earthing, Order, System};
 use stillbar_core::tag::TagId;
-use stillbar_core::tag::sheet::{Grid, Kind, Label, MAX_TAGS, print};
+use stillbar_core::tag::sheet::{Grid, Label, MAX_TAGS, SheetKind, print};
 use stillbar_core::text;
 
 use super::form::{Posted, csrf};
@@ -168,7 +168,7 @@ pub async fn labels(Extension(visitor): Extension<Visitor>) -> Paged {
 pub async fn print_labels(State(office): State<Shared>, posted: Posted) -> Paged {
     let failed = or_page(&posted.visitor);
     let grid = Grid::named(&posted.text("grid")).ok_or_else(|| failed(OfficeError::unreadable("Choose a sheet.")))?;
-    let kind = if posted.ticked("signs") { Kind::Signs } else { Kind::Tags };
+    let kind = if posted.ticked("signs") { SheetKind::Signs } else { SheetKind::Tags };
     let (site, typed) = (posted.text("name"), posted.text("points"));
     let points: Vec<String> = typed.lines().map(str::trim).filter(|l| !l.is_empty()).map(str::to_owned).collect();
     let count = if points.is_empty() { grid.count() } else { points.len() };

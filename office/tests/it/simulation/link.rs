@@ -21,7 +21,7 @@ pub enum Weather {
 }
 
 /// Calls that are kept to arrive later, at most.
-const MOST_LATE: usize = 20;
+const MAX_LATE: usize = 20;
 
 /// See the module.
 pub struct Air {
@@ -55,7 +55,7 @@ impl OfficeLink for Reach {
             0 | 1 => return Err("lost on the way there".into()),
             2 => {
                 let mut late = held(&self.0.late);
-                if late.len() < MOST_LATE {
+                if late.len() < MAX_LATE {
                     late.push(call.clone());
                 }
                 return Err("late".into());

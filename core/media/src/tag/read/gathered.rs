@@ -1,6 +1,6 @@
 //! What several looks at one picture found, and what of it is believed.
 
-use super::{Found, MAX_OTHER, MAX_OTHER_CHARS};
+use super::{FoundTag, MAX_OTHER, MAX_OTHER_CHARS};
 use crate::tag::{MARK, TagId};
 
 /// Most texts that wait for a second reading; noise that reads as text must not fill the memory.
@@ -9,7 +9,7 @@ const MAX_WAITING: usize = 64;
 /// Texts from all looks so far.
 #[derive(Default)]
 pub(super) struct Gathered {
-    found: Found,
+    found: FoundTag,
     /// Foreign texts that were read once.
     waiting: Vec<String>,
 }
@@ -42,7 +42,7 @@ impl Gathered {
     }
 
     /// What is believed.
-    pub fn into_found(self) -> Found {
+    pub fn into_found(self) -> FoundTag {
         self.found
     }
 

@@ -1,6 +1,6 @@
 //! Locks and keys: who may fit, take off, hand over and force.
 
-use super::{Gate, Verdict, no};
+use super::{Gate, GateVerdict, no};
 use crate::job::Job;
 use crate::job::refusal::{LockRefusal, Refusal};
 use crate::journal::fact::{KeyAt, On};
@@ -10,14 +10,14 @@ use crate::point::{Lock, Means, Off, forced_lacks, gap, may_remove};
 use crate::site::padlocks;
 
 impl Gate<'_> {
-    pub(super) fn owed(&self, owner: EntryId) -> Verdict {
+    pub(super) fn owed(&self, owner: EntryId) -> GateVerdict {
         match self.locks.iter().find(|l| l.owed && l.owner == owner) {
             Some(lock) => no(LockRefusal::Owed { owner, place: lock.on_what() }),
             None => Ok(()),
         }
     }
 
-    pub(super) fn locks(&self, job: &Job, fact: &Fact, person: EntryId) -> Verdict {
+    pub(super) fn locks(&self, job: &Job, fact: &Fact, person: EntryId) -> GateVerdict {
         let find = |id: EntryId| job.lock(id).ok_or(Refusal::Lock(LockRefusal::NoSuchLock));
         match fact {
             Fact::LockFitted { on, owner, label, key, means, through } => {
@@ -120,7 +120,7 @@ impl Gate<'_> {
     }
 
     /// A key in a box is nobody's as long as another person's lock is on the box.
-    fn box_is_free(&self, job: &Job, lock: &Lock) -> Verdict {
+    fn box_is_free(&self, job: &Job, lock: &Lock) -> GateVerdict {
         let KeyAt::Box(lockbox) = lock.key else { return Ok(()) };
         match job.locks_on().find(|l| l.on == On::Box(lockbox) && l.owner != lock.owner) {
             Some(other) => no(LockRefusal::BoxHeld { place: job.lock_label(other.on), owner: other.owner }),
@@ -129,7 +129,7 @@ impl Gate<'_> {
     }
 
     /// A padlock is known by its owner and its label: one that is on elsewhere was moved, goes through both, or is another one.
-    fn padlock(&self, owner: EntryId, label: &str, means: &Means, through: Option<EntryId>) -> Verdict {
+    fn padlock(&self, owner: EntryId, label: &str, means: &Means, through: Option<EntryId>) -> GateVerdict {
         if matches!(means, Means::Other(_)) {
             return Ok(());
         }
@@ -146,7 +146,7 @@ impl Gate<'_> {
         }
     }
 
-    fn fit(&self, job: &Job, on: On, owner: EntryId, label: &str, key: KeyAt, means: &Means) -> Verdict {
+    fn fit(&self, job: &Job, on: On, owner: EntryId, label: &str, key: KeyAt, means: &Means) -> GateVerdict {
         if !job.people().contains(&owner) {
             return no(LockRefusal::OwnerNotOnJob { owner });
         }

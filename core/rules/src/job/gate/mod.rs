@@ -24,9 +24,9 @@ use crate::supply::{Cut, Held};
 use crate::world::World;
 
 /// Low voltage ends here between conductors, in millivolts: 1000 V AC (IEC 60038).
-const MOST_BETWEEN: f64 = 1_000_000.0;
+const MAX_BETWEEN: f64 = 1_000_000.0;
 /// Most conductors that a control supply brings to the point of work.
-const MOST_TERMINALS: usize = 12;
+const MAX_TERMINALS: usize = 12;
 /// Most tags that a point has had in one job.
 const MAX_TAGS: usize = 20;
 
@@ -50,19 +50,19 @@ pub struct Gate<'a> {
     pub now: Moment,
 }
 
-type Verdict = Result<(), Refusal>;
+type GateVerdict = Result<(), Refusal>;
 
 fn no<T>(why: impl Into<Refusal>) -> Result<T, Refusal> {
     Err(why.into())
 }
 
 /// A reason is at least a word of letters.
-fn reason(why: &str) -> Verdict {
+fn reason(why: &str) -> GateVerdict {
     if says_something(why) { Ok(()) } else { no(Refusal::NoReason) }
 }
 
 /// Whether a company's limit may stand on a job whose sources have this bound.
-fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
+fn limit_of(limit: &Limit, bound: Bound) -> GateVerdict {
     if !says_something(&limit.rule) {
         return no(AloneRefusal::LimitUnruled);
     }
@@ -73,7 +73,7 @@ fn limit_of(limit: &Limit, bound: Bound) -> Verdict {
 }
 
 /// Whether what was found of a control supply says what has to be tested.
-fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option<u32>) -> Verdict {
+fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option<u32>) -> GateVerdict {
     if kind != SourceKind::Control {
         return if terminals.is_empty() { Ok(()) } else { no(PlanRefusal::OnlyControl) };
     }
@@ -84,7 +84,7 @@ fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option
     let all = job.conductors();
     match terminals.iter().find(|t| !fits(t) || all.iter().any(|c| alike(&c.name, t))) {
         Some(name) => no(PlanRefusal::TerminalName { name: name.clone() }),
-        None if terminals.len() > MOST_TERMINALS => no(PlanRefusal::TerminalsMost { most: MOST_TERMINALS }),
+        None if terminals.len() > MAX_TERMINALS => no(PlanRefusal::TerminalsMost { most: MAX_TERMINALS }),
         None if all.len() + terminals.len() > conductors::MAX => no(PlanRefusal::ConductorsMost),
         None if millivolts == Some(0) => no(PlanRefusal::NoControlVoltage),
         None => Ok(()),
@@ -93,7 +93,7 @@ fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option
 
 impl Gate<'_> {
     /// Whether a fact that belongs to no job may be kept.
-    pub fn alone(&self, fact: &Fact) -> Verdict {
+    pub fn alone(&self, fact: &Fact) -> GateVerdict {
         match fact {
             Fact::DeviceBegan { .. } | Fact::SiteNoted { .. } => Ok(()),
             Fact::PersonNoted { name, .. } if name.trim().is_empty() => no(AloneRefusal::NoName),
@@ -115,7 +115,7 @@ impl Gate<'_> {
                     System::ThreePhaseNeutral => f64::from(*nominal) * 3f64.sqrt(),
                     System::ThreeWire | System::OnePhase => f64::from(*nominal),
                 };
-                if *nominal == 0 || lines > MOST_BETWEEN {
+                if *nominal == 0 || lines > MAX_BETWEEN {
                     return no(AloneRefusal::NotLowVoltage { volts: (lines / 1000.0).round() as u64 });
                 }
                 limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound([limits::supply(*system, *nominal)])))
@@ -126,7 +126,7 @@ impl Gate<'_> {
     }
 
     /// Whether `job` accepts `fact` now.
-    pub fn inside(&self, job: &Job, fact: &Fact) -> Verdict {
+    pub fn inside(&self, job: &Job, fact: &Fact) -> GateVerdict {
         let person = self.person()?;
         // A lock that another device had on while this job was handed back still comes off by its owner.
         let last = matches!(
@@ -163,7 +163,7 @@ impl Gate<'_> {
     }
 
     /// Who isolates, tests and works is on the job, and does it before the work is finished.
-    fn hands_on(&self, job: &Job, fact: &Fact, person: EntryId) -> Verdict {
+    fn hands_on(&self, job: &Job, fact: &Fact, person: EntryId) -> GateVerdict {
         let isolating = matches!(
             fact,
             Fact::CircuitOff { .. }
@@ -209,7 +209,7 @@ impl Gate<'_> {
     }
 
     /// A step's facts are accepted once everything before it is done or passed over.
-    fn turn(&self, job: &Job, step: Step) -> Verdict {
+    fn turn(&self, job: &Job, step: Step) -> GateVerdict {
         for state in job.steps() {
             // An isolation that was given up is restored from wherever it stood.
             if job.given_up.is_some() && state.step < Step::CoversBack {
@@ -228,7 +228,7 @@ impl Gate<'_> {
         no(Refusal::NoSuchStep)
     }
 
-    fn plan(&self, job: &Job, fact: &Fact) -> Verdict {
+    fn plan(&self, job: &Job, fact: &Fact) -> GateVerdict {
         match fact {
             Fact::WorkerJoined { person, duty: Duty::InCharge }
                 if job.in_charge() != Some(*person) && job.locks_on().next().is_some() =>
@@ -334,11 +334,11 @@ impl Gate<'_> {
         }
     }
 
-    fn turn_or_plan(&self, job: &Job, step: Step) -> Verdict {
+    fn turn_or_plan(&self, job: &Job, step: Step) -> GateVerdict {
         if step.stage() == Stage::Plan { Ok(()) } else { self.turn(job, step) }
     }
 
-    fn leave(&self, job: &Job, person: EntryId) -> Verdict {
+    fn leave(&self, job: &Job, person: EntryId) -> GateVerdict {
         if let Some(lock) = job.locks_on().find(|l| l.owner == person) {
             return no(PlanRefusal::LeavesLock { person, place: job.lock_label(lock.on) });
         }
@@ -348,7 +348,7 @@ impl Gate<'_> {
         Ok(())
     }
 
-    fn withdraw(&self, job: &Job, entry: EntryId, why: &str) -> Verdict {
+    fn withdraw(&self, job: &Job, entry: EntryId, why: &str) -> GateVerdict {
         reason(why)?;
         if job.withdrawn.iter().any(|(_, id, _)| *id == entry) {
             return no(WithdrawRefusal::Already);

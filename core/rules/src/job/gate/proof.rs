@@ -1,6 +1,6 @@
 //! The proof and what rests on it: instruments, readings, reference, work; and what is switched.
 
-use super::{Gate, Verdict, no, reason};
+use super::{Gate, GateVerdict, no, reason};
 use crate::job::refusal::{ProofRefusal, Refusal, SwitchRefusal};
 use crate::job::{Job, Standing};
 use crate::journal::fact::{EarthProof, InstrumentKind, On, ProvedOn};
@@ -10,7 +10,7 @@ use crate::point::Off;
 use crate::prove::Earthing;
 
 impl Gate<'_> {
-    fn fit_for_use(&self, job: &Job, id: EntryId, kind: InstrumentKind) -> Verdict {
+    fn fit_for_use(&self, job: &Job, id: EntryId, kind: InstrumentKind) -> GateVerdict {
         let known = self.world.instruments.get(&id).is_some_and(|i| i.kind == kind);
         let Some(checked) = job.instruments.iter().find(|c| c.instrument == id).filter(|_| known) else {
             return no(ProofRefusal::NotChecked);
@@ -28,7 +28,7 @@ impl Gate<'_> {
         Ok(())
     }
 
-    pub(super) fn proof(&self, job: &Job, fact: &Fact) -> Verdict {
+    pub(super) fn proof(&self, job: &Job, fact: &Fact) -> GateVerdict {
         match fact {
             Fact::IndicatorProved { run, indicator, on, works } => {
                 if *works {
@@ -135,7 +135,7 @@ impl Gate<'_> {
     }
 
     /// A run is begun by somebody who knows of everything that was met, and its causes; nobody is at work under an earlier one.
-    fn begins(&self, job: &Job, indicator: EntryId) -> Verdict {
+    fn begins(&self, job: &Job, indicator: EntryId) -> GateVerdict {
         if job.unexplained().next().is_some() {
             return no(ProofRefusal::Unexplained);
         }
@@ -150,7 +150,7 @@ impl Gate<'_> {
     }
 
     /// What proves an indicator is named, and is not the indicator itself.
-    fn proved_on(&self, job: &Job, indicator: EntryId, on: &ProvedOn) -> Verdict {
+    fn proved_on(&self, job: &Job, indicator: EntryId, on: &ProvedOn) -> GateVerdict {
         match on {
             ProvedOn::ProvingUnit(unit) => {
                 if self.across.is_one(*unit, indicator) {
@@ -163,7 +163,7 @@ impl Gate<'_> {
         }
     }
 
-    pub(super) fn switching(&self, job: &Job, fact: &Fact) -> Verdict {
+    pub(super) fn switching(&self, job: &Job, fact: &Fact) -> GateVerdict {
         let point = |id: &EntryId| job.point(*id).ok_or(Refusal::NoSuchPoint);
         match fact {
             // What stores energy is waited for with the covers on.

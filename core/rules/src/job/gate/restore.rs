@@ -1,6 +1,6 @@
 //! Restoring: what goes back on, the rotation, and what becomes of readings that do not look as they should.
 
-use super::{Gate, Verdict, no, reason};
+use super::{Gate, GateVerdict, no, reason};
 use crate::job::refusal::{RestoreRefusal, Unsaid};
 use crate::job::{Back, Job, SupplyFinding};
 use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
@@ -9,7 +9,7 @@ use crate::names::says_something;
 use crate::point::Point;
 
 impl Gate<'_> {
-    pub(super) fn restore(&self, job: &Job, fact: &Fact) -> Verdict {
+    pub(super) fn restore(&self, job: &Job, fact: &Fact) -> GateVerdict {
         match fact {
             Fact::RotationFound { rotation, .. }
                 if rotation.is_some_and(Rotation::is_direction) || job.rotation_before().is_some() =>
@@ -23,7 +23,7 @@ impl Gate<'_> {
     }
 
     /// Whether this point may be closed now.
-    pub(super) fn closes(&self, job: &Job, point: &Point, beside: Option<&str>) -> Verdict {
+    pub(super) fn closes(&self, job: &Job, point: &Point, beside: Option<&str>) -> GateVerdict {
         let at = point.label.clone();
         match job.back(point) {
             Back::NotOpen => no(RestoreRefusal::NotOpen { at }),
@@ -45,7 +45,7 @@ impl Gate<'_> {
 }
 
 /// What was read before the isolation cannot be read after it.
-fn before(job: &Job) -> Verdict {
+fn before(job: &Job) -> GateVerdict {
     let back = |p: &Point| p.closed.as_ref().is_some_and(|closed| job.this_round(closed));
     if job.points.iter().any(|p| p.opened.is_some() || back(p)) {
         return no(RestoreRefusal::RotationBeforeLate);
@@ -54,14 +54,14 @@ fn before(job: &Job) -> Verdict {
 }
 
 /// Where nobody knows which way is right, what turns is kept from harm before anything is read.
-fn guarded(job: &Job, rotation: Rotation, guard: Option<RotationGuard>) -> Verdict {
+fn guarded(job: &Job, rotation: Rotation, guard: Option<RotationGuard>) -> GateVerdict {
     if rotation.is_direction() && guard.is_none() && job.rotation_before().is_none() {
         return no(RestoreRefusal::Unguarded);
     }
     Ok(())
 }
 
-fn answered(job: &Job, of: &[EntryId], answer: SupplyAnswer, who: &str, how: &str) -> Verdict {
+fn answered(job: &Job, of: &[EntryId], answer: SupplyAnswer, who: &str, how: &str) -> GateVerdict {
     let named = |f: &&SupplyFinding| f.of.iter().all(|id| of.contains(id));
     let findings = job.supply_findings();
     let named: Vec<&SupplyFinding> = findings.iter().filter(named).collect();

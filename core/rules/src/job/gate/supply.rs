@@ -1,6 +1,6 @@
 //! What the supply network has to say: parts that fit, work that rests on a cut zone, points that nobody else counts on.
 
-use super::{Gate, Verdict, no};
+use super::{Gate, GateVerdict, no};
 use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
 use crate::job::refusal::{NetworkRefusal, Refusal};
@@ -9,7 +9,7 @@ use crate::supply::{Drawn, Link, Node, Position, Restore, States, restore};
 
 impl Gate<'_> {
     /// Whether a site's network, or its rules, take in `fact`.
-    pub fn network(&self, drawn: &Drawn, fact: &Fact) -> Verdict {
+    pub fn network(&self, drawn: &Drawn, fact: &Fact) -> GateVerdict {
         self.person()?;
         let known = |id: &String| {
             drawn.nodes().iter().any(|n| n.part.id == *id) || drawn.links().iter().any(|l| l.part.id == *id)
@@ -43,7 +43,7 @@ impl Gate<'_> {
     }
 
     /// A part with a lock on it is there.
-    fn not_counted_on(&self, part: &str) -> Verdict {
+    fn not_counted_on(&self, part: &str) -> GateVerdict {
         match self.locks.iter().find(|l| l.on && l.switch.as_deref() == Some(part)) {
             Some(lock) => {
                 no(NetworkRefusal::Locked { owner: lock.owner, part: part.to_owned(), job: lock.job_title.clone() })
@@ -52,7 +52,7 @@ impl Gate<'_> {
         }
     }
 
-    pub(super) fn supply(&self, job: &Job, fact: &Fact) -> Verdict {
+    pub(super) fn supply(&self, job: &Job, fact: &Fact) -> GateVerdict {
         match (fact, self.cut) {
             (Fact::ZoneNoted { zone }, Some(cut)) => {
                 match zone.iter().find(|id| cut.network.node(id).is_none() && cut.network.link(id).is_none()) {
@@ -99,6 +99,6 @@ impl Gate<'_> {
     }
 }
 
-fn fits(drawn: &Drawn, nodes: &[Node], links: &[Link]) -> Verdict {
+fn fits(drawn: &Drawn, nodes: &[Node], links: &[Link]) -> GateVerdict {
     drawn.fits(nodes, links).map_err(|misfit| NetworkRefusal::Misfit(misfit).into())
 }

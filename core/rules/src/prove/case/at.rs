@@ -1,6 +1,6 @@
 //! A value together with its place in the file: every error of the reader begins with that place.
 
-use super::fault::{CaseError, Fault, Needed, Place, Unit, Wanted};
+use super::fault::{CaseError, CaseFault, Needed, Place, Unit, Wanted};
 use super::node::Node;
 use crate::json::quoted;
 use stillbar_values::figures;
@@ -23,19 +23,19 @@ impl<'a> At<'a> {
         At { node, path: String::new() }
     }
 
-    pub(super) fn error(&self, what: Fault) -> CaseError {
+    pub(super) fn error(&self, what: CaseFault) -> CaseError {
         error(&self.path, what)
     }
 
     fn wants(&self, what: Wanted) -> CaseError {
-        self.error(Fault::Wants(what, self.node.kind()))
+        self.error(CaseFault::Wants(what, self.node.kind()))
     }
 
     /// Its fields; one that is not in `known` is refused.
     pub(super) fn fields(&self, known: &[&'static str]) -> Result<Fields<'a>, CaseError> {
         let Node::Map(map) = self.node else { return Err(self.wants(Wanted::Object)) };
         match map.iter().find(|(key, _)| !known.contains(&key.as_str())) {
-            Some((key, _)) => Err(self.error(Fault::UnknownField { field: quoted(key), known: known.to_vec() })),
+            Some((key, _)) => Err(self.error(CaseFault::UnknownField { field: quoted(key), known: known.to_vec() })),
             None => Ok(Fields { map, path: self.path.clone() }),
         }
     }
@@ -44,7 +44,7 @@ impl<'a> At<'a> {
     pub(super) fn items(&self, most: usize) -> Result<Vec<At<'a>>, CaseError> {
         let Node::List(list) = self.node else { return Err(self.wants(Wanted::List)) };
         if list.len() > most {
-            return Err(self.error(Fault::TooMany { count: list.len(), most }));
+            return Err(self.error(CaseFault::TooMany { count: list.len(), most }));
         }
         Ok(list.iter().enumerate().map(|(i, node)| At { node, path: format!("{}[{i}]", self.path) }).collect())
     }
@@ -54,10 +54,10 @@ impl<'a> At<'a> {
         let Node::Text(text) = self.node else { return Err(self.wants(Wanted::Text)) };
         let count = text.chars().count();
         if text.trim().is_empty() || text.trim() != text || text.chars().any(char::is_control) {
-            return Err(self.error(Fault::NotSeen));
+            return Err(self.error(CaseFault::NotSeen));
         }
         if count > most {
-            return Err(self.error(Fault::TooLong { count, most }));
+            return Err(self.error(CaseFault::TooLong { count, most }));
         }
         Ok(text)
     }
@@ -67,7 +67,7 @@ impl<'a> At<'a> {
         let names = || choices.iter().map(|(name, _)| *name).collect();
         let Node::Text(text) = self.node else { return Err(self.wants(Wanted::OneOf(names()))) };
         let found = choices.iter().find(|(name, _)| name == text).map(|(_, value)| *value);
-        found.ok_or_else(|| self.error(Fault::NotOneOf { text: quoted(text), choices: names() }))
+        found.ok_or_else(|| self.error(CaseFault::NotOneOf { text: quoted(text), choices: names() }))
     }
 
     pub(super) fn flag(&self) -> Result<bool, CaseError> {
@@ -91,16 +91,16 @@ impl<'a> At<'a> {
     fn millivolts(&self) -> Result<(u32, bool), CaseError> {
         let Node::Number(volts) = self.node else { return Err(self.wants(Wanted::Volts)) };
         if *volts < 0.0 {
-            return Err(self.error(Fault::Negative(*volts)));
+            return Err(self.error(CaseFault::Negative(*volts)));
         }
-        figures::of_number(*volts).ok_or_else(|| self.error(Fault::TooHigh))
+        figures::of_number(*volts).ok_or_else(|| self.error(CaseFault::TooHigh))
     }
 
     /// A whole number from `least` to `most`.
     pub(super) fn whole(&self, least: u32, most: u32, unit: Unit) -> Result<u32, CaseError> {
         match self.node {
             Node::Number(n) if n.fract() == 0.0 && (f64::from(least)..=f64::from(most)).contains(n) => Ok(*n as u32),
-            _ => Err(self.error(Fault::NotWhole(unit, least, most))),
+            _ => Err(self.error(CaseFault::NotWhole(unit, least, most))),
         }
     }
 }
@@ -114,10 +114,10 @@ impl<'a> Fields<'a> {
 
     /// The value of a field that must be there.
     pub(super) fn need(&self, field: Needed) -> Result<At<'a>, CaseError> {
-        self.get(field.field()).ok_or_else(|| error(&self.path, Fault::Missing(field)))
+        self.get(field.field()).ok_or_else(|| error(&self.path, CaseFault::Missing(field)))
     }
 }
 
-fn error(path: &str, what: Fault) -> CaseError {
+fn error(path: &str, what: CaseFault) -> CaseError {
     CaseError { place: if path.is_empty() { Place::Whole } else { Place::Path(path.to_owned()) }, what }
 }

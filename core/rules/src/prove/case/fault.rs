@@ -10,7 +10,7 @@ pub struct CaseError {
     /// Where.
     pub place: Place,
     /// What is wrong.
-    pub what: Fault,
+    pub what: CaseFault,
 }
 
 /// A place in the file of a case.
@@ -31,7 +31,7 @@ pub enum Place {
 
 /// What is wrong. Texts of the file stand in it cut short: see [`crate::json::quoted`].
 #[derive(Debug, Clone, PartialEq)]
-pub enum Fault {
+pub enum CaseFault {
     /// The file has more than so many bytes.
     TooLarge(usize),
     /// The file is empty.

@@ -5,8 +5,8 @@ use std::fmt;
 use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
 use super::MAX_BYTES;
-use super::fault::{CaseError, Fault, Kind, Place};
-use crate::json::{self, CROWDED, MOST_FIELDS, TWICE, quoted};
+use super::fault::{CaseError, CaseFault, Kind, Place};
+use crate::json::{self, CROWDED, MAX_FIELDS, TWICE, quoted};
 
 /// One value.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,16 +24,16 @@ impl Node {
     pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
         let whole = |what| Err(CaseError { place: Place::Whole, what });
         if text.len() > MAX_BYTES {
-            return whole(Fault::TooLarge(MAX_BYTES));
+            return whole(CaseFault::TooLarge(MAX_BYTES));
         }
         // Some editors put a byte order mark in front.
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
         if text.trim().is_empty() {
-            return whole(Fault::Empty);
+            return whole(CaseFault::Empty);
         }
         serde_json::from_str(text).map_err(|error| CaseError {
             place: Place::At { line: error.line(), column: error.column() },
-            what: Fault::Broken(json::broken(&error)),
+            what: CaseFault::Broken(json::broken(&error)),
         })
     }
 
@@ -52,13 +52,13 @@ impl Node {
 
 impl<'de> Deserialize<'de> for Node {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Node, D::Error> {
-        from.deserialize_any(Tree)
+        from.deserialize_any(TreeSeed)
     }
 }
 
-struct Tree;
+struct TreeSeed;
 
-impl<'de> Visitor<'de> for Tree {
+impl<'de> Visitor<'de> for TreeSeed {
     type Value = Node;
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
@@ -100,7 +100,7 @@ impl<'de> Visitor<'de> for Tree {
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Node, A::Error> {
         let mut map: Vec<(String, Node)> = Vec::new();
         while let Some(key) = entries.next_key::<String>()? {
-            if map.len() == MOST_FIELDS {
+            if map.len() == MAX_FIELDS {
                 return Err(de::Error::custom(CROWDED));
             }
             if map.iter().any(|(known, _)| *known == key) {

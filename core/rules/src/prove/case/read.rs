@@ -1,7 +1,7 @@
 //! From the tree to a [`Case`]: each field by itself, then what contradicts what.
 
 use super::at::{At, Fields};
-use super::fault::{CaseError, Fault, Needed, Unit};
+use super::fault::{CaseError, CaseFault, Needed, Unit};
 use super::node::Node;
 use super::{
     Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, MAX_READINGS, Nominal, ReferenceProof, Stored,
@@ -57,7 +57,7 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
     }
     if let Some(at) = fields.get("own_order") {
         if let Some(order) = fields.get("order") {
-            return Err(order.error(Fault::TwoOrders));
+            return Err(order.error(CaseFault::TwoOrders));
         }
         case.own_order = Some(own_order(&case, &at)?);
     } else if let Some(at) = fields.get("order") {
@@ -98,7 +98,7 @@ pub(super) fn case(text: &str) -> Result<Case, CaseError> {
 fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
     let items = list.items(MAX)?;
     if items.len() < 2 {
-        return Err(list.error(Fault::FewConductors));
+        return Err(list.error(CaseFault::FewConductors));
     }
     let mut found: Vec<Conductor> = Vec::with_capacity(items.len());
     for item in items {
@@ -106,18 +106,18 @@ fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
         let at = fields.need(Needed::Name)?;
         let name = at.text(NAME)?;
         if let Some(i) = found.iter().position(|c| c.name == name) {
-            return Err(at.error(Fault::NameTwice { name: quoted(name), at: i }));
+            return Err(at.error(CaseFault::NameTwice { name: quoted(name), at: i }));
         }
         let usual = Conductor::named(name).map(|c| c.role);
         let role = match fields.get("role") {
             Some(at) => {
                 let role = at.choice(&Role::ALL.map(|r| (r.name(), r)))?;
                 if let Some(usual) = usual.filter(|usual| !agree(*usual, role)) {
-                    return Err(at.error(Fault::RoleOfName { name: name.into(), usual, role }));
+                    return Err(at.error(CaseFault::RoleOfName { name: name.into(), usual, role }));
                 }
                 role
             }
-            None => usual.ok_or_else(|| item.error(Fault::RoleUnsaid(quoted(name))))?,
+            None => usual.ok_or_else(|| item.error(CaseFault::RoleUnsaid(quoted(name))))?,
         };
         let supply = fields.get("supply").map(|at| at.text(TEXT).map(str::to_owned)).transpose()?;
         found.push(Conductor { name: name.into(), role, supply });
@@ -138,9 +138,9 @@ fn earthing_fits(case: &Case, at: &At) -> Result<(), CaseError> {
         return Ok(());
     }
     match (case.earthing, of(Role::Neutral), of(Role::Pen)) {
-        (Earthing::TnC, Some(n), _) => Err(at.error(Fault::NeutralInTnC(n.name.clone()))),
+        (Earthing::TnC, Some(n), _) => Err(at.error(CaseFault::NeutralInTnC(n.name.clone()))),
         (Earthing::TnS | Earthing::Tt | Earthing::It, _, Some(pen)) => {
-            Err(at.error(Fault::PenElsewhere(case.earthing, pen.name.clone())))
+            Err(at.error(CaseFault::PenElsewhere(case.earthing, pen.name.clone())))
         }
         _ => Ok(()),
     }
@@ -165,7 +165,7 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
         let Some(at) = given.get(name) else { return Ok(None) };
         let mv = at.volts_set()?;
         if mv < 1000 {
-            return Err(at.error(Fault::NominalTooLow));
+            return Err(at.error(CaseFault::NominalTooLow));
         }
         Ok(Some(mv))
     };
@@ -178,13 +178,13 @@ fn nominal(fields: &Fields) -> Result<Nominal, CaseError> {
         || above(nominal.line_neutral_mv.max(nominal.control_mv), LOW_VOLTAGE_AC_MV)
         || above(nominal.dc_mv, LOW_VOLTAGE_DC_MV)
     {
-        return Err(at.error(Fault::NotLowVoltage));
+        return Err(at.error(CaseFault::NotLowVoltage));
     }
     if let (Some(ln), Some(ll)) = (nominal.line_neutral_mv, nominal.line_line_mv) {
         // The square root of three for three phases, two for a mid-point; 2 % for the rounding of nominal values.
         let ratio = f64::from(ll) / f64::from(ln);
         if [3f64.sqrt(), 2.0].iter().all(|known| (ratio / known - 1.0).abs() > 0.02) {
-            return Err(at.error(Fault::NominalsApart { line_line_mv: ll, line_neutral_mv: ln }));
+            return Err(at.error(CaseFault::NominalsApart { line_line_mv: ll, line_neutral_mv: ln }));
         }
     }
     Ok(nominal)
@@ -195,16 +195,16 @@ fn known<'a>(case: &Case, at: &At<'a>) -> Result<&'a str, CaseError> {
     let name = at.text(NAME)?;
     match case.conductor(name) {
         Some(_) => Ok(name),
-        None => Err(at.error(Fault::NotListed(quoted(name)))),
+        None => Err(at.error(CaseFault::NotListed(quoted(name)))),
     }
 }
 
 fn pair(case: &Case, at: &At) -> Result<[String; 2], CaseError> {
     let items = at.items(2)?;
-    let [a, b] = items.as_slice() else { return Err(at.error(Fault::NotAPair)) };
+    let [a, b] = items.as_slice() else { return Err(at.error(CaseFault::NotAPair)) };
     let (first, second) = (known(case, a)?, known(case, b)?);
     if first == second {
-        return Err(at.error(Fault::PairOfOne(quoted(first))));
+        return Err(at.error(CaseFault::PairOfOne(quoted(first))));
     }
     Ok([first.into(), second.into()])
 }
@@ -214,10 +214,10 @@ fn poles(case: &Case, at: &At) -> Result<Vec<String>, CaseError> {
     for item in at.items(MAX)? {
         let name = known(case, &item)?;
         if found.iter().any(|f| f == name) {
-            return Err(item.error(Fault::PoleTwice(quoted(name))));
+            return Err(item.error(CaseFault::PoleTwice(quoted(name))));
         }
         if case.conductor(name).is_some_and(|c| c.role.is_reference()) {
-            return Err(item.error(Fault::PoleProtective(name.into())));
+            return Err(item.error(CaseFault::PoleProtective(name.into())));
         }
         found.push(name.into());
     }
@@ -234,14 +234,14 @@ fn own_order(case: &Case, at: &At) -> Result<Vec<[String; 2]>, CaseError> {
         let (a, b) = (place(&pair[0]), place(&pair[1]));
         let slot = &mut seen[a.min(b) * names.len() + a.max(b)];
         if std::mem::replace(slot, true) {
-            return Err(item.error(Fault::PairTwice(pair)));
+            return Err(item.error(CaseFault::PairTwice(pair)));
         }
         order.push(pair);
     }
     for a in 0..names.len() {
         for b in a + 1..names.len() {
             if !seen[a * names.len() + b] {
-                return Err(at.error(Fault::PairMissing([names[a].name.clone(), names[b].name.clone()])));
+                return Err(at.error(CaseFault::PairMissing([names[a].name.clone(), names[b].name.clone()])));
             }
         }
     }
@@ -268,12 +268,12 @@ fn levels(at: &At) -> Result<Vec<u32>, CaseError> {
     for item in at.items(32)? {
         let mv = item.volts()?;
         if mv == 0 || levels.last().is_some_and(|last| *last >= mv) {
-            return Err(item.error(Fault::LevelsUnordered));
+            return Err(item.error(CaseFault::LevelsUnordered));
         }
         levels.push(mv);
     }
     if levels.is_empty() {
-        return Err(at.error(Fault::NoLevels));
+        return Err(at.error(CaseFault::NoLevels));
     }
     Ok(levels)
 }
@@ -282,7 +282,7 @@ fn dead_limit(case: &Case, at: &At, dc: bool) -> Result<u32, CaseError> {
     let mv = at.volts_set()?;
     let limits = if dc { Limits { ac_mv: 0, dc_mv: mv } } else { Limits { ac_mv: mv, dc_mv: 0 } };
     match Bound::of(case).refuses(limits) {
-        Some(error) => Err(at.error(Fault::Limit(error))),
+        Some(error) => Err(at.error(CaseFault::Limit(error))),
         None => Ok(mv),
     }
 }
@@ -295,7 +295,7 @@ fn stored(case: &Case, at: &At) -> Result<Stored, CaseError> {
     let read_at = fields.get("read_at").map(|at| pair(case, &at)).transpose()?;
     let read = value(case, &fields, true)?;
     if read_at.is_some() && read.is_some() {
-        return Err(at.error(Fault::ReadElsewhere));
+        return Err(at.error(CaseFault::ReadElsewhere));
     }
     Ok(Stored { what, label_seconds, waited_seconds, read_at, read })
 }
@@ -311,7 +311,7 @@ fn equipment(at: &At) -> Result<Equipment, CaseError> {
             _ => &mut found.generator,
         };
         if std::mem::replace(flag, true) {
-            return Err(item.error(Fault::EquipmentTwice));
+            return Err(item.error(CaseFault::EquipmentTwice));
         }
     }
     Ok(found)
@@ -321,7 +321,7 @@ fn given(case: &Case, at: &At) -> Result<Given, CaseError> {
     let fields = at.fields(&["pair", "volts", "level", "impedance", "dc"])?;
     let pair = pair(case, &fields.need(Needed::Pair)?)?;
     let dc = fields.get("dc").map(|at| at.flag()).transpose()?.unwrap_or(false);
-    let value = value(case, &fields, dc)?.ok_or_else(|| at.error(Fault::NothingRead))?;
+    let value = value(case, &fields, dc)?.ok_or_else(|| at.error(CaseFault::NothingRead))?;
     let impedance = impedance(&fields)?.unwrap_or(case.indicator.impedance);
     Ok(Given { pair, value, impedance, dc })
 }
@@ -331,7 +331,7 @@ fn value(case: &Case, fields: &Fields, dc: bool) -> Result<Option<GivenValue>, C
     match (fields.get("volts"), fields.get("level")) {
         (Some(volts), None) => volts.volts().map(GivenValue::Volts).map(Some),
         (None, Some(at)) => level(case, &at, dc).map(Some),
-        (Some(_), Some(at)) => Err(at.error(Fault::ReadTwice)),
+        (Some(_), Some(at)) => Err(at.error(CaseFault::ReadTwice)),
         (None, None) => Ok(None),
     }
 }
@@ -341,7 +341,7 @@ fn level(case: &Case, at: &At, dc: bool) -> Result<GivenValue, CaseError> {
         let mv = at.volts()?;
         let levels = case.indicator.steps(dc);
         if !levels.contains(&mv) {
-            return Err(at.error(Fault::NoSuchStep(levels.to_vec())));
+            return Err(at.error(CaseFault::NoSuchStep(levels.to_vec())));
         }
         return Ok(GivenValue::Level(mv));
     }

@@ -5,7 +5,7 @@
 
 use super::super::{Earthing, ReferenceProof};
 use super::cause::Cause;
-use super::fit::{Model, Place, Spot};
+use super::fit::{Model, Spot, SpotsOf};
 use super::frames::frames;
 use super::scene::Scene;
 use super::soft;
@@ -22,14 +22,21 @@ pub(super) struct Hypothesis {
 }
 
 /// Builds models over the scale of the supply.
-pub(super) struct Build<'a> {
+pub(super) struct CauseModel<'a> {
     pub scene: &'a Scene,
     pub found: Vec<Hypothesis>,
 }
 
-impl Build<'_> {
+impl CauseModel<'_> {
     /// Adds a hypothesis whose first parameter is the scale of the supply in volts; `more` are (start, low, high).
-    pub(super) fn add(&mut self, cause: Cause, which: Vec<usize>, prior: f64, more: &[(f64, f64, f64)], place: Place) {
+    pub(super) fn add(
+        &mut self,
+        cause: Cause,
+        which: Vec<usize>,
+        prior: f64,
+        more: &[(f64, f64, f64)],
+        place: SpotsOf,
+    ) {
         self.add_loose(cause, which, prior, 0.0, more, place);
     }
 
@@ -41,7 +48,7 @@ impl Build<'_> {
         prior: f64,
         loose: f64,
         more: &[(f64, f64, f64)],
-        place: Place,
+        place: SpotsOf,
     ) {
         let u = self.scene.volts;
         let (low, high) = if self.scene.volts_known { (0.85 * u, 1.15 * u) } else { (0.4 * u, 1.8 * u) };
@@ -65,7 +72,7 @@ impl Build<'_> {
 
 /// Every hypothesis about `scene`.
 pub(super) fn all(scene: &Scene) -> Vec<Hypothesis> {
-    let mut b = Build { scene, found: Vec::new() };
+    let mut b = CauseModel { scene, found: Vec::new() };
     let n = scene.names.len();
     b.add(Cause::NoVoltage, Vec::new(), 0.0, &[], Box::new(move |_| vec![Spot::ZERO; n]));
     live(&mut b);
@@ -78,7 +85,7 @@ pub(super) fn all(scene: &Scene) -> Vec<Hypothesis> {
 }
 
 /// Everything as it was before isolating, in each arrangement that the nominal voltages allow; one supply or several.
-fn live(b: &mut Build) {
+fn live(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let groups = scene.groups.len();
@@ -93,7 +100,7 @@ fn live(b: &mut Build) {
             let lists: Vec<Vec<usize>> = on.iter().map(|g| scene.groups[*g].clone()).collect();
             let turns: Vec<(f64, f64, f64)> = parts.iter().skip(1).map(|_| (0.3, -3.2, 3.2)).collect();
             let which = lists.concat();
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 for (g, (list, part)) in lists.iter().zip(&parts).enumerate() {
                     let turn = if g == 0 { 0.0 } else { p[g] };
@@ -109,7 +116,7 @@ fn live(b: &mut Build) {
 }
 
 /// One or two lines live; single-phase backfeed.
-fn some_lines(b: &mut Build) {
+fn some_lines(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let lines = scene.lines();
@@ -151,7 +158,7 @@ fn some_lines(b: &mut Build) {
             others.iter().for_each(|o| spots[*o].soft = 1e6);
             b.add(Cause::OneLineLive, vec![k], prior - 1.0, &[], scaled(spots));
             let list = others.clone();
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 spots[k].x = p[0];
                 list.iter().for_each(|o| spots[*o] = Spot { x: p[0] * p[1], y: 0.0, soft: 10f64.powf(p[2]) });
@@ -162,7 +169,7 @@ fn some_lines(b: &mut Build) {
             b.forgive(2);
             let mut more = vec![(0.3, 0.0, 0.7); count];
             more.extend(vec![(scene.load() - 0.5, -1.0, 4.5); count]);
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 spots[k].x = p[0];
                 for (at, o) in others.iter().enumerate() {
@@ -183,7 +190,7 @@ fn some_lines(b: &mut Build) {
             let (one, two, third) = (live[0], live[1], lines[dead]);
             // The third at earth; hanging on the others through windings; or where unlike loads pull it.
             for share in [&[][..], &[(0.4, 0.05, 0.6)][..], &[(0.4, 0.05, 0.8), (0.0, -0.3, 0.3)][..]] {
-                let place: Place = Box::new(move |p| {
+                let place: SpotsOf = Box::new(move |p| {
                     let mut spots = vec![Spot::ZERO; n];
                     spots[one] = Spot::polar(p[0], 0.0);
                     spots[two] = Spot::polar(p[0], 2.0 * std::f64::consts::FRAC_PI_3);
@@ -201,7 +208,7 @@ fn some_lines(b: &mut Build) {
 }
 
 /// The neutral away from earth: broken under live lines, fed by another circuit, or a few volts of drop.
-fn neutral(b: &mut Build) {
+fn neutral(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let (Some(&neutral), Some(_)) = (scene.neutrals.first(), scene.earth) else { return };
@@ -214,7 +221,7 @@ fn neutral(b: &mut Build) {
     if m == 1 {
         let line = lines[0];
         let opened = if scene.neutral_opened == Some(true) { 4.0 } else { 0.0 };
-        let place: Place = Box::new(move |p| {
+        let place: SpotsOf = Box::new(move |p| {
             let mut spots = vec![Spot::ZERO; n];
             spots[line].x = p[0];
             spots[neutral].x = p[0] * p[1];
@@ -227,7 +234,7 @@ fn neutral(b: &mut Build) {
         for frame in frames(scene, &lines) {
             for angle in [0.5, 2.6, 4.7] {
                 let (lines, spots) = (lines.clone(), frame.spots.clone());
-                let place: Place = Box::new(move |p| {
+                let place: SpotsOf = Box::new(move |p| {
                     let mut all = vec![Spot::ZERO; n];
                     for (k, (size, angle)) in lines.iter().zip(&spots) {
                         all[*k] = Spot::polar(p[0] * size, *angle);
@@ -263,7 +270,7 @@ fn neutral(b: &mut Build) {
             (Cause::NeutralDrop, mixed, 0.02, 0.0, 0.04),
         ] {
             let (lines, states) = (lines.clone(), states.clone());
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 spots[neutral].x = p[0] * p[1];
                 for (k, state) in lines.iter().zip(&states) {
@@ -285,7 +292,7 @@ fn neutral(b: &mut Build) {
             (Cause::NeutralDrop, 2.0, 0.02, 0.0, 0.04),
         ] {
             let lines = lines.clone();
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut spots = vec![Spot::ZERO; n];
                 spots[neutral].x = p[0] * p[1];
                 for (at, k) in lines.iter().enumerate() {
@@ -303,7 +310,7 @@ fn neutral(b: &mut Build) {
 }
 
 /// Two lines from sources that do not belong together: at an angle that no arrangement of one supply has.
-fn other_source(b: &mut Build) {
+fn other_source(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let lines = scene.lines();
@@ -315,7 +322,7 @@ fn other_source(b: &mut Build) {
         for two in &lines[at + 1..] {
             let (one, two) = (*one, *two);
             for (from, to) in [(14.0, 106.0), (134.0, 226.0)] {
-                let place: Place = Box::new(move |p| {
+                let place: SpotsOf = Box::new(move |p| {
                     let mut spots = vec![Spot::ZERO; n];
                     spots[one] = Spot::polar(p[0], 0.0);
                     spots[two] = Spot::polar(p[0] * p[2], p[1]);
@@ -329,7 +336,7 @@ fn other_source(b: &mut Build) {
     if let [one, two, three] = lines[..] {
         for (odd, x, y) in [(one, two, three), (two, one, three), (three, one, two)] {
             for (from, to) in [(14.0, 106.0), (134.0, 226.0), (254.0, 346.0)] {
-                let place: Place = Box::new(move |p| {
+                let place: SpotsOf = Box::new(move |p| {
                     let mut spots = vec![Spot::ZERO; n];
                     spots[x] = Spot::polar(p[0], 0.0);
                     spots[y] = Spot::polar(p[0], 120.0 * degree);
@@ -348,6 +355,6 @@ fn add(a: Spot, b: Spot, times: f64) -> Spot {
 }
 
 /// A pattern in units of the scale.
-pub(super) fn scaled(unit: Vec<Spot>) -> Place {
+pub(super) fn scaled(unit: Vec<Spot>) -> SpotsOf {
     Box::new(move |p| unit.iter().map(|s| Spot { x: s.x * p[0], y: s.y * p[0], soft: s.soft }).collect())
 }

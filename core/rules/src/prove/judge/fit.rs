@@ -14,7 +14,7 @@ pub(super) struct Spot {
 }
 
 /// Places every conductor from parameters.
-pub(super) type Place = Box<dyn Fn(&[f64]) -> Vec<Spot>>;
+pub(super) type SpotsOf = Box<dyn Fn(&[f64]) -> Vec<Spot>>;
 
 /// What can be fitted: a parametric prediction with bounds.
 pub(super) struct Model {
@@ -27,7 +27,7 @@ pub(super) struct Model {
     pub small: bool,
     /// The first parameter is the supply's voltage.
     pub scaled: bool,
-    pub place: Place,
+    pub place: SpotsOf,
 }
 
 /// A model at its best parameters.
@@ -194,7 +194,7 @@ pub(super) fn free(scene: &Scene) -> Model {
     let mut start = vec![spots[axis].x];
     rest.iter().for_each(|k| start.extend([spots[*k].x, spots[*k].y + push(*k)]));
     let count = start.len();
-    let place: Place = Box::new(move |p| {
+    let place: SpotsOf = Box::new(move |p| {
         let mut spots = vec![Spot::ZERO; n];
         spots[axis].x = p[0];
         for (at, k) in rest.iter().enumerate() {

@@ -2,15 +2,15 @@
 
 use super::super::{Earthing, ReferenceProof};
 use super::cause::Cause;
-use super::causes::Build;
-use super::fit::{Place, Spot};
+use super::causes::CauseModel;
+use super::fit::{Spot, SpotsOf};
 use super::frames::frames;
 
 /// Common logarithm of the reactance in kilohm: start, least, most. 10 nF to earth is 318 kilohm at 50 Hz, 100 pF is 32 megohm.
 const SOFT: (f64, f64, f64) = (2.6, 0.0, 5.0);
 
 /// The protective conductor is not where the supply's neutral point is: a broken reference, or a supply that is not earthed.
-pub(super) fn reference(b: &mut Build) {
+pub(super) fn reference(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let Some(earth) = scene.earth else { return };
@@ -36,7 +36,7 @@ pub(super) fn reference(b: &mut Build) {
             (4.6, 0.4, true),
         ] {
             let (lines, spots) = (lines.clone(), frame.spots.clone());
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut all = vec![Spot::ZERO; n];
                 for (k, (size, angle)) in lines.iter().zip(&spots) {
                     all[*k] = Spot::polar(p[0] * size, *angle);
@@ -54,7 +54,7 @@ pub(super) fn reference(b: &mut Build) {
         }
         // So soft that every reading to earth is nothing, whatever the rest does.
         let (lines, spots) = (lines.clone(), frame.spots.clone());
-        let place: Place = Box::new(move |p| {
+        let place: SpotsOf = Box::new(move |p| {
             let mut all = vec![Spot::ZERO; n];
             for (k, (size, angle)) in lines.iter().zip(&spots) {
                 all[*k] = Spot::polar(p[0] * size, *angle);
@@ -69,7 +69,7 @@ pub(super) fn reference(b: &mut Build) {
     if lines.len() > 1 {
         for line in lines.iter().copied() {
             for soft in [false, true] {
-                let place: Place = Box::new(move |p| {
+                let place: SpotsOf = Box::new(move |p| {
                     let mut all = vec![Spot::ZERO; n];
                     all[line].x = p[0];
                     all[earth].x = p[0] * p[1];
@@ -88,7 +88,7 @@ pub(super) fn reference(b: &mut Build) {
         Some(false) => 0.0,
         None => 2.0,
     };
-    let place: Place = Box::new(move |p| {
+    let place: SpotsOf = Box::new(move |p| {
         let mut all = vec![Spot::ZERO; n];
         all[earth].x = p[0] * p[1];
         all
@@ -97,7 +97,7 @@ pub(super) fn reference(b: &mut Build) {
 }
 
 /// Dead cores beside live ones: each hangs on its capacitances, and what is read depends on the instrument.
-pub(super) fn induced(b: &mut Build) {
+pub(super) fn induced(b: &mut CauseModel) {
     let scene = b.scene;
     let n = scene.names.len();
     let lines = scene.lines();
@@ -126,7 +126,7 @@ pub(super) fn induced(b: &mut Build) {
         let which = free.clone();
         // All alike; in one direction; anywhere.
         let list = free.clone();
-        let place: Place = Box::new(move |p| {
+        let place: SpotsOf = Box::new(move |p| {
             let mut all = vec![Spot::ZERO; n];
             list.iter().for_each(|k| all[*k] = Spot { x: p[1], y: 0.0, soft: 10f64.powf(p[2]) });
             all
@@ -137,7 +137,7 @@ pub(super) fn induced(b: &mut Build) {
         let count = free.len();
         let mut more = vec![(0.4 * u, -1.1 * u, 1.1 * u); count];
         more.extend(vec![SOFT; count]);
-        let place: Place = Box::new(move |p| {
+        let place: SpotsOf = Box::new(move |p| {
             let mut all = vec![Spot::ZERO; n];
             for (at, k) in list.iter().enumerate() {
                 all[*k] = Spot { x: p[1 + at], y: 0.0, soft: 10f64.powf(p[1 + count + at]) };
@@ -153,7 +153,7 @@ pub(super) fn induced(b: &mut Build) {
                 more.extend([(at.x, -1.1 * u, 1.1 * u), (at.y, -1.1 * u, 1.1 * u)]);
             }
             let list = free;
-            let place: Place = Box::new(move |p| {
+            let place: SpotsOf = Box::new(move |p| {
                 let mut all = vec![Spot::ZERO; n];
                 let soft = 10f64.powf(p[1]);
                 all[list[0]] = Spot { x: p[2], y: 0.0, soft };

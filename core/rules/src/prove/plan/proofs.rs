@@ -64,7 +64,7 @@ pub enum DcReason {
 
 /// What a case itself says is dangerous or missing.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Warning {
+pub enum PlanWarning {
     /// No conductor of the list is earth.
     NoReference,
     /// The points leave these lines, poles or control conductors closed.
@@ -159,30 +159,30 @@ pub(super) fn dc_test(case: &Case, tests: &[Test]) -> Option<DcTest> {
     (!why.is_empty()).then_some(DcTest { why, pairs })
 }
 
-pub(super) fn warnings(case: &Case) -> Vec<Warning> {
+pub(super) fn warnings(case: &Case) -> Vec<PlanWarning> {
     let mut warnings = Vec::new();
-    let mut warn = |there: bool, warning: Warning| warnings.extend(there.then_some(warning));
-    warn(!case.conductors.iter().any(|c| c.role.is_reference()), Warning::NoReference);
+    let mut warn = |there: bool, warning: PlanWarning| warnings.extend(there.then_some(warning));
+    warn(!case.conductors.iter().any(|c| c.role.is_reference()), PlanWarning::NoReference);
 
     let (lines, neutrals): (Vec<_>, Vec<_>) = left_closed(case).into_iter().partition(|c| c.role.danger() > 1);
     let names = |of: Vec<&Conductor>| of.into_iter().map(|c| c.name.clone()).collect::<Vec<_>>();
-    warn(!lines.is_empty(), Warning::LinesClosed(names(lines)));
-    warn(!neutrals.is_empty(), Warning::NeutralsClosed(names(neutrals), case.earthing));
+    warn(!lines.is_empty(), PlanWarning::LinesClosed(names(lines)));
+    warn(!neutrals.is_empty(), PlanWarning::NeutralsClosed(names(neutrals), case.earthing));
     let charged = names(case.conductors.iter().filter(|c| discharges(case, c)).collect());
-    warn(!charged.is_empty(), Warning::Charged(charged));
-    warn(case.earthing == Earthing::It, Warning::It);
+    warn(!charged.is_empty(), PlanWarning::Charged(charged));
+    warn(case.earthing == Earthing::It, PlanWarning::It);
 
     let mut supplies: Vec<String> = case.conductors.iter().filter_map(|c| c.supply.clone()).collect();
     supplies.sort_unstable();
     supplies.dedup();
-    warn(supplies.len() > 1, Warning::Supplies(supplies));
-    warn(case.conductors.iter().any(|c| c.role == Role::Control), Warning::Control);
-    warn(case.equipment.pv, Warning::Pv);
-    warn(case.equipment.ups, Warning::Ups);
-    warn(case.equipment.generator, Warning::Generator);
+    warn(supplies.len() > 1, PlanWarning::Supplies(supplies));
+    warn(case.conductors.iter().any(|c| c.role == Role::Control), PlanWarning::Control);
+    warn(case.equipment.pv, PlanWarning::Pv);
+    warn(case.equipment.ups, PlanWarning::Ups);
+    warn(case.equipment.generator, PlanWarning::Generator);
 
     let (lowest_mv, bound) = (case.indicator.lowest(false), Bound::of(case));
-    warn(!bound.lit_by(false, lowest_mv), Warning::LightsLate { lowest_mv, bound_mv: bound.ac_mv });
+    warn(!bound.lit_by(false, lowest_mv), PlanWarning::LightsLate { lowest_mv, bound_mv: bound.ac_mv });
     warnings
 }
 

@@ -9,7 +9,7 @@ use crate::prove::{Conductor, Order};
 
 /// One test, by places in the list of conductors.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Step {
+pub(super) struct ProbeMove {
     pub(super) first: usize,
     pub(super) then: usize,
     /// The one whose probe stays on from the step before.
@@ -17,7 +17,7 @@ pub(super) struct Step {
 }
 
 /// The chains of all levels, in the order that the site prefers.
-pub(super) fn best(conductors: &[Conductor], order: Order) -> Vec<Step> {
+pub(super) fn best(conductors: &[Conductor], order: Order) -> Vec<ProbeMove> {
     let danger = |i: usize| conductors[i].role.danger();
     let mut levels: Vec<u8> = (0..conductors.len()).map(danger).collect();
     levels.sort_unstable_by_key(|level| turn(order, *level));
@@ -33,7 +33,7 @@ pub(super) fn best(conductors: &[Conductor], order: Order) -> Vec<Step> {
         let mut on = None;
         loop {
             for &then in above.iter().chain(&left) {
-                steps.push(Step { first: held, then, held: on });
+                steps.push(ProbeMove { first: held, then, held: on });
                 on = Some(held);
             }
             let Some(next) = left.pop() else { break };
@@ -49,9 +49,9 @@ pub(super) fn best(conductors: &[Conductor], order: Order) -> Vec<Step> {
 }
 
 /// The site's own order, with every probe that rule 1 lets stay.
-pub(super) fn own(conductors: &[Conductor], pairs: &[[String; 2]]) -> Vec<Step> {
+pub(super) fn own(conductors: &[Conductor], pairs: &[[String; 2]]) -> Vec<ProbeMove> {
     let place = |name: &String| conductors.iter().position(|c| c.name == *name);
-    let mut steps: Vec<Step> = Vec::with_capacity(pairs.len());
+    let mut steps: Vec<ProbeMove> = Vec::with_capacity(pairs.len());
     for [a, b] in pairs {
         let (Some(a), Some(b)) = (place(a), place(b)) else { continue };
         let before = steps.last().copied();
@@ -64,13 +64,13 @@ pub(super) fn own(conductors: &[Conductor], pairs: &[[String; 2]]) -> Vec<Step> 
             std::cmp::Ordering::Equal => (a, b),
         };
         let held = before.and_then(|last| stays(conductors, last, first, then));
-        steps.push(Step { first, then, held });
+        steps.push(ProbeMove { first, then, held });
     }
     steps
 }
 
 /// The conductor that both tests share, if its probe may stay on while the other is free.
-fn stays(conductors: &[Conductor], last: Step, first: usize, then: usize) -> Option<usize> {
+fn stays(conductors: &[Conductor], last: ProbeMove, first: usize, then: usize) -> Option<usize> {
     let danger = |i: usize| conductors[i].role.danger();
     [(first, then), (then, first)].into_iter().find_map(|(shared, to)| {
         let from = if last.first == shared {

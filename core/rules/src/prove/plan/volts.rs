@@ -21,30 +21,34 @@ pub(super) fn between(case: &Case, a: &Conductor, b: &Conductor) -> Between {
     let (phase, dc, control) = (nominal.line_neutral(), nominal.dc_mv, nominal.control_mv);
     let other_supply = matches!((&a.supply, &b.supply), (Some(x), Some(y)) if x != y);
     match (kind(a.role), kind(b.role)) {
-        (Kind::Line, Kind::Line) if other_supply => Between::up_to(phase.map(|mv| 2 * mv)),
-        (Kind::Line, Kind::Line) => lines(case, a),
-        (Kind::Earth, Kind::Line) if case.earthing == Earthing::It => Between::up_to(nominal.line_line()),
-        (Kind::Earth, Kind::Line) => to_earth(case),
+        (ConductorKind::Line, ConductorKind::Line) if other_supply => Between::up_to(phase.map(|mv| 2 * mv)),
+        (ConductorKind::Line, ConductorKind::Line) => lines(case, a),
+        (ConductorKind::Earth, ConductorKind::Line) if case.earthing == Earthing::It => {
+            Between::up_to(nominal.line_line())
+        }
+        (ConductorKind::Earth, ConductorKind::Line) => to_earth(case),
         // Two neutrals that are not joined drift apart.
-        (Kind::Middle, Kind::Line) if other_supply => Between::up_to(phase.map(|mv| 2 * mv)),
-        (Kind::Middle, Kind::Line) => Between::about(phase),
-        (Kind::Earth | Kind::Middle, Kind::Earth | Kind::Middle) => {
+        (ConductorKind::Middle, ConductorKind::Line) if other_supply => Between::up_to(phase.map(|mv| 2 * mv)),
+        (ConductorKind::Middle, ConductorKind::Line) => Between::about(phase),
+        (ConductorKind::Earth | ConductorKind::Middle, ConductorKind::Earth | ConductorKind::Middle) => {
             let of_dc = a.role == Role::MidPoint || b.role == Role::MidPoint;
             Between::up_to(phase.max(dc.filter(|_| of_dc).map(|mv| mv / 2)))
         }
-        (Kind::Dc, Kind::Dc) if other_supply => Between::up_to(dc.map(|mv| 2 * mv)),
-        (Kind::Dc, Kind::Dc) if a.role == b.role => Between::up_to(dc),
-        (Kind::Dc, Kind::Dc) => Between::about(dc),
-        (Kind::Middle, Kind::Dc) if a.role == Role::MidPoint => Between::about(dc.map(|mv| mv / 2)),
-        (Kind::Earth, Kind::Dc) => Between::up_to(dc),
-        (Kind::Control, Kind::Control) => Between::up_to(control.or(nominal.line_line())),
-        (Kind::Earth | Kind::Middle, Kind::Control) => Between::up_to(control.or(nominal.line_line())),
+        (ConductorKind::Dc, ConductorKind::Dc) if other_supply => Between::up_to(dc.map(|mv| 2 * mv)),
+        (ConductorKind::Dc, ConductorKind::Dc) if a.role == b.role => Between::up_to(dc),
+        (ConductorKind::Dc, ConductorKind::Dc) => Between::about(dc),
+        (ConductorKind::Middle, ConductorKind::Dc) if a.role == Role::MidPoint => Between::about(dc.map(|mv| mv / 2)),
+        (ConductorKind::Earth, ConductorKind::Dc) => Between::up_to(dc),
+        (ConductorKind::Control, ConductorKind::Control) => Between::up_to(control.or(nominal.line_line())),
+        (ConductorKind::Earth | ConductorKind::Middle, ConductorKind::Control) => {
+            Between::up_to(control.or(nominal.line_line()))
+        }
         // Two sources that have nothing to do with each other: at worst their voltages add.
         _ => Between::up_to(sum([a.role, b.role].map(|role| amount(case, role)))),
     }
 }
 
-enum Kind {
+enum ConductorKind {
     Earth,
     Middle,
     Line,
@@ -52,13 +56,13 @@ enum Kind {
     Control,
 }
 
-fn kind(role: Role) -> Kind {
+fn kind(role: Role) -> ConductorKind {
     match role {
-        Role::Protective => Kind::Earth,
-        Role::Pen | Role::Neutral | Role::MidPoint => Kind::Middle,
-        Role::Line => Kind::Line,
-        Role::DcPlus | Role::DcMinus => Kind::Dc,
-        Role::Control => Kind::Control,
+        Role::Protective => ConductorKind::Earth,
+        Role::Pen | Role::Neutral | Role::MidPoint => ConductorKind::Middle,
+        Role::Line => ConductorKind::Line,
+        Role::DcPlus | Role::DcMinus => ConductorKind::Dc,
+        Role::Control => ConductorKind::Control,
     }
 }
 
@@ -82,16 +86,16 @@ fn to_earth(case: &Case) -> Between {
 }
 
 fn kind_is_middle(role: Role) -> bool {
-    matches!(kind(role), Kind::Middle)
+    matches!(kind(role), ConductorKind::Middle)
 }
 
 /// The greatest voltage to earth that a conductor of this role has.
 fn amount(case: &Case, role: Role) -> Option<u32> {
     match kind(role) {
-        Kind::Line => case.nominal.line_neutral(),
-        Kind::Dc => case.nominal.dc_mv,
-        Kind::Control => case.nominal.control_mv.or(case.nominal.line_line()),
-        Kind::Earth | Kind::Middle => Some(0),
+        ConductorKind::Line => case.nominal.line_neutral(),
+        ConductorKind::Dc => case.nominal.dc_mv,
+        ConductorKind::Control => case.nominal.control_mv.or(case.nominal.line_line()),
+        ConductorKind::Earth | ConductorKind::Middle => Some(0),
     }
 }
 

@@ -89,7 +89,7 @@ pub enum Stands {
 
 /// Draws a network with labels in the words of `label`, and tells all that the drawing shows. Ids that are not in the network are left out.
 pub fn draw(network: &Network, shown: &Shown, label: &dyn Fn(Label) -> String) -> (Drawing, Outline) {
-    let scene = Scene::of(network, shown, label);
+    let scene = DrawnScene::of(network, shown, label);
     let mut plan = tree::plan(&scene);
     place::order(&mut plan);
     let size = place::place(&mut plan);
@@ -97,7 +97,7 @@ pub fn draw(network: &Network, shown: &Shown, label: &dyn Fn(Label) -> String) -
 }
 
 /// What is to be drawn, by numbers.
-struct Scene<'a> {
+struct DrawnScene<'a> {
     network: &'a Network,
     /// The words of a label.
     label: &'a dyn Fn(Label) -> String,
@@ -118,8 +118,8 @@ struct Scene<'a> {
     path_links: HashSet<usize>,
 }
 
-impl<'a> Scene<'a> {
-    fn of(network: &'a Network, shown: &Shown, label: &'a dyn Fn(Label) -> String) -> Scene<'a> {
+impl<'a> DrawnScene<'a> {
+    fn of(network: &'a Network, shown: &Shown, label: &'a dyn Fn(Label) -> String) -> DrawnScene<'a> {
         let known: Vec<&String> =
             shown.zone.iter().filter(|id| network.node(id).is_some() || network.link(id).is_some()).collect();
         let zone: HashSet<usize> = network.zone(&known).unwrap_or_default().into_iter().collect();
@@ -146,7 +146,7 @@ impl<'a> Scene<'a> {
             more[end] -= 1;
         }
         let (locked, given) = (locks.stops, locks.given);
-        Scene { network, label, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
+        DrawnScene { network, label, nodes, links, more, closed, locked, given, zone, path_nodes, path_links }
     }
 
     /// How a link stands.

@@ -4,7 +4,7 @@ use super::place::{line_x, port_x};
 use super::symbol::{self, Along, LONG};
 use super::text::{NAME, SMALL, short, width};
 use super::tree::{Body, Item, Plan, SYMBOL, Sideways, link_lines, list_texts, name_lines, note_lines, padlock, row};
-use super::{Label, Scene};
+use super::{DrawnScene, Label};
 use crate::supply::model::{LinkKind, NodeKind};
 use stillbar_values::drawing::{Drawing, Ink, Shape};
 
@@ -16,7 +16,7 @@ const LINE: f32 = 13.0;
 const FRAME: f32 = 6.0;
 
 /// Paints what has its place.
-pub fn paint(scene: &Scene, plan: &Plan, (width, height): (f32, f32)) -> Drawing {
+pub fn paint(scene: &DrawnScene, plan: &Plan, (width, height): (f32, f32)) -> Drawing {
     let mut paint = Paint { scene, plan, paths: Vec::new(), lines: Vec::new(), over: Vec::new() };
     for (i, item) in plan.items.iter().enumerate() {
         match &item.body {
@@ -41,7 +41,7 @@ pub fn paint(scene: &Scene, plan: &Plan, (width, height): (f32, f32)) -> Drawing
 }
 
 struct Paint<'a> {
-    scene: &'a Scene<'a>,
+    scene: &'a DrawnScene<'a>,
     plan: &'a Plan,
     /// Below everything.
     paths: Vec<Shape>,

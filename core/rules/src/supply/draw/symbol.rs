@@ -1,6 +1,6 @@
 //! Symbols in the manner of IEC 60617, of our own drawing: a switch parts or bridges a line, a padlock hangs beside its word.
 
-use super::Scene;
+use super::DrawnScene;
 use crate::supply::model::{LinkKind, SourceSort};
 use stillbar_values::drawing::{Ink, Shape};
 
@@ -39,7 +39,7 @@ impl Along {
 }
 
 /// The symbol of a link, [`LONG`] from where it begins.
-pub fn link(scene: &Scene, link: usize, along: Along, shapes: &mut Vec<Shape>) {
+pub fn link(scene: &DrawnScene, link: usize, along: Along, shapes: &mut Vec<Shape>) {
     let kind = scene.network.links()[link].kind;
     let closed = scene.closed[link];
     match kind {

@@ -3,7 +3,7 @@
 use std::collections::{HashMap, HashSet, VecDeque};
 
 use super::text::{NAME, SMALL, short, width, wrap};
-use super::{Label, Scene};
+use super::{DrawnScene, Label};
 use crate::supply::model::{Link, LinkKind, Node, NodeKind, SourceSort};
 
 /// The height of the room for a switch on its way down.
@@ -79,7 +79,7 @@ pub struct Plan {
 }
 
 /// Works out what hangs below what.
-pub fn plan(scene: &Scene) -> Plan {
+pub fn plan(scene: &DrawnScene) -> Plan {
     let parents = parents(scene);
     let mut plan = Plan { items: Vec::new(), roots: Vec::new(), sideways: Vec::new() };
     let mut item_of: HashMap<usize, usize> = HashMap::new();
@@ -119,7 +119,7 @@ pub fn plan(scene: &Scene) -> Plan {
 }
 
 impl Plan {
-    fn add(&mut self, body: Body, parent: Option<usize>, via: Option<usize>, scene: &Scene) -> usize {
+    fn add(&mut self, body: Body, parent: Option<usize>, via: Option<usize>, scene: &DrawnScene) -> usize {
         let row = parent.map_or(0, |p| self.items[p].row + 1);
         let zero = (0.0, 0.0);
         let (below, also, slots) = (Vec::new(), Vec::new(), Vec::new());
@@ -133,7 +133,7 @@ impl Plan {
         number
     }
 
-    fn sideways(&mut self, link: usize, [a, b]: [usize; 2], scene: &Scene) {
+    fn sideways(&mut self, link: usize, [a, b]: [usize; 2], scene: &DrawnScene) {
         if self.items[a].row == self.items[b].row {
             let from = self.add(Body::TieOut(link), Some(a), None, scene);
             let to = self.add(Body::TieIn, Some(b), None, scene);
@@ -153,7 +153,7 @@ impl Plan {
 }
 
 impl Item {
-    fn measure(&mut self, scene: &Scene) {
+    fn measure(&mut self, scene: &DrawnScene) {
         self.own = own(scene, self);
         let links = self.via.iter().chain(&self.also);
         self.slots = links.clone().map(|link| slot(scene, *link)).collect();
@@ -165,7 +165,7 @@ impl Item {
 }
 
 /// Whether it goes into a list: it is no board and no source, and has one link.
-fn is_leaf(scene: &Scene, node: usize) -> bool {
+fn is_leaf(scene: &DrawnScene, node: usize) -> bool {
     let part = &scene.network.nodes()[node];
     !matches!(part.kind, NodeKind::Source | NodeKind::Board)
         && scene.network.around(node).len() == 1
@@ -177,7 +177,7 @@ type Hangs = (usize, Option<(usize, usize)>);
 
 /// Every node, each after the one it hangs on. Sources are on top. Supply from outside goes before what stands by, and closed links before
 /// open ones, so that the tree is the network as it normally runs.
-fn parents(scene: &Scene) -> Vec<Hangs> {
+fn parents(scene: &DrawnScene) -> Vec<Hangs> {
     let nodes = scene.network.nodes();
     let mut hangs: Vec<Hangs> = Vec::new();
     let mut seen: HashSet<usize> = HashSet::new();
@@ -236,7 +236,7 @@ pub fn name_lines(node: &Node) -> Vec<String> {
 }
 
 /// The lines beside a link's symbol, and whether each warns; none for plain conductors.
-pub fn link_lines(scene: &Scene, link: usize) -> Vec<(String, bool)> {
+pub fn link_lines(scene: &DrawnScene, link: usize) -> Vec<(String, bool)> {
     let part = &scene.network.links()[link];
     if part.kind == LinkKind::Cable {
         return Vec::new();
@@ -250,23 +250,23 @@ pub fn link_lines(scene: &Scene, link: usize) -> Vec<(String, bool)> {
 }
 
 /// How wide the column of a link is.
-pub fn slot(scene: &Scene, link: usize) -> f32 {
+pub fn slot(scene: &DrawnScene, link: usize) -> f32 {
     let lines = link_lines(scene, link);
     let texts = lines.iter().map(|(line, _)| width(line, SMALL)).fold(0.0, f32::max);
     if lines.is_empty() { 24.0 } else { LEFT + 14.0 + texts + 10.0 + padlock(scene, link) }
 }
 
 /// The room for a padlock before a text.
-pub fn padlock(scene: &Scene, link: usize) -> f32 {
+pub fn padlock(scene: &DrawnScene, link: usize) -> f32 {
     if scene.locked[link] { 14.0 } else { 0.0 }
 }
 
 /// How high the room for a link's symbol is.
-fn drop(scene: &Scene, link: usize) -> f32 {
+fn drop(scene: &DrawnScene, link: usize) -> f32 {
     if scene.network.links()[link].kind == LinkKind::Cable { PLAIN } else { SYMBOL }
 }
 
-fn own(scene: &Scene, item: &Item) -> (f32, f32) {
+fn own(scene: &DrawnScene, item: &Item) -> (f32, f32) {
     match &item.body {
         Body::Node(node) => {
             let part = &scene.network.nodes()[*node];
@@ -295,7 +295,7 @@ fn own(scene: &Scene, item: &Item) -> (f32, f32) {
 }
 
 /// How wide the switch's part and the load's part of a row are.
-pub fn list_texts(scene: &Scene, (link, node): (usize, usize)) -> (f32, f32) {
+pub fn list_texts(scene: &DrawnScene, (link, node): (usize, usize)) -> (f32, f32) {
     let lines = link_lines(scene, link);
     let switch = lines.iter().map(|(line, _)| width(line, SMALL)).fold(30.0, f32::max) + padlock(scene, link) + 12.0;
     let part = &scene.network.nodes()[node];
@@ -305,14 +305,14 @@ pub fn list_texts(scene: &Scene, (link, node): (usize, usize)) -> (f32, f32) {
 }
 
 /// How high a load's row is: its switch's name above the line, the rest below it.
-pub fn row(scene: &Scene, (link, node): (usize, usize)) -> f32 {
+pub fn row(scene: &DrawnScene, (link, node): (usize, usize)) -> f32 {
     let below = link_lines(scene, link).len().saturating_sub(2);
     let texts = name_lines(&scene.network.nodes()[node]).len() + notes(scene, node).len();
     (ROW + 13.0 * below as f32).max(12.0 + 16.0 * texts as f32)
 }
 
 /// What has to be said of a node besides its name, and whether it warns.
-pub fn notes(scene: &Scene, node: usize) -> Vec<(Label, bool)> {
+pub fn notes(scene: &DrawnScene, node: usize) -> Vec<(Label, bool)> {
     let mut notes = Vec::new();
     if scene.zone.contains(&node) {
         notes.push((Label::WorkZone, false));
@@ -330,6 +330,6 @@ pub fn notes(scene: &Scene, node: usize) -> Vec<(Label, bool)> {
 }
 
 /// The same in words.
-pub fn note_lines(scene: &Scene, node: usize) -> Vec<(String, bool)> {
+pub fn note_lines(scene: &DrawnScene, node: usize) -> Vec<(String, bool)> {
     notes(scene, node).into_iter().map(|(label, warns)| ((scene.label)(label), warns)).collect()
 }

@@ -1,7 +1,7 @@
 //! What a drawing shows, part by part: for whoever does not see it, and with the texts that are shortened in it.
 
 use super::tree::notes;
-use super::{Label, Scene, Stands};
+use super::{DrawnScene, Label, Stands};
 use crate::supply::model::{Link, Node, NodeKind};
 
 /// What a drawing shows.
@@ -42,7 +42,7 @@ pub struct DrawnWay {
 }
 
 /// Names every part that is drawn, with what is shown of it.
-pub fn outline(scene: &Scene) -> Outline {
+pub fn outline(scene: &DrawnScene) -> Outline {
     let mut said = vec![false; scene.network.links().len()];
     let mut nodes = scene.nodes.clone();
     nodes.sort_by_key(|node| (scene.network.nodes()[*node].kind != NodeKind::Source, *node));
@@ -50,7 +50,7 @@ pub fn outline(scene: &Scene) -> Outline {
     Outline { drawn: scene.nodes.len(), all: scene.network.nodes().len(), parts }
 }
 
-fn part(scene: &Scene, node: usize, said: &mut [bool]) -> DrawnPart {
+fn part(scene: &DrawnScene, node: usize, said: &mut [bool]) -> DrawnPart {
     let mut ways = Vec::new();
     for step in scene.network.around(node) {
         let (link, to) = (step.link as usize, step.to as usize);
@@ -62,7 +62,7 @@ fn part(scene: &Scene, node: usize, said: &mut [bool]) -> DrawnPart {
     DrawnPart { node: scene.network.nodes()[node].clone(), notes, ways }
 }
 
-fn way(scene: &Scene, link: usize, to: &str) -> DrawnWay {
+fn way(scene: &DrawnScene, link: usize, to: &str) -> DrawnWay {
     let part = &scene.network.links()[link];
     DrawnWay {
         link: part.clone(),

@@ -16,7 +16,7 @@ pub trait Cell {
 }
 
 /// A fault in a field, or in the row as a whole where that is empty.
-pub type Fault = (&'static str, FileFault);
+pub type CellFault = (&'static str, FileFault);
 
 /// Puts one cell into a node. `field` is one of [`super::NODE_FIELDS`]; `at` says where the node is.
 pub fn into_node(
@@ -25,7 +25,7 @@ pub fn into_node(
     cell: &impl Cell,
     remarks: &mut Remarks,
     at: &Place,
-) -> Result<(), Fault> {
+) -> Result<(), CellFault> {
     let mut put = || -> Result<(), FileFault> {
         match field {
             "id" => node.id = cell.text()?.to_owned(),
@@ -56,7 +56,7 @@ pub fn into_link(
     cell: &impl Cell,
     remarks: &mut Remarks,
     at: &Place,
-) -> Result<(), Fault> {
+) -> Result<(), CellFault> {
     let mut put = || -> Result<(), FileFault> {
         match field {
             "id" => link.id = cell.text()?.to_owned(),
@@ -82,16 +82,16 @@ pub fn into_link(
 }
 
 /// What must be there.
-pub fn node_needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+pub fn node_needs(seen: impl Fn(&str) -> bool) -> Result<(), CellFault> {
     needs(List::Nodes, &["id", "kind"], seen)
 }
 
 /// What must be there.
-pub fn link_needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+pub fn link_needs(seen: impl Fn(&str) -> bool) -> Result<(), CellFault> {
     needs(List::Links, &["id", "from", "to", "kind"], seen)
 }
 
-fn needs(list: List, fields: &[&'static str], seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+fn needs(list: List, fields: &[&'static str], seen: impl Fn(&str) -> bool) -> Result<(), CellFault> {
     match fields.iter().find(|field| !seen(field)) {
         Some(field) => Err(("", FileFault::FieldMissing { list, field })),
         None => Ok(()),

@@ -2,7 +2,7 @@
 
 use csv::{ReaderBuilder, StringRecord, Terminator, Trim, WriterBuilder};
 
-use super::cells::{Cell, Fault, into_link, into_node, link_needs, node_needs};
+use super::cells::{Cell, CellFault, into_link, into_node, link_needs, node_needs};
 use super::{FileError, FileFault, LINK_FIELDS, MAX_BYTES, Many, NODE_FIELDS, Place, Read, Remarks};
 use crate::supply::fault::NetworkFault;
 use crate::supply::model::{Conductors, Link, LinkKind, Node, NodeKind, Position, SourceSort};
@@ -47,9 +47,9 @@ pub fn from_csv(nodes: &str, links: &str) -> Result<Read, FileError> {
     })
 }
 
-struct Text<'a>(&'a str);
+struct CsvText<'a>(&'a str);
 
-impl Cell for Text<'_> {
+impl Cell for CsvText<'_> {
     fn text(&self) -> Result<&str, FileFault> {
         Ok(self.0)
     }
@@ -79,13 +79,13 @@ impl Cell for Text<'_> {
     }
 }
 
-type Put<'p, P> = dyn FnMut(&mut P, &'static str, &Text, &Place) -> Result<(), Fault> + 'p;
+type Put<'p, P> = dyn FnMut(&mut P, &'static str, &CsvText, &Place) -> Result<(), CellFault> + 'p;
 
 fn rows<P: Default>(
     text: &str,
     known: &'static [&'static str],
-    mut put: impl FnMut(&mut P, &'static str, &Text, &Place) -> Result<(), Fault>,
-    needs: impl Fn(&dyn Fn(&str) -> bool) -> Result<(), Fault>,
+    mut put: impl FnMut(&mut P, &'static str, &CsvText, &Place) -> Result<(), CellFault>,
+    needs: impl Fn(&dyn Fn(&str) -> bool) -> Result<(), CellFault>,
 ) -> Result<Vec<(u64, P)>, FileError> {
     if text.len() > MAX_BYTES {
         return Err(FileError::whole(FileFault::TooLarge));
@@ -103,7 +103,7 @@ fn rows<P: Default>(
     let mut reader =
         ReaderBuilder::new().delimiter(delimiter).flexible(true).trim(Trim::All).from_reader(text.as_bytes());
     let header = reader.headers().map_err(|error| FileError::new(Place::Line(1, ""), no_csv(&error)))?.clone();
-    let fault = |line: u64, (field, why): Fault| FileError::new(Place::Line(line, field), why);
+    let fault = |line: u64, (field, why): CellFault| FileError::new(Place::Line(line, field), why);
     let mut fields: Vec<&'static str> = Vec::with_capacity(header.len());
     for (i, name) in header.iter().enumerate() {
         let Some(field) = known.iter().find(|field| **field == name) else {
@@ -136,7 +136,7 @@ fn rows<P: Default>(
         }
         let mut part = P::default();
         for (field, cell) in fields.iter().zip(record.iter()).filter(|(_, cell)| !cell.is_empty()) {
-            put(&mut part, field, &Text(cell), &Place::Line(line, "")).map_err(|f| fault(line, f))?;
+            put(&mut part, field, &CsvText(cell), &Place::Line(line, "")).map_err(|f| fault(line, f))?;
         }
         let filled =
             |field: &str| header.iter().zip(record.iter()).any(|(name, cell)| name == field && !cell.is_empty());

@@ -8,7 +8,7 @@ use std::marker::PhantomData;
 use serde::Serialize;
 use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visitor};
 
-use super::cells::{Fault, into_link, into_node, link_needs, node_needs};
+use super::cells::{CellFault, into_link, into_node, link_needs, node_needs};
 use super::value::{AnyValue, Value};
 use super::{FileError, FileFault, LINK_FIELDS, List, Many, NODE_FIELDS, Place, Read, Remarks};
 use crate::supply::model::{Link, Node};
@@ -25,10 +25,10 @@ pub fn to_json(network: &Network) -> String {
 }
 
 pub fn read(text: &str) -> Result<Read, FileError> {
-    let state = RefCell::new(State::default());
+    let state = RefCell::new(ReadState::default());
     let mut json = serde_json::Deserializer::from_str(text);
-    let done = File(&state).deserialize(&mut json).and_then(|()| json.end());
-    let State { nodes, links, remarks, fault: own } = state.into_inner();
+    let done = FileSeed(&state).deserialize(&mut json).and_then(|()| json.end());
+    let ReadState { nodes, links, remarks, fault: own } = state.into_inner();
     if let Err(error) = done {
         // Our own reason says more than the reader's.
         let at = Place::At { line: error.line(), column: error.column() };
@@ -42,7 +42,7 @@ pub fn read(text: &str) -> Result<Read, FileError> {
 }
 
 #[derive(Default)]
-struct State {
+struct ReadState {
     nodes: Option<Vec<Node>>,
     links: Option<Vec<Link>>,
     remarks: Remarks,
@@ -53,7 +53,7 @@ struct State {
 /// The fields of the whole file.
 const LISTS: [&str; 2] = ["nodes", "links"];
 
-impl State {
+impl ReadState {
     /// Notes the first fault; the reader only has to know that there is one.
     fn fail<E: Error>(&mut self, place: Option<Place>, why: FileFault) -> E {
         self.fault.get_or_insert((place, why));
@@ -75,9 +75,9 @@ macro_rules! refuses {
 }
 
 /// The whole file.
-struct File<'s>(&'s RefCell<State>);
+struct FileSeed<'s>(&'s RefCell<ReadState>);
 
-impl<'de> DeserializeSeed<'de> for File<'_> {
+impl<'de> DeserializeSeed<'de> for FileSeed<'_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<(), D::Error> {
@@ -85,13 +85,13 @@ impl<'de> DeserializeSeed<'de> for File<'_> {
     }
 }
 
-impl File<'_> {
+impl FileSeed<'_> {
     fn refused<E: Error>(&self) -> E {
         self.0.borrow_mut().fail(Some(Place::Whole), FileFault::NoNetwork)
     }
 }
 
-impl<'de> Visitor<'de> for File<'_> {
+impl<'de> Visitor<'de> for FileSeed<'_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
@@ -133,18 +133,18 @@ impl<'de> Visitor<'de> for File<'_> {
 trait Part: Default {
     /// Fewer than 32.
     const FIELDS: &'static [&'static str];
-    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault>;
-    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault>;
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), CellFault>;
+    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), CellFault>;
 }
 
 impl Part for Node {
     const FIELDS: &'static [&'static str] = &NODE_FIELDS;
 
-    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault> {
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), CellFault> {
         into_node(self, field, value, remarks, at)
     }
 
-    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), CellFault> {
         node_needs(seen)
     }
 }
@@ -152,11 +152,11 @@ impl Part for Node {
 impl Part for Link {
     const FIELDS: &'static [&'static str] = &LINK_FIELDS;
 
-    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), Fault> {
+    fn put(&mut self, field: &'static str, value: &Value, remarks: &mut Remarks, at: &Place) -> Result<(), CellFault> {
         into_link(self, field, value, remarks, at)
     }
 
-    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), Fault> {
+    fn needs(seen: impl Fn(&str) -> bool) -> Result<(), CellFault> {
         link_needs(seen)
     }
 }
@@ -164,12 +164,12 @@ impl Part for Link {
 /// A list of parts.
 struct Parts<'s, P> {
     list: List,
-    state: &'s RefCell<State>,
+    state: &'s RefCell<ReadState>,
     part: PhantomData<P>,
 }
 
 impl<'s, P> Parts<'s, P> {
-    fn of(list: List, state: &'s RefCell<State>) -> Parts<'s, P> {
+    fn of(list: List, state: &'s RefCell<ReadState>) -> Parts<'s, P> {
         Parts { list, state, part: PhantomData }
     }
 
@@ -258,7 +258,7 @@ impl<'de, P: Part> Visitor<'de> for One<'_, '_, P> {
         // A bit for each field that was there.
         let mut seen = 0u32;
         let place = self.place();
-        let fail = |(field, why): Fault| -> A::Error { self.list.fail(place.field(field), why) };
+        let fail = |(field, why): CellFault| -> A::Error { self.list.fail(place.field(field), why) };
         while let Some(Key(key)) = entries.next_key::<Key>()? {
             let Some(at) = P::FIELDS.iter().position(|field| *field == key) else {
                 return Err(fail(("", FileFault::FieldUnknown { field: key.into_owned(), known: P::FIELDS })));
@@ -283,8 +283,8 @@ struct Key<'a>(Cow<'a, str>);
 
 impl<'de> serde::Deserialize<'de> for Key<'de> {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Key<'de>, D::Error> {
-        struct Text;
-        impl<'de> Visitor<'de> for Text {
+        struct TextSeed;
+        impl<'de> Visitor<'de> for TextSeed {
             type Value = Key<'de>;
 
             fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
@@ -299,6 +299,6 @@ impl<'de> serde::Deserialize<'de> for Key<'de> {
                 Ok(Key(Cow::Borrowed(text)))
             }
         }
-        from.deserialize_str(Text)
+        from.deserialize_str(TextSeed)
     }
 }

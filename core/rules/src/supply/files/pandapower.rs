@@ -23,7 +23,7 @@ pub fn read(text: &str) -> Result<Read, FileError> {
         FileError::new(place, FileFault::Json((&error).into()))
     })?;
     let tables = whole.get("_object").ok_or_else(|| wrong("_object", Odd::File))?;
-    let mut build = Build { tables, nodes: Vec::new(), links: Vec::new(), ends: HashSet::new() };
+    let mut build = NetworkBuild { tables, nodes: Vec::new(), links: Vec::new(), ends: HashSet::new() };
     build.buses()?;
     build.switches()?;
     build.branches()?;
@@ -36,7 +36,7 @@ fn wrong(table: &str, what: Odd) -> FileError {
     FileError::new(Place::Table(table.to_owned()), FileFault::Pandapower(what))
 }
 
-struct Build<'a> {
+struct NetworkBuild<'a> {
     tables: &'a Value,
     nodes: Vec<Node>,
     links: Vec<Link>,
@@ -88,7 +88,7 @@ impl Table {
     }
 }
 
-impl Build<'_> {
+impl NetworkBuild<'_> {
     /// A table by name; empty where there is none.
     fn table(&self, name: &str) -> Result<Table, FileError> {
         let empty = Table { name: name.into(), columns: Vec::new(), index: Vec::new(), data: Vec::new() };

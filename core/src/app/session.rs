@@ -23,7 +23,7 @@ use crate::world::World;
 const MAX_JOBS: usize = 32;
 
 /// See the module.
-pub struct Inner {
+pub struct Session {
     pub(super) store: Store,
     pub(super) platform: Arc<dyn Platform>,
     pub(super) key: DeviceKey,
@@ -71,9 +71,9 @@ pub struct Inner {
     pub(super) scanning: Option<String>,
 }
 
-impl Inner {
+impl Session {
     /// Everything over a store that was just opened.
-    pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Inner, OpenError> {
+    pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Session, OpenError> {
         let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
         let Beginning { renew, forgot, older } = Beginning::of(&store, &*platform, last)?;
@@ -86,7 +86,7 @@ impl Inner {
         if !fresh && head.seq == 0 && !older {
             return Err(wrong_key());
         }
-        let mut inner = Inner {
+        let mut session = Session {
             clock: Clock::resume(last),
             head,
             wrote: None,
@@ -118,11 +118,11 @@ impl Inner {
             platform,
         };
         let failed = |what: String| OpenError::Other { what };
-        inner.reload().map_err(failed)?;
+        session.reload().map_err(failed)?;
         if forgot {
-            inner.note_forgot();
+            session.note_forgot();
         } else if renew.is_some() || head.seq == 0 {
-            inner.begin().map_err(|why| {
+            session.begin().map_err(|why| {
                 let what = why.to_string();
                 match why {
                     KeepError::Store(why) if why.is_full() => OpenError::DiskFull { what },
@@ -130,21 +130,21 @@ impl Inner {
                 }
             })?;
         }
-        inner.keep_head();
-        inner.take_in_due();
-        let local = |name: &str| inner.store.local(name).map_err(other);
+        session.keep_head();
+        session.take_in_due();
+        let local = |name: &str| session.store.local(name).map_err(other);
         let (route, acting) = (local("route")?, local("acting")?);
-        inner.exchange.has_office = inner.office().is_some();
-        inner.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
-        inner.acting = acting.and_then(|a| a.parse().ok()).filter(|a| inner.world.people.contains_key(a));
-        inner.load_hands().map_err(failed)?;
-        if let Some(person) = inner.acting {
+        session.exchange.has_office = session.office().is_some();
+        session.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
+        session.acting = acting.and_then(|a| a.parse().ok()).filter(|a| session.world.people.contains_key(a));
+        session.load_hands().map_err(failed)?;
+        if let Some(person) = session.acting {
             // A journal of before PINs: what cannot be kept now is kept at the next start.
-            inner.hands.all.entry(person).or_default();
-            let _ = inner.keep_hand(person);
+            session.hands.all.entry(person).or_default();
+            let _ = session.keep_hand(person);
         }
-        inner.load_drafts();
-        Ok(inner)
+        session.load_drafts();
+        Ok(session)
     }
 
     /// Everything in memory that follows from the disk, read again.

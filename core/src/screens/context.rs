@@ -185,7 +185,7 @@ impl Look<'_> {
 
 /// What an action may do. Everything that is kept goes through [`Act::keep`], and so through the gate.
 pub struct Act<'a> {
-    pub(crate) app: &'a mut crate::app::Inner,
+    pub(crate) app: &'a mut crate::app::Session,
     pub(crate) input: &'a [Filled],
     /// Where to go when the action succeeds; the same screen if nothing is said.
     pub go: Option<Route>,
