@@ -112,17 +112,17 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     /// Tags: QR labels for points of isolation
     Tag {
         #[command(subcommand)]
-        what: Tag,
+        what: TagCommand,
     },
     /// Photos as evidence
     Photo {
         #[command(subcommand)]
-        what: Photo,
+        what: PhotoCommand,
     },
     /// Supply networks: which sources reach the work zone, and which points cut it off
     Supply {
         #[command(subcommand)]
-        what: supply::Supply,
+        what: supply::SupplyCommand,
     },
     /// Write the record of a job: PDF with the signed journal in it, JSON, or CSV of readings and time line
     ///
@@ -169,7 +169,7 @@ Examples:
 }
 
 #[derive(Subcommand)]
-enum Tag {
+enum TagCommand {
     /// Make tags with ids of their own, on a sheet of labels to print
     ///
     /// Stick one beside each point of isolation and scan it there: from then on a scan tells whose lock is on. The ids are printed
@@ -197,7 +197,7 @@ Examples:
 }
 
 #[derive(Subcommand)]
-enum Photo {
+enum PhotoCommand {
     /// Check one photo: sharpness, light, hash, and what is poor about it
     ///
     /// The photo is only read. A poor picture is warned of and the exit code is 0; a file that is no photo, or is damaged,
@@ -262,8 +262,8 @@ struct PlanArgs {
     #[arg(long, value_name = "LIST")]
     conductors: Option<String>,
     /// Which pairs come first
-    #[arg(long, value_enum, default_value_t = Order::LeastDangerousFirst)]
-    order: Order,
+    #[arg(long, value_enum, default_value_t = OrderArg::LeastDangerousFirst)]
+    order: OrderArg,
     /// Print JSON for a program instead of text for a person
     #[arg(long)]
     json: bool,
@@ -271,7 +271,7 @@ struct PlanArgs {
 
 #[derive(Clone, Copy, ValueEnum)]
 #[expect(clippy::enum_variant_names, reason = "the names are the ones that are typed")]
-enum Order {
+enum OrderArg {
     /// Line to neutral, neutral to PE, line to PE, line to line
     LeastDangerousFirst,
     /// Line to line, then the others
@@ -290,13 +290,13 @@ pub fn run() -> ExitCode {
         Command::Office(a) => office::run(*a).map_err(cannot),
         Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
         Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
-        Command::Tag { what: Tag::Read { photos, json } } => {
+        Command::Tag { what: TagCommand::Read { photos, json } } => {
             let (text, bad) = tag_read::read(&photos, json);
             say(text);
             if bad.is_empty() { Ok(()) } else { Err((2, bad.join("\n"))) }
         }
-        Command::Tag { what: Tag::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
-        Command::Photo { what: Photo::Check { photo: path, copies, json } } => {
+        Command::Tag { what: TagCommand::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
+        Command::Photo { what: PhotoCommand::Check { photo: path, copies, json } } => {
             photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))
         }
         Command::Supply { what } => supply::run(&what).map(say).map_err(|say| (2, say)),

@@ -13,7 +13,7 @@ use crate::file;
 
 /// What can be asked of a network.
 #[derive(Subcommand)]
-pub enum Supply {
+pub enum SupplyCommand {
     /// Whether any path from any source reaches the work zone with these points locked open
     ///
     /// A switch stops a path only if it is locked open: ties, changeovers and inlets for mobile sets count as paths though they are open.
@@ -135,12 +135,12 @@ pub struct ConvertArgs {
 }
 
 /// Answers. An error is one sentence.
-pub fn run(asked: &Supply) -> Result<String, String> {
+pub fn run(asked: &SupplyCommand) -> Result<String, String> {
     match asked {
-        Supply::Check(args) => check(args),
-        Supply::Propose(args) => propose(args),
-        Supply::Draw(args) => draw(args),
-        Supply::Convert(args) => convert(args),
+        SupplyCommand::Check(args) => check(args),
+        SupplyCommand::Propose(args) => propose(args),
+        SupplyCommand::Draw(args) => draw(args),
+        SupplyCommand::Convert(args) => convert(args),
     }
 }
 

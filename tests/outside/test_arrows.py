@@ -213,6 +213,20 @@ def test_what_still_speaks_does():
         assert any(said(file.read_text()) for way, file in files.items() if way.startswith(place)), f"{place} says nothing any more"
 
 
+def test_a_name_of_a_type_means_one_thing():
+    """Of the names of types, at most one in twenty stands for two: a reader should not have to ask which one is meant."""
+    found: dict[str, set[str]] = {}
+    for folder in ["core", "office", "desk", "bridge"]:
+        for file in (ROOT / folder).rglob("src/**/*.rs"):
+            for kind, name in re.findall(r"^\s*(?:pub(?:\([^)]*\))? )?(struct|enum|trait|type|union) (\w+)", file.read_text(), re.MULTILINE):
+                # A trait gives these their names.
+                if (kind, name) not in {("type", "Value"), ("type", "Err"), ("type", "Error"), ("type", "Item")}:
+                    found.setdefault(name, set()).add(str(file.relative_to(ROOT)))
+    twice = {name: sorted(files) for name, files in found.items() if len(files) > 1}
+    assert len(found) > 500
+    assert len(twice) * 20 < len(found), twice
+
+
 def test_the_pure_crates_are_those_that_are_built_for_the_browser():
     run = (ROOT / "tests/run").read_text()
     (line,) = re.findall(r"cargo check .*--target wasm32-unknown-unknown (.*)", run)

@@ -43,7 +43,7 @@ use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::{LockRow, Store};
 use crate::sync::worker::{self, Waker};
 use crate::sync::{Done, OfficeLink};
-use windows::Seen;
+use windows::WindowSeen;
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
 #[cfg_attr(feature = "bindings", uniffi::export(with_foreign))]
@@ -75,7 +75,7 @@ pub struct Field {
     talking: Arc<Mutex<()>>,
     /// The thread that talks to the office, from the first time that there is one.
     waker: OnceLock<Waker>,
-    seen: Mutex<Seen>,
+    seen: Mutex<WindowSeen>,
 }
 
 #[cfg_attr(feature = "bindings", uniffi::export)]

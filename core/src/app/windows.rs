@@ -9,12 +9,12 @@ use crate::screens::parts::{Block, Screen};
 
 /// What all windows show but for what is typed, and how often that has changed.
 #[derive(Default)]
-pub(super) struct Seen {
+pub(super) struct WindowSeen {
     last: Option<(usize, Screen)>,
     changes: u64,
 }
 
-impl Seen {
+impl WindowSeen {
     /// Compared whole, so that no change can be forgotten here: also one that only time has made.
     pub(super) fn changes(&mut self, stand: &mut Stand) -> u64 {
         let now = stand.untyped();

@@ -36,7 +36,7 @@ pub enum RecordError {
 }
 
 /// What goes into a record.
-pub struct Gathered {
+pub struct RecordParts {
     /// The job.
     pub job: EntryId,
     /// The job's entries and those that they name, in the journal's order.
@@ -87,7 +87,7 @@ pub struct Made {
 /// Chooses what belongs into the record of `job`: of `own`, the job's entries, everything; of `shared`, the entries of no job, those that
 /// are named, what corrects a person among them, the beginnings of the devices, and the site's supply network where the job rests on it.
 /// `photos`: copies by the SHA-256 of their originals, as [`Room::choose`] chose them.
-pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], photos: BTreeMap<String, Vec<u8>>) -> Gathered {
+pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], photos: BTreeMap<String, Vec<u8>>) -> RecordParts {
     let site = own.iter().find_map(|e| e.body.site);
     let on_network = own.iter().any(|e| matches!(e.body.fact, Fact::ZoneNoted { .. }));
     let devices: BTreeSet<_> = own.iter().map(|e| e.body.device).collect();
@@ -108,13 +108,13 @@ pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], photos: BTreeMap<St
     }
     let mut entries: Vec<Entry> = chosen.into_values().chain(own).cloned().collect();
     entries.sort_by_key(|e| (e.order(), e.id));
-    Gathered { job, entries, photos }
+    RecordParts { job, entries, photos }
 }
 
 /// Makes the record and signs it with the key of the device that makes it. `made`: now, by its clock (RFC 3339). `withhold`: without what
 /// names or marks a person.
-pub fn make(gathered: Gathered, made: &str, withhold: bool, key: &DeviceKey) -> Result<Made, RecordError> {
-    let Gathered { job, mut entries, mut photos } = gathered;
+pub fn make(gathered: RecordParts, made: &str, withhold: bool, key: &DeviceKey) -> Result<Made, RecordError> {
+    let RecordParts { job, mut entries, mut photos } = gathered;
     if entries.len() > MAX_ENTRIES || photos.len() > MAX_PHOTOS {
         return Err(RecordError::TooMany(entries.len().max(photos.len())));
     }

@@ -19,6 +19,6 @@ pub use csv::csv;
 pub use file::{FORMAT, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, VERSION};
 pub use folder::of_folder;
 pub(crate) use folder::of_store;
-pub use make::{Gathered, Made, RecordError, Room, gather, make, photos, reread};
+pub use make::{Made, RecordError, RecordParts, Room, gather, make, photos, reread};
 pub use report::Report;
 pub use verify::{Anchor, AnchorWitness, Failure, Unreadable, Verdict, verify, verify_with};

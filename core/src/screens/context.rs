@@ -55,7 +55,7 @@ pub struct ExchangeKnown {
     /// Entries of this device that are kept aside there.
     pub aside_there: usize,
     /// Entries of others that are kept aside here.
-    pub aside_here: Vec<crate::store::Aside>,
+    pub aside_here: Vec<crate::store::AsideRow>,
     /// As much is put aside as this device keeps.
     pub aside_full: bool,
     /// Another phone's clock contradicts this one's, and somebody here may say that this one is right.

@@ -23,7 +23,7 @@ pub struct Sum {
 
 /// An entry that is not believed.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Aside {
+pub struct AsideRow {
     /// Who is said to have written it.
     pub device: DeviceId,
     /// Its number.
@@ -98,10 +98,10 @@ impl Store {
     }
 
     /// What is kept aside, at most a hundred.
-    pub fn aside(&self) -> Result<Vec<Aside>, StoreError> {
+    pub fn aside(&self) -> Result<Vec<AsideRow>, StoreError> {
         let mut query = self.db.prepare_cached("SELECT device, seq, why FROM aside ORDER BY device, seq LIMIT 100")?;
         let rows = query
-            .query_map([], |row| Ok(Aside { device: DeviceId(row.get(0)?), seq: row.get(1)?, why: row.get(2)? }))?;
+            .query_map([], |row| Ok(AsideRow { device: DeviceId(row.get(0)?), seq: row.get(1)?, why: row.get(2)? }))?;
         Ok(rows.collect::<Result<_, _>>()?)
     }
 

@@ -26,7 +26,7 @@ use crate::tag::TagId;
 
 pub use crate::point::LockRow;
 pub use errors::OpenError;
-pub use exchange::{Aside, Sum};
+pub use exchange::{AsideRow, Sum};
 pub use hands::{Hand, Tick};
 pub use open::{DATABASE, LOCK, StoreError};
 pub use project::{JobRow, TagRow, read_next};

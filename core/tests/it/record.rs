@@ -8,7 +8,7 @@ use base64::engine::general_purpose::STANDARD;
 use ciborium::Value as Cbor;
 use serde_json::Value;
 use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact, cbor};
-use stillbar_core::record::{Gathered, Made, gather, make, of_folder, reread, verify};
+use stillbar_core::record::{RecordParts, Made, gather, make, of_folder, reread, verify};
 use stillbar_core::{Errand, Field};
 use tempfile::TempDir;
 
@@ -353,7 +353,7 @@ fn a_record_with_a_gap_is_not_made() {
     let (id, mut own, shared) = parts(&job);
     own.remove(own.len() / 2);
     let key = DeviceKey::from_secret(&[3; 32]).unwrap();
-    let gathered: Gathered = gather(id, &own, &shared, Default::default());
+    let gathered: RecordParts = gather(id, &own, &shared, Default::default());
     let why = make(gathered, "2026-11-02T10:00:00+01:00", false, &key).err().unwrap().to_string();
     assert!(why.contains("missing") && why.contains("Exchange"), "{why}");
 }

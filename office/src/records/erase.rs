@@ -17,7 +17,7 @@ const MAX: usize = 1_000;
 
 /// A person whom the journal names.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Named {
+pub struct NamedPerson {
     /// The entry that brought them.
     pub id: EntryId,
     /// Their name, as in that entry or its latest correction.
@@ -29,9 +29,9 @@ pub struct Named {
 }
 
 /// The people whom the journal names, by name. What is a correction stands under the entry that it corrects.
-pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
+pub fn names(office: &Office) -> Result<Vec<NamedPerson>, OfficeError> {
     office.read(|tx| {
-        let mut found: Vec<Named> = Vec::new();
+        let mut found: Vec<NamedPerson> = Vec::new();
         // Corrections come after what they correct, so the latest name wins.
         for row in tx.rows("SELECT body, sig, came_ms FROM loose ORDER BY came_ms, device, seq", &[])? {
             if row.bytes(0)?.is_empty() {
@@ -49,7 +49,7 @@ pub fn names(office: &Office) -> Result<Vec<Named>, OfficeError> {
                     let sql = "SELECT site.name FROM shared JOIN site ON site.id = shared.site WHERE shared.id = $1 ORDER BY site.name";
                     let rows = tx.rows(sql, params![entry.id])?;
                     let sites = rows.iter().map(|row| row.text(0)).collect::<Result<_, _>>()?;
-                    found.push(Named { id, name: name.clone(), came_ms: row.int(2)?, sites });
+                    found.push(NamedPerson { id, name: name.clone(), came_ms: row.int(2)?, sites });
                 }
                 None => {}
             }

@@ -14,7 +14,7 @@ mod site;
 
 pub(crate) use board::named;
 pub use board::{Board, HeldLock, LockOn, board};
-pub use erase::{Named, erase, names};
+pub use erase::{NamedPerson, erase, names};
 pub use job::{JobTold, job, sentences};
 pub use network::{SiteSupply, supply, take_network};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};

@@ -26,4 +26,4 @@ pub use run::{Earth, Met, Proof, Run, Taken};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
 pub use stillbar_values::{Earthing, Order, Reading, System};
-pub use terminals::{Held, terminals};
+pub use terminals::{HeldConductor, terminals};

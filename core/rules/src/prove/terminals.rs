@@ -9,7 +9,7 @@ const HEIGHT: f32 = 176.0;
 
 /// What the drawing of a group shows, for whoever words it.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Held {
+pub struct HeldConductor {
     /// The conductor whose probe stays on.
     pub on: String,
     /// Where the other probe goes, in order.
@@ -18,7 +18,7 @@ pub struct Held {
 
 /// Draws `tests` (one group, with one held probe) over `conductors`, and tells the same. `hold` marks the probe that is held. Nothing is
 /// held where there is no test.
-pub fn terminals(conductors: &[Conductor], tests: &[&Test], hold: &str) -> (Drawing, Option<Held>) {
+pub fn terminals(conductors: &[Conductor], tests: &[&Test], hold: &str) -> (Drawing, Option<HeldConductor>) {
     let mut shapes = Vec::new();
     let step = WIDTH / conductors.len().max(1) as f32;
     let x = |name: &str| conductors.iter().position(|c| c.name == name).map(|i| step * (i as f32 + 0.5));
@@ -65,7 +65,7 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test], hold: &str) -> (Draw
         shapes.push(Shape::Text { x: cx, y: 44.0, size: 23.0, text: (i + 1).to_string(), ink: Ink::Ink });
     }
     let stops = tests.iter().map(|t| t.then.clone()).collect();
-    (Drawing { width: WIDTH, height: HEIGHT, shapes }, Some(Held { on: held, stops }))
+    (Drawing { width: WIDTH, height: HEIGHT, shapes }, Some(HeldConductor { on: held, stops }))
 }
 
 /// A wire's end in its IEC 60445 colour: it shows which designation is meant, never what a wire found on site is.

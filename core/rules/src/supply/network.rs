@@ -23,7 +23,7 @@ pub struct Network {
     /// Where a node's part of `around` begins; one more than there are nodes.
     first: Vec<u32>,
     /// The links at each node and what is at their other end, node after node.
-    around: Vec<Step>,
+    around: Vec<PathStep>,
     /// What a flood has to know of each node and link, and a short hash of each id: close together, because a large network is gone
     /// through from end to end.
     node_marks: Vec<Mark>,
@@ -42,7 +42,7 @@ struct Mark {
 
 /// One step from a node: over which link, and to which node.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Step {
+pub(super) struct PathStep {
     pub link: u32,
     pub to: u32,
 }
@@ -150,7 +150,7 @@ impl Network {
     }
 
     /// The links at a node and what is at their other ends.
-    pub(super) fn around(&self, node: usize) -> &[Step] {
+    pub(super) fn around(&self, node: usize) -> &[PathStep] {
         &self.around[self.first[node] as usize..self.first[node + 1] as usize]
     }
 
@@ -264,7 +264,7 @@ fn ends(nodes: &[Node], links: &[Link]) -> Result<Ends, SupplyError> {
     Ok((ends, missing))
 }
 
-fn around(nodes: usize, ends: &[[u32; 2]]) -> (Vec<u32>, Vec<Step>) {
+fn around(nodes: usize, ends: &[[u32; 2]]) -> (Vec<u32>, Vec<PathStep>) {
     let mut first = vec![0u32; nodes + 1];
     for end in ends.iter().flatten() {
         first[*end as usize + 1] += 1;
@@ -273,10 +273,10 @@ fn around(nodes: usize, ends: &[[u32; 2]]) -> (Vec<u32>, Vec<Step>) {
         first[i + 1] += first[i];
     }
     let mut next = first.clone();
-    let mut around = vec![Step { link: 0, to: 0 }; ends.len() * 2];
+    let mut around = vec![PathStep { link: 0, to: 0 }; ends.len() * 2];
     for (link, &[a, b]) in ends.iter().enumerate() {
         for (from, to) in [(a, b), (b, a)] {
-            around[next[from as usize] as usize] = Step { link: link as u32, to };
+            around[next[from as usize] as usize] = PathStep { link: link as u32, to };
             next[from as usize] += 1;
         }
     }

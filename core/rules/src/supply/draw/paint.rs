@@ -3,7 +3,9 @@
 use super::place::{line_x, port_x};
 use super::symbol::{self, Along, LONG};
 use super::text::{NAME, SMALL, short, width};
-use super::tree::{Body, Item, Plan, SYMBOL, Sideways, link_lines, list_texts, name_lines, note_lines, padlock, row};
+use super::tree::{
+    Item, NodeBody, SYMBOL, Sideways, TreePlan, link_lines, list_texts, name_lines, note_lines, padlock, row,
+};
 use super::{DrawnScene, Label};
 use crate::supply::model::{LinkKind, NodeKind};
 use stillbar_values::drawing::{Drawing, Ink, Shape};
@@ -16,13 +18,13 @@ const LINE: f32 = 13.0;
 const FRAME: f32 = 6.0;
 
 /// Paints what has its place.
-pub fn paint(scene: &DrawnScene, plan: &Plan, (width, height): (f32, f32)) -> Drawing {
+pub fn paint(scene: &DrawnScene, plan: &TreePlan, (width, height): (f32, f32)) -> Drawing {
     let mut paint = Paint { scene, plan, paths: Vec::new(), lines: Vec::new(), over: Vec::new() };
     for (i, item) in plan.items.iter().enumerate() {
         match &item.body {
-            Body::Node(node) => paint.node(i, *node),
-            Body::List(loads) => paint.list(i, loads),
-            Body::Column | Body::TieOut(_) | Body::TieIn => {}
+            NodeBody::Node(node) => paint.node(i, *node),
+            NodeBody::List(loads) => paint.list(i, loads),
+            NodeBody::Column | NodeBody::TieOut(_) | NodeBody::TieIn => {}
         }
         if let Some(parent) = item.parent {
             paint.hang(i, parent);
@@ -42,7 +44,7 @@ pub fn paint(scene: &DrawnScene, plan: &Plan, (width, height): (f32, f32)) -> Dr
 
 struct Paint<'a> {
     scene: &'a DrawnScene<'a>,
-    plan: &'a Plan,
+    plan: &'a TreePlan,
     /// Below everything.
     paths: Vec<Shape>,
     lines: Vec<Shape>,
@@ -68,18 +70,18 @@ impl Paint<'_> {
         let x = line_x(self.plan, i);
         let from = above.at.1 + above.own.1;
         match &item.body {
-            Body::Node(_) => {
+            NodeBody::Node(_) => {
                 let link = item.via;
                 match link {
                     Some(link) => self.down(link, x, from, item.at.1),
                     None => self.line(None, (x, from), (x, item.at.1)),
                 }
             }
-            Body::List(loads) => {
+            NodeBody::List(loads) => {
                 let on_path = loads.iter().map(|l| l.0).find(|l| self.scene.path_links.contains(l));
                 self.line(on_path, (x, from), (x, item.at.1));
             }
-            Body::Column | Body::TieOut(_) | Body::TieIn => {}
+            NodeBody::Column | NodeBody::TieOut(_) | NodeBody::TieIn => {}
         }
     }
 
@@ -135,13 +137,13 @@ impl Paint<'_> {
             }
         }
         let out = &self.plan.items[from];
-        if let Body::TieOut(_) = out.body {
+        if let NodeBody::TieOut(_) = out.body {
             self.down(link, at.0, at.1, at.1 + SYMBOL);
             at.1 += SYMBOL;
         }
         self.line(Some(link), at, (at.0, y));
         let end = &self.plan.items[to];
-        if let Body::TieIn = end.body {
+        if let NodeBody::TieIn = end.body {
             let x = line_x(self.plan, to);
             let parent = end.parent.map(|p| &self.plan.items[p]);
             self.line(Some(link), (at.0, y), (x, y));
@@ -211,10 +213,10 @@ impl Paint<'_> {
     fn on_path(&self, item: usize) -> bool {
         let on = |link: &usize| self.scene.path_links.contains(link);
         match &self.plan.items[item].body {
-            Body::Node(_) => self.plan.items[item].via.as_ref().is_some_and(on),
-            Body::List(loads) => loads.iter().any(|l| on(&l.0)),
-            Body::TieOut(link) => on(link),
-            Body::Column | Body::TieIn => {
+            NodeBody::Node(_) => self.plan.items[item].via.as_ref().is_some_and(on),
+            NodeBody::List(loads) => loads.iter().any(|l| on(&l.0)),
+            NodeBody::TieOut(link) => on(link),
+            NodeBody::Column | NodeBody::TieIn => {
                 self.plan.sideways.iter().any(|s| (s.columns.contains(&item) || s.to == item) && on(&s.link))
             }
         }

@@ -1,6 +1,6 @@
 //! Where everything is: blocks side by side, rows from the top down, and lanes for what runs sideways.
 
-use super::tree::{Body, LEFT, Plan};
+use super::tree::{LEFT, NodeBody, TreePlan};
 
 /// Between two blocks.
 const GAP: f32 = 14.0;
@@ -15,7 +15,7 @@ const PASSES: usize = 6;
 const SORTED: usize = 500;
 
 /// Changes the order of blocks beside each other as long as that shortens what runs sideways.
-pub fn order(plan: &mut Plan) {
+pub fn order(plan: &mut TreePlan) {
     if plan.sideways.is_empty() || plan.items.len() > SORTED {
         return;
     }
@@ -46,12 +46,12 @@ pub fn order(plan: &mut Plan) {
 }
 
 /// The items that stand side by side below an item, or on top (the last number).
-fn siblings(plan: &mut Plan, list: usize) -> &mut Vec<usize> {
+fn siblings(plan: &mut TreePlan, list: usize) -> &mut Vec<usize> {
     if list == plan.items.len() { &mut plan.roots } else { &mut plan.items[list].below }
 }
 
 /// How far all sideways links run, with what stands side by side as it does now.
-fn reach(plan: &mut Plan) -> f32 {
+fn reach(plan: &mut TreePlan) -> f32 {
     across(plan);
     (0..plan.sideways.len())
         .map(|i| {
@@ -62,7 +62,7 @@ fn reach(plan: &mut Plan) -> f32 {
 }
 
 /// Gives each item its place from left to right. Returns the width of all.
-fn across(plan: &mut Plan) -> f32 {
+fn across(plan: &mut TreePlan) -> f32 {
     // Children have higher numbers than their parents.
     for i in (0..plan.items.len()).rev() {
         let item = &plan.items[i];
@@ -91,23 +91,23 @@ fn across(plan: &mut Plan) -> f32 {
 }
 
 /// From where to where a sideways link runs.
-pub fn span(plan: &Plan, sideways: usize) -> (f32, f32) {
+pub fn span(plan: &TreePlan, sideways: usize) -> (f32, f32) {
     let side = &plan.sideways[sideways];
     let (a, b) = (line_x(plan, side.from), port_x(plan, side.to, side.link));
     (a.min(b), a.max(b))
 }
 
 /// Where the line on which an item hangs goes down.
-pub fn line_x(plan: &Plan, item: usize) -> f32 {
+pub fn line_x(plan: &TreePlan, item: usize) -> f32 {
     let item = &plan.items[item];
     match item.body {
-        Body::Column | Body::TieIn => item.at.0 + item.own.0 / 2.0,
+        NodeBody::Column | NodeBody::TieIn => item.at.0 + item.own.0 / 2.0,
         _ => item.at.0 + LEFT,
     }
 }
 
 /// Where a link comes into an item from above.
-pub fn port_x(plan: &Plan, item: usize, link: usize) -> f32 {
+pub fn port_x(plan: &TreePlan, item: usize, link: usize) -> f32 {
     let part = &plan.items[item];
     let Some(place) = part.also.iter().position(|l| *l == link) else { return line_x(plan, item) };
     // The columns share what room is left over; the first one is that of the link on which it hangs.
@@ -117,7 +117,7 @@ pub fn port_x(plan: &Plan, item: usize, link: usize) -> f32 {
 }
 
 /// Gives each item its place. Returns the width and height of the drawing.
-pub fn place(plan: &mut Plan) -> (f32, f32) {
+pub fn place(plan: &mut TreePlan) -> (f32, f32) {
     let wide = across(plan);
     let extra = (LEAST - wide).max(0.0) / 2.0;
     for item in &mut plan.items {
@@ -134,7 +134,7 @@ pub fn place(plan: &mut Plan) -> (f32, f32) {
 }
 
 /// Gives the items of one row their height, and the lanes above it theirs.
-fn down(plan: &mut Plan, row: usize) {
+fn down(plan: &mut TreePlan, row: usize) {
     for i in 0..plan.items.len() {
         if plan.items[i].row == row {
             let item = &plan.items[i];
@@ -143,7 +143,7 @@ fn down(plan: &mut Plan, row: usize) {
                 Some(parent) => {
                     let bottom = plan.items[parent].at.1 + plan.items[parent].own.1;
                     // What is a mere line begins where its parent ends.
-                    if matches!(item.body, Body::Node(_) | Body::List(_)) { bottom + item.drop } else { bottom }
+                    if matches!(item.body, NodeBody::Node(_) | NodeBody::List(_)) { bottom + item.drop } else { bottom }
                 }
             };
         }
@@ -161,7 +161,7 @@ fn down(plan: &mut Plan, row: usize) {
     let top = plan
         .items
         .iter()
-        .filter(|i| i.row < row || matches!(i.body, Body::TieOut(_)) && i.row == row)
+        .filter(|i| i.row < row || matches!(i.body, NodeBody::TieOut(_)) && i.row == row)
         .filter(|i| meets((i.at.0, i.own.0)) || meets(i.block) && !i.below.is_empty())
         .map(|i| i.at.1 + i.own.1)
         .fold(EDGE, f32::max)
@@ -172,19 +172,19 @@ fn down(plan: &mut Plan, row: usize) {
     }
     let bottom = top + LANE * count as f32;
     for item in &mut plan.items {
-        if item.row == row && meets(item.block) && matches!(item.body, Body::Node(_) | Body::List(_)) {
+        if item.row == row && meets(item.block) && matches!(item.body, NodeBody::Node(_) | NodeBody::List(_)) {
             item.at.1 = item.at.1.max(bottom + item.drop);
         }
     }
 }
 
 /// The row above which a sideways link runs.
-fn lane_row(plan: &Plan, sideways: usize) -> usize {
+fn lane_row(plan: &TreePlan, sideways: usize) -> usize {
     plan.items[plan.sideways[sideways].to].row
 }
 
 /// Gives each of these links a lane in which it meets no other.
-fn lanes(plan: &mut Plan, above: &[usize]) {
+fn lanes(plan: &mut TreePlan, above: &[usize]) {
     let mut order = above.to_vec();
     order.sort_by(|a, b| {
         let (a, b) = (span(plan, *a), span(plan, *b));

@@ -22,7 +22,7 @@ const LINK_CHARS: usize = 12;
 
 /// Something that has a place in the drawing.
 pub struct Item {
-    pub body: Body,
+    pub body: NodeBody,
     pub row: usize,
     pub parent: Option<usize>,
     /// The link on which it hangs below its parent, if that is drawn above it.
@@ -43,7 +43,7 @@ pub struct Item {
 }
 
 /// What an item is.
-pub enum Body {
+pub enum NodeBody {
     /// A node.
     Node(usize),
     /// Loads that hang on one node alone: link and load.
@@ -72,22 +72,22 @@ pub struct Sideways {
 }
 
 /// The whole, from which places follow.
-pub struct Plan {
+pub struct TreePlan {
     pub items: Vec<Item>,
     pub roots: Vec<usize>,
     pub sideways: Vec<Sideways>,
 }
 
 /// Works out what hangs below what.
-pub fn plan(scene: &DrawnScene) -> Plan {
+pub fn plan(scene: &DrawnScene) -> TreePlan {
     let parents = parents(scene);
-    let mut plan = Plan { items: Vec::new(), roots: Vec::new(), sideways: Vec::new() };
+    let mut plan = TreePlan { items: Vec::new(), roots: Vec::new(), sideways: Vec::new() };
     let mut item_of: HashMap<usize, usize> = HashMap::new();
     let mut used: HashSet<usize> = HashSet::new();
     // Parents come before their children in this order.
     for &(node, parent) in &parents {
         let Some((link, above)) = parent else {
-            let item = plan.add(Body::Node(node), None, None, scene);
+            let item = plan.add(NodeBody::Node(node), None, None, scene);
             plan.roots.push(item);
             item_of.insert(node, item);
             continue;
@@ -99,14 +99,14 @@ pub fn plan(scene: &DrawnScene) -> Plan {
                 .below
                 .iter()
                 .copied()
-                .find(|i| matches!(&plan.items[*i].body, Body::List(list) if list.len() < LISTED));
-            let list = list.unwrap_or_else(|| plan.add(Body::List(Vec::new()), Some(parent), None, scene));
-            if let Body::List(loads) = &mut plan.items[list].body {
+                .find(|i| matches!(&plan.items[*i].body, NodeBody::List(list) if list.len() < LISTED));
+            let list = list.unwrap_or_else(|| plan.add(NodeBody::List(Vec::new()), Some(parent), None, scene));
+            if let NodeBody::List(loads) = &mut plan.items[list].body {
                 loads.push((link, node));
             }
             plan.items[list].measure(scene);
         } else {
-            let item = plan.add(Body::Node(node), Some(parent), Some(link), scene);
+            let item = plan.add(NodeBody::Node(node), Some(parent), Some(link), scene);
             item_of.insert(node, item);
         }
     }
@@ -118,8 +118,8 @@ pub fn plan(scene: &DrawnScene) -> Plan {
     plan
 }
 
-impl Plan {
-    fn add(&mut self, body: Body, parent: Option<usize>, via: Option<usize>, scene: &DrawnScene) -> usize {
+impl TreePlan {
+    fn add(&mut self, body: NodeBody, parent: Option<usize>, via: Option<usize>, scene: &DrawnScene) -> usize {
         let row = parent.map_or(0, |p| self.items[p].row + 1);
         let zero = (0.0, 0.0);
         let (below, also, slots) = (Vec::new(), Vec::new(), Vec::new());
@@ -135,15 +135,15 @@ impl Plan {
 
     fn sideways(&mut self, link: usize, [a, b]: [usize; 2], scene: &DrawnScene) {
         if self.items[a].row == self.items[b].row {
-            let from = self.add(Body::TieOut(link), Some(a), None, scene);
-            let to = self.add(Body::TieIn, Some(b), None, scene);
+            let from = self.add(NodeBody::TieOut(link), Some(a), None, scene);
+            let to = self.add(NodeBody::TieIn, Some(b), None, scene);
             self.sideways.push(Sideways { link, from, to, columns: vec![from], lane: 0, y: 0.0 });
             return;
         }
-        let mut columns = vec![self.add(Body::Column, Some(a), None, scene)];
+        let mut columns = vec![self.add(NodeBody::Column, Some(a), None, scene)];
         let mut from = columns[0];
         while self.items[from].row + 1 < self.items[b].row {
-            from = self.add(Body::Column, Some(from), None, scene);
+            from = self.add(NodeBody::Column, Some(from), None, scene);
             columns.push(from);
         }
         self.items[b].also.push(link);
@@ -158,7 +158,7 @@ impl Item {
         let links = self.via.iter().chain(&self.also);
         self.slots = links.clone().map(|link| slot(scene, *link)).collect();
         self.drop = match self.body {
-            Body::List(_) => 12.0,
+            NodeBody::List(_) => 12.0,
             _ => links.map(|link| drop(scene, *link)).fold(PLAIN, f32::max),
         };
     }
@@ -268,7 +268,7 @@ fn drop(scene: &DrawnScene, link: usize) -> f32 {
 
 fn own(scene: &DrawnScene, item: &Item) -> (f32, f32) {
     match &item.body {
-        Body::Node(node) => {
+        NodeBody::Node(node) => {
             let part = &scene.network.nodes()[*node];
             let lines = name_lines(part);
             let texts = lines.iter().map(|line| width(line, NAME)).fold(0.0, f32::max) + 24.0;
@@ -282,15 +282,15 @@ fn own(scene: &DrawnScene, item: &Item) -> (f32, f32) {
                 _ => (wide, text.max(30.0) + notes),
             }
         }
-        Body::List(loads) => {
+        NodeBody::List(loads) => {
             let wide = loads
                 .iter()
                 .map(|load| list_texts(scene, *load))
                 .fold((0.0, 0.0), |(a, b): (f32, f32), (c, d)| (a.max(c), b.max(d)));
             (LEFT + wide.0 + 14.0 + wide.1 + 10.0, loads.iter().map(|load| row(scene, *load)).sum())
         }
-        Body::Column | Body::TieIn => (18.0, 0.0),
-        Body::TieOut(link) => (slot(scene, *link), SYMBOL),
+        NodeBody::Column | NodeBody::TieIn => (18.0, 0.0),
+        NodeBody::TieOut(link) => (slot(scene, *link), SYMBOL),
     }
 }
 
