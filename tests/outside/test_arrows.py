@@ -33,11 +33,9 @@ LAYERS = [
 PURE = ["stillbar-values", "stillbar-journal", "stillbar-media", "stillbar-protocol", "stillbar-rules"]
 WORLDLY = re.compile(r"\bstd::(fs|net|thread|process|env|os)\b|\b(SystemTime|Instant)::now\b|\b(getrandom|rand|rusqlite|ureq|tokio)::")
 
-# Files of the pure crates that still say something in English, and why. The list only gets shorter.
+# What the pure crates say that is no sentence of ours, and why.
 SPOKEN = {
-    "core/rules/src/supply/": "what the network finds is still told in sentences; they become findings like those of a job",
-    "core/values/src/network.rs": "the words for the parts of a network stand in those sentences, and go with them",
-    "core/rules/src/json.rs": "the readers of network files take their sentences from here; what it reads in errors are serde_json's own words",
+    "core/rules/src/json.rs": "serde_json tells its errors apart by words only: these are two of its own",
 }
 # One token of Rust that matters here: a comment, a raw or plain literal, or a character, which may be a quotation mark.
 TOKEN = re.compile(r"""//[^\n]*|/\*.*?\*/|\bb?r(#*)".*?"\1|b?"(?:\\.|[^"\\])*"|'(?:\\[^']+|[^'\\])'""", re.DOTALL)

@@ -2,7 +2,7 @@
 
 use super::catalogue::say;
 use super::words::{commas, limit};
-use crate::json::Broken;
+use crate::json::{self, Broken};
 use crate::prove::fault::{CaseError, CaseFault, Kind, Needed, Place, Unit, Wanted};
 use crate::prove::{Role, volts};
 use stillbar_values::figures;
@@ -71,7 +71,13 @@ fn fault(what: &CaseFault) -> String {
     }
 }
 
-fn broken(why: &Broken) -> String {
+/// What is wrong with a text that is no JSON, and where, in a sentence.
+pub fn json(error: &serde_json::Error) -> String {
+    let place = say!("case-at", line = error.line(), column = error.column());
+    say!("case-placed", place = place, says = broken(&json::broken(error)))
+}
+
+pub(super) fn broken(why: &Broken) -> String {
     match why {
         Broken::Twice(field) => say!("case-twice", field = field),
         Broken::Crowded(most) => say!("case-crowded", most = *most),

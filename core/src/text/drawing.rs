@@ -1,7 +1,7 @@
 //! The single-line diagram of a network: what stands in it beside names, and the whole of it in words.
 
 use super::catalogue::say;
-use super::words::commas;
+use super::words::{commas, link_kind, source_sort};
 use crate::supply::draw::{DrawnPart, DrawnWay, Label, Outline, Stands};
 use crate::supply::{LinkKind, Network, NodeKind, Shown, SourceSort};
 use stillbar_values::drawing::Drawing;
@@ -75,7 +75,7 @@ fn words(outline: &Outline) -> String {
 fn part(part: &DrawnPart) -> String {
     let node = &part.node;
     let kind = match node.kind {
-        NodeKind::Source if node.sort != SourceSort::Unsaid => say!("drawn-source", sort = node.sort.word()),
+        NodeKind::Source if node.sort != SourceSort::Unsaid => say!("drawn-source", sort = source_sort(node.sort)),
         kind => kind.name().to_owned(),
     };
     let texts = [&node.label, &node.stops, &node.place].into_iter().filter(|text| !text.is_empty()).cloned();
@@ -88,7 +88,7 @@ fn part(part: &DrawnPart) -> String {
 }
 
 fn way(way: &DrawnWay) -> String {
-    let mut about = vec![way.link.kind.word().to_owned()];
+    let mut about = vec![link_kind(way.link.kind)];
     about.extend(Some(way.link.label.clone()).filter(|label| !label.is_empty()));
     about.extend(way.stands.map(|stands| match stands {
         Stands::LockedOpen => say!("label-locked-open"),

@@ -1,9 +1,9 @@
 //! What is wrong with a file of a network, and where.
 
+use super::case::broken;
 use super::catalogue::say;
 use super::supply::network_fault;
 use super::words::{commas, quoted};
-use crate::json::JsonFault;
 use crate::supply::files::{FileError, FileFault, List, MAX_BYTES, Many, Odd, Place, Remark, Sort, Wanted};
 use crate::supply::{LinkKind, MAX_CONDUCTORS, MAX_PARTS, NodeKind};
 
@@ -57,7 +57,7 @@ pub fn file_fault(why: &FileFault) -> String {
         FileFault::TooLarge => say!("file-too-large", most = MAX_BYTES),
         FileFault::EmptyJson => say!("file-empty-json", least = LEAST),
         FileFault::EmptyCsv { known } => say!("file-empty-csv", known = known.join(",")),
-        FileFault::Json(why) => json_fault(why),
+        FileFault::Json(why) => broken(why),
         FileFault::Csv { why } => say!("file-no-csv", why = why),
         FileFault::QuoteOpen => say!("file-quote-open"),
         FileFault::Cells { count, first } => say!("file-cells", count = *count, first = *first),
@@ -85,13 +85,6 @@ pub fn file_fault(why: &FileFault) -> String {
         FileFault::Pandapower(Odd::File) => say!("file-pandapower"),
         FileFault::Pandapower(Odd::Table) => say!("file-pandapower-table"),
         FileFault::Pandapower(Odd::Column(column)) => say!("file-pandapower-column", column = column),
-    }
-}
-
-fn json_fault(why: &JsonFault) -> String {
-    match why {
-        JsonFault::TooDeep => say!("json-too-deep"),
-        JsonFault::Unreadable { why } => say!("json-unreadable", why = why),
     }
 }
 

@@ -20,7 +20,7 @@ mod void;
 mod words;
 
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
-pub use case::case;
+pub use case::{case, json};
 #[doc(hidden)]
 pub use catalogue::Distorted;
 pub use conditions::unmet;
@@ -38,9 +38,9 @@ pub use supply::{
 };
 pub use void::{ended, trouble, void};
 pub use words::{
-    capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, met_at, order, photo_doubt,
-    place, point_kind, proof_state, proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place,
-    seen, source_kind, supply_answer, supply_name, system, told_by, tolerance, waiting,
+    capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, link_kind, met_at, order,
+    photo_doubt, place, point_kind, proof_state, proof_state_heard, reading, rotation, rotation_choice, rotation_guard,
+    row_place, seen, source_kind, source_sort, supply_answer, supply_name, system, told_by, tolerance, waiting,
 };
 
 use crate::world::World;

@@ -1,7 +1,7 @@
 //! What the supply network answers: paths, doubts, proposals, the order of restoring, whom a change touches.
 
 use super::catalogue::say;
-use super::words::{commas, listed, quoted};
+use super::words::{commas, link_kind, listed, quoted, source_sort};
 use crate::supply::{
     Answer, Caution, Check, Doubtful, LeftJoined, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_PARTS, Named, NetworkFault,
     Over, OverLock, Path, Position, Proposal, Proposals, SourceSort, StaysOpen, Touched, Uncut, Where, Worth,
@@ -54,7 +54,7 @@ pub fn doubt(why: &Doubtful) -> String {
     match why {
         Doubtful::LockUntraced { link } => say!("doubt-lock-untraced", link = named(link)),
         Doubtful::LockPartsNothing { link, kind } => {
-            say!("doubt-lock-parts-nothing", link = named(link), kind = kind.word())
+            say!("doubt-lock-parts-nothing", link = named(link), kind = link_kind(*kind))
         }
         Doubtful::TakesNoLock { link } => say!("doubt-takes-no-lock", link = named(link)),
         Doubtful::LeavesJoined { link, left } => {
@@ -100,8 +100,9 @@ fn source(path: &Path) -> String {
     let Named { id, label } = &path.source;
     match path.sort {
         SourceSort::Unsaid => named(&path.source),
-        sort if label.is_empty() && id.eq_ignore_ascii_case(sort.word()) => named(&path.source),
-        sort => with(id, if label.is_empty() { sort.word() } else { label }),
+        sort if label.is_empty() && id.eq_ignore_ascii_case(&source_sort(sort)) => named(&path.source),
+        sort if label.is_empty() => with(id, &source_sort(sort)),
+        _ => with(id, label),
     }
 }
 
@@ -111,7 +112,7 @@ fn on_way(over: &Over) -> String {
     if !over.kind.switches() {
         return match over.kind {
             LinkKind::Unknown => say!("over-untraced", link = link),
-            kind => with(&link, kind.word()),
+            kind => with(&link, &link_kind(kind)),
         };
     }
     let stands = match over.normally {
@@ -126,7 +127,7 @@ fn on_way(over: &Over) -> String {
     };
     match over.kind {
         LinkKind::Switch => say!("over-switch", link = link, stands = stands, lock = lock),
-        kind => say!("over-kind", link = link, kind = kind.word(), stands = stands, lock = lock),
+        kind => say!("over-kind", link = link, kind = link_kind(kind), stands = stands, lock = lock),
     }
 }
 
@@ -218,13 +219,13 @@ pub fn network_fault(why: &NetworkFault) -> String {
         NetworkFault::NoZone => say!("network-no-zone"),
         NetworkFault::NotThere { id } => say!("network-not-there", id = id_of(id)),
         NetworkFault::NoLink { id } => say!("network-no-link", id = id_of(id)),
-        NetworkFault::NotSwitched { id, kind } => say!("network-not-switched", id = id_of(id), kind = kind.word()),
+        NetworkFault::NotSwitched { id, kind } => say!("network-not-switched", id = id_of(id), kind = link_kind(*kind)),
         NetworkFault::IdTwice { id, first } => say!("network-id-twice", id = id_of(id), first = part(*first)),
         NetworkFault::EndsAlike { id } => say!("network-ends-alike", id = id_of(id)),
         NetworkFault::ListTooLong { count, most } => say!("list-too-long", count = *count, most = *most),
         NetworkFault::TellEmpty => say!("network-tell-empty"),
         NetworkFault::SortOfNone { kind } => say!("network-sort-of-none", kind = kind.name()),
-        NetworkFault::NotLockable { kind } => say!("network-not-lockable", kind = kind.word()),
+        NetworkFault::NotLockable { kind } => say!("network-not-lockable", kind = link_kind(*kind)),
         NetworkFault::IdEmpty => say!("network-id-empty"),
         NetworkFault::IdComma { id } => say!("network-id-comma", id = id_of(id)),
         NetworkFault::Unseen => say!("network-unseen"),

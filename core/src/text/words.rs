@@ -11,7 +11,7 @@ use crate::prove::judge::energised::{Rotation, Tolerance};
 use crate::prove::limit::LimitError;
 use crate::prove::{Earthing, Met, Order, Reading, System, volts};
 use crate::store::LockRow;
-use crate::supply::Position;
+use crate::supply::{LinkKind, Position, SourceSort};
 
 /// What a lock is on.
 pub fn place(job: &Job, on: On) -> String {
@@ -254,6 +254,34 @@ pub fn earth(way: EarthProof, how: &str) -> String {
 /// A company's limit, in words.
 pub fn limit_set(limit: &Limit) -> String {
     say!("limit-set", ac = volts(limit.ac), dc = volts(limit.dc), rule = &*limit.rule)
+}
+
+/// A sort of source, inside a sentence.
+pub fn source_sort(sort: SourceSort) -> String {
+    match sort {
+        SourceSort::Grid => say!("sort-grid"),
+        SourceSort::SecondFeeder => say!("sort-second-feeder"),
+        SourceSort::Generator => say!("sort-generator"),
+        SourceSort::Ups => say!("sort-ups"),
+        SourceSort::Pv => say!("sort-pv"),
+        SourceSort::Battery => say!("sort-battery"),
+        SourceSort::Control => say!("sort-control"),
+        SourceSort::Unsaid => say!("sort-unsaid"),
+    }
+}
+
+/// What a link of a network is, inside a sentence.
+pub fn link_kind(kind: LinkKind) -> String {
+    match kind {
+        LinkKind::Switch => say!("link-switch"),
+        LinkKind::Cable => say!("link-cable"),
+        LinkKind::Changeover => say!("link-changeover"),
+        LinkKind::Tie => say!("link-tie"),
+        LinkKind::Inverter => say!("link-inverter"),
+        LinkKind::Inlet => say!("link-inlet"),
+        LinkKind::Transformer => say!("link-transformer"),
+        LinkKind::Unknown => say!("link-unknown"),
+    }
 }
 
 /// Where a link stands, as a person sees it who looks at it.

@@ -287,20 +287,6 @@ impl SourceSort {
         }
     }
 
-    /// The trade's word for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            SourceSort::Grid => "grid",
-            SourceSort::SecondFeeder => "second feeder",
-            SourceSort::Generator => "generator",
-            SourceSort::Ups => "UPS",
-            SourceSort::Pv => "PV",
-            SourceSort::Battery => "battery",
-            SourceSort::Control => "control supply",
-            SourceSort::Unsaid => "source",
-        }
-    }
-
     /// Whether circuits can be expected to run on it alone. PV that loses the grid stops feeding (EN 50549-1), which is no reason to
     /// take it for dead.
     pub fn holds_supply(self) -> bool {
@@ -336,20 +322,6 @@ impl LinkKind {
             LinkKind::Inlet => "inlet",
             LinkKind::Transformer => "transformer",
             LinkKind::Unknown => "unknown",
-        }
-    }
-
-    /// What it is, in a sentence.
-    pub fn word(self) -> &'static str {
-        match self {
-            LinkKind::Switch => "a switch",
-            LinkKind::Cable => "a cable",
-            LinkKind::Changeover => "a changeover",
-            LinkKind::Tie => "a tie",
-            LinkKind::Inverter => "an islanding inverter",
-            LinkKind::Inlet => "an inlet for a mobile set",
-            LinkKind::Transformer => "a transformer",
-            LinkKind::Unknown => "a link that nobody traced",
         }
     }
 

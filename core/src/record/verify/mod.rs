@@ -19,6 +19,7 @@ use super::report::Report;
 use super::{pdf, tell};
 use crate::evidence;
 use crate::journal::{Entry, EntryId};
+use crate::text;
 
 /// Most fields and list items of a file: twenty thousand entries with their claims have a million.
 const MAX_PARTS: usize = 4_000_000;
@@ -289,10 +290,8 @@ fn read(json: &[u8]) -> Result<RecordFile, Unreadable> {
     if json.iter().filter(|b| matches!(b, b',' | b':' | b'[' | b'{')).count() > MAX_PARTS {
         return Err(cannot("This record has more parts than any record can have.".into()));
     }
-    let value: Value = serde_json::from_slice(json).map_err(|e| {
-        let (place, say) = crate::json::fault(&e);
-        cannot(format!("This is no record: {place}: {say}"))
-    })?;
+    let value: Value =
+        serde_json::from_slice(json).map_err(|e| cannot(format!("This is no record: {}", text::json(&e))))?;
     if value.get("format").and_then(Value::as_str) != Some(FORMAT) {
         return Err(cannot("This is no record of Stillbar, or its beginning is damaged.".into()));
     }

@@ -17,7 +17,7 @@ pub(super) fn node_word(node: &Node) -> String {
     match node.kind {
         NodeKind::Source => match node.sort {
             SourceSort::Unsaid => "A source, nobody said which".into(),
-            sort => format!("Source: {}", sort.word()),
+            sort => format!("Source: {}", text::source_sort(sort)),
         },
         NodeKind::Board => "Board".into(),
         NodeKind::Load => "Load".into(),
@@ -57,7 +57,7 @@ fn node_options() -> Vec<(String, String)> {
     let sorts = SourceSort::ALL.iter().map(|sort| {
         let word = match sort {
             SourceSort::Unsaid => "Another source".to_owned(),
-            sort => format!("Source: {}", sort.word()),
+            sort => format!("Source: {}", text::source_sort(*sort)),
         };
         (format!("source {}", word_of(sort)), word)
     });

@@ -13,8 +13,6 @@ file-empty-json = it is empty; write at least { $least }.
 file-empty-csv = it is empty; its first line names the fields: { $known }.
 # $why is what the reader of the format says, in English.
 file-no-csv = this is no CSV ({ $why }); save it as comma-separated values in UTF-8.
-json-unreadable = this is not JSON ({ $why }); correct it here.
-json-too-deep = lists inside lists go too deep; keep to the format.
 file-quote-open = a quotation mark in it is not closed; write two for one inside a text.
 file-cells = it has { $count } cells and the first line has { $first }; make them as many.
 file-field-unknown = the field { $field } is not known here; known are { $known }.

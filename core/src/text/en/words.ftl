@@ -91,3 +91,21 @@ photo-tag-of-namesake = The tag in this picture belongs to another point that is
 photo-other-tag = The tag in this picture belongs to { $belongs }, not { $here }.
 photo-unknown-tag = The tag in this picture, { $tag }, belongs to nothing that this device knows, and not to { $here }.
 photo-no-tag = No tag can be read in this picture, and { $here } has one.
+
+sort-grid = grid
+sort-second-feeder = second feeder
+sort-generator = generator
+sort-ups = UPS
+sort-pv = PV
+sort-battery = battery
+sort-control = control supply
+sort-unsaid = source
+
+link-switch = a switch
+link-cable = a cable
+link-changeover = a changeover
+link-tie = a tie
+link-inverter = an islanding inverter
+link-inlet = an inlet for a mobile set
+link-transformer = a transformer
+link-unknown = a link that nobody traced

@@ -123,7 +123,7 @@ pub fn source(sort: SourceSort, x: f32, y: f32, r: f32, shapes: &mut Vec<Shape>)
                 filled: false,
                 ink,
             });
-            shapes.push(text(sort.word(), 13.0));
+            shapes.push(text(if sort == SourceSort::Pv { "PV" } else { "UPS" }, 13.0));
         }
         SourceSort::Generator => {
             shapes.push(Shape::Circle { x, y, r, thick: 2.0, filled: false, ink });

@@ -2,7 +2,7 @@
 
 use super::super::fault::NetworkFault;
 use super::super::network::{SupplyError, Where};
-use crate::json::JsonFault;
+use crate::json::Broken;
 
 /// One of the two lists of a network.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -167,7 +167,7 @@ pub enum FileFault {
         known: &'static [&'static str],
     },
     /// It is no JSON that can be read.
-    Json(JsonFault),
+    Json(Broken),
     /// It is no CSV.
     Csv {
         /// What its reader says.

@@ -11,6 +11,7 @@ use serde::de::{DeserializeSeed, Deserializer, Error, MapAccess, SeqAccess, Visi
 use super::cells::{CellFault, into_link, into_node, link_needs, node_needs};
 use super::value::{AnyValue, Value};
 use super::{FileError, FileFault, LINK_FIELDS, List, Many, NODE_FIELDS, Place, Read, Remarks};
+use crate::json::broken;
 use crate::supply::model::{Link, Node};
 use crate::supply::network::{MAX_PARTS, Network};
 
@@ -21,7 +22,8 @@ pub fn to_json(network: &Network) -> String {
         let lines: Vec<String> = parts.iter().filter_map(|part| serde_json::to_string(part).ok()).collect();
         if lines.is_empty() { "[]".into() } else { format!("[\n  {}\n]", lines.join(",\n  ")) }
     }
-    format!("{{\"nodes\":{},\n\"links\":{}}}\n", lines(network.described()), lines(network.links()))
+    const BREAK: char = '\n';
+    format!("{{\"nodes\":{},{BREAK}\"links\":{}}}{BREAK}", lines(network.described()), lines(network.links()))
 }
 
 pub fn read(text: &str) -> Result<Read, FileError> {
@@ -32,7 +34,7 @@ pub fn read(text: &str) -> Result<Read, FileError> {
     if let Err(error) = done {
         // Our own reason says more than the reader's.
         let at = Place::At { line: error.line(), column: error.column() };
-        let (place, why) = own.unwrap_or_else(|| (None, FileFault::Json((&error).into())));
+        let (place, why) = own.unwrap_or_else(|| (None, FileFault::Json(broken(&error))));
         return Err(FileError::new(place.unwrap_or(at), why));
     }
     let (Some(nodes), Some(links)) = (nodes, links) else {

@@ -8,6 +8,7 @@ use std::collections::HashSet;
 use serde_json::Value;
 
 use super::{FileError, FileFault, Many, Odd, Place, Read, Remarks};
+use crate::json::broken;
 use crate::supply::model::{Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use crate::supply::network::MAX_PARTS;
 
@@ -20,7 +21,7 @@ pub fn is_one(text: &str) -> bool {
 pub fn read(text: &str) -> Result<Read, FileError> {
     let whole: Value = serde_json::from_str(text).map_err(|error| {
         let place = Place::At { line: error.line(), column: error.column() };
-        FileError::new(place, FileFault::Json((&error).into()))
+        FileError::new(place, FileFault::Json(broken(&error)))
     })?;
     let tables = whole.get("_object").ok_or_else(|| wrong("_object", Odd::File))?;
     let mut build = NetworkBuild { tables, nodes: Vec::new(), links: Vec::new(), ends: HashSet::new() };
