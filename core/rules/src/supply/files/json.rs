@@ -22,8 +22,7 @@ pub fn to_json(network: &Network) -> String {
         let lines: Vec<String> = parts.iter().filter_map(|part| serde_json::to_string(part).ok()).collect();
         if lines.is_empty() { "[]".into() } else { format!("[\n  {}\n]", lines.join(",\n  ")) }
     }
-    const BREAK: char = '\n';
-    format!("{{\"nodes\":{},{BREAK}\"links\":{}}}{BREAK}", lines(network.described()), lines(network.links()))
+    ["{\"nodes\":", &lines(network.described()), ",\n\"links\":", &lines(network.links()), "}\n"].concat()
 }
 
 pub fn read(text: &str) -> Result<Read, FileError> {
