@@ -13,7 +13,7 @@ use crate::error::OfficeError;
 use crate::exchange::{self, Why};
 use crate::office::Office;
 use crate::params;
-use crate::store::Tx;
+use crate::store::{SqlRow, Tx};
 
 /// Locks that are shown at most.
 const MAX: usize = 5_000;
@@ -77,6 +77,11 @@ pub struct HeldLock {
     pub why: String,
 }
 
+/// What the lock of a row is on, from this column.
+pub(super) fn place(row: &SqlRow, at: usize) -> Result<String, OfficeError> {
+    Ok(row.maybe_text(at)?.unwrap_or_else(|| "a point that is not known here yet".into()))
+}
+
 /// The locks of these sites that are on; those forced off whose owner is not told; and those that are not taken in.
 pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, OfficeError> {
     refresh(office, sites)?;
@@ -106,7 +111,7 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Office
                 job: row.id(2)?,
                 job_title: if begun { row.text(3)? } else { "a job whose beginning is not here yet".into() },
                 fit: row.id(4)?,
-                place: row.maybe_text(5)?.unwrap_or_else(|| "a point that is not known here yet".into()),
+                place: place(row, 5)?,
                 label: row.text(6)?,
                 owner: names.map(|w| w.name(owner)).unwrap_or_default(),
                 telephone: names.map(|w| w.telephone(owner).to_owned()).unwrap_or_default(),

@@ -7,9 +7,11 @@
 use axum::http::StatusCode;
 use stillbar_core::journal::{EntryId, Fact, WITHHELD};
 
+use super::board::place;
 use super::{entry, refresh};
 use crate::error::{Code, OfficeError};
 use crate::office::Office;
+use crate::store::SqlRow;
 use crate::{audit, params};
 
 /// Names that are listed at most.
@@ -69,7 +71,8 @@ pub fn erase(office: &Office, id: EntryId, who: &str, origin: &str) -> Result<us
     office.change(|tx| {
         let on = tx.rows("SELECT label, place FROM lock_on WHERE owner = $1 ORDER BY since_ms LIMIT 5", params![id])?;
         if !on.is_empty() {
-            let on = on.iter().map(|row| Ok(format!("{} on {}", row.text(0)?, row.text(1)?))).collect::<Result<Vec<_>, OfficeError>>()?;
+            let lock = |row: &SqlRow| Ok(format!("{} on {}", row.text(0)?, place(row, 1)?));
+            let on = on.iter().map(lock).collect::<Result<Vec<_>, OfficeError>>()?;
             let say = format!(
                 "A lock of this person is on ({}). Whoever meets it has to know whose it is and whom to ring. Erase the name when the lock is off.",
                 on.join("; ")

@@ -168,7 +168,7 @@ fn a_lock_of_a_job_whose_beginning_is_not_here_is_on_the_board() {
         let mut a = rig.phone(1, &[]);
         let (site, ..) = begun(rig, &mut a);
         let mut b = rig.phone(2, &[]);
-        b.person("Ida Holm");
+        let owner = b.person("Ida Holm");
         let job = b.job(site, "Opened before the site was given");
         assert_eq!(b.push(rig, &b.chain), ["accepted", "aside not-your-site"]);
         let give = "INSERT INTO device_site (device, site) VALUES ($1, $2)";
@@ -181,6 +181,9 @@ fn a_lock_of_a_job_whose_beginning_is_not_here_is_on_the_board() {
             shown.contains("ML 8") && shown.contains("not known here yet") && shown.contains("Ida Holm"),
             "{shown}"
         );
+        let refused =
+            Seat::new(rig, AccountRole::Admin, &[]).post(rig, &format!("/names/{owner}"), "sure=1").is(409).text();
+        assert!(refused.contains("ML 8 on a point that is not known here yet"), "{refused}");
     });
 }
 
