@@ -3,8 +3,8 @@
 use std::path::Path;
 
 use serde::Serialize;
-use stillbar_core::app::say_doubt;
 use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
+use stillbar_core::text::photo_doubt;
 
 use crate::file;
 
@@ -54,7 +54,7 @@ fn answer(photo: &Checked) -> PhotoAnswer<'_> {
         exposure: Light { mean: light.mean, black: light.black, white: light.white },
         sha256: &photo.sha256,
         tags: photo.codes().tags.iter().map(ToString::to_string).collect(),
-        warnings: photo.warnings.iter().map(say_doubt).collect(),
+        warnings: photo.warnings.iter().map(|doubt| photo_doubt(doubt, "")).collect(),
     }
 }
 

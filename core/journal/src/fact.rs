@@ -11,10 +11,10 @@ use serde::{Deserialize, Serialize};
 use super::cbor::{self, CborError};
 use super::{DeviceId, EntryId};
 
-pub use stillbar_values::Rotation;
 use stillbar_values::network::{Link, Node, Position};
 use stillbar_values::tag::TagId;
 use stillbar_values::{Earthing, Means, Order, PointKind, Reading, System, Tolerance};
+pub use stillbar_values::{PhotoDoubt, Rotation};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -390,24 +390,6 @@ pub enum KeyAt {
     Owner,
     /// In a lock box.
     Box(EntryId),
-}
-
-/// What is poor about a photo that was kept, or whom its tag belongs to.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum PhotoDoubt {
-    /// Out of focus, moved, or nothing in it.
-    Blurred,
-    /// Too little light.
-    Dark,
-    /// Too much light.
-    Bright,
-    /// It shows the tag of another point: what that one was called then.
-    OtherTag { belongs: String },
-    /// It shows a tag that belonged to nothing known there.
-    UnknownTag { tag: TagId },
-    /// What it was taken for has a tag, and none can be read in it.
-    NoTag,
 }
 
 /// What an indicator was proved on.

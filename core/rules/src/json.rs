@@ -23,6 +23,23 @@ pub enum Broken {
     NotJson(String),
 }
 
+/// What a value in JSON is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum JsonKind {
+    /// Nothing: `null`.
+    Null,
+    /// True or false.
+    Flag,
+    /// A number.
+    Number,
+    /// A text.
+    Text,
+    /// A list.
+    List,
+    /// An object.
+    Object,
+}
+
 /// What an error in JSON is; its line and column are the error's own.
 pub fn broken(error: &serde_json::Error) -> Broken {
     let told = error.to_string();

@@ -33,7 +33,6 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
 pub use others::TakenIn;
-pub use photos::say as say_doubt;
 pub(crate) use session::Session;
 pub use standing::standing;
 pub(crate) use suspend::Stand;

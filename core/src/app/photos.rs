@@ -7,11 +7,10 @@
 use std::fs;
 use std::path::Path;
 
-use crate::evidence::{self, Checked, PhotoWarning};
+use crate::evidence::{self, Checked};
 use crate::journal::fact::PhotoDoubt;
 use crate::store::{plain, write_private};
 use crate::tag::TagId;
-use crate::text;
 
 /// A copy is named by its original's SHA-256, and this.
 const THUMBNAIL: &str = ".320.jpg";
@@ -31,32 +30,9 @@ pub struct KeptPhoto {
     /// Tags that were read in it.
     pub tags: Vec<TagId>,
     /// What is poor about the picture.
-    pub doubts: Vec<PhotoWarning>,
+    pub doubts: Vec<PhotoDoubt>,
     /// SHA-256 of the copies for records and for lists, hex.
     pub copies: Vec<String>,
-}
-
-/// What is poor about a picture, as an entry keeps it.
-pub fn doubt(warning: &PhotoWarning) -> PhotoDoubt {
-    match warning {
-        PhotoWarning::Blurred => PhotoDoubt::Blurred,
-        PhotoWarning::Dark => PhotoDoubt::Dark,
-        PhotoWarning::Bright => PhotoDoubt::Bright,
-        PhotoWarning::OtherTag { belongs, .. } => PhotoDoubt::OtherTag { belongs: belongs.clone() },
-        PhotoWarning::UnknownTag { tag, .. } => PhotoDoubt::UnknownTag { tag: *tag },
-        PhotoWarning::NoTag { .. } => PhotoDoubt::NoTag,
-    }
-}
-
-/// The same in a sentence.
-pub fn say(warning: &PhotoWarning) -> String {
-    let here = match warning {
-        PhotoWarning::OtherTag { here, .. } | PhotoWarning::UnknownTag { here, .. } | PhotoWarning::NoTag { here } => {
-            here
-        }
-        _ => "",
-    };
-    text::photo_doubt(&doubt(warning), here)
 }
 
 /// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.

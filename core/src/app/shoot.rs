@@ -2,13 +2,15 @@
 
 use super::photos::{self, KeptPhoto};
 use super::session::Session;
-use crate::evidence::{PhotoWarning, tag_warnings};
+use crate::evidence::tag_warnings;
 use crate::job::steps::Step;
+use crate::journal::fact::PhotoDoubt;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
 use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::tag::TagId;
+use crate::text;
 
 /// The field of a point's screen that holds a photo which waits for a reason.
 pub(crate) const WAITING: &str = "photo";
@@ -64,23 +66,26 @@ impl Session {
     fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
         let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
-        if let Some(wrong) = doubts.iter().find(|d| matches!(d, PhotoWarning::OtherTag { .. })) {
+        let here = self.job(job)?.point(of).map(|point| point.label.clone()).unwrap_or_default();
+        if let Some(wrong) = doubts.iter().find(|d| matches!(d, PhotoDoubt::OtherTag { .. })) {
             self.edit(WAITING, &photo.sha256);
-            let text = format!("{} Take it again, or say below why it is kept.", photos::say(wrong));
+            let text = format!("{} Take it again, or say below why it is kept.", text::photo_doubt(wrong, &here));
             return Ok(Notice { tone: Tone::Forbid, text });
         }
         photo.doubts.extend(doubts);
         self.edit(WAITING, "");
         let (tone, said) = if photo.doubts.is_empty() { (Tone::Plain, "") } else { (Tone::Warn, " ") };
-        let text =
-            format!("The photo is kept.{said}{}", photo.doubts.iter().map(photos::say).collect::<Vec<_>>().join(" "));
+        let text = format!(
+            "The photo is kept.{said}{}",
+            photo.doubts.iter().map(|d| text::photo_doubt(d, &here)).collect::<Vec<_>>().join(" ")
+        );
         self.keep(Some(job), fact(photo, of, String::new()))?;
         self.commit()?;
         Ok(Notice { tone, text })
     }
 
     /// What the tags in a photo of a point say against it.
-    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &KeptPhoto) -> Result<Vec<PhotoWarning>, String> {
+    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &KeptPhoto) -> Result<Vec<PhotoDoubt>, String> {
         let Some(point) = self.job(job)?.point(of).cloned() else { return Ok(Vec::new()) };
         let expected: Vec<TagId> = point.tags_now().map(|t| t.tag).collect();
         let mut names = Vec::new();
@@ -89,7 +94,7 @@ impl Session {
             names.extend(place.map(|place| (*tag, place.label)));
         }
         let name_of = |tag: TagId| names.iter().find(|(t, _)| *t == tag).map(|(_, label)| label.clone());
-        Ok(tag_warnings(&photo.tags, &expected, &name_of, &point.label))
+        Ok(tag_warnings(&photo.tags, &expected, &name_of))
     }
 
     /// Keeps the photo that waits, with the reason.
@@ -127,7 +132,6 @@ pub(super) fn errand(token: String) -> Errand {
 }
 
 fn fact(photo: KeptPhoto, of: EntryId, note: String) -> Fact {
-    let doubts = photo.doubts.iter().map(photos::doubt).collect();
-    let KeptPhoto { sha256, length, media, tags, copies, .. } = photo;
+    let KeptPhoto { sha256, length, media, tags, doubts, copies } = photo;
     Fact::PhotoTaken { sha256, length, media: media.into(), of, note, tags, doubts, copies }
 }

@@ -2,8 +2,8 @@
 
 use super::catalogue::say;
 use super::words::{commas, limit};
-use crate::json::{self, Broken};
-use crate::prove::fault::{CaseError, CaseFault, Kind, Needed, Place, Unit, Wanted};
+use crate::json::{self, Broken, JsonKind};
+use crate::prove::fault::{CaseError, CaseFault, Needed, Place, Unit, Wanted};
 use crate::prove::{Role, volts};
 use stillbar_values::figures;
 
@@ -97,14 +97,15 @@ fn wants(wanted: &Wanted, is: String) -> String {
     }
 }
 
-fn kind(kind: Kind) -> String {
+/// What a value in JSON is, inside a sentence.
+pub(super) fn kind(kind: JsonKind) -> String {
     match kind {
-        Kind::Null => say!("kind-null"),
-        Kind::Flag => say!("kind-flag"),
-        Kind::Number => say!("kind-number"),
-        Kind::Text => say!("kind-text"),
-        Kind::List => say!("kind-list"),
-        Kind::Object => say!("kind-object"),
+        JsonKind::Null => say!("kind-null"),
+        JsonKind::Flag => say!("kind-flag"),
+        JsonKind::Number => say!("kind-number"),
+        JsonKind::Text => say!("kind-text"),
+        JsonKind::List => say!("kind-list"),
+        JsonKind::Object => say!("kind-object"),
     }
 }
 

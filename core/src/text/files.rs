@@ -1,10 +1,11 @@
 //! What is wrong with a file of a network, and where.
 
-use super::case::broken;
+use super::case::{broken, kind};
 use super::catalogue::say;
 use super::supply::network_fault;
 use super::words::{commas, quoted};
-use crate::supply::files::{FileError, FileFault, List, MAX_BYTES, Many, Odd, Place, Remark, Sort, Wanted};
+use crate::json::JsonKind;
+use crate::supply::files::{FileError, FileFault, List, MAX_BYTES, Many, Odd, Place, Remark, Wanted};
 use crate::supply::{LinkKind, MAX_CONDUCTORS, MAX_PARTS, NodeKind};
 
 /// The most characters of a word of a file that a sentence repeats.
@@ -99,15 +100,8 @@ fn missing(list: List, field: &str) -> String {
     say!("file-field-missing", field = field, fix = fix)
 }
 
-fn wants(wanted: Wanted, given: Sort) -> String {
-    let given = match given {
-        Sort::Null => say!("given-null"),
-        Sort::Flag => say!("given-flag"),
-        Sort::Number => say!("given-number"),
-        Sort::Text => say!("given-text"),
-        Sort::List => say!("given-list"),
-        Sort::Object => say!("given-object"),
-    };
+fn wants(wanted: Wanted, given: JsonKind) -> String {
+    let given = kind(given);
     match wanted {
         Wanted::Text => say!("wants-text", given = given),
         Wanted::Flag => say!("wants-flag", given = given),

@@ -4,11 +4,12 @@ use std::cell::Cell;
 use std::panic;
 use std::sync::Once;
 
-use stillbar_core::app::say_doubt;
 use stillbar_core::evidence::{
-    BLURRED_BELOW, MAX_LUMA_PIXELS, MAX_PHOTO_BYTES, PRINT_SIDE, PhotoError, PhotoWarning, THUMBNAIL_SIDE,
-    WORKING_SIDE, check, tag_warnings,
+    BLURRED_BELOW, MAX_LUMA_PIXELS, MAX_PHOTO_BYTES, PRINT_SIDE, PhotoError, THUMBNAIL_SIDE, WORKING_SIDE, check,
+    tag_warnings,
 };
+use stillbar_core::journal::fact::PhotoDoubt;
+use stillbar_core::text::photo_doubt;
 use stillbar_core::{demo, tag::TagId};
 
 use crate::pictures::{Chance, Grey, WRITERS, corners, exif, grey, jpeg, png, webp};
@@ -196,13 +197,13 @@ fn a_large_photo_gives_a_bounded_plane() {
 fn a_poor_picture_is_kept_and_warned_of() {
     let warned = |value: fn(u32, u32) -> u8| check(&png(&grey(300, 200, value), None)).unwrap().warnings;
     let stripes = |x: u32, low: u8, high: u8| if x.is_multiple_of(8) { low } else { high };
-    assert_eq!(warned(|_, y| (y / 2) as u8 + 60), [PhotoWarning::Blurred]);
-    assert_eq!(warned(move |x, _| if x.is_multiple_of(8) { 60 } else { 5 }), [PhotoWarning::Dark]);
-    assert_eq!(warned(move |x, _| if x.is_multiple_of(8) { 150 } else { 250 }), [PhotoWarning::Bright]);
-    assert_eq!(warned(|_, _| 0), [PhotoWarning::Blurred, PhotoWarning::Dark]);
+    assert_eq!(warned(|_, y| (y / 2) as u8 + 60), [PhotoDoubt::Blurred]);
+    assert_eq!(warned(move |x, _| if x.is_multiple_of(8) { 60 } else { 5 }), [PhotoDoubt::Dark]);
+    assert_eq!(warned(move |x, _| if x.is_multiple_of(8) { 150 } else { 250 }), [PhotoDoubt::Bright]);
+    assert_eq!(warned(|_, _| 0), [PhotoDoubt::Blurred, PhotoDoubt::Dark]);
     assert_eq!(check(&png(&grey(300, 200, |x, _| stripes(x, 60, 200)), None)).unwrap().warnings, []);
-    for warning in [PhotoWarning::Blurred, PhotoWarning::Dark, PhotoWarning::Bright] {
-        assert!(say_doubt(&warning).ends_with('.'));
+    for warning in [PhotoDoubt::Blurred, PhotoDoubt::Dark, PhotoDoubt::Bright] {
+        assert!(photo_doubt(&warning, "Pump 2").ends_with('.'));
     }
 }
 
@@ -242,7 +243,7 @@ fn the_tag_in_the_picture_is_compared_with_the_point() {
             .map(|(_, n)| n.to_string())
     };
     let said = |found: &[TagId], expected: &[TagId]| -> Vec<String> {
-        tag_warnings(found, expected, &name_of, "Pump 2").iter().map(say_doubt).collect()
+        tag_warnings(found, expected, &name_of).iter().map(|doubt| photo_doubt(doubt, "Pump 2")).collect()
     };
     let other = "The tag in this picture belongs to Pump 3, not Pump 2.";
     assert_eq!(said(&[three], &[two]), [other]);

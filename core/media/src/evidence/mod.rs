@@ -18,12 +18,13 @@ use sha2::{Digest, Sha256};
 
 pub use copies::{PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
 pub use measure::{Exposure, MEASURED_SIDE};
-pub use warn::{BLURRED_BELOW, PhotoWarning, tag_warnings};
+pub use warn::{BLURRED_BELOW, tag_warnings};
 
 use decode::Pixels;
 
 pub use crate::tag::read::MAX_PIXELS;
 use crate::tag::read::{FoundTag, Luma, still};
+use stillbar_values::PhotoDoubt;
 
 /// Most bytes of a photo: a 12 MP camera file has 3 to 6 MB.
 pub const MAX_PHOTO_BYTES: usize = 40 << 20;
@@ -60,7 +61,7 @@ pub struct Checked {
     /// Pixels down of `luma`.
     pub luma_height: u32,
     /// What is poor about the picture.
-    pub warnings: Vec<PhotoWarning>,
+    pub warnings: Vec<PhotoDoubt>,
 }
 
 impl Checked {

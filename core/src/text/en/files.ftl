@@ -34,16 +34,10 @@ file-too-many-parts = at most { $most } parts are taken; leave out what is far f
 file-text-empty = a text needs at least one character; leave it out if it is not known.
 file-not-one-of = { $word } is not one of { $known }.
 file-conductor-count = a whole number from 1 to { $most } belongs here, or the names of the conductors.
-# $given is one of the given- messages.
+# $given is one of the kind- messages.
 wants-text = A text in quotation marks belongs here, not { $given }.
 wants-flag = true or false belongs here, not { $given }.
 wants-list = A list in square brackets belongs here, not { $given }.
-given-null = null
-given-flag = true or false
-given-number = a number
-given-text = a text
-given-list = a list
-given-object = an object in braces
 file-pandapower = it is not as pandapower writes it; save the network again with pandapower.to_json.
 file-pandapower-table = the table is not as pandapower writes it; save the network again with pandapower.to_json.
 file-pandapower-column = "{ $column }" is not as pandapower writes it; save the network again with pandapower.to_json.

@@ -1,6 +1,6 @@
 //! What can be wrong with the file of a case: values, worded where they are shown.
 
-use crate::json::Broken;
+use crate::json::{Broken, JsonKind};
 use crate::prove::limit::LimitError;
 use crate::prove::{Earthing, Role};
 
@@ -39,7 +39,7 @@ pub enum CaseFault {
     /// It is no JSON, or none that can be read.
     Broken(Broken),
     /// Another kind of value belongs here.
-    Wants(Wanted, Kind),
+    Wants(Wanted, JsonKind),
     /// The object has a field that the format has not.
     UnknownField {
         /// Its name.
@@ -162,23 +162,6 @@ pub enum Wanted {
     Volts,
     /// True or false.
     Flag,
-}
-
-/// What a value is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Kind {
-    /// Nothing: `null`.
-    Null,
-    /// True or false.
-    Flag,
-    /// A number.
-    Number,
-    /// A text.
-    Text,
-    /// A list.
-    List,
-    /// An object.
-    Object,
 }
 
 /// What a whole number counts.

@@ -5,8 +5,8 @@ use std::fmt;
 use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 
 use super::MAX_BYTES;
-use super::fault::{CaseError, CaseFault, Kind, Place};
-use crate::json::{self, CROWDED, MAX_FIELDS, TWICE, quoted};
+use super::fault::{CaseError, CaseFault, Place};
+use crate::json::{self, CROWDED, JsonKind, MAX_FIELDS, TWICE, quoted};
 
 /// One value.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,14 +38,14 @@ impl Node {
     }
 
     /// What it is.
-    pub(super) fn kind(&self) -> Kind {
+    pub(super) fn kind(&self) -> JsonKind {
         match self {
-            Node::Null => Kind::Null,
-            Node::Flag(_) => Kind::Flag,
-            Node::Number(_) => Kind::Number,
-            Node::Text(_) => Kind::Text,
-            Node::List(_) => Kind::List,
-            Node::Map(_) => Kind::Object,
+            Node::Null => JsonKind::Null,
+            Node::Flag(_) => JsonKind::Flag,
+            Node::Number(_) => JsonKind::Number,
+            Node::Text(_) => JsonKind::Text,
+            Node::List(_) => JsonKind::List,
+            Node::Map(_) => JsonKind::Object,
         }
     }
 }

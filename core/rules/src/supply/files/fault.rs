@@ -2,7 +2,7 @@
 
 use super::super::fault::NetworkFault;
 use super::super::network::{SupplyError, Where};
-use crate::json::Broken;
+use crate::json::{Broken, JsonKind};
 
 /// One of the two lists of a network.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -117,23 +117,6 @@ pub enum Wanted {
     List,
 }
 
-/// What stands where something else belongs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Sort {
-    /// Null.
-    Null,
-    /// True or false.
-    Flag,
-    /// A number.
-    Number,
-    /// A text.
-    Text,
-    /// A list.
-    List,
-    /// An object.
-    Object,
-}
-
 /// What in a file of pandapower's is not as it writes it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Odd {
@@ -225,7 +208,7 @@ pub enum FileFault {
         /// What.
         wanted: Wanted,
         /// What stands there.
-        given: Sort,
+        given: JsonKind,
     },
     /// A word that is none of these.
     NotOneOf {

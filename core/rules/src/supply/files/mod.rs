@@ -13,7 +13,7 @@ use super::model::{Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use super::network::{Network, SupplyError};
 
 pub use csv::{from_csv, to_csv};
-pub use fault::{FileError, FileFault, List, Many, Odd, Place, Sort, Wanted};
+pub use fault::{FileError, FileFault, List, Many, Odd, Place, Wanted};
 pub use json::to_json;
 
 /// The largest file, in bytes.

@@ -7,7 +7,8 @@ use std::marker::PhantomData;
 use serde::de::{DeserializeSeed, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 
 use super::cells::Cell;
-use super::{FileFault, Sort, Wanted};
+use super::{FileFault, Wanted};
+use crate::json::JsonKind;
 use crate::supply::model::MAX_CONDUCTORS;
 
 /// One value of a part.
@@ -23,12 +24,12 @@ pub enum Value<'a> {
 impl Value<'_> {
     fn wants(&self, wanted: Wanted) -> FileFault {
         let given = match self {
-            Value::Null => Sort::Null,
-            Value::Flag(_) => Sort::Flag,
-            Value::Number(_) => Sort::Number,
-            Value::Text(_) => Sort::Text,
-            Value::List(_) => Sort::List,
-            Value::Object => Sort::Object,
+            Value::Null => JsonKind::Null,
+            Value::Flag(_) => JsonKind::Flag,
+            Value::Number(_) => JsonKind::Number,
+            Value::Text(_) => JsonKind::Text,
+            Value::List(_) => JsonKind::List,
+            Value::Object => JsonKind::Object,
         };
         FileFault::Wants { wanted, given }
     }
