@@ -77,6 +77,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
 pub fn open_way(way: &OpenWay) -> String {
     match way {
         OpenWay::NoPoint => say!("way-no-point"),
+        OpenWay::OpensProtective { at, conductor } => say!("way-opens-protective", at = at, conductor = conductor),
         OpenWay::StoredUnanswered => say!("way-stored-unanswered"),
         OpenWay::SourceUnanswered(kind) => say!("way-source-unanswered", kind = source_kind(*kind)),
         OpenWay::SourceBeside { what, told_by: by } => say!("way-source-beside", what = what, by = told_by(by)),

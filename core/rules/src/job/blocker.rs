@@ -212,6 +212,13 @@ pub enum OpenWay {
         /// The line.
         line: String,
     },
+    /// A point opens a protective conductor or a PEN.
+    OpensProtective {
+        /// The point.
+        at: String,
+        /// The conductor.
+        conductor: String,
+    },
     /// No point cuts off the normal supply.
     NoNormalPoint,
     /// A neutral of the normal supply that no point opens and that has to be.

@@ -135,6 +135,14 @@ impl Job {
         if !self.points.iter().any(|p| p.cuts.is_none()) {
             way(OpenWay::NoNormalPoint);
         }
+        // Such a point leaves what is worked on without earth.
+        for point in &self.points {
+            for conductor in self.conductors().into_iter().filter(|c| c.role.is_reference()) {
+                if point.poles.contains(&conductor.name) {
+                    way(OpenWay::OpensProtective { at: point.label.clone(), conductor: conductor.name });
+                }
+            }
+        }
         if neutral_has_to_open(self.earthing) {
             for neutral in self.of_role(Role::Neutral).filter(|n| !self.opens(n)) {
                 way(OpenWay::NeutralClosed { neutral, earthing: self.earthing });

@@ -1,6 +1,7 @@
 //! What counts as no indication in a job: the company's limit for figures, and the lowest voltage that an instrument has to indicate.
 
 use super::Job;
+use crate::journal::EntryId;
 use crate::journal::fact::{LightsFrom, Limit};
 use crate::prove::System;
 use crate::prove::limit::{Bound, LimitSource, Limits, bound};
@@ -23,6 +24,18 @@ impl Job {
     pub fn bound(&self) -> Bound {
         let control = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts);
         bound(std::iter::once(supply(self.system, self.nominal)).chain(control.map(LimitSource::Control)))
+    }
+
+    /// Takes in a limit that `by` set: only the person in charge makes it higher, anybody may make it lower.
+    pub(super) fn set_limit(&mut self, limit: Option<&Limit>, by: Option<EntryId>) {
+        let in_charge = by.is_some() && by == self.in_charge();
+        self.limit = match (in_charge, &self.limit, limit) {
+            (true, ..) => limit.cloned(),
+            (false, Some(old), Some(new)) => {
+                Some(Limit { ac: old.ac.min(new.ac), dc: old.dc.min(new.dc), rule: new.rule.clone() })
+            }
+            (false, ..) => None,
+        };
     }
 
     /// The limit that counts: the company's where it is below the bound, or else none.

@@ -227,7 +227,8 @@ impl Job {
         if !self.lights_in_time(known.lights_from.get(&run.indicator)) {
             return Some(Void::LightsLate);
         }
-        if run.proofs.iter().filter_map(Proof::unit).any(|unit| !known.units.contains(&unit)) {
+        let named = |proof: &Proof| proof.is_named() && proof.unit().is_none_or(|unit| known.units.contains(&unit));
+        if !run.proofs.iter().all(named) {
             return Some(Void::ProverUnknown);
         }
         if !self.checked_this_shift(run.indicator, &Moment::of(&run.before)) {

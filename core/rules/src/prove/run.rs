@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 
 use super::{Reading, Test};
+use crate::names::says_something;
 use stillbar_journal::fact::{EarthProof, ProvedOn};
 use stillbar_journal::{DeviceId, EntryId, Stamp};
 
@@ -146,6 +147,14 @@ impl Proof {
         match self.on {
             ProvedOn::ProvingUnit(unit) => Some(unit),
             ProvedOn::KnownSource(_) => None,
+        }
+    }
+
+    /// Whether it says what the indicator was proved on, as far as this entry alone can tell.
+    pub fn is_named(&self) -> bool {
+        match &self.on {
+            ProvedOn::ProvingUnit(_) => true,
+            ProvedOn::KnownSource(what) => says_something(what),
         }
     }
 }

@@ -52,6 +52,7 @@ way-source-unanswered = { $kind }: not answered.
 way-stored-unanswered = Stored energy: not answered.
 way-source-beside = { $what }, known at this site ({ $by }): say whether it reaches this work.
 way-line = { $line } of the normal supply is opened by no point.
+way-opens-protective = { $at } opens { $conductor }, which has to stay joined.
 way-no-normal-point = No point cuts off the normal supply yet.
 way-neutral = { $neutral } of the normal supply is opened by no point; earthing { $earthing }: it has to be.
 way-source-uncut = { $what }: found, and no point cuts it off yet.

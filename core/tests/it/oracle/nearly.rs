@@ -6,7 +6,7 @@ use stillbar_core::point::PointKind;
 use stillbar_core::prove::Reading;
 
 use super::known::{HOUR, Known, MINUTE};
-use super::plan::Next;
+use super::plan::{Next, check};
 use super::promise::may_stand;
 use super::slips::Slip;
 use super::world::World;
@@ -30,12 +30,18 @@ impl World {
     pub fn nearly(&mut self, slip: Slip, who: usize) -> Result<(), String> {
         self.who = who;
         self.before(slip)?;
-        if !slip.comes_after() {
+        if !slip.comes_after() && self.slip.is_none() {
             self.slip = Some((JOB, slip));
         }
         // Else it is the other phone that tests.
         if slip != Slip::OthersClockAhead {
             self.until(who, JOB, &|next| matches!(next, Next::Done))?;
+        }
+        if slip == Slip::SignedByALearner {
+            let entries = &self.phones[who].entries;
+            let run = entries.iter().rfind(|e| matches!(e.body.fact, Fact::IndicatorProved { run: None, .. }));
+            let run = run.ok_or("no run")?.id;
+            self.here(Fact::RunSigned { run, mark: "J".into() })?;
         }
         if slip.comes_after() {
             self.seen_here();
@@ -110,7 +116,7 @@ impl World {
 
     fn before(&mut self, slip: Slip) -> Result<(), String> {
         match slip {
-            Slip::OthersNotAnswered => {
+            Slip::OthersNotAnswered | Slip::NoReasonElsewhere => {
                 self.until(THERE, OTHER, &is_of_a_test)?;
                 self.hear(self.who, THERE, WHOLE);
             }
@@ -127,6 +133,24 @@ impl World {
             Slip::ScopeChangedBefore => {
                 self.until(self.who, JOB, &is_of_a_test)?;
                 self.here(Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: "Agreed with the client".into() })?;
+            }
+            Slip::CauseSaysNothing => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                self.here(met())?;
+            }
+            Slip::LimitByAnother => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                let limit = Some(Limit { ac: 2_000, dc: 2_000, rule: "House rule 7".into() });
+                let by = self.phones[THERE].person;
+                self.keep(self.who, by, Some(self.jobs[JOB].0), Fact::LimitSet { limit })?;
+                self.slip = Some((JOB, Slip::OnePairAtAVolt));
+            }
+            // And goes on with it unchecked.
+            Slip::ProverFailed => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                let unit = self.instrument(self.who, InstrumentKind::ProvingUnit)?;
+                self.here(broken(unit))?;
+                self.slip = Some((JOB, Slip::NotChecked));
             }
             Slip::CauseNotFoundOnce | Slip::CauseFoundThenNot => {
                 self.until(self.who, JOB, &is_of_a_test)?;
@@ -275,16 +299,26 @@ impl World {
         Ok(())
     }
 
+    fn instrument(&self, n: usize, wanted: InstrumentKind) -> Result<EntryId, String> {
+        let mut entries = self.phones[n].entries.iter();
+        let noted =
+            entries.find(|e| matches!(e.body.fact, Fact::InstrumentNoted { kind, .. } if kind == wanted)).map(|e| e.id);
+        Ok(noted.ok_or("no instrument")?)
+    }
+
     fn failing(&self, n: usize) -> Result<Fact, String> {
-        let of = |wanted: InstrumentKind| {
-            let entries = &self.phones[n].entries;
-            let noted =
-                entries.iter().find(|e| matches!(e.body.fact, Fact::InstrumentNoted { kind, .. } if kind == wanted));
-            noted.map(|e| e.id).ok_or("no instrument")
-        };
-        let (indicator, unit) = (of(InstrumentKind::Indicator)?, of(InstrumentKind::ProvingUnit)?);
+        let indicator = self.instrument(n, InstrumentKind::Indicator)?;
+        let unit = self.instrument(n, InstrumentKind::ProvingUnit)?;
         Ok(Fact::IndicatorProved { run: None, indicator, on: ProvedOn::ProvingUnit(unit), works: false })
     }
+}
+
+fn broken(instrument: EntryId) -> Fact {
+    let mut fact = check(instrument);
+    if let Fact::InstrumentChecked { leads_sound, .. } = &mut fact {
+        *leads_sound = false;
+    }
+    fact
 }
 
 fn is_of_a_test(next: &Next) -> bool {

@@ -91,7 +91,10 @@ impl<'k, 'a> Ask<'k, 'a> {
 
     fn elsewhere(&self, source: &Source) -> Vec<&'a Entry> {
         let answers = self.valid().filter(|e| match &e.body.fact {
-            Fact::SourceElsewhere { source: SourceRef::Found(id), .. } => *id == source.entry.id,
+            // "Reasons say something."
+            Fact::SourceElsewhere { source: SourceRef::Found(id), why } => {
+                *id == source.entry.id && says_something(why)
+            }
             _ => false,
         });
         answers.collect()

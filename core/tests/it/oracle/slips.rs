@@ -37,6 +37,15 @@ pub enum Slip {
     CauseNotFoundOnce,
     CauseFoundThenNot,
     OthersClockAhead,
+    BlankSource,
+    NoReasonElsewhere,
+    CauseSaysNothing,
+    DischargeLit,
+    UnitAsIndicator,
+    SignedByALearner,
+    LimitByAnother,
+    ProtectiveOpened,
+    ProverFailed,
     // What happens once it is proved, and everything is put right but the test.
     Cover,
     Neutral,
@@ -64,7 +73,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 47] = [
+    pub const ALL: [Slip; 56] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -90,6 +99,15 @@ impl Slip {
         Slip::CauseNotFoundOnce,
         Slip::CauseFoundThenNot,
         Slip::OthersClockAhead,
+        Slip::BlankSource,
+        Slip::NoReasonElsewhere,
+        Slip::CauseSaysNothing,
+        Slip::DischargeLit,
+        Slip::UnitAsIndicator,
+        Slip::SignedByALearner,
+        Slip::LimitByAnother,
+        Slip::ProtectiveOpened,
+        Slip::ProverFailed,
         Slip::Cover,
         Slip::Neutral,
         Slip::Source,
@@ -147,8 +165,8 @@ impl Slip {
                 // A dark lamp that shows both would say something of direct voltage too.
                 plan.figures = true;
             }
-            Slip::DischargeNotRead | Slip::DischargeAtOnce => plan.stored = Some(("Drive 1", 900)),
-            Slip::OthersNotAnswered => {
+            Slip::DischargeNotRead | Slip::DischargeAtOnce | Slip::DischargeLit => plan.stored = Some(("Drive 1", 900)),
+            Slip::OthersNotAnswered | Slip::NoReasonElsewhere => {
                 plan.others = if nth == 0 { vec![Plan::another(SourceKind::Generator)] } else { Vec::new() };
             }
             Slip::NeutralOfAnother => {
@@ -223,10 +241,32 @@ impl Slip {
                 let (cuts, switch, stays_open) = (Some(cuts), None, false);
                 Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
             }
-            (Slip::LearnerAlone, Fact::WorkerJoined { person, duty: Duty::InCharge }) if person == me => {
+            (Slip::BlankSource, Fact::IndicatorProved { run, indicator, works, .. }) => {
+                Fact::IndicatorProved { run, indicator, on: ProvedOn::KnownSource(" \u{200b}".into()), works }
+            }
+            (Slip::NoReasonElsewhere, Fact::SourceElsewhere { source, .. }) => {
+                Fact::SourceElsewhere { source, why: ".".into() }
+            }
+            (Slip::CauseSaysNothing, Fact::CauseNoted { of, found, .. }) => {
+                Fact::CauseNoted { of, found, cause: "..".into() }
+            }
+            (Slip::DischargeLit, Fact::DischargeRead { run, of, .. }) => {
+                Fact::DischargeRead { run, of, reading: Reading::Lit(None) }
+            }
+            (Slip::UnitAsIndicator, Fact::IndicatorProved { run, on: ProvedOn::ProvingUnit(unit), works, .. }) => {
+                Fact::IndicatorProved { run, indicator: unit, on: ProvedOn::KnownSource("Outlet 3".into()), works }
+            }
+            (Slip::ProtectiveOpened, Fact::PointAdded { label, at, kind, lockable, mut poles, same_as, cuts, .. }) => {
+                poles.push("PE".into());
+                let (switch, stays_open) = (None, false);
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
+            }
+            (Slip::LearnerAlone | Slip::SignedByALearner, Fact::WorkerJoined { person, duty: Duty::InCharge })
+                if person == me =>
+            {
                 Fact::WorkerJoined { person: mate, duty: Duty::InCharge }
             }
-            (Slip::LearnerAlone, Fact::WorkerJoined { person, .. }) if person == me => {
+            (Slip::LearnerAlone | Slip::SignedByALearner, Fact::WorkerJoined { person, .. }) if person == me => {
                 Fact::WorkerJoined { person, duty: Duty::Learning }
             }
             (_, fact) => fact,

@@ -2,10 +2,13 @@
 
 mod locks;
 mod proof;
+mod reasons;
 mod tags;
 mod undone;
 
 use std::collections::BTreeSet;
+
+use reasons::says_nothing;
 
 use super::{
     Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Ended, Fault, Heard, Job, Photo, Source, Stored, Told,
@@ -196,6 +199,9 @@ impl Job {
     }
 
     fn apply(&mut self, entry: &Entry) {
+        if says_nothing(&entry.body.fact) {
+            return;
+        }
         let stamp = entry.stamp();
         if self.scopes.iter().any(|scope| !self.heard.saw(&stamp, scope)) {
             self.unaware.insert(stamp.id);
@@ -210,7 +216,10 @@ impl Job {
                     (circuit.off, circuit.on) = (None, None);
                 }
             }
-            Fact::LimitSet { limit } => (self.limit, self.limit_set) = (limit.clone(), Some(stamp)),
+            Fact::LimitSet { limit } => {
+                self.set_limit(limit.as_ref(), entry.body.by);
+                self.limit_set = Some(stamp);
+            }
             Fact::ZoneNoted { zone } => {
                 self.zone.clone_from(zone);
                 self.zone_named.get_or_insert(stamp);
