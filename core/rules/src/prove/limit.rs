@@ -55,7 +55,7 @@ pub struct LimitError {
 /// What limits have to stay below, and where an instrument has to light at the latest, with these sources. A source of 0 V is none.
 ///
 /// ```
-/// use stillbar_rules::prove::limit::{Limits, Source, bound, lights_in_time};
+/// use stillbar_rules::prove::limit::{LimitSource, Limits, bound, lights_in_time};
 /// let board = bound([LimitSource::LineNeutral(230_000)]);
 /// assert_eq!((board.ac_mv, board.dc_mv), (50_000, 120_000));
 /// assert!(board.refuses(Limits { ac_mv: 49_999, dc_mv: 0 }).is_none());
@@ -66,7 +66,7 @@ pub struct LimitError {
 /// assert!(!lights_in_time(50_000, 120_000, tools) && lights_in_time(12_000, 120_000, tools));
 ///
 /// // A control supply of 24 V beside the board, alternating or direct.
-/// let both = bound([LimitSource::LineNeutral(230_000), Source::Control(24_000)]);
+/// let both = bound([LimitSource::LineNeutral(230_000), LimitSource::Control(24_000)]);
 /// assert_eq!((both.ac_mv, both.dc_mv), (12_000, 12_000));
 /// ```
 pub fn bound(sources: impl IntoIterator<Item = LimitSource>) -> Bound {
