@@ -25,7 +25,7 @@ CHECKS = {
     r"^core/protocol/": ["outside/test_office_api.py"],
     r"/prove/": ["outside/test_plan.py", "outside/test_judge.py"],
     r"/supply/": ["outside/test_supply.py"],
-    r"/tag/": ["outside/test_tags_made.py"],
+    r"/(tag|sheet)/": ["outside/test_tags_made.py"],
     r"/evidence/": ["outside/test_photos.py"],
     r"/record/": ["outside/test_record.py"],
     r"/journal/": ["outside/test_journal.py"],

@@ -5,8 +5,8 @@ use std::path::Path;
 use std::sync::{Arc, Mutex};
 
 use stillbar_core::sync::near::{Has, short, show_entries, show_has};
-use stillbar_core::sync::wire::{Carried, WireEntry};
 use stillbar_core::tag::Symbol;
+use stillbar_core::wire::{Carried, WireEntry};
 use stillbar_core::{Field, Platform, PlatformError, demo, record};
 
 struct Device(Mutex<(i64, Option<Vec<u8>>)>);

@@ -1,6 +1,9 @@
 //! Types of the crates below as Kotlin and Swift see them: told again field by field, and held to the originals by the compiler.
 
 use stillbar_journal::Running;
+use stillbar_store::OpenError;
+use stillbar_text::Standing;
+use stillbar_values::Tone;
 use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 /// See the original.
@@ -44,4 +47,35 @@ pub enum Ink {
     Yellow,
     Dark,
     Light,
+}
+
+/// See the original.
+#[uniffi::remote(Enum)]
+pub enum Tone {
+    Plain,
+    Quiet,
+    Warn,
+    Forbid,
+    Must,
+}
+
+/// See the original.
+#[uniffi::remote(Record)]
+pub struct Standing {
+    pub tone: Tone,
+    pub word: String,
+    pub text: String,
+    pub deviations: Vec<String>,
+}
+
+/// See the original.
+#[uniffi::remote(Error)]
+pub enum OpenError {
+    InUse { what: String },
+    Damaged { what: String },
+    Newer { what: String },
+    ReadOnly { what: String },
+    DiskFull { what: String },
+    Secret { what: String },
+    Other { what: String },
 }

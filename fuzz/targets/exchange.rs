@@ -4,7 +4,7 @@
 
 use libfuzzer_sys::fuzz_target;
 use stillbar_core::sync::near::{self, PartKind, PartStep, PartsGathered};
-use stillbar_core::sync::wire::{AllWanted, Capabilities, Carried, Digest, Enrolled, Page, Pushed, Refusal, WireEntry};
+use stillbar_core::wire::{AllWanted, Capabilities, Carried, Digest, Enrolled, Page, Pushed, Refusal, WireEntry};
 
 fuzz_target!(|bytes: &[u8]| {
     match bytes {

@@ -9,7 +9,7 @@ use super::session::Session;
 use crate::job::age::{CLOCK_DOUBT_MS, moved};
 use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
 use crate::store::StoreError;
-use crate::words;
+use crate::text::times;
 
 /// The note of how this device's clock was set when somebody who had compared it said that it is right.
 const RIGHT: &str = "clock-right";
@@ -58,7 +58,7 @@ struct ClockWitness {
 
 impl Session {
     /// The office says what time it is. It is the better witness: where it agrees, no other one counts.
-    pub(crate) fn hear_office_clock(&mut self, theirs: i64) {
+    pub(crate) fn office_clock(&mut self, theirs: i64) {
         let ahead = theirs.saturating_sub(self.now().0);
         let was = self.clock_says().is_some();
         // What the disk does not take is heard again with the next exchange.
@@ -268,7 +268,7 @@ impl Session {
     /// What contradicts this device's clock now, and what to do; a sentence.
     pub(super) fn clock_says(&self) -> Option<String> {
         let (now, zone) = self.now();
-        let clock = |ms: i64| words::exact(ms, zone);
+        let clock = |ms: i64| times::exact(ms, zone);
         match self.doubt()? {
             ClockDoubt::Office(ahead) => Some(format!(
                 "This phone's clock reads {}, the office's {}. Set the phone's clock, then exchange with the office.",
@@ -279,7 +279,7 @@ impl Session {
                 format!(
                     "This phone's clock was {} {} another phone's, which wrote at {}. Compare both with a third clock. Set this one, or say \
                      under All jobs that it is right. Until then nobody knows how old a proof is.",
-                    words::long(ahead.abs()),
+                    times::long(ahead.abs()),
                     if ahead > 0 { "behind" } else { "ahead of" },
                     clock(wall)
                 )

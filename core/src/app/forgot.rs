@@ -11,6 +11,7 @@ use super::session::Session;
 use super::{OpenError, Platform};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 use crate::store::{Head, NEW_KEY, Store, StoreError};
+use crate::sync::Exchanged;
 
 /// The note of the device whose key may not go on, while the new one is begun.
 const OLD_KEY: &str = "old-key";
@@ -119,26 +120,26 @@ impl Session {
     }
 
     /// Whether this device's own entries have to be asked for: it has lost some.
-    pub(crate) fn lacks_own(&self) -> bool {
+    pub(crate) fn waits_for_own(&self) -> bool {
         self.forgot || self.store.local(NOT_BEFORE).ok().flatten().is_some()
     }
 
     /// What another holds of this device's own chain: more than is here was written by it and forgotten, or by a copy of it.
-    pub(crate) fn told_of_own(&mut self, device: DeviceId, last: u64) {
+    pub(crate) fn own_is_known(&mut self, device: DeviceId, last: u64) {
         if device == self.key.device() && last > self.head.seq {
             self.note_forgot();
         }
     }
 
     /// The office has another entry with a number of this chain.
-    pub(crate) fn told_of_fork(&mut self, of: DeviceId) {
+    pub(crate) fn own_has_two_ends(&mut self, of: DeviceId) {
         if of == self.key.device() {
             self.note_forgot();
         }
     }
 
     /// Whether this is a key that the device had before.
-    pub(crate) fn is_former(&self, of: DeviceId) -> bool {
+    pub(crate) fn had_key(&self, of: DeviceId) -> bool {
         self.formers.contains(&of)
     }
 

@@ -14,16 +14,15 @@ mod key;
 pub(crate) mod known;
 pub(crate) mod near;
 mod networks;
+mod of_folder;
 pub(crate) mod office;
 mod others;
-pub(crate) mod photos;
 pub(crate) mod pin;
 mod records;
 mod scan;
 mod session;
 pub(crate) mod shoot;
 mod show;
-mod standing;
 mod suspend;
 mod tend;
 mod windows;
@@ -32,9 +31,9 @@ use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
+pub use of_folder::of_folder;
 pub use others::TakenIn;
 pub(crate) use session::Session;
-pub use standing::standing;
 pub(crate) use suspend::Stand;
 
 use crate::journal::{Entry, EntryId, Fact, Running};
@@ -190,7 +189,7 @@ impl Field {
 
     /// Joins the office whose code this is, as if it had been scanned and agreed to: for who sets up a device. The thread asks the office.
     pub fn join(&self, code: &str) -> Result<(), String> {
-        let join = office::Join::read(code).ok_or("This is not the code of an office.")?;
+        let join = crate::sync::Join::read(code).ok_or("This is not the code of an office.")?;
         self.lock().open()?.exchange.join = Some(join);
         self.wake();
         Ok(())

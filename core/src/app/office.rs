@@ -3,16 +3,16 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-use super::photos;
+use super::Stand;
 use super::session::Session;
-use crate::journal::{DeviceId, Entry};
+use crate::journal::{DeviceId, Entry, EntryId};
 use crate::screens::Route;
 use crate::screens::context::ExchangeKnown;
 use crate::store::Sum;
-use crate::sync::Done;
-use crate::sync::office::OfficeClient;
+use crate::store::photos;
 use crate::sync::rules::{ExchangeTrouble, Size};
-use crate::sync::wire::{Ask, Enrolled, Erased, read_code, signed};
+use crate::sync::{Done, Exchanged, Holder, Join, OfficeClient};
+use crate::wire::{Ask, DeviceSum, Enrolled, Erased, signed};
 
 const URL: &str = "office-url";
 const TOKEN: &str = "office-token";
@@ -50,25 +50,6 @@ pub struct Exchange {
     pub join: Option<Join>,
 }
 
-/// An office that is to be joined.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Join {
-    /// Where it is.
-    pub url: String,
-    /// The one-time code.
-    pub code: String,
-}
-
-impl Join {
-    /// From the text of the office's code.
-    pub fn read(text: &str) -> Option<Join> {
-        let (url, code) = read_code(text.trim())?;
-        let plain = url.starts_with("https://") || url.starts_with("http://");
-        let fits = plain && url.len() <= 200 && (8..=100).contains(&code.len());
-        fits.then(|| Join { url: url.trim_end_matches('/').to_owned(), code: code.to_owned() })
-    }
-}
-
 impl Session {
     fn local_or(&self, name: &str) -> String {
         self.store.local(name).ok().flatten().unwrap_or_default()
@@ -76,12 +57,6 @@ impl Session {
 
     fn keep_note(&self, name: &str, value: &str) -> Result<(), String> {
         self.store.keep_local(name, value).map_err(|e| e.to_string())
-    }
-
-    /// The office that this device belongs to.
-    pub(crate) fn office(&self) -> Option<OfficeClient> {
-        let (url, token) = (self.local_or(URL), self.local_or(TOKEN));
-        (!url.is_empty() && !token.is_empty()).then(|| OfficeClient::new(&url, &token))
     }
 
     /// What the office is called, and where it is.
@@ -99,46 +74,12 @@ impl Session {
         Ask { code: join.code.clone(), device: self.key.device(), label, sig }
     }
 
-    /// The device belongs to an office now. Everything is compared from the beginning.
-    pub(crate) fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), String> {
-        self.keep_note(TOKEN, &enrolled.token)?;
-        self.keep_note(NAME, &enrolled.office)?;
-        self.keep_note(CURSOR, "")?;
-        self.keep_note(DEVICE, &self.key.device().to_string())?;
-        self.keep_note(PUSHED, "0")?;
-        self.keep_note(ASIDE, "0")?;
-        self.keep_note(URL, url)?;
-        self.office_vouched();
-        // The code is used up.
-        self.prefill(Route::Office, "code", "");
-        if self.route == Route::Office {
-            self.edit("code", "");
-        }
-        self.exchange = Exchange { has_office: true, free_link: self.exchange.free_link, ..Exchange::default() };
-        self.stir();
-        Ok(())
-    }
-
-    /// The device by which the office knows this one.
-    pub(crate) fn office_device(&self) -> DeviceId {
-        self.local_or(DEVICE).parse().unwrap_or_else(|_| self.key.device())
-    }
-
     /// Notes by which device the office knows this one, before the key is another one.
     pub(super) fn note_office_device(&self) -> Result<(), String> {
         if self.local_or(URL).is_empty() || !self.local_or(DEVICE).is_empty() {
             return Ok(());
         }
         self.keep_note(DEVICE, &self.key.device().to_string())
-    }
-
-    /// The chains that go to the office: the one that it knows this device by, the one that goes on, and what older keys wrote.
-    pub(crate) fn chains(&self) -> Vec<DeviceId> {
-        let mut all = vec![self.office_device(), self.key.device()];
-        all.extend(&self.formers);
-        let mut seen = BTreeSet::new();
-        all.retain(|device| seen.insert(*device));
-        all
     }
 
     fn pushed_note(&self, of: DeviceId) -> String {
@@ -149,33 +90,9 @@ impl Session {
         self.local_or(&self.pushed_note(of)).parse().unwrap_or(0)
     }
 
-    /// The entries of one of [`Session::chains`] that the office has not answered for yet.
-    pub(crate) fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
-        self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
-    }
-
-    /// The end of one of [`Session::chains`].
-    pub(crate) fn end_of(&self, of: DeviceId) -> u64 {
-        if of == self.key.device() { self.head.seq } else { self.store.head(of).map_or(0, |head| head.seq) }
-    }
-
     /// How many of the device's own entries the office does not have yet.
     pub(crate) fn unsent(&self) -> u64 {
         self.chains().into_iter().map(|of| self.end_of(of).saturating_sub(self.pushed(of))).sum()
-    }
-
-    /// Whether there is something for the office that goes before photos.
-    pub(crate) fn has_news(&self) -> bool {
-        self.unsent() > 0
-    }
-
-    pub(crate) fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), String> {
-        self.keep_note(&self.pushed_note(of), &to.to_string())?;
-        if aside > 0 {
-            let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
-            self.keep_note(ASIDE, &(before + aside).to_string())?;
-        }
-        Ok(())
     }
 
     /// Entries of this device that the office keeps aside until a person there has looked at them.
@@ -183,101 +100,8 @@ impl Session {
         self.local_or(ASIDE).parse().unwrap_or(0)
     }
 
-    pub(crate) fn cursor(&self) -> String {
-        self.local_or(CURSOR)
-    }
-
-    pub(crate) fn set_cursor(&self, cursor: &str) -> Result<(), String> {
-        self.keep_note(CURSOR, cursor)
-    }
-
-    pub(crate) fn note_erased(&self, erased: &[Erased]) -> Result<(), String> {
-        for Erased { id, device, seq, site } in erased {
-            if let Some(site) = site {
-                self.store.note_erased(*site, *device, *seq, *id).map_err(|e| e.to_string())?;
-            }
-        }
-        Ok(())
-    }
-
-    pub(crate) fn sums(&self) -> Result<Vec<Sum>, String> {
-        self.store.sums().map_err(|e| e.to_string())
-    }
-
-    pub(crate) fn note_agreed(&mut self, agreed: bool) {
-        self.exchange.agreed = Some(agreed);
-    }
-
-    pub(crate) fn note_reached(&mut self) -> Result<(), String> {
-        let now = self.platform.now_ms();
-        self.store.keep_office_reached(now).map_err(|e| e.to_string())
-    }
-
-    /// What came of an exchange, and when the next is due. Draws the screen again only if there is something new on it.
-    pub(crate) fn note_exchange(&mut self, done: Result<Done, ExchangeTrouble>, failures: u32, wait_ms: u64) {
-        self.exchange.running = false;
-        let trouble = done.as_ref().err().cloned();
-        let quiet = trouble == self.exchange.trouble && done.as_ref().is_ok_and(|d| *d == Done::default());
-        if !quiet {
-            self.stir();
-        }
-        self.exchange.failures = if trouble.is_some() { failures.saturating_add(1) } else { 0 };
-        self.exchange.trouble = trouble;
-        let wait = i64::try_from(wait_ms).unwrap_or(i64::MAX);
-        self.exchange.next_ms = Some(self.platform.now_ms().saturating_add(wait));
-    }
-
-    pub(crate) fn link_is_free(&self) -> bool {
-        self.exchange.free_link || self.exchange.originals_now
-    }
-
-    pub(crate) fn note_photos_left(&mut self, sizes: &[Size]) {
-        self.exchange.photos = Size::ALL.map(|size| sizes.iter().filter(|s| **s == size).count());
-        self.exchange.missing.clear();
-    }
-
-    pub(crate) fn note_photo_missing(&mut self, sha256: &str) {
-        if self.exchange.missing.len() < 100 && !self.exchange.missing.iter().any(|m| m == sha256) {
-            self.exchange.missing.push(sha256.to_owned());
-        }
-    }
-
-    pub(crate) fn upload_place(&self, sha256: &str, size: Size) -> Option<String> {
-        self.store.upload(sha256, size.name()).ok().flatten()
-    }
-
-    pub(crate) fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), String> {
-        self.store.keep_upload(sha256, size.name(), place).map_err(|e| e.to_string())
-    }
-
     fn photos_folder(&self) -> PathBuf {
         self.store.folder.join("photos")
-    }
-
-    /// Photos of jobs with a lock on of which not even a small copy is here.
-    pub(crate) fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, String> {
-        let mut jobs: Vec<_> = self.locks.iter().map(|l| l.job).collect();
-        jobs.sort_unstable();
-        jobs.dedup();
-        let (mut lacked, folder) = (Vec::new(), self.photos_folder());
-        for id in jobs {
-            let taken: Vec<String> = self.job(id)?.photos.iter().map(|p| p.sha256.clone()).collect();
-            lacked.extend(
-                taken.into_iter().filter(|sha| !folder.join(format!("{sha}{}", Size::Thumbnail.suffix())).exists()),
-            );
-            if lacked.len() >= most {
-                break;
-            }
-        }
-        lacked.truncate(most);
-        Ok(lacked)
-    }
-
-    /// Keeps the small copy of a photo that somebody else took.
-    pub(crate) fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), String> {
-        photos::keep_copy(&self.photos_folder(), sha256, bytes)?;
-        self.stir();
-        Ok(())
     }
 
     /// For the screens.
@@ -302,5 +126,217 @@ impl Session {
     /// Something changed by itself that a screen may show.
     pub(crate) fn stir(&mut self) {
         self.stirred += 1;
+    }
+}
+
+impl Holder for Stand {
+    type Journal = Session;
+
+    fn open(&mut self) -> Result<&mut Session, String> {
+        Stand::open(self)
+    }
+}
+
+impl Exchanged for Session {
+    type Error = String;
+
+    fn office(&self) -> Option<OfficeClient> {
+        let (url, token) = (self.local_or(URL), self.local_or(TOKEN));
+        (!url.is_empty() && !token.is_empty()).then(|| OfficeClient::new(&url, &token))
+    }
+
+    fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), String> {
+        self.keep_note(TOKEN, &enrolled.token)?;
+        self.keep_note(NAME, &enrolled.office)?;
+        self.keep_note(CURSOR, "")?;
+        self.keep_note(DEVICE, &self.key.device().to_string())?;
+        self.keep_note(PUSHED, "0")?;
+        self.keep_note(ASIDE, "0")?;
+        self.keep_note(URL, url)?;
+        self.office_vouched();
+        // The code is used up.
+        self.prefill(Route::Office, "code", "");
+        if self.route == Route::Office {
+            self.edit("code", "");
+        }
+        self.exchange = Exchange { has_office: true, free_link: self.exchange.free_link, ..Exchange::default() };
+        self.stir();
+        Ok(())
+    }
+
+    fn office_device(&self) -> DeviceId {
+        self.local_or(DEVICE).parse().unwrap_or_else(|_| self.key.device())
+    }
+
+    fn chains(&self) -> Vec<DeviceId> {
+        let mut all = vec![self.office_device(), self.key.device()];
+        all.extend(&self.formers);
+        let mut seen = BTreeSet::new();
+        all.retain(|device| seen.insert(*device));
+        all
+    }
+
+    fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
+        self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
+    }
+
+    fn end_of(&self, of: DeviceId) -> u64 {
+        if of == self.key.device() { self.head.seq } else { self.store.head(of).map_or(0, |head| head.seq) }
+    }
+
+    fn has_news(&self) -> bool {
+        self.unsent() > 0
+    }
+
+    fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), String> {
+        self.keep_note(&self.pushed_note(of), &to.to_string())?;
+        if aside > 0 {
+            let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
+            self.keep_note(ASIDE, &(before + aside).to_string())?;
+        }
+        Ok(())
+    }
+
+    fn cursor(&self) -> String {
+        self.local_or(CURSOR)
+    }
+
+    fn set_cursor(&self, cursor: &str) -> Result<(), String> {
+        self.keep_note(CURSOR, cursor)
+    }
+
+    fn note_erased(&self, erased: &[Erased]) -> Result<(), String> {
+        for Erased { id, device, seq, site } in erased {
+            if let Some(site) = site {
+                self.store.note_erased(*site, *device, *seq, *id).map_err(|e| e.to_string())?;
+            }
+        }
+        Ok(())
+    }
+
+    fn sums(&self) -> Result<Vec<(EntryId, DeviceSum)>, String> {
+        let told = |sum: Sum| {
+            let Sum { site, device, count, last_seq, hash } = sum;
+            (site, DeviceSum { device, count, last_seq, hash })
+        };
+        Ok(self.store.sums().map_err(|e| e.to_string())?.into_iter().map(told).collect())
+    }
+
+    fn note_agreed(&mut self, agreed: bool) {
+        self.exchange.agreed = Some(agreed);
+    }
+
+    fn note_reached(&mut self) -> Result<(), String> {
+        let now = self.platform.now_ms();
+        self.store.keep_office_reached(now).map_err(|e| e.to_string())
+    }
+
+    fn note_exchange(&mut self, done: Result<Done, ExchangeTrouble>, failures: u32, wait_ms: u64) {
+        self.exchange.running = false;
+        let trouble = done.as_ref().err().cloned();
+        let quiet = trouble == self.exchange.trouble && done.as_ref().is_ok_and(|d| *d == Done::default());
+        if !quiet {
+            self.stir();
+        }
+        self.exchange.failures = if trouble.is_some() { failures.saturating_add(1) } else { 0 };
+        self.exchange.trouble = trouble;
+        let wait = i64::try_from(wait_ms).unwrap_or(i64::MAX);
+        self.exchange.next_ms = Some(self.platform.now_ms().saturating_add(wait));
+    }
+
+    fn link_is_free(&self) -> bool {
+        self.exchange.free_link || self.exchange.originals_now
+    }
+
+    fn note_photos_left(&mut self, sizes: &[Size]) {
+        self.exchange.photos = Size::ALL.map(|size| sizes.iter().filter(|s| **s == size).count());
+        self.exchange.missing.clear();
+    }
+
+    fn note_photo_missing(&mut self, sha256: &str) {
+        if self.exchange.missing.len() < 100 && !self.exchange.missing.iter().any(|m| m == sha256) {
+            self.exchange.missing.push(sha256.to_owned());
+        }
+    }
+
+    fn upload_place(&self, sha256: &str, size: Size) -> Option<String> {
+        self.store.upload(sha256, size.name()).ok().flatten()
+    }
+
+    fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), String> {
+        self.store.keep_upload(sha256, size.name(), place).map_err(|e| e.to_string())
+    }
+
+    fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, String> {
+        let mut jobs: Vec<_> = self.locks.iter().map(|l| l.job).collect();
+        jobs.sort_unstable();
+        jobs.dedup();
+        let (mut lacked, folder) = (Vec::new(), self.photos_folder());
+        for id in jobs {
+            let taken: Vec<String> = self.job(id)?.photos.iter().map(|p| p.sha256.clone()).collect();
+            lacked.extend(
+                taken.into_iter().filter(|sha| !folder.join(format!("{sha}{}", Size::Thumbnail.suffix())).exists()),
+            );
+            if lacked.len() >= most {
+                break;
+            }
+        }
+        lacked.truncate(most);
+        Ok(lacked)
+    }
+
+    fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+        photos::keep_copy(&self.photos_folder(), sha256, bytes)?;
+        self.stir();
+        Ok(())
+    }
+
+    fn joining(&self) -> Option<(Join, Ask)> {
+        let join = self.exchange.join.clone()?;
+        Some((join.clone(), self.ask(&join)))
+    }
+
+    fn stop_joining(&mut self) {
+        self.exchange.join = None;
+    }
+
+    fn failures(&self) -> u32 {
+        self.exchange.failures
+    }
+
+    fn note_running(&mut self, running: bool) {
+        self.exchange.running = running;
+    }
+
+    fn hear_office_clock(&mut self, theirs_ms: i64) {
+        self.office_clock(theirs_ms);
+    }
+
+    fn agreed(&self) -> Option<bool> {
+        self.exchange.agreed
+    }
+
+    fn is_former(&self, of: DeviceId) -> bool {
+        self.had_key(of)
+    }
+
+    fn told_of_own(&mut self, device: DeviceId, last: u64) {
+        self.own_is_known(device, last);
+    }
+
+    fn told_of_fork(&mut self, of: DeviceId) {
+        self.own_has_two_ends(of);
+    }
+
+    fn lacks_own(&self) -> bool {
+        self.waits_for_own()
+    }
+
+    fn take_in_new(&mut self, entries: Vec<Entry>) -> Result<usize, String> {
+        Ok(self.take_in(entries)?.new)
+    }
+
+    fn photo_to_send(&self, name: &str) -> Option<Vec<u8>> {
+        self.photo_copy(name)
     }
 }

@@ -8,12 +8,12 @@ use std::collections::BTreeMap;
 use argon2::password_hash::phc::PasswordHash;
 use argon2::{Argon2, PasswordHasher, PasswordVerifier};
 
-use super::office::Join;
 use super::session::Session;
 use crate::journal::{EntryId, SignedOn};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled};
 pub use crate::store::{Hand, Tick};
+use crate::sync::Join;
 
 /// Without a touch for longer, whoever has the device in hand is asked again. Our rule, no source.
 pub const IDLE_MS: i64 = 10 * 60_000;

@@ -4,9 +4,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
+use super::of_folder::of_store;
 use super::session::Session;
 use crate::journal::EntryId;
-use crate::record::of_store;
 use crate::screens::parts::Errand;
 use crate::store::{plain, private, write_private};
 

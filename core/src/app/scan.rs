@@ -1,6 +1,5 @@
 //! Scanning: from a frame of the camera or a typed text to what this device knows of a tag.
 
-use super::office::Join;
 use super::session::Session;
 use crate::evidence;
 use crate::job::Job;
@@ -9,6 +8,7 @@ use crate::screens::Route;
 use crate::screens::context::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::TagRow;
+use crate::sync::Join;
 use crate::sync::near::is_part;
 use crate::tag::TagId;
 use crate::tag::read::{FoundTag, Luma, frame};

@@ -17,6 +17,7 @@ use crate::screens::parts::Notice;
 use crate::site::Across;
 use crate::store::{Head, LockRow, NEW_KEY, Store};
 use crate::supply::Drawn;
+use crate::sync::Exchanged;
 use crate::world::World;
 
 /// Jobs held in memory.

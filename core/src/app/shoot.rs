@@ -1,6 +1,5 @@
 //! Photos: asked for, looked at, kept; or held until the person says why a doubtful one is kept all the same.
 
-use super::photos::{self, KeptPhoto};
 use super::session::Session;
 use crate::evidence::tag_warnings;
 use crate::job::steps::Step;
@@ -9,6 +8,7 @@ use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
 use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
+use crate::store::photos::{self, KeptPhoto};
 use crate::tag::TagId;
 use crate::text;
 
@@ -122,7 +122,7 @@ impl Session {
         photos::load(&self.store.folder.join("photos"), sha256)
     }
 
-    pub(crate) fn photo_to_send(&self, name: &str) -> Option<Vec<u8>> {
+    pub(crate) fn photo_copy(&self, name: &str) -> Option<Vec<u8>> {
         photos::to_send(&self.store.folder.join("photos"), name)
     }
 }

@@ -2,14 +2,14 @@
 
 use super::Session;
 use super::forgot::SAYS;
-use super::standing::standing;
 use crate::job::steps::Step;
 use crate::journal::EntryId;
 use crate::screens::context::{ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::JobRow;
-use crate::words;
+use crate::text::standing;
+use crate::text::times;
 
 impl Session {
     /// See [`super::Field::standing_says`].
@@ -68,7 +68,7 @@ impl Session {
             entries: &entries,
         };
         let page = screens::view(&self.route, &look, &jobs, job.as_ref());
-        let standing = job.as_ref().map(|job| standing(job, &look));
+        let standing = job.as_ref().map(|job| standing(job, &look.reader()));
         // By this device's own entries: that another's clock is ahead is not for this person to put right.
         let wrote = self.wrote.map_or(0, |stamp| stamp.clock.0);
         let behind = wrote.saturating_sub(now);
@@ -79,8 +79,8 @@ impl Session {
                 text: format!(
                     "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
                      their times are in doubt. Set the clock.",
-                    words::exact(now, zone),
-                    words::exact(wrote, zone)
+                    times::exact(now, zone),
+                    times::exact(wrote, zone)
                 ),
             })
         });

@@ -12,11 +12,11 @@ use super::acts::draft_fits;
 use super::office::Exchange;
 use super::pin::Hands;
 use super::session::Session;
-use super::{OpenError, Platform, photos, records, scan, shoot};
+use super::{OpenError, Platform, records, scan, shoot};
 use crate::journal::{DeviceId, EntryId};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
-use crate::store::{DATABASE, Store, StoreError};
+use crate::store::{DATABASE, Store, StoreError, photos};
 
 /// The field app, at work or set aside.
 pub(crate) enum Stand {

@@ -1,10 +1,10 @@
 //! What an act leaves for the device to do beside it, and what can wait for a quiet moment.
 
-use super::photos;
 use super::session::Session;
 use crate::screens::as_message;
 use crate::screens::parts::{Errand, Tone};
-use crate::words;
+use crate::store::photos;
+use crate::text::times;
 
 /// Photos that are looked at in one call, so that a tap meanwhile waits for no more than a second or two.
 const AT_ONCE: usize = 2;
@@ -29,7 +29,7 @@ impl Session {
     pub(super) fn share(&mut self) -> Vec<Errand> {
         let screen = self.screen();
         let (now, zone) = self.now();
-        vec![Errand::Share { title: screen.title.clone(), text: as_message(&screen, &words::exact(now, zone)) }]
+        vec![Errand::Share { title: screen.title.clone(), text: as_message(&screen, &times::exact(now, zone)) }]
     }
 
     pub(super) fn tend(&mut self) -> bool {

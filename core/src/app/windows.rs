@@ -1,11 +1,11 @@
 //! Several windows on one device: what is typed in one lands where it was typed and with whom, and each can tell that its screen is old.
 
 use super::acts::draft_fits;
-use super::photos;
 use super::session::Session;
 use super::suspend::Stand;
 use crate::screens::Route;
 use crate::screens::parts::{Block, Screen};
+use crate::store::photos;
 
 /// What all windows show but for what is typed, and how often that has changed.
 #[derive(Default)]

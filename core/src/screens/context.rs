@@ -10,14 +10,11 @@ use crate::site::KnownPoint;
 use crate::store::{LockRow, TagRow};
 use crate::supply::{Cut, Drawn, Held};
 use crate::tag::TagId;
-use crate::words;
+use crate::text::Reader;
 use crate::world::World;
 
 use super::Route;
 use super::parts::{Errand, Filled};
-
-/// What stands behind the name of who went on without their PIN.
-pub(crate) const NO_PIN: &str = " (no PIN)";
 
 /// What this device knows of a tag.
 #[derive(Default)]
@@ -104,49 +101,12 @@ pub struct Look<'a> {
     pub entries: &'a [crate::journal::Entry],
 }
 
-/// What a look from outside any device has nothing of.
-#[derive(Default)]
-pub struct Nothing {
-    hands: crate::app::pin::Hands,
-    drafts: BTreeMap<String, String>,
-    exchange: ExchangeKnown,
-    near: crate::app::near::Near,
-    tag: TagKnown,
-    drawn: Drawn,
-    site: SiteKnown,
-}
-
-impl<'a> Look<'a> {
-    /// As the office looks at a job: nobody has a device in hand, and nothing is typed.
-    pub fn from_office(
-        world: &'a World,
-        nothing: &'a Nothing,
-        now: i64,
-        entries: &'a [crate::journal::Entry],
-    ) -> Look<'a> {
-        Look {
-            world,
-            acting: None,
-            hands: &nothing.hands,
-            drafts: &nothing.drafts,
-            now,
-            zone: 0,
-            locks: &[],
-            forgot: false,
-            near: &nothing.near,
-            exchange: &nothing.exchange,
-            office: None,
-            tag: &nothing.tag,
-            cut: None,
-            drawn: &nothing.drawn,
-            held: &[],
-            site: &nothing.site,
-            entries,
-        }
-    }
-}
-
 impl Look<'_> {
+    /// For whom it is told.
+    pub fn reader(&self) -> Reader<'_> {
+        Reader { world: self.world, now: self.now, zone: self.zone }
+    }
+
     /// A person's name.
     pub fn name(&self, id: EntryId) -> String {
         self.world.name(id)
@@ -154,16 +114,12 @@ impl Look<'_> {
 
     /// When, as a person here reads it: "10:42", or with the date if it was another day.
     pub fn when(&self, stamp: &Stamp) -> String {
-        words::when(stamp.wall, stamp.zone, self.now)
+        self.reader().when(stamp)
     }
 
     /// "10:42, Mara Lind"; it says where she went on without her PIN.
     pub fn by(&self, stamp: &Stamp) -> String {
-        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
-        match stamp.by {
-            Some(person) => format!("{}, {}{no_pin}", self.when(stamp), self.name(person)),
-            None => self.when(stamp),
-        }
+        self.reader().by(stamp)
     }
 
     /// What was typed into `field` and not kept yet.

@@ -17,7 +17,7 @@ use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow};
 use crate::text;
-use crate::words;
+use crate::text::times;
 
 /// Sites whose supply is one tap away; of more, a job leads there.
 const MAX_SITES: usize = 12;
@@ -125,7 +125,7 @@ pub fn people(look: &Look) -> Page {
         let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
         let anew = look.hands.all.get(id).and_then(|hand| hand.anew.as_ref());
         let anew =
-            anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", words::when(*ms, look.zone, look.now)));
+            anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", times::when(*ms, look.zone, look.now)));
         let lines = lines.chain(anew).collect();
         if look.acting == Some(*id) {
             let (number, state, word) = (String::new(), StepState::Now, "has the device".into());

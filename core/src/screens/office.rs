@@ -5,15 +5,15 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{EntryKind, Tone};
-use crate::app::office::Join;
+use crate::sync::Join;
 use crate::sync::rules::{Size, Waits, goes};
-use crate::words;
+use crate::text::times;
 
 /// One line for the row on the first screen.
 pub fn in_short(look: &Look) -> Vec<String> {
     let Some((name, _)) = &look.exchange.office else { return vec!["This device works on its own.".into()] };
     let reached = match look.office {
-        Some(at) => format!("{name}, last reached {}", words::when(at, look.zone, look.now)),
+        Some(at) => format!("{name}, last reached {}", times::when(at, look.zone, look.now)),
         None => format!("{name}, not reached yet"),
     };
     let waiting = match look.exchange.unsent {
@@ -48,14 +48,14 @@ pub fn view(look: &Look) -> Page {
     page.fact("Office", format!("{name}, {url}"));
     page.fact(
         "Last reached",
-        look.office.map_or_else(|| "not yet".to_owned(), |at| words::when(at, look.zone, look.now)),
+        look.office.map_or_else(|| "not yet".to_owned(), |at| times::when(at, look.zone, look.now)),
     );
     if state.now.running {
         page.fact("Now", "An exchange is under way.");
     } else if let Some(next) = state.now.next_ms {
         page.fact(
             "Next try",
-            format!("{}, or as soon as there is something new", words::when(next, look.zone, look.now)),
+            format!("{}, or as soon as there is something new", times::when(next, look.zone, look.now)),
         );
     }
     waiting(&mut page, look);

@@ -7,6 +7,8 @@
 
 use serde::{Deserialize, Serialize};
 
+pub use stillbar_text::Standing;
+pub use stillbar_values::Tone;
 pub use stillbar_values::drawing::{Drawing, Ink, Shape};
 
 /// One whole screen: draw it from top to bottom.
@@ -35,20 +37,6 @@ pub struct Screen {
     pub up: Option<Button>,
 }
 
-/// The state of the proof, in a word and a sentence; never "safe".
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "bindings", derive(uniffi::Record))]
-pub struct Standing {
-    /// How to draw it. Shape and word carry the meaning; colour only repeats it.
-    pub tone: Tone,
-    /// One or two words, such as "Treat as live".
-    pub word: String,
-    /// What was proved, when, by whom, with what; or what is missing.
-    pub text: String,
-    /// Deviations of this job, each one sentence: they follow everything that comes after them.
-    pub deviations: Vec<String>,
-}
-
 /// What just happened.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(uniffi::Record))]
@@ -57,23 +45,6 @@ pub struct Notice {
     pub tone: Tone,
     /// One or two sentences.
     pub text: String,
-}
-
-/// How a thing is drawn. The four colours have their ISO 3864 meaning and no other.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-#[cfg_attr(feature = "bindings", derive(uniffi::Enum))]
-pub enum Tone {
-    /// Ordinary ink.
-    Plain,
-    /// Less important than its surroundings.
-    Quiet,
-    /// Yellow and black, triangle: a hazard.
-    Warn,
-    /// Red, barred circle: forbidden, or stop.
-    Forbid,
-    /// Blue, disc: a thing that must be done.
-    Must,
 }
 
 /// A part of a screen. Every block has an `id` that is stable and unique on its screen.

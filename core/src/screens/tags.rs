@@ -14,7 +14,7 @@ use crate::point::{Lock, Point};
 use crate::site::KnownPoint;
 use crate::tag::TagId;
 use crate::text;
-use crate::words;
+use crate::text::times;
 
 /// Most jobs that are listed beside those that know the tag.
 const MAX_JOBS: usize = 20;
@@ -84,7 +84,7 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     page.heading("Jobs");
     for place in places {
         let here = if place.label == latest.label { String::new() } else { format!(" at {}", place.label) };
-        let lines = vec![format!("Tag hung{here} {}", words::when(place.since_ms, place.zone, look.now))];
+        let lines = vec![format!("Tag hung{here} {}", times::when(place.since_ms, place.zone, look.now))];
         page.row(format!("{} ({})", place.job_title, place.job.short()), lines, go(Route::Job(place.job)));
     }
     let elsewhere = |p: &&KnownPoint| places.iter().all(|place| place.job != p.job);
@@ -103,9 +103,9 @@ pub fn view(look: &Look, tag: TagId) -> Page {
 
 /// How old the knowledge on a screen of locks is.
 pub(super) fn as_known(page: &mut Page, look: &Look) {
-    let now = words::when(look.now, look.zone, look.now);
+    let now = times::when(look.now, look.zone, look.now);
     let office = match look.office {
-        Some(at) => format!("Office last reached {}", words::when(at, look.zone, look.now)),
+        Some(at) => format!("Office last reached {}", times::when(at, look.zone, look.now)),
         None => "It has not been in touch with an office".into(),
     };
     page.para(format!("As known to this device at {now}. {office}; other devices may know of more locks."));

@@ -9,8 +9,8 @@ use stillbar_core::Field;
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 use stillbar_core::store::DATABASE;
-use stillbar_core::sync::wire::{Carried, WireEntry};
 use stillbar_core::sync::{Call, HeardAnswer, OfficeLink};
+use stillbar_core::wire::{Carried, WireEntry};
 
 use crate::desk::*;
 

@@ -273,7 +273,7 @@ fn two_phones_make_the_same_record() {
     let (mut one, mut other) = two(&JOB);
     other.play(&fit("Q4 feeder switch", "TB 1"));
     let title = "Replace the outgoing breaker of washer 4";
-    let of = |phone: &Phone| record::of_folder(phone.folder.path(), &*phone.device, title, false);
+    let of = |phone: &Phone| stillbar_core::app::of_folder(phone.folder.path(), &*phone.device, title, false);
     let early = of(&one).unwrap().report().clone();
     meet(&mut one, &mut other);
     let (mine, theirs) = (of(&one).unwrap(), of(&other).unwrap());

@@ -1,9 +1,9 @@
 //! Who has the device in hand, and how it knows: PINs where several people use one device.
 
 use stillbar_core::Field;
+use stillbar_core::app::of_folder;
 use stillbar_core::journal::SignedOn;
 use stillbar_core::parts::{Errand, Filled, Outcome};
-use stillbar_core::record::of_folder;
 use stillbar_core::screens::as_text;
 
 use crate::desk::*;

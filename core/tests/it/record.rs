@@ -7,8 +7,9 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use ciborium::Value as Cbor;
 use serde_json::Value;
+use stillbar_core::app::of_folder;
 use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact, cbor};
-use stillbar_core::record::{Made, RecordParts, gather, make, of_folder, reread, verify};
+use stillbar_core::record::{Made, RecordParts, gather, make, reread, verify};
 use stillbar_core::{Errand, Field};
 use tempfile::TempDir;
 

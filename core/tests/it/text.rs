@@ -13,7 +13,7 @@ use stillbar_core::text::Distorted;
 use crate::desk::*;
 
 fn source(path: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("src").join(path)
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("text/src").join(path)
 }
 
 /// The files of this folder and of those in it that end so.
@@ -32,9 +32,9 @@ fn files(folder: &Path, end: &str) -> Vec<PathBuf> {
 /// The compiler finds a message that is missing or takes other values. Here: each is there once, is used, and can be said with its values.
 #[test]
 fn every_message_is_used_and_can_be_said() {
-    let code: String = files(&source("text"), ".rs").iter().map(|file| fs::read_to_string(file).unwrap()).collect();
+    let code: String = files(&source(""), ".rs").iter().map(|file| fs::read_to_string(file).unwrap()).collect();
     let mut seen = BTreeSet::new();
-    for file in files(&source("text/en"), ".ftl") {
+    for file in files(&source("en"), ".ftl") {
         let name = file.file_name().unwrap().to_string_lossy().into_owned();
         assert!(code.contains(&format!("en/{name}\"")), "{name} is not in the catalogue");
         let text = fs::read_to_string(&file).unwrap();

@@ -16,6 +16,7 @@ mod point;
 mod reading;
 mod system;
 pub mod tag;
+mod tone;
 
 pub use conductors::{Conductor, Role};
 pub use figures::{parse_volts, volts};
@@ -27,3 +28,4 @@ pub use point::{Means, PointKind};
 pub use reading::Reading;
 pub use system::{Earthing, System};
 pub use tag::TagId;
+pub use tone::Tone;

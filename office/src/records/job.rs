@@ -3,14 +3,13 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use stillbar_core::app::standing;
 use stillbar_core::job::age::Moment;
 use stillbar_core::job::{Job, Known};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
-use stillbar_core::screens::context::{Look, Nothing};
 use stillbar_core::screens::parts::Standing;
 use stillbar_core::supply::Cut;
 use stillbar_core::text;
+use stillbar_core::text::{Reader, standing};
 use stillbar_core::world::World;
 
 use super::{across, drawn, entries_of, world};
@@ -74,9 +73,8 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
         let cut = (!drawn.is_empty()).then(|| Cut::of(&job, drawn.network(), drawn.states(), &[]));
         (known.against, known.network_since) = (cut.as_ref().and_then(|cut| cut.against(&job)), drawn.since());
         job.known = Some(Arc::new(known));
-        let nothing = Nothing::default();
-        let look = Look { cut: cut.as_ref(), ..Look::from_office(&world, &nothing, now, &entries) };
-        let standing = standing(&job, &look);
+        let reader = Reader { world: &world, now, zone: 0 };
+        let standing = standing(&job, &reader);
         Ok(JobTold { job, entries, world, standing, site_name, phones, photos })
     })
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use axum::http::StatusCode;
 use stillbar_core::journal::{Entry, EntryId};
 use stillbar_core::record::{MAX_PHOTOS, Made, RecordError, Room, gather, make, photos};
-use stillbar_core::words;
+use stillbar_core::text::times;
 
 use super::{entries_of, shared};
 use crate::error::{Code, OfficeError};
@@ -22,7 +22,7 @@ pub async fn record(office: &Shared, site: EntryId, job: EntryId) -> Result<Made
     let pictures = pictures(office, &own).await?;
     call(office, move |office| {
         let gathered = gather(job, &own, &shared, pictures);
-        let made = make(gathered, &words::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {
+        let made = make(gathered, &times::rfc3339(office.now(), 0), false, &office.key).map_err(|e| match e {
             RecordError::NoJob => OfficeError::nothing("There is no such job here."),
             // What is missing may still come; the sentence says what to do.
             other => OfficeError::refused(StatusCode::CONFLICT, Code::NoRecordYet, other.to_string()),

@@ -20,7 +20,7 @@ use sha2::{Digest, Sha256};
 use stillbar_core::journal::EntryId;
 use stillbar_core::record::Anchor;
 use stillbar_core::sync::no_answer;
-use stillbar_core::words;
+use stillbar_core::text::times;
 use tokio_rustls::rustls::pki_types::CertificateDer;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
 
@@ -91,7 +91,7 @@ pub fn witness(
 ) -> Result<Anchor, String> {
     let proof: StampProof = serde_json::from_value(anchor.clone()).map_err(|e| format!("it cannot be read ({e})."))?;
     let said = proof.holds(job, entries, authorities)?;
-    let at = format!("{} UTC", words::exact(said.at_ms, 0));
+    let at = format!("{} UTC", times::exact(said.at_ms, 0));
     Ok(Anchor { at, by: said.by, covers: proof.covers.len(), trusted: said.trusted })
 }
 
@@ -119,7 +119,7 @@ fn head(covers: &[u8]) -> [u8; ID] {
 /// Takes the stamp of the day if there is anything new; the day it is kept under, or `None` if there was nothing to do.
 pub fn take(office: &Office, authority: &str) -> Result<Option<String>, OfficeError> {
     let now = office.now();
-    let day = words::exact(now, 0).chars().take(10).collect::<String>();
+    let day = times::exact(now, 0).chars().take(10).collect::<String>();
     let Some(root) = begin(office, &day, now)? else { return Ok(None) };
     let nonce = office.random::<8>()?;
     let token = ask(authority, &root, &nonce).map_err(|why| OfficeError::Busy(format!("no time stamp came: {why}")))?;

@@ -9,7 +9,7 @@ use axum::extract::Query;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, from_str, to_string};
-use stillbar_core::sync::wire::{self, *};
+use stillbar_core::wire::{self, *};
 use stillbar_office::web::openapi;
 
 use crate::phone::Phone;

@@ -4,11 +4,12 @@ use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
 use crate::screens::build::Page;
-use crate::screens::context::{Act, Look, NO_PIN};
+use crate::screens::context::{Act, Look};
 use crate::screens::home::go;
 use crate::store::LockRow;
 use crate::text;
-use crate::words;
+use crate::text::NO_PIN;
+use crate::text::times;
 
 /// What is said where no lock is listed, on every screen that lists locks.
 pub const NO_CLEARANCE: &str = "No lock listed does NOT mean it is clear. Check at the isolator.";
@@ -32,7 +33,7 @@ pub fn rows(page: &mut Page, look: &Look, job: &Job, point: EntryId) {
 /// A lock of any job, as a row that leads to it.
 pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
     let no_pin = if lock.no_pin { NO_PIN } else { "" };
-    let since = format!("since {}{no_pin}", words::when(lock.since_ms, lock.zone, look.now));
+    let since = format!("since {}{no_pin}", times::when(lock.since_ms, lock.zone, look.now));
     let mut lines = vec![format!("For: {}", lock.job_title), since];
     if !lock.telephone.is_empty() {
         lines.push(format!("Telephone {}", lock.telephone));

@@ -6,7 +6,6 @@ use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::{Means, PointKind};
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, Reading, System, Test};
-use stillbar_core::record;
 use stillbar_core::supply::Position;
 
 use crate::desk::*;
@@ -87,7 +86,7 @@ pub fn banner(phone: &Phone) -> String {
 
 /// What page one of the record says beside what stands proved.
 pub fn page_one(phone: &Phone) -> String {
-    let made = record::of_folder(phone.folder.path(), &*phone.device, TITLE, false).unwrap();
+    let made = stillbar_core::app::of_folder(phone.folder.path(), &*phone.device, TITLE, false).unwrap();
     made.report().deviations.join("\n")
 }
 

@@ -3,7 +3,6 @@
 use stillbar_core::journal::Fact;
 use stillbar_core::journal::fact::{InstrumentKind, ProvedOn};
 use stillbar_core::prove::Reading;
-use stillbar_core::record;
 
 use super::by_hand::*;
 use crate::desk::*;
@@ -48,7 +47,7 @@ fn the_live_source_that_proves_an_indicator_is_named() {
     assert!(tries(&one, MARA, last(ProvedOn::KnownSource(String::new()))).is_err());
     keeps(&one, MARA, last(socket()));
     assert!(one.proved());
-    let made = record::of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
+    let made = stillbar_core::app::of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
     assert!(made.report().runs.iter().any(|run| format!("{run:?}").contains("Socket of bay 2")));
 }
 

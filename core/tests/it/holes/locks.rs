@@ -148,7 +148,7 @@ fn a_lock_that_came_off_without_a_pin_is_told_as_that() {
     assert_eq!((entry.body.by, entry.body.signed_on), (Some(one.person(TOMAS)), Some(SignedOn::WithoutPin)));
     let time_line = one.at(&format!("/job/{}/time-line", one.job()));
     assert!(time_line.contains("Tomas Brandt (no PIN)"), "{time_line}");
-    let made = stillbar_core::record::of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
+    let made = stillbar_core::app::of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
     let told = &made.report().time_line;
     assert!(told.iter().any(|line| line.when.by.as_deref() == Some("Tomas Brandt (no PIN)")), "{told:?}");
 }

@@ -4,7 +4,7 @@ use axum::Extension;
 use axum::extract::State;
 use axum::response::{Html, IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use stillbar_core::words;
+use stillbar_core::text::times;
 
 use super::{Paged, ago, cell, csv, file, moment, or_page, shown, table};
 use crate::office::{Shared, call};
@@ -112,9 +112,9 @@ pub async fn board_csv(State(office): State<Shared>, Extension(visitor): Extensi
             l.owner.clone(),
             l.telephone.clone(),
             l.key_at.clone(),
-            words::exact(l.since_ms, l.zone),
+            times::exact(l.since_ms, l.zone),
             l.phone.clone(),
-            words::exact(l.heard_ms, 0),
+            times::exact(l.heard_ms, 0),
             String::new(),
         ]
     }));

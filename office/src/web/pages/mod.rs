@@ -30,7 +30,7 @@ use axum::Extension;
 use axum::http::{StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 use maud::{DOCTYPE, Markup, html};
-use stillbar_core::words;
+use stillbar_core::text::times;
 
 use crate::error::OfficeError;
 use crate::log::RefusedCode;
@@ -127,7 +127,7 @@ pub fn moment(ms: i64, zone: i32) -> Markup {
     let sign = if zone < 0 { '-' } else { '+' };
     let (hours, minutes) = (zone.unsigned_abs() / 60, zone.unsigned_abs() % 60);
     let zone_text = if zone == 0 { "UTC".to_owned() } else { format!("UTC{sign}{hours}:{minutes:02}") };
-    html! { time { (words::exact(ms, zone)) " " (zone_text) } }
+    html! { time { (times::exact(ms, zone)) " " (zone_text) } }
 }
 
 /// "3 min ago": how old what is known is.

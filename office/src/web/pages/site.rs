@@ -8,7 +8,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use serde::Deserialize;
 use stillbar_core::journal::EntryId;
-use stillbar_core::{text, words};
+use stillbar_core::text::{self, times};
 
 use super::form::{Posted, csrf};
 use super::network::drawing;
@@ -274,7 +274,7 @@ pub async fn jobs_csv(
             let mut rows = vec![head.map(str::to_owned).to_vec()];
             rows.extend(jobs.into_iter().map(|j| {
                 let done = if j.done { "yes" } else { "no" }.to_owned();
-                let opened = words::exact(j.opened_ms, 0);
+                let opened = times::exact(j.opened_ms, 0);
                 let (stage, proof) = (stage(&j), text::proof_state_heard(j.proof));
                 let next = j.next.as_ref().map(text::step).unwrap_or_default();
                 vec![j.site_name, j.id.to_string(), j.title, j.place, stage, next, proof, done, opened]

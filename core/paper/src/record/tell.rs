@@ -1,0 +1,387 @@
+//! From entries to a report: one fold, and the same sentences as on the screens.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use sha2::{Digest, Sha256};
+
+use super::report::*;
+use super::tell_proof;
+use stillbar_journal::fact::{About, Duty, KeyAt, On};
+use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
+use stillbar_rules::job::age::Moment;
+use stillbar_rules::job::{Job, Known};
+use stillbar_rules::point::{self, Means, Off};
+use stillbar_rules::prove::volts;
+use stillbar_rules::world::World;
+use stillbar_text as text;
+use stillbar_text::times::rfc3339;
+use stillbar_text::{NO_PIN, Reader, standing};
+
+/// What whoever reads a record has to know, whatever is in it.
+const CAUTIONS: [&str; 4] = [
+    "This tells what was done and read, when, by whom and with what. It does not tell how anything is now: treat as live until you have \
+     proved it yourself.",
+    "A proof ends when a lock comes off, when a source, point, scope or shift changes, or when the work is left.",
+    "Signatures and chain show which device wrote each entry, in which order, and that nothing was changed or taken out between. They do \
+     not show that a reading or a photo tells the truth, and they name devices, not people.",
+    "Times are those of the devices' own clocks. Local rules and licensed practice come first.",
+];
+
+/// What `entries` tell of `job`: its own entries and those that they name. `None` if none of them opens it.
+pub(super) fn report(job: EntryId, entries: &[Entry]) -> Option<Report> {
+    let mut sorted: Vec<Entry> = entries.to_vec();
+    sorted.sort_by_key(|e| (e.order(), e.id));
+    sorted.dedup_by_key(|e| e.id);
+    let (own, shared): (Vec<Entry>, Vec<Entry>) = sorted.into_iter().partition(|e| e.job() == Some(job));
+    let mut folded = Job::fold(&own)?;
+    if folded.id() != job {
+        return None;
+    }
+    let mut world = World::default();
+    for entry in &shared {
+        world.extend(entry);
+    }
+    folded.known = Some(Arc::new(of_entries(&folded, &world)));
+    // As if looked at from another year: whatever names a time then names the date.
+    let reader = Reader { world: &world, now: 0, zone: 0 };
+    Some(Teller { job: &folded, reader: &reader, own: &own }.all())
+}
+
+/// What a record holds its job against: as at its last entry, and what the entries in it say of instruments. What other jobs did to the same
+/// points is not in it.
+fn of_entries(job: &Job, world: &World) -> Known {
+    let mut known = Known::at(Moment::of(job.heard.latest().unwrap_or(&job.stamp)));
+    let lights = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
+    known.lights_from = lights.collect();
+    known
+}
+
+/// What a report is made of.
+pub(super) struct Teller<'a> {
+    pub(super) job: &'a Job,
+    pub(super) reader: &'a Reader<'a>,
+    pub(super) own: &'a [Entry],
+}
+
+impl Teller<'_> {
+    fn all(&self) -> Report {
+        let job = self.job;
+        let standing = standing(job, self.reader);
+        let ends = |entry: Option<&Entry>| self.when(&entry.map_or(job.stamp, Entry::stamp));
+        let (devices, head) = self.devices();
+        Report {
+            job: job.id().to_string(),
+            title: job.title.clone(),
+            place: job.place.clone(),
+            site: job.site.and_then(|site| self.reader.world.sites.get(&site).cloned()),
+            equipment: job.equipment.clone(),
+            scope: job.scope.clone(),
+            system: text::system(job.system),
+            earthing: text::earthing(job.earthing),
+            nominal_volts: volts(job.nominal),
+            dead_limit_volts: volts(job.limits().ac_mv),
+            opened: ends(self.own.first()),
+            last: ends(self.own.last()),
+            state: ReportState { tone: standing.tone, word: standing.word, text: standing.text },
+            deviations: standing.deviations,
+            cautions: self.cautions(),
+            permit: job.permit.as_ref().map(|(stamp, permit)| Permit {
+                reference: permit.as_ref().ok().cloned(),
+                why_none: permit.as_ref().err().cloned(),
+                when: self.when(stamp),
+            }),
+            people: self.people(),
+            told: self.told(),
+            barriers: job
+                .barriers
+                .iter()
+                .map(|(stamp, what, at)| ReportSeen { says: format!("{what} at {at}"), when: self.when(stamp) })
+                .collect(),
+            sources: self.sources(),
+            stored: self.stored(),
+            circuits: self.circuits(),
+            points: job.points.iter().map(|p| self.point(p)).collect(),
+            boxes: self.boxes(),
+            instruments: self.instruments(),
+            covers: self.covers(),
+            runs: tell_proof::runs(self),
+            readings: tell_proof::readings(self),
+            work: tell_proof::work(self),
+            hand_overs: self.hand_overs(),
+            photos: self.photos(),
+            time_line: self.time_line(&devices),
+            devices: devices.into_values().collect(),
+            head,
+        }
+    }
+
+    pub(super) fn when(&self, stamp: &Stamp) -> When {
+        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
+        let by = stamp.by.map(|person| self.reader.name(person) + no_pin);
+        When { at: rfc3339(stamp.wall, stamp.zone), by, entry: stamp.id.to_string() }
+    }
+
+    fn maybe(&self, stamp: Option<&Stamp>) -> Option<When> {
+        stamp.map(|stamp| self.when(stamp))
+    }
+
+    /// The last entry of this kind that was not withdrawn.
+    fn latest(&self, of: impl Fn(&Fact) -> bool) -> Option<When> {
+        let found = self.own.iter().rev().find(|e| of(&e.body.fact) && self.withdrawn(e.id).is_none());
+        found.map(|entry| self.when(&entry.stamp()))
+    }
+
+    pub(super) fn withdrawn(&self, id: EntryId) -> Option<String> {
+        self.job.withdrawn.iter().find(|(_, entry, _)| *entry == id).map(|(_, _, why)| why.clone())
+    }
+
+    fn cautions(&self) -> Vec<String> {
+        let mut all: Vec<String> = CAUTIONS.map(str::to_owned).to_vec();
+        let behind = self.own.iter().filter(|e| doubtful(e)).count();
+        if behind > 0 {
+            all.push(format!(
+                "{behind} entries were written while a device's clock was behind: their times are in doubt, their order is not."
+            ));
+        }
+        if self.reader.world.people.values().any(|p| p.name == WITHHELD) {
+            all.push(
+                "Names are withheld here. The signatures cover them all the same, and who has them can show it.".into(),
+            );
+        }
+        if self.job.handed.is_none() {
+            all.push("The job was not handed back when this was written. Ask on site what has changed since.".into());
+        }
+        all
+    }
+
+    fn people(&self) -> Vec<ReportPerson> {
+        let world = self.reader.world;
+        let person = |worker: &stillbar_rules::job::Worker| ReportPerson {
+            person: worker.person.to_string(),
+            name: world.name(worker.person),
+            qualification: world.people.get(&worker.person).map(|p| p.qualification.clone()).unwrap_or_default(),
+            duty: match worker.duty {
+                Duty::InCharge => "answers for the isolation",
+                Duty::Working => "works",
+                Duty::Learning => "learns under supervision",
+            }
+            .into(),
+            joined: self.when(&worker.joined),
+            left: self.maybe(worker.left.as_ref()),
+        };
+        self.job.workers.iter().map(person).collect()
+    }
+
+    fn told(&self) -> Vec<ReportTold> {
+        let told = |told: &stillbar_rules::job::Told| ReportTold {
+            who: told.who.clone(),
+            how: told.how.clone(),
+            about: match told.about {
+                About::Isolating => "that the supply goes off",
+                About::Energising => "that the supply comes back",
+            }
+            .into(),
+            when: self.when(&told.stamp),
+        };
+        self.job.told.iter().map(told).collect()
+    }
+
+    fn sources(&self) -> Vec<Looked> {
+        let looked = |s: &stillbar_rules::job::Source| Looked {
+            what: text::source_kind(s.kind),
+            found: s.found.as_ref().map(|f| format!("{} at {}", f.what, f.at)),
+            looked: s.looked.clone(),
+            when: self.when(&s.stamp),
+        };
+        self.job.sources.iter().map(looked).collect()
+    }
+
+    fn stored(&self) -> Vec<Looked> {
+        let looked = |s: &stillbar_rules::job::Stored| Looked {
+            what: "Stored energy".into(),
+            found: s.found.as_ref().map(|f| format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds))),
+            looked: s.looked.clone(),
+            when: self.when(&s.stamp),
+        };
+        self.job.stored.iter().map(looked).collect()
+    }
+
+    fn circuits(&self) -> Vec<ReportCircuit> {
+        let circuit = |c: &stillbar_rules::job::Circuit| ReportCircuit {
+            label: c.label.clone(),
+            serves: c.serves.clone(),
+            off: self.maybe(c.off.as_ref().map(|(stamp, _)| stamp)),
+            seen: c.off.as_ref().map(|(_, seen)| seen.clone()),
+            on: self.maybe(c.on.as_ref()),
+        };
+        self.job.circuits.iter().map(circuit).collect()
+    }
+
+    fn point(&self, p: &point::Point) -> ReportPoint {
+        let source = |id: EntryId| self.job.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
+        let tag = |t: &point::PointTag| match &t.gone {
+            None => t.tag.spaced(),
+            Some((_, why)) => format!("{}, gone: {why}", t.tag.spaced()),
+        };
+        ReportPoint {
+            label: p.label.clone(),
+            at: p.at.clone(),
+            kind: text::point_kind(p.kind),
+            poles: p.poles.clone(),
+            cuts: p.cuts.map(|id| source(id).map_or("a source".into(), |f| f.what.clone())),
+            added: self.when(&p.stamp),
+            open: p.opened.is_some(),
+            opened: self.latest(|fact| matches!(fact, Fact::PointOpened { point, .. } if *point == p.stamp.id)),
+            closed: self.latest(|fact| matches!(fact, Fact::PointClosed { point, .. } if *point == p.stamp.id)),
+            sign: self.latest(|fact| matches!(fact, Fact::SignPosted { point } if *point == p.stamp.id)),
+            sign_down: self.latest(|fact| matches!(fact, Fact::SignRemoved { point } if *point == p.stamp.id)),
+            tags: p.tags.iter().map(tag).collect(),
+            locks: self.locks(On::Point(p.stamp.id)),
+        }
+    }
+
+    fn locks(&self, on: On) -> Vec<ReportLock> {
+        let lock = |l: &point::Lock| ReportLock {
+            label: l.label.clone(),
+            owner: self.reader.name(l.owner),
+            means: match (&l.means, text::goes_through(self.job, l)) {
+                (Means::Padlock, None) => "padlock".into(),
+                (Means::Hasp, None) => "padlock on a hasp".into(),
+                (Means::Other(how), _) => format!("no lock: {how}"),
+                (_, Some(places)) => format!("one padlock by a cable or bar, also through {places}"),
+            },
+            key: match l.key {
+                KeyAt::Owner => "with the owner".into(),
+                KeyAt::Box(id) => format!("in {}", text::place(self.job, On::Box(id))),
+            },
+            fitted: self.when(&l.stamp),
+            since: self.when(&l.since),
+            off: match &l.off {
+                None => None,
+                Some(Off::Owner(stamp) | Off::Cut(stamp) | Off::Forced(stamp)) => Some(self.when(stamp)),
+            },
+            off_how: l.off.as_ref().map(|off| match off {
+                Off::Owner(_) => "by its owner".into(),
+                Off::Cut(_) => "cut by its owner, who had no key".into(),
+                Off::Forced(_) => "in the owner's absence".into(),
+            }),
+        };
+        self.job.locks.iter().filter(|l| l.on == on).map(lock).collect()
+    }
+
+    fn boxes(&self) -> Vec<ReportLockBox> {
+        let placed = |b: &point::LockBox| ReportLockBox {
+            label: b.label.clone(),
+            at: b.at.clone(),
+            when: self.when(&b.stamp),
+            locks: self.locks(On::Box(b.stamp.id)),
+        };
+        self.job.boxes.iter().map(placed).collect()
+    }
+
+    fn instruments(&self) -> Vec<ReportInstrument> {
+        let checked = |c: &stillbar_rules::job::Checked| ReportInstrument {
+            name: text::instrument(self.reader.world, c.instrument),
+            faults: c.faults.iter().map(|fault| text::fault(*fault)).collect(),
+            note: c.note.clone(),
+            when: self.when(&c.stamp),
+        };
+        self.job.instruments.iter().map(checked).collect()
+    }
+
+    fn covers(&self) -> Vec<Cover> {
+        let cover = |(off, what, back): &(Stamp, String, Option<Stamp>)| Cover {
+            what: what.clone(),
+            off: self.when(off),
+            back: self.maybe(back.as_ref()),
+        };
+        self.job.covers.iter().map(cover).collect()
+    }
+
+    fn hand_overs(&self) -> Vec<HandOver> {
+        let mut all = Vec::new();
+        for entry in self.own.iter().filter(|e| self.withdrawn(e.id).is_none()) {
+            let by = entry.body.by.map_or_else(|| "nobody named".into(), |person| self.reader.name(person));
+            let (what, signed, note, mark) = match &entry.body.fact {
+                Fact::KeyTaken { mark, .. } => ("Lock and key taken over".to_owned(), by, String::new(), mark),
+                Fact::ShiftTaken { mark, .. } => ("Shift taken over".into(), by, String::new(), mark),
+                Fact::LockForced { lock, mark } => {
+                    let at = self.job.lock(*lock).map(|l| text::place(self.job, l.on)).unwrap_or_default();
+                    (format!("Lock taken off {at} in its owner's absence"), by, String::new(), mark)
+                }
+                Fact::HandedBack { to, note, mark } => {
+                    ("Installation handed back".into(), to.clone(), note.clone(), mark)
+                }
+                _ => continue,
+            };
+            all.push(HandOver { what, signed, note, mark: mark.clone(), when: self.when(&entry.stamp()) });
+        }
+        all
+    }
+
+    fn photos(&self) -> Vec<ReportPhoto> {
+        let job = self.job;
+        let shows = |id: EntryId| {
+            let point = job.point(id).map(|p| p.label.clone());
+            point.or_else(|| job.boxes.iter().find(|b| b.stamp.id == id).map(|b| b.label.clone()))
+        };
+        let photo = |p: &stillbar_rules::job::Photo| ReportPhoto {
+            sha256: p.sha256.clone(),
+            length: p.length,
+            copies: p.copies.clone(),
+            of: p.of.to_string(),
+            shows: shows(p.of).unwrap_or_else(|| "something that was withdrawn".into()),
+            note: p.note.clone(),
+            doubts: p.doubts.iter().map(|d| text::photo_doubt(d, &shows(p.of).unwrap_or_default())).collect(),
+            tags: p.tags.iter().map(|t| t.spaced()).collect(),
+            when: self.when(&p.stamp),
+        };
+        job.photos.iter().map(photo).collect()
+    }
+
+    fn time_line(&self, devices: &BTreeMap<DeviceId, Device>) -> Vec<Line> {
+        let line = |(i, entry): (usize, &Entry)| Line {
+            number: i + 1,
+            device: devices.get(&entry.body.device).map_or(0, |d| d.number),
+            seq: entry.body.seq,
+            says: text::said(self.job, entry, self.reader.world),
+            withdrawn: self.withdrawn(entry.id),
+            clock_in_doubt: doubtful(entry),
+            when: self.when(&entry.stamp()),
+        };
+        self.own.iter().enumerate().map(line).collect()
+    }
+
+    /// The devices, and what names this state of the job: SHA-256 over key, number and id of each one's last entry, in the order of the keys.
+    fn devices(&self) -> (BTreeMap<DeviceId, Device>, String) {
+        let mut devices: BTreeMap<DeviceId, Device> = BTreeMap::new();
+        let mut last: BTreeMap<DeviceId, &Entry> = BTreeMap::new();
+        for entry in self.own {
+            let number = devices.len() + 1;
+            let device = devices.entry(entry.body.device).or_insert_with(|| Device {
+                number,
+                device: entry.body.device.to_string(),
+                entries: 0,
+                last_seq: 0,
+                last: String::new(),
+            });
+            device.entries += 1;
+            if entry.body.seq >= device.last_seq {
+                (device.last_seq, device.last) = (entry.body.seq, entry.id.to_string());
+                last.insert(entry.body.device, entry);
+            }
+        }
+        let mut head = Sha256::new();
+        for (device, entry) in &last {
+            head.update(device.0);
+            head.update(entry.body.seq.to_be_bytes());
+            head.update(entry.id.0);
+        }
+        (devices, EntryId(head.finalize().into()).to_string())
+    }
+}
+
+fn doubtful(entry: &Entry) -> bool {
+    entry.body.clock.0.saturating_sub(entry.body.wall) > 60_000
+}

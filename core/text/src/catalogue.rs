@@ -1,0 +1,212 @@
+//! The catalogue of messages, and what checks that code and catalogue go together.
+//!
+//! Messages are in Fluent (the format of projectfluent.org, syntax 1.0), a file a topic. That a message exists and takes exactly the values
+//! that it is given is found by the compiler: [`takes`] reads the catalogue in a `const`. A test finds those that nothing uses.
+
+use std::cell::Cell;
+use std::sync::LazyLock;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+
+/// Every message, in English.
+const ENGLISH: &str = concat!(
+    include_str!("en/blockers.ftl"),
+    include_str!("en/case.ftl"),
+    include_str!("en/conditions.ftl"),
+    include_str!("en/dead-test.ftl"),
+    include_str!("en/energised.ftl"),
+    include_str!("en/judge.ftl"),
+    include_str!("en/drawing.ftl"),
+    include_str!("en/files.ftl"),
+    include_str!("en/locks.ftl"),
+    include_str!("en/network.ftl"),
+    include_str!("en/plan.ftl"),
+    include_str!("en/proof.ftl"),
+    include_str!("en/restore.ftl"),
+    include_str!("en/steps.ftl"),
+    include_str!("en/supply.ftl"),
+    include_str!("en/void.ftl"),
+    include_str!("en/words.ftl"),
+);
+
+/// Where each message of [`ENGLISH`] begins and ends, in bytes.
+const PLACES: [(usize, usize); COUNT] = places();
+const COUNT: usize = count();
+
+static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {
+    let mut bundle = FluentBundle::new_concurrent("en".parse().into_iter().collect());
+    // Nothing here is written from right to left yet; marks around every value would show up in what is exported.
+    bundle.set_use_isolating(false);
+    let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(whole, _)| whole);
+    // What stands twice is refused; a test finds it.
+    let _ = bundle.add_resource(resource);
+    bundle
+});
+
+thread_local! {
+    static DISTORTED: Cell<bool> = const { Cell::new(false) };
+}
+
+/// The message of this id with these values; the id itself should there be none.
+pub(super) fn format<const N: usize>(id: &str, values: [(&'static str, FluentValue<'_>); N]) -> String {
+    if DISTORTED.get() {
+        return distort(id, &values);
+    }
+    let Some(pattern) = BUNDLE.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
+    let args = FluentArgs::from_iter(values);
+    BUNDLE.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
+}
+
+fn distort(id: &str, values: &[(&'static str, FluentValue<'_>)]) -> String {
+    let value = |value: &FluentValue| match value {
+        FluentValue::String(text) => text.to_string(),
+        FluentValue::Number(number) => number.as_string().into_owned(),
+        _ => String::new(),
+    };
+    let said: String = values.iter().map(|(name, v)| format!(" {name}={}", value(v))).collect();
+    format!("‹{id}{said}›")
+}
+
+/// While it lives, this thread says every message in other words: nothing but what is shown may change.
+#[doc(hidden)]
+pub struct Distorted(bool);
+
+impl Distorted {
+    /// From now on.
+    pub fn new() -> Distorted {
+        Distorted(DISTORTED.replace(true))
+    }
+}
+
+impl Default for Distorted {
+    fn default() -> Distorted {
+        Distorted::new()
+    }
+}
+
+impl Drop for Distorted {
+    fn drop(&mut self) {
+        DISTORTED.set(self.0);
+    }
+}
+
+/// Says a message of the catalogue: `say!("lock-off-already")`, `say!("point-not-open", at = label)`.
+macro_rules! say {
+    ($id:literal $(, $name:ident = $value:expr)* $(,)?) => {{
+        const _: () = assert!(
+            $crate::catalogue::takes($id, &[$(stringify!($name)),*]),
+            concat!("the catalogue has no message ", $id, " that takes just these values")
+        );
+        $crate::catalogue::format($id, [$((stringify!($name), fluent_bundle::FluentValue::from($value))),*])
+    }};
+}
+pub(super) use say;
+
+/// Whether the catalogue has a message of this id that uses all of these values and no other.
+pub(super) const fn takes(id: &str, names: &[&str]) -> bool {
+    let (text, id) = (ENGLISH.as_bytes(), id.as_bytes());
+    let mut n = 0;
+    while n < COUNT {
+        let (from, to) = PLACES[n];
+        if stands_at(text, from, id) && !is_of_name(text[from + id.len()]) {
+            return uses_only(text, from, to, names) && uses_all(text, from, to, names);
+        }
+        n += 1;
+    }
+    false
+}
+
+const fn uses_all(text: &[u8], from: usize, to: usize, names: &[&str]) -> bool {
+    let mut n = 0;
+    while n < names.len() {
+        let name = names[n].as_bytes();
+        let mut at = from;
+        let mut used = false;
+        while at < to && !used {
+            used = text[at] == b'$' && stands_at(text, at + 1, name) && !is_of_name(text[at + 1 + name.len()]);
+            at += 1;
+        }
+        if !used {
+            return false;
+        }
+        n += 1;
+    }
+    true
+}
+
+const fn uses_only(text: &[u8], from: usize, to: usize, names: &[&str]) -> bool {
+    let mut at = from;
+    while at < to {
+        if text[at] == b'$' {
+            let mut known = false;
+            let mut n = 0;
+            while n < names.len() {
+                let name = names[n].as_bytes();
+                known = known || stands_at(text, at + 1, name) && !is_of_name(text[at + 1 + name.len()]);
+                n += 1;
+            }
+            if !known {
+                return false;
+            }
+        }
+        at += 1;
+    }
+    true
+}
+
+const fn stands_at(text: &[u8], at: usize, word: &[u8]) -> bool {
+    if at + word.len() >= text.len() {
+        return false;
+    }
+    let mut n = 0;
+    while n < word.len() {
+        if text[at + n] != word[n] {
+            return false;
+        }
+        n += 1;
+    }
+    true
+}
+
+const fn is_of_name(byte: u8) -> bool {
+    byte.is_ascii_alphanumeric() || byte == b'-' || byte == b'_'
+}
+
+/// Whether a line begins here, and with it a message: its id stands at the left edge.
+const fn begins(text: &[u8], at: usize) -> bool {
+    (at == 0 || text[at - 1] == b'\n') && text[at].is_ascii_lowercase()
+}
+
+const fn count() -> usize {
+    let text = ENGLISH.as_bytes();
+    let (mut at, mut count) = (0, 0);
+    while at < text.len() {
+        if begins(text, at) {
+            count += 1;
+        }
+        at += 1;
+    }
+    count
+}
+
+const fn places() -> [(usize, usize); COUNT] {
+    let text = ENGLISH.as_bytes();
+    let mut places = [(0, 0); COUNT];
+    let (mut at, mut n) = (0, 0);
+    while at < text.len() {
+        // What stands at the left edge ends the message before it: another one, or a comment.
+        if (at == 0 || text[at - 1] == b'\n') && !text[at].is_ascii_whitespace() && n > 0 && places[n - 1].1 == 0 {
+            places[n - 1].1 = at;
+        }
+        if begins(text, at) {
+            places[n].0 = at;
+            n += 1;
+        }
+        at += 1;
+    }
+    if n > 0 && places[n - 1].1 == 0 {
+        places[n - 1].1 = text.len();
+    }
+    places
+}

@@ -1,0 +1,51 @@
+//! Text: the one room that makes sentences of what the rules find. Nothing is decided by what it says.
+//!
+//! A function a kind of finding; each variant is one message of the catalogue in `en/`. Names of people and instruments come from the
+//! [`World`], so that a finding holds ids. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
+
+mod blocker;
+mod case;
+mod catalogue;
+mod conditions;
+mod dead_test;
+mod drawing;
+mod energised;
+mod entry;
+mod files;
+mod judge;
+mod reader;
+mod refusal;
+mod standing;
+mod steps;
+mod supply;
+pub mod times;
+mod void;
+mod words;
+
+pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
+pub use case::{case, json};
+#[doc(hidden)]
+pub use catalogue::Distorted;
+pub use conditions::unmet;
+pub use dead_test::{ToldDcTest, ToldPlan, ToldReference, ToldTest, ToldWait, if_dead, if_live, plan, terminals};
+pub use drawing::draw;
+pub use energised::odd;
+pub use entry::{said, summary};
+pub use files::{file_error, file_fault, file_place, remark};
+pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
+pub use reader::{NO_PIN, Reader};
+pub use refusal::{forced_lack, misfit, refusal, stays};
+pub use standing::{Standing, standing};
+pub use steps::{stage, stage_over, step, title};
+pub use supply::{
+    answer, caution, check, doubt, left_joined, network_fault, other_sources, path, proposal, proposals, stays_open,
+    touched, uncut, worth,
+};
+pub use void::{ended, trouble, void};
+pub use words::{
+    capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, link_kind, met_at, order,
+    photo_doubt, place, point_kind, proof_state, proof_state_heard, reading, rotation, rotation_choice, rotation_guard,
+    row_place, seen, source_kind, source_sort, supply_answer, supply_name, system, told_by, tolerance, waiting,
+};
+
+use stillbar_rules::world::World;
