@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
+use super::NotDone;
 use super::photos;
 use super::session::Session;
 use crate::journal::{DeviceId, Entry};
@@ -74,8 +75,8 @@ impl Session {
         self.store.local(name).ok().flatten().unwrap_or_default()
     }
 
-    fn keep_note(&self, name: &str, value: &str) -> Result<(), String> {
-        self.store.keep_local(name, value).map_err(|e| e.to_string())
+    fn keep_note(&self, name: &str, value: &str) -> Result<(), NotDone> {
+        Ok(self.store.keep_local(name, value)?)
     }
 
     /// The office that this device belongs to.
@@ -100,7 +101,7 @@ impl Session {
     }
 
     /// The device belongs to an office now. Everything is compared from the beginning.
-    pub(crate) fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), String> {
+    pub(crate) fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), NotDone> {
         self.keep_note(TOKEN, &enrolled.token)?;
         self.keep_note(NAME, &enrolled.office)?;
         self.keep_note(CURSOR, "")?;
@@ -125,7 +126,7 @@ impl Session {
     }
 
     /// Notes by which device the office knows this one, before the key is another one.
-    pub(super) fn note_office_device(&self) -> Result<(), String> {
+    pub(super) fn note_office_device(&self) -> Result<(), NotDone> {
         if self.local_or(URL).is_empty() || !self.local_or(DEVICE).is_empty() {
             return Ok(());
         }
@@ -150,8 +151,8 @@ impl Session {
     }
 
     /// The entries of one of [`Session::chains`] that the office has not answered for yet.
-    pub(crate) fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
-        self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
+    pub(crate) fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, NotDone> {
+        Ok(self.store.entries_after(of, self.pushed(of), most)?)
     }
 
     /// The end of one of [`Session::chains`].
@@ -169,7 +170,7 @@ impl Session {
         self.unsent() > 0
     }
 
-    pub(crate) fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), String> {
+    pub(crate) fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), NotDone> {
         self.keep_note(&self.pushed_note(of), &to.to_string())?;
         if aside > 0 {
             let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
@@ -187,30 +188,30 @@ impl Session {
         self.local_or(CURSOR)
     }
 
-    pub(crate) fn set_cursor(&self, cursor: &str) -> Result<(), String> {
+    pub(crate) fn set_cursor(&self, cursor: &str) -> Result<(), NotDone> {
         self.keep_note(CURSOR, cursor)
     }
 
-    pub(crate) fn note_erased(&self, erased: &[Erased]) -> Result<(), String> {
+    pub(crate) fn note_erased(&self, erased: &[Erased]) -> Result<(), NotDone> {
         for Erased { id, device, seq, site } in erased {
             if let Some(site) = site {
-                self.store.note_erased(*site, *device, *seq, *id).map_err(|e| e.to_string())?;
+                self.store.note_erased(*site, *device, *seq, *id)?;
             }
         }
         Ok(())
     }
 
-    pub(crate) fn sums(&self) -> Result<Vec<Sum>, String> {
-        self.store.sums().map_err(|e| e.to_string())
+    pub(crate) fn sums(&self) -> Result<Vec<Sum>, NotDone> {
+        Ok(self.store.sums()?)
     }
 
     pub(crate) fn note_agreed(&mut self, agreed: bool) {
         self.exchange.agreed = Some(agreed);
     }
 
-    pub(crate) fn note_reached(&mut self) -> Result<(), String> {
+    pub(crate) fn note_reached(&mut self) -> Result<(), NotDone> {
         let now = self.platform.now_ms();
-        self.store.keep_office_reached(now).map_err(|e| e.to_string())
+        Ok(self.store.keep_office_reached(now)?)
     }
 
     /// What came of an exchange, and when the next is due. Draws the screen again only if there is something new on it.
@@ -246,8 +247,8 @@ impl Session {
         self.store.upload(sha256, size.name()).ok().flatten()
     }
 
-    pub(crate) fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), String> {
-        self.store.keep_upload(sha256, size.name(), place).map_err(|e| e.to_string())
+    pub(crate) fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), NotDone> {
+        Ok(self.store.keep_upload(sha256, size.name(), place)?)
     }
 
     fn photos_folder(&self) -> PathBuf {
@@ -255,7 +256,7 @@ impl Session {
     }
 
     /// Photos of jobs with a lock on of which not even a small copy is here.
-    pub(crate) fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, String> {
+    pub(crate) fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, NotDone> {
         let mut jobs: Vec<_> = self.locks.iter().map(|l| l.job).collect();
         jobs.sort_unstable();
         jobs.dedup();
@@ -274,7 +275,7 @@ impl Session {
     }
 
     /// Keeps the small copy of a photo that somebody else took.
-    pub(crate) fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+    pub(crate) fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), NotDone> {
         photos::keep_copy(&self.photos_folder(), sha256, bytes)?;
         self.stir();
         Ok(())

@@ -7,9 +7,10 @@
 use std::fs;
 use std::path::Path;
 
+use super::NotDone;
 use crate::evidence::{self, Checked};
 use crate::journal::fact::PhotoDoubt;
-use crate::store::{plain, write_private};
+use crate::store::write_private;
 use crate::tag::TagId;
 
 /// A copy is named by its original's SHA-256, and this.
@@ -35,9 +36,9 @@ pub struct KeptPhoto {
     pub copies: Vec<String>,
 }
 
-/// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
-pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, String> {
-    let photo = evidence::check(bytes).map_err(|e| e.to_string())?;
+/// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them.
+pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, NotDone> {
+    let photo = evidence::check(bytes)?;
     let tags = photo.codes().tags;
     let Checked { sha256, media, thumbnail, working, print, warnings, .. } = photo;
     let copies = [&print, &thumbnail].map(|copy| evidence::sha256(copy)).to_vec();
@@ -46,9 +47,7 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, String> {
         let path = folder.join(format!("{sha256}{suffix}"));
         let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
         if !there {
-            write_private(&path, content).map_err(|e| {
-                format!("The photo could not be written: {}. Free some space and take it again.", plain(&e))
-            })?;
+            write_private(&path, content).map_err(NotDone::PhotoUnwritten)?;
         }
         if suffix.is_empty() {
             seal(&path);
@@ -91,9 +90,9 @@ pub fn to_send(folder: &Path, name: &str) -> Option<Vec<u8>> {
 }
 
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
-pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), NotDone> {
     if evidence::check(bytes).is_ok() {
-        write_private(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(|e| e.to_string())?;
+        write_private(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(NotDone::CopyUnwritten)?;
     }
     Ok(())
 }

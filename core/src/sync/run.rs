@@ -7,7 +7,7 @@ use super::office::{OfficeClient, PutBegun};
 use super::rules::{ExchangeTrouble, Size, Waits, goes};
 use super::wire::limits::PIECE_BYTES as PIECE;
 use super::wire::{Answer, Carried, Digest, EXCHANGE, Push, Why, WireEntry};
-use crate::app::{Session, Stand};
+use crate::app::{NotDone, Session, Stand};
 use crate::journal::DeviceId;
 
 /// Entries that are handed over at once; fewer after a failure.
@@ -35,11 +35,14 @@ type ExchangeOutcome<T> = Result<T, ExchangeTrouble>;
 /// Looks into the journal. A panic elsewhere was a bug; what is on disk is whole.
 pub(crate) fn with<T>(
     stand: &Mutex<Stand>,
-    look: impl FnOnce(&mut Session) -> Result<T, String>,
+    look: impl FnOnce(&mut Session) -> Result<T, NotDone>,
 ) -> ExchangeOutcome<T> {
     let mut stand = stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-    let session = stand.open().map_err(ExchangeTrouble::Away)?;
-    look(session).map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {why}")))
+    let done = match stand.open() {
+        Ok(session) => look(session),
+        Err(why) => return Err(ExchangeTrouble::Away(stand.error(why).to_string())),
+    };
+    done.map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {}", stand.error(why))))
 }
 
 /// Exchanges everything that can go now. `failures`: how often it failed just before; pages get smaller.
