@@ -81,7 +81,7 @@ fn act(field: &Field, form: &str, last: &str) -> Result<(), String> {
 }
 
 fn tell(field: &Field, known: &mut BTreeSet<EntryId>) -> Result<(), String> {
-    let all = field.entries()?;
+    let all = field.entries().map_err(|why| why.to_string())?;
     let new: Vec<String> = all.iter().filter(|e| known.insert(e.id)).map(|e| e.id.to_string()).collect();
     if !new.is_empty() {
         say(&format!("kept {}", new.join(" ")));

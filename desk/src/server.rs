@@ -73,7 +73,7 @@ impl Brain for Field {
         Field::act(self, Some(turn), action, input)
     }
     fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), String> {
-        Field::edit_on(self, &route, &hand, &field, &value)
+        Field::edit_on(self, &route, &hand, &field, &value).map_err(|why| why.to_string())
     }
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
         Field::deliver(self, token, outcome)

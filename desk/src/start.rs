@@ -59,7 +59,7 @@ pub fn demo(data: Option<PathBuf>, fresh: bool, port: Option<u16>, browser: bool
     let beside = data.join(OFFICE);
     match folder::make(&beside).and_then(|()| office::beside(beside, "Brook Lane office")) {
         Ok(office) => {
-            field.join(&office.code)?;
+            field.join(&office.code).map_err(|why| why.to_string())?;
             let mut out = std::io::stdout().lock();
             let _ =
                 writeln!(out, "The demo's office is at {}/ : sign in as admin with {}", office.url, office.password);

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use super::NotDone;
 use super::session::Session;
 use crate::job::Job;
 use crate::job::steps::Step;
@@ -73,7 +74,7 @@ impl Session {
     }
 
     /// Where else the padlock of this lock is on, in other jobs: one cable or bar goes through all, and it comes off all.
-    pub(crate) fn padlock_beside(&mut self, job: EntryId, lock: EntryId) -> Result<Vec<LockRow>, String> {
+    pub(crate) fn padlock_beside(&mut self, job: EntryId, lock: EntryId) -> Result<Vec<LockRow>, NotDone> {
         let Some(own) = self.job(job)?.lock(lock).cloned() else { return Ok(Vec::new()) };
         // Handed over in one job it may have another owner there; its label tells, and that one cable goes through both.
         let rows: Vec<LockRow> = self.locks.iter().filter(|l| l.on && alike(&l.label, &own.label)).cloned().collect();

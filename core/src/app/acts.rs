@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::NotDone;
 use super::near::PART_MS;
 use super::pin::Hand;
 use super::session::Session;
@@ -9,6 +10,7 @@ use super::shoot::WAITING;
 use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
+use crate::text::{AskDevice, Gone};
 
 /// Most characters of one draft; a drawn signature is the longest.
 const MAX_DRAFT: usize = 8_000;
@@ -29,7 +31,7 @@ impl Session {
         match verb {
             "go" => match arg.parse() {
                 Ok(route) => self.go(route),
-                Err(()) => self.refuse("This place does not exist any more.".into()),
+                Err(()) => self.refuse(Gone::Place),
             },
             "photo" => return self.want_photo(arg),
             "scan" => return self.want_scan(arg),
@@ -52,10 +54,10 @@ impl Session {
         let first = done.is_ok() && !self.pending.is_empty() && self.asks_pin();
         match done.and_then(|()| {
             if first {
-                return Err("Say who you are first. What you did goes on after that.".into());
+                return Err(AskDevice::WhoFirst.into());
             }
             let kept = !self.pending.is_empty();
-            Ok(self.commit().map(|()| kept)?)
+            self.commit().map(|()| kept)
         }) {
             Ok(kept) => {
                 if let Some(person) = self.acting.filter(|_| self.acting != acting) {
@@ -83,7 +85,8 @@ impl Session {
                 errands
             }
             Err(why) => {
-                // The act is undone whole, and what was typed stays on the screen.
+                // The act is undone whole, and what was typed stays on the screen. Said with the names of before.
+                let says = why.says(&self.world);
                 self.acting = acting;
                 self.hands.known = known;
                 let reloaded = self.reload().and_then(|()| self.load_hands());
@@ -94,16 +97,23 @@ impl Session {
                 match reloaded {
                     Ok(()) if first => {
                         self.ask_first(verb, arg, input);
-                        self.notice = Some(Notice { tone: Tone::Warn, text: why });
+                        self.notice = Some(Notice { tone: Tone::Warn, text: says });
                     }
-                    other => self.refuse(other.err().unwrap_or(why)),
+                    Ok(()) => self.forbid(says),
+                    Err(why) => self.refuse(why),
                 }
                 Vec::new()
             }
         }
     }
 
-    pub(super) fn refuse(&mut self, text: String) {
+    /// Says why something was not done.
+    pub(super) fn refuse(&mut self, why: impl Into<NotDone>) {
+        let why: NotDone = why.into();
+        self.forbid(why.says(&self.world));
+    }
+
+    pub(super) fn forbid(&mut self, text: String) {
         self.notice = Some(Notice { tone: Tone::Forbid, text });
     }
 

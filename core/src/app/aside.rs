@@ -6,7 +6,7 @@ use crate::job::known::Aside;
 use crate::job::{Job, Summary};
 use crate::journal::fact::On;
 use crate::journal::{Entry, EntryId, Fact};
-use crate::store::LockRow;
+use crate::store::{LockRow, StoreError};
 use crate::sync::rules::AHEAD;
 use crate::text;
 
@@ -15,8 +15,8 @@ const AT_ONCE: usize = 1_000;
 
 impl Session {
     /// Reads again what is put aside.
-    pub(super) fn load_asides(&mut self) -> Result<(), String> {
-        self.asides = self.store.aside_entries().map_err(|e| e.to_string())?;
+    pub(super) fn load_asides(&mut self) -> Result<(), StoreError> {
+        self.asides = self.store.aside_entries()?;
         Ok(())
     }
 

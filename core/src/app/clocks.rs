@@ -4,11 +4,13 @@ use std::collections::BTreeMap;
 use std::fmt::{self, Display, Formatter};
 use std::str::FromStr;
 
+use super::NotDone;
 use super::known::CLOCK_DOUBT;
 use super::session::Session;
 use crate::job::age::{CLOCK_DOUBT_MS, moved};
 use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
 use crate::store::StoreError;
+use crate::text::AskDevice;
 use crate::text::times;
 
 /// The note of how this device's clock was set when somebody who had compared it said that it is right.
@@ -165,20 +167,19 @@ impl Session {
     }
 
     /// Somebody compared this clock with a third one: it is right, and what was ahead of it was wrong and stays in doubt.
-    pub(crate) fn say_clock_right(&mut self) -> Result<(), String> {
-        let said = |e: StoreError| e.to_string();
+    pub(crate) fn say_clock_right(&mut self) -> Result<(), NotDone> {
         if !self.clock_may_be_right() {
-            return Err("No other phone contradicts this clock now.".into());
+            return Err(AskDevice::ClockUncontradicted.into());
         }
         if let Some(setting) = self.setting() {
-            self.store.keep_local(RIGHT, &setting.to_string()).map_err(said)?;
+            self.store.keep_local(RIGHT, &setting.to_string())?;
         }
         // What two others say of each other is told by this clock now.
         let mut all = self.witnesses();
         all.retain(|w| !w.beside);
-        self.keep_witnesses(&all).map_err(said)?;
+        self.keep_witnesses(&all)?;
         match self.doubt() {
-            Some(ClockDoubt::Peer { .. }) => self.store.drop_local(CLOCK_DOUBT).map_err(said),
+            Some(ClockDoubt::Peer { .. }) => Ok(self.store.drop_local(CLOCK_DOUBT)?),
             _ => Ok(()),
         }
     }

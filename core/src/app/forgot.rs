@@ -4,23 +4,19 @@
 //! what others hold of that chain. While the note stands nothing is signed. The writes of [`Session::renew`] are in such an order that a
 //! device that is ended between any two of them has either its old state, or a new key that has signed nothing and is gone on with.
 
-use super::keep::KeepError;
 use super::key::{device_key, stored_device};
 use super::known::{FORGOT, NOT_BEFORE};
 use super::session::Session;
-use super::{OpenError, Platform};
+use super::{NotDone, OpenError, Platform};
 use crate::journal::{DeviceId, Entry, EntryId, Fact, Hlc};
 use crate::store::{Head, NEW_KEY, Store, StoreError};
 use crate::sync::Exchanged;
+use crate::text::{AskDevice, Gone};
 
 /// The note of the device whose key may not go on, while the new one is begun.
 const OLD_KEY: &str = "old-key";
 /// The note of a kept head that this journal does not have, and that a new key has answered for.
 const ANSWERED: &str = "forgot-head";
-
-/// What is said on every screen, and where a fact is refused.
-pub(crate) const SAYS: &str =
-    "This phone has forgotten what it wrote: treat as live. Go to All jobs and tap \"Go on under a new key\".";
 
 /// The end of a chain as [`Platform::store_head`] keeps it: device, number, id.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -101,8 +97,8 @@ fn other(error: StoreError) -> OpenError {
 
 impl Session {
     /// Refuses while this device has forgotten what it wrote: a number might be given to two entries.
-    pub(super) fn remembers(&self) -> Result<(), String> {
-        if self.forgot { Err(SAYS.into()) } else { Ok(()) }
+    pub(super) fn remembers(&self) -> Result<(), NotDone> {
+        if self.forgot { Err(Gone::Memory.into()) } else { Ok(()) }
     }
 
     /// Notes that this journal was put back from a copy, or that the key is used elsewhere.
@@ -151,28 +147,27 @@ impl Session {
     }
 
     /// Goes on under a new key. What the old one wrote stays in the journal, and no proof begun before stands on this device.
-    pub(crate) fn renew(&mut self) -> Result<(), String> {
+    pub(crate) fn renew(&mut self) -> Result<(), NotDone> {
         if !self.forgot {
-            return Err("This phone has forgotten nothing: its key goes on.".into());
+            return Err(AskDevice::KeyGoesOn.into());
         }
         self.reload()?;
-        let said = |e: StoreError| e.to_string();
-        let begun = self.store.local(NEW_KEY).map_err(said)? == Some(self.key.device().to_string());
+        let begun = self.store.local(NEW_KEY)? == Some(self.key.device().to_string());
         if !begun {
-            self.store.keep_local_moment(NOT_BEFORE, self.clock.last()).map_err(said)?;
-            self.store.keep_local(OLD_KEY, &self.key.device().to_string()).map_err(said)?;
+            self.store.keep_local_moment(NOT_BEFORE, self.clock.last())?;
+            self.store.keep_local(OLD_KEY, &self.key.device().to_string())?;
             self.note_office_device()?;
             let store = &self.store;
             let name = |name: &str| store.keep_local(NEW_KEY, name).map_err(other);
-            self.key = device_key(&*self.platform, Some("1"), true, name).map_err(|e| e.to_string())?;
+            self.key = device_key(&*self.platform, Some("1"), true, name)?;
             self.head = Head { seq: 0, id: EntryId::NONE };
         }
-        Ok(self.begin()?)
+        self.begin()
     }
 
     /// Signs the first entry of this device's chain, unless it is there, and puts the notes of a new key away, the one that a start looks
     /// for last.
-    pub(super) fn begin(&mut self) -> Result<(), KeepError> {
+    pub(super) fn begin(&mut self) -> Result<(), NotDone> {
         let after = self.store.local(OLD_KEY)?.and_then(|old| old.parse().ok());
         if self.head.seq == 0 {
             let after = after.filter(|old| *old != self.key.device());
@@ -199,17 +194,14 @@ impl Session {
         &self,
         entry: &Entry,
         fresh: &dyn Fn(DeviceId, u64) -> Option<EntryId>,
-    ) -> Result<bool, String> {
+    ) -> Result<bool, StoreError> {
         let (device, seq) = (entry.body.device, entry.body.seq);
-        let said = |e: StoreError| e.to_string();
         let before = match seq.checked_sub(1) {
             None => return Ok(false),
             Some(0) => Some(EntryId::NONE),
-            Some(seq) => {
-                fresh(device, seq).map_or_else(|| self.store.id_at(device, seq).map_err(said), |id| Ok(Some(id)))?
-            }
+            Some(seq) => fresh(device, seq).map_or_else(|| self.store.id_at(device, seq), |id| Ok(Some(id)))?,
         };
-        let after = self.store.entries_after(device, seq, 1).map_err(said)?;
+        let after = self.store.entries_after(device, seq, 1)?;
         let after = after.first().filter(|next| seq.checked_add(1) == Some(next.body.seq));
         Ok(before.is_none_or(|id| id == entry.body.prev) && after.is_none_or(|next| next.body.prev == entry.id))
     }

@@ -1,40 +1,17 @@
 //! The one way to keep a fact: through the gate, signed, into the journal, with all others of the act or not at all.
 
 use super::session::{Session, draw};
+use super::{FieldError, NotDone};
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::gate::Gate;
 use crate::journal::{Body, Entry, EntryId, Fact, VERSION};
-use crate::store::{Head, StoreError};
+use crate::store::Head;
 use crate::supply::{Cut, Held};
-use crate::text;
-
-/// Why what an act kept is not on disk.
-#[derive(Debug, thiserror::Error)]
-pub(super) enum KeepError {
-    /// The store did not take it.
-    #[error(transparent)]
-    Store(#[from] StoreError),
-    /// Anything else, in a sentence.
-    #[error("{0}")]
-    Said(String),
-}
-
-impl From<String> for KeepError {
-    fn from(why: String) -> KeepError {
-        KeepError::Said(why)
-    }
-}
-
-impl From<KeepError> for String {
-    fn from(why: KeepError) -> String {
-        why.to_string()
-    }
-}
 
 impl Session {
     /// See [`super::Field::keep`].
-    pub(super) fn keep_alone(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+    pub(super) fn keep_alone(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, FieldError> {
         let before = self.acting.replace(by);
         self.hands.tool = true;
         let kept = match (&fact, self.site, job) {
@@ -49,7 +26,7 @@ impl Session {
             ) => self.keep_at(site, fact),
             _ => self.keep(job, fact),
         };
-        let done = kept.and_then(|id| Ok(self.commit().map(|()| id)?));
+        let done = kept.and_then(|id| self.commit().map(|()| id));
         self.acting = before;
         self.hands.tool = false;
         match done {
@@ -62,34 +39,34 @@ impl Session {
                 Ok(id)
             }
             Err(why) => {
-                self.reload()?;
-                Err(why)
+                let error = FieldError::of(why, &self.world);
+                self.reload().map_err(|why| FieldError::of(why.into(), &self.world))?;
+                Err(error)
             }
         }
     }
 
     /// Keeps a fact about a site's supply network, likewise.
-    pub(crate) fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+    pub(crate) fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, NotDone> {
         self.remembers()?;
         if self.stale {
             self.reload()?;
         }
         let drawn = self.sites.get(&site).cloned().unwrap_or_default();
-        let taken = self.gate(None, None, &[], self.moment()).network(&drawn, &fact);
-        taken.map_err(|why| text::refusal(&why, &self.world))?;
+        self.gate(None, None, &[], self.moment()).network(&drawn, &fact)?;
         self.note_touched(site, None, &fact)?;
         self.seal(Some(site), None, fact)
     }
 
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
-    pub(crate) fn keep(&mut self, job: Option<EntryId>, mut fact: Fact) -> Result<EntryId, String> {
+    pub(crate) fn keep(&mut self, job: Option<EntryId>, mut fact: Fact) -> Result<EntryId, NotDone> {
         self.remembers()?;
         if self.stale {
             self.reload()?;
         }
         self.say_known(&mut fact);
         let named = match &fact {
-            Fact::Withdrawn { entry, .. } => self.store.entry(*entry).map_err(|e| e.to_string())?,
+            Fact::Withdrawn { entry, .. } => self.store.entry(*entry)?,
             _ => None,
         };
         let current = job.map(|id| self.look_at(id)).transpose()?;
@@ -99,11 +76,10 @@ impl Session {
             _ => Vec::new(),
         };
         let gate = self.gate(named.as_ref(), cut.as_ref(), &held, self.moment());
-        let taken = match &current {
+        match &current {
             None => gate.alone(&fact),
             Some(job) => gate.inside(job, &fact),
-        };
-        taken.map_err(|why| text::refusal(&why, &self.world))?;
+        }?;
         let site = match (&current, &fact) {
             (Some(job), _) => job.site,
             (None, Fact::JobOpened { .. }) => self.site,
@@ -123,7 +99,7 @@ impl Session {
     }
 
     /// Signs a fact that passed the gate, and takes it in.
-    pub(super) fn seal(&mut self, site: Option<EntryId>, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+    pub(super) fn seal(&mut self, site: Option<EntryId>, job: Option<EntryId>, fact: Fact) -> Result<EntryId, NotDone> {
         let wall = self.platform.now_ms();
         let reaches_back = matches!(fact, Fact::Withdrawn { .. });
         let mut clock = self.clock;
@@ -145,7 +121,7 @@ impl Session {
             seen: job.and_then(|id| self.jobs.get(&id)).map(|j| j.heard.to_say(self.key.device())).unwrap_or_default(),
             fact,
         };
-        let entry = Entry::seal(body, &self.key, &|count| self.platform.random(count)).map_err(|e| e.to_string())?;
+        let entry = Entry::seal(body, &self.key, &|count| self.platform.random(count))?;
         self.note_written(&entry);
         self.clock = clock;
         self.head = Head { seq: entry.body.seq, id: entry.id };
@@ -170,14 +146,14 @@ impl Session {
     }
 
     /// Writes what the act kept, in one transaction.
-    pub(super) fn commit(&mut self) -> Result<(), KeepError> {
+    pub(super) fn commit(&mut self) -> Result<(), NotDone> {
         if self.pending.is_empty() {
             return Ok(());
         }
         let mut ids: Vec<EntryId> = self.pending.iter().filter_map(Entry::job).collect();
         ids.sort_unstable();
         ids.dedup();
-        let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, String>>()?;
+        let jobs = ids.into_iter().map(|id| self.job(id).cloned()).collect::<Result<Vec<Job>, NotDone>>()?;
         self.store.append(&self.pending, &jobs.iter().collect::<Vec<_>>())?;
         self.pending.clear();
         self.keep_head();

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::NotDone;
 use super::session::Session;
 use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::job::{Job, Known, age::Moment};
@@ -29,7 +30,7 @@ impl Session {
     }
 
     /// The job, held against what is known beside it.
-    pub(crate) fn look_at(&mut self, id: EntryId) -> Result<Job, String> {
+    pub(crate) fn look_at(&mut self, id: EntryId) -> Result<Job, NotDone> {
         let mut job = self.job(id)?.clone();
         let known = self.known_of(&job);
         job.known = Some(Arc::new(known));

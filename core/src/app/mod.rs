@@ -14,6 +14,7 @@ mod key;
 pub(crate) mod known;
 pub(crate) mod near;
 mod networks;
+mod not_done;
 mod of_folder;
 pub(crate) mod office;
 mod others;
@@ -31,6 +32,7 @@ use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
+pub use not_done::{FieldError, NotDone};
 pub use of_folder::of_folder;
 pub use others::TakenIn;
 pub(crate) use session::Session;
@@ -39,8 +41,10 @@ pub(crate) use suspend::Stand;
 use crate::journal::{Entry, EntryId, Fact, Running};
 use crate::screens::parts::{Errand, Filled, Outcome, Screen};
 use crate::store::{LockRow, Store};
+use crate::sync::rules::ExchangeTrouble;
 use crate::sync::worker::{self, Waker};
 use crate::sync::{Done, OfficeLink};
+use crate::text::AskDevice;
 use windows::WindowSeen;
 
 /// What the device lends to the core. Clock, chance and the secret come from here, so that tests can inject them.
@@ -172,52 +176,59 @@ impl Field {
     }
 
     /// As [`Field::edit`], from a window whose screen may be old: kept for the screen of that `route`, and only while the device is in
-    /// the same `hand`. The error is a sentence for the person, and says why nothing was kept.
-    pub fn edit_on(&self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
-        self.lock().edit_on(route, hand, field, value)
+    /// the same `hand`. The error says why nothing was kept.
+    pub fn edit_on(&self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), FieldError> {
+        let mut stand = self.lock();
+        let done = stand.edit_on(route, hand, field, value);
+        done.map_err(|why| stand.error(why))
     }
 
     /// Takes in entries that other devices wrote; those of one device in the order of their numbers, all of them or none.
-    pub fn take_in(&self, entries: Vec<Entry>) -> Result<TakenIn, String> {
-        self.lock().open()?.take_in(entries)
+    pub fn take_in(&self, entries: Vec<Entry>) -> Result<TakenIn, FieldError> {
+        self.with(|session| session.take_in(entries))
     }
 
     /// Every entry that is here, in the journal's order: for whom this device meets.
-    pub fn entries(&self) -> Result<Vec<Entry>, String> {
-        self.lock().open()?.store.all_entries().map_err(|e| e.to_string())
+    pub fn entries(&self) -> Result<Vec<Entry>, FieldError> {
+        self.with(|session| Ok(session.store.all_entries()?))
     }
 
     /// Joins the office whose code this is, as if it had been scanned and agreed to: for who sets up a device. The thread asks the office.
-    pub fn join(&self, code: &str) -> Result<(), String> {
-        let join = crate::sync::Join::read(code).ok_or("This is not the code of an office.")?;
-        self.lock().open()?.exchange.join = Some(join);
+    pub fn join(&self, code: &str) -> Result<(), FieldError> {
+        self.with(|session| {
+            session.exchange.join = Some(crate::sync::Join::read(code).ok_or(AskDevice::OfficeNot)?);
+            Ok(())
+        })?;
         self.wake();
         Ok(())
     }
 
     /// Joins the office that a person asked for, and exchanges with the office that this device belongs to, on the caller's thread: what
-    /// the thread of the exchange does when it is woken. `None` if there is no office. The error is a sentence for the person.
-    pub fn exchange(&self) -> Option<Result<Done, String>> {
+    /// the thread of the exchange does when it is woken. `None` if there is no office.
+    pub fn exchange(&self) -> Option<Result<Done, ExchangeTrouble>> {
         let _alone = worker::alone(&self.talking);
         if let Some(Err(trouble)) = worker::join(&self.stand) {
-            return Some(Err(trouble.says()));
+            return Some(Err(trouble));
         }
         let failures = self.lock().open().ok()?.exchange.failures;
-        Some(worker::once(&self.stand, failures)?.map_err(|trouble| trouble.says()))
+        worker::once(&self.stand, failures)
     }
 
     /// One exchange, on the caller's thread, over another link than HTTP, with the office that knows this device by `token`. What it came
-    /// to is noted as the thread notes it. The error is a sentence for the person.
-    pub fn exchange_over(&self, link: Arc<dyn OfficeLink>, token: &str) -> Result<Done, String> {
+    /// to is noted as the thread notes it.
+    pub fn exchange_over(&self, link: Arc<dyn OfficeLink>, token: &str) -> Result<Done, ExchangeTrouble> {
         let _alone = worker::alone(&self.talking);
         worker::over(&self.stand, &crate::sync::office::OfficeClient::over(link, token))
-            .map_err(|trouble| trouble.says())
     }
 
     /// Keeps a fact in this person's name, as a screen would: through the gate, on disk. For tools and tests that have no screen. The
     /// site that was noted last is that of the next job.
-    pub fn keep(&self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
-        self.lock().open()?.keep_alone(by, job, fact)
+    pub fn keep(&self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, FieldError> {
+        let mut stand = self.lock();
+        match stand.open() {
+            Ok(session) => session.keep_alone(by, job, fact),
+            Err(why) => Err(stand.error(why)),
+        }
     }
 
     /// Whether this device shows "proved dead" for a job now.
@@ -233,7 +244,14 @@ impl Field {
 
     /// What stands at the top of a job's screens now: word, sentence, and what is said beside them, a line each.
     pub fn standing_says(&self, job: EntryId) -> String {
-        self.lock().open().map_or_else(|why| why, |session| session.standing_says(job))
+        self.with(|session| Ok(session.standing_says(job))).unwrap_or_else(|why| why.to_string())
+    }
+
+    /// Looks into the journal, or says why that cannot be.
+    fn with<T>(&self, look: impl FnOnce(&mut Session) -> Result<T, NotDone>) -> Result<T, FieldError> {
+        let mut stand = self.lock();
+        let seen = stand.open().and_then(look);
+        seen.map_err(|why| stand.error(why))
     }
 
     /// Wakes the thread that talks to the office, and starts it if there is an office now.

@@ -1,5 +1,6 @@
 //! Two phones beside each other: what this one shows, and what it has scanned so far.
 
+use super::NotDone;
 use super::session::Session;
 use crate::job::Job;
 use crate::journal::Entry;
@@ -8,6 +9,7 @@ use crate::screens::parts::{Errand, Notice, Tone};
 use crate::sync::near::{
     Has, PartKind, PartStep, PartsGathered, lacked, named, read_entries, read_has, short, show_entries, show_has,
 };
+use crate::text::Gone;
 
 /// How long a part is shown.
 pub const PART_MS: i64 = 2_000;
@@ -33,21 +35,21 @@ impl Near {
 
 impl Session {
     /// Jobs under way, and those with a lock on.
-    fn under_way(&mut self) -> Result<Vec<Job>, String> {
-        let rows = self.store.jobs().map_err(|e| e.to_string())?;
+    fn under_way(&mut self) -> Result<Vec<Job>, NotDone> {
+        let rows = self.store.jobs()?;
         let locked: Vec<_> = self.locks.iter().map(|l| l.job).collect();
         let ids: Vec<_> = rows.into_iter().filter(|r| !r.done || locked.contains(&r.id)).map(|r| r.id).collect();
         ids.into_iter().map(|id| self.job(id).cloned()).collect()
     }
 
     /// Shows what this phone has.
-    pub(crate) fn show_has(&mut self) -> Result<(), String> {
+    pub(crate) fn show_has(&mut self) -> Result<(), NotDone> {
         let mut has = Has::default();
         for job in self.under_way()? {
             let heads = job.heard.heads().map(|(device, seq)| (short(&device.0), *seq));
             has.0.insert(short(&job.id().0), heads.collect());
         }
-        self.show(show_has(&has)?, 0);
+        self.show(show_has(&has).map_err(NotDone::Codes)?, 0);
         Ok(())
     }
 
@@ -57,11 +59,11 @@ impl Session {
     }
 
     /// Shows what a phone that has `has` lacks.
-    fn show_lacked(&mut self, has: &Has) -> Result<usize, String> {
-        let shared = self.store.shared_entries().map_err(|e| e.to_string())?;
+    fn show_lacked(&mut self, has: &Has) -> Result<usize, NotDone> {
+        let shared = self.store.shared_entries()?;
         let mut out: Vec<Entry> = Vec::new();
         for job in self.under_way()? {
-            let entries = self.store.entries_of(job.id()).map_err(|e| e.to_string())?;
+            let entries = self.store.entries_of(job.id())?;
             let news = lacked(has.0.get(&short(&job.id().0)), &entries);
             out.extend(named(&news, &shared).into_iter().chain(news).cloned());
         }
@@ -69,7 +71,7 @@ impl Session {
         out.dedup_by_key(|e| e.id);
         let count = out.len();
         if count > 0 {
-            self.show(show_entries(&out)?, count);
+            self.show(show_entries(&out).map_err(NotDone::Codes)?, count);
         }
         Ok(count)
     }
@@ -92,7 +94,7 @@ impl Session {
             Some(PartStep::Whole(kind, plain)) => {
                 let done = match kind {
                     PartKind::Has => read_has(&plain)
-                        .ok_or_else(unreadable)
+                        .ok_or_else(|| Gone::Codes.into())
                         .and_then(|has| self.show_lacked(&has))
                         .map(|n| match n {
                             0 => "The other phone has all that this one has.".to_owned(),
@@ -100,8 +102,10 @@ impl Session {
                                 format!("The other phone lacks {}. It scans the codes that are shown now.", entries(n))
                             }
                         }),
-                    PartKind::Entries => {
-                        read_entries(&plain).ok_or_else(unreadable).and_then(|all| self.take_in(all)).map(|taken| {
+                    PartKind::Entries => read_entries(&plain)
+                        .ok_or_else(|| Gone::Codes.into())
+                        .and_then(|all| self.take_in(all))
+                        .map(|taken| {
                             let aside = if taken.aside == 0 {
                                 ""
                             } else {
@@ -111,12 +115,11 @@ impl Session {
                                 0 => format!("Everything that was shown is here already.{aside}"),
                                 n => format!("Here now, and checked: {} of the other phone.{aside}", entries(n)),
                             }
-                        })
-                    }
+                        }),
                 };
                 match done {
                     Ok(said) => (Tone::Plain, said, false),
-                    Err(why) => (Tone::Forbid, why, false),
+                    Err(why) => (Tone::Forbid, why.says(&self.world), false),
                 }
             }
         };
@@ -132,8 +135,4 @@ impl Session {
 /// So many entries, in words.
 pub fn entries(count: usize) -> String {
     if count == 1 { "1 entry".into() } else { format!("{count} entries") }
-}
-
-fn unreadable() -> String {
-    "What the codes said is no set of entries that hold. Nothing was taken in.".into()
 }

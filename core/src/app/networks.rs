@@ -1,5 +1,6 @@
 //! Jobs held against the supply network of their site: what a job rests on, and whom a change touches.
 
+use super::NotDone;
 use super::session::Session;
 use crate::job::{Job, ProofState};
 use crate::journal::{EntryId, Fact};
@@ -22,7 +23,7 @@ impl Session {
     }
 
     /// The open jobs of a site that have a work zone and a lock on, but for `without`.
-    pub(super) fn held(&mut self, site: Option<EntryId>, without: Option<EntryId>) -> Result<Vec<Held>, String> {
+    pub(super) fn held(&mut self, site: Option<EntryId>, without: Option<EntryId>) -> Result<Vec<Held>, NotDone> {
         let mut all = Vec::new();
         for job in self.at_site(site)? {
             if Some(job.id()) != without
@@ -35,8 +36,8 @@ impl Session {
         Ok(all)
     }
 
-    fn at_site(&mut self, site: Option<EntryId>) -> Result<Vec<Job>, String> {
-        let open = self.store.jobs().map_err(|e| e.to_string())?.into_iter().filter(|row| !row.done);
+    fn at_site(&mut self, site: Option<EntryId>) -> Result<Vec<Job>, NotDone> {
+        let open = self.store.jobs()?.into_iter().filter(|row| !row.done);
         let mut jobs = Vec::new();
         for row in open {
             let job = self.job(row.id)?;
@@ -48,7 +49,7 @@ impl Session {
     }
 
     /// Notes whose work zone is no longer cut once `fact` is kept. The job that keeps it knows that by itself.
-    pub(super) fn note_touched(&mut self, site: EntryId, by: Option<&Job>, fact: &Fact) -> Result<(), String> {
+    pub(super) fn note_touched(&mut self, site: EntryId, by: Option<&Job>, fact: &Fact) -> Result<(), NotDone> {
         let Some(drawn) = self.sites.get_mut(&site).filter(|d| !d.is_empty()) else { return Ok(()) };
         let network = drawn.network();
         let link = |id: EntryId| by.and_then(|job| job.point(id)?.switch.clone());
@@ -75,7 +76,7 @@ impl Session {
         for job in self.at_site(Some(site))?.iter().filter(|job| by.is_none_or(|by| by.id() != job.id())) {
             all.extend(self.cut(job).map(|cut| held(job, &cut)));
         }
-        let found = touched(&network, &all, &change).map_err(|e| text::network_fault(&e.why))?;
+        let found = touched(&network, &all, &change)?;
         self.touched.extend(found.into_iter().filter(|t| t.job >= first).map(|t| text::touched(&t)));
         Ok(())
     }

@@ -3,8 +3,8 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-use super::Stand;
 use super::session::Session;
+use super::{NotDone, Stand};
 use crate::journal::{DeviceId, Entry, EntryId};
 use crate::screens::Route;
 use crate::screens::context::ExchangeKnown;
@@ -55,8 +55,8 @@ impl Session {
         self.store.local(name).ok().flatten().unwrap_or_default()
     }
 
-    fn keep_note(&self, name: &str, value: &str) -> Result<(), String> {
-        self.store.keep_local(name, value).map_err(|e| e.to_string())
+    fn keep_note(&self, name: &str, value: &str) -> Result<(), NotDone> {
+        Ok(self.store.keep_local(name, value)?)
     }
 
     /// What the office is called, and where it is.
@@ -75,7 +75,7 @@ impl Session {
     }
 
     /// Notes by which device the office knows this one, before the key is another one.
-    pub(super) fn note_office_device(&self) -> Result<(), String> {
+    pub(super) fn note_office_device(&self) -> Result<(), NotDone> {
         if self.local_or(URL).is_empty() || !self.local_or(DEVICE).is_empty() {
             return Ok(());
         }
@@ -132,20 +132,24 @@ impl Session {
 impl Holder for Stand {
     type Journal = Session;
 
-    fn open(&mut self) -> Result<&mut Session, String> {
+    fn open(&mut self) -> Result<&mut Session, NotDone> {
         Stand::open(self)
+    }
+
+    fn says(&self, why: NotDone) -> String {
+        self.error(why).to_string()
     }
 }
 
 impl Exchanged for Session {
-    type Error = String;
+    type Error = NotDone;
 
     fn office(&self) -> Option<OfficeClient> {
         let (url, token) = (self.local_or(URL), self.local_or(TOKEN));
         (!url.is_empty() && !token.is_empty()).then(|| OfficeClient::new(&url, &token))
     }
 
-    fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), String> {
+    fn joined(&mut self, url: &str, enrolled: &Enrolled) -> Result<(), NotDone> {
         self.keep_note(TOKEN, &enrolled.token)?;
         self.keep_note(NAME, &enrolled.office)?;
         self.keep_note(CURSOR, "")?;
@@ -176,8 +180,8 @@ impl Exchanged for Session {
         all
     }
 
-    fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, String> {
-        self.store.entries_after(of, self.pushed(of), most).map_err(|e| e.to_string())
+    fn to_push(&self, of: DeviceId, most: usize) -> Result<Vec<Entry>, NotDone> {
+        Ok(self.store.entries_after(of, self.pushed(of), most)?)
     }
 
     fn end_of(&self, of: DeviceId) -> u64 {
@@ -188,7 +192,7 @@ impl Exchanged for Session {
         self.unsent() > 0
     }
 
-    fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), String> {
+    fn note_pushed(&mut self, of: DeviceId, to: u64, aside: usize) -> Result<(), NotDone> {
         self.keep_note(&self.pushed_note(of), &to.to_string())?;
         if aside > 0 {
             let before: usize = self.local_or(ASIDE).parse().unwrap_or(0);
@@ -201,34 +205,34 @@ impl Exchanged for Session {
         self.local_or(CURSOR)
     }
 
-    fn set_cursor(&self, cursor: &str) -> Result<(), String> {
+    fn set_cursor(&self, cursor: &str) -> Result<(), NotDone> {
         self.keep_note(CURSOR, cursor)
     }
 
-    fn note_erased(&self, erased: &[Erased]) -> Result<(), String> {
+    fn note_erased(&self, erased: &[Erased]) -> Result<(), NotDone> {
         for Erased { id, device, seq, site } in erased {
             if let Some(site) = site {
-                self.store.note_erased(*site, *device, *seq, *id).map_err(|e| e.to_string())?;
+                self.store.note_erased(*site, *device, *seq, *id)?;
             }
         }
         Ok(())
     }
 
-    fn sums(&self) -> Result<Vec<(EntryId, DeviceSum)>, String> {
+    fn sums(&self) -> Result<Vec<(EntryId, DeviceSum)>, NotDone> {
         let told = |sum: Sum| {
             let Sum { site, device, count, last_seq, hash } = sum;
             (site, DeviceSum { device, count, last_seq, hash })
         };
-        Ok(self.store.sums().map_err(|e| e.to_string())?.into_iter().map(told).collect())
+        Ok(self.store.sums()?.into_iter().map(told).collect())
     }
 
     fn note_agreed(&mut self, agreed: bool) {
         self.exchange.agreed = Some(agreed);
     }
 
-    fn note_reached(&mut self) -> Result<(), String> {
+    fn note_reached(&mut self) -> Result<(), NotDone> {
         let now = self.platform.now_ms();
-        self.store.keep_office_reached(now).map_err(|e| e.to_string())
+        Ok(self.store.keep_office_reached(now)?)
     }
 
     fn note_exchange(&mut self, done: Result<Done, ExchangeTrouble>, failures: u32, wait_ms: u64) {
@@ -263,11 +267,11 @@ impl Exchanged for Session {
         self.store.upload(sha256, size.name()).ok().flatten()
     }
 
-    fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), String> {
-        self.store.keep_upload(sha256, size.name(), place).map_err(|e| e.to_string())
+    fn keep_upload_place(&self, sha256: &str, size: Size, place: Option<&str>) -> Result<(), NotDone> {
+        Ok(self.store.keep_upload(sha256, size.name(), place)?)
     }
 
-    fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, String> {
+    fn pictures_lacked(&mut self, most: usize) -> Result<Vec<String>, NotDone> {
         let mut jobs: Vec<_> = self.locks.iter().map(|l| l.job).collect();
         jobs.sort_unstable();
         jobs.dedup();
@@ -285,8 +289,8 @@ impl Exchanged for Session {
         Ok(lacked)
     }
 
-    fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), String> {
-        photos::keep_copy(&self.photos_folder(), sha256, bytes)?;
+    fn keep_picture(&mut self, sha256: &str, bytes: &[u8]) -> Result<(), NotDone> {
+        photos::keep_copy(&self.photos_folder(), sha256, bytes).map_err(NotDone::CopyUnwritten)?;
         self.stir();
         Ok(())
     }
@@ -332,7 +336,7 @@ impl Exchanged for Session {
         self.waits_for_own()
     }
 
-    fn take_in_new(&mut self, entries: Vec<Entry>) -> Result<usize, String> {
+    fn take_in_new(&mut self, entries: Vec<Entry>) -> Result<usize, NotDone> {
         Ok(self.take_in(entries)?.new)
     }
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::NotDone;
 use super::session::Session;
 use crate::job::Job;
 use crate::journal::{DeviceId, Entry, EntryId, Fact};
@@ -18,7 +19,7 @@ pub struct TakenIn {
 
 impl Session {
     /// Takes in entries of others, whose signatures hold. Those of one device come in the order of their numbers. All of it or nothing.
-    pub(crate) fn take_in(&mut self, entries: Vec<Entry>) -> Result<TakenIn, String> {
+    pub(crate) fn take_in(&mut self, entries: Vec<Entry>) -> Result<TakenIn, NotDone> {
         let done = self.take_in_checked(entries)?;
         self.take_in_due();
         Ok(done)
@@ -30,20 +31,19 @@ impl Session {
     }
 
     /// Notes when an entry of another device came, and what its clock says about this one's.
-    fn came(&mut self, entry: &Entry, wall: i64) -> Result<(), String> {
+    fn came(&mut self, entry: &Entry, wall: i64) -> Result<(), NotDone> {
         self.hear_peer_clock(entry);
         // The wait of stored energy counts from no earlier than an opening is known here.
         if matches!(entry.body.fact, Fact::PointOpened { .. }) {
-            self.store.keep_arrival(entry.id, wall, self.platform.running()).map_err(|e| e.to_string())?;
+            self.store.keep_arrival(entry.id, wall, self.platform.running())?;
         }
         Ok(())
     }
 
-    pub(super) fn take_in_checked(&mut self, entries: Vec<Entry>) -> Result<TakenIn, String> {
+    pub(super) fn take_in_checked(&mut self, entries: Vec<Entry>) -> Result<TakenIn, NotDone> {
         if self.stale || !self.pending.is_empty() {
             self.reload()?;
         }
-        let said = |e: crate::store::StoreError| e.to_string();
         let (mut done, mut new) = (TakenIn::default(), Vec::new());
         // By device and number, because a delivery may be a year's work of several phones.
         let mut fresh: BTreeMap<(DeviceId, u64), EntryId> = BTreeMap::new();
@@ -51,7 +51,7 @@ impl Session {
         let mut forgot = false;
         for entry in entries {
             let (device, seq) = (entry.body.device, entry.body.seq);
-            let there = self.store.id_at(device, seq).map_err(said)?;
+            let there = self.store.id_at(device, seq)?;
             let own = device == self.key.device();
             let of_this_device = own || self.formers.contains(&device);
             let met = EntryMet {
@@ -69,10 +69,10 @@ impl Session {
                 self.came(&entry, wall)?;
             }
             match taken {
-                EntryTaken::Known => self.store.keep_opened(&entry).map_err(said)?,
+                EntryTaken::Known => self.store.keep_opened(&entry)?,
                 EntryTaken::Refused(_) => {}
                 EntryTaken::Aside(why) => {
-                    self.store.keep_aside(&entry, why).map_err(said)?;
+                    self.store.keep_aside(&entry, why)?;
                     done.aside += 1;
                 }
                 EntryTaken::In | EntryTaken::Back => {
@@ -101,13 +101,13 @@ impl Session {
         }
         let mut jobs = Vec::new();
         for (id, entries) in &by_job {
-            let mut all = self.store.entries_of(*id).map_err(said)?;
+            let mut all = self.store.entries_of(*id)?;
             all.extend(entries.iter().map(|e| (*e).clone()));
             // Without its opening a job is not shown yet; its entries wait in the journal for it.
             jobs.extend(Job::fold(&all));
             self.hear_clocks_beside(&all, entries);
         }
-        self.store.append(&new, &jobs.iter().collect::<Vec<_>>()).map_err(said)?;
+        self.store.append(&new, &jobs.iter().collect::<Vec<_>>())?;
         for entry in &new {
             self.clock.receive(entry.body.clock, wall);
         }

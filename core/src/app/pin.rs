@@ -8,12 +8,15 @@ use std::collections::BTreeMap;
 use argon2::password_hash::phc::PasswordHash;
 use argon2::{Argon2, PasswordHasher, PasswordVerifier};
 
+use super::NotDone;
 use super::session::Session;
 use crate::journal::{EntryId, SignedOn};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled};
+use crate::store::StoreError;
 pub use crate::store::{Hand, Tick};
 use crate::sync::Join;
+use crate::text::{AskDevice, AskFirst};
 
 /// Without a touch for longer, whoever has the device in hand is asked again. Our rule, no source.
 pub const IDLE_MS: i64 = 10 * 60_000;
@@ -118,14 +121,14 @@ impl Session {
     }
 
     /// Takes the device into this person's hand, and goes on with what waited for them. Says whether anything did.
-    pub(crate) fn sign_on(&mut self, person: EntryId, how: SignedOn) -> Result<bool, String> {
+    pub(crate) fn sign_on(&mut self, person: EntryId, how: SignedOn) -> Result<bool, NotDone> {
         self.hold(person, Some(how))?;
         self.hands.ready = self.hands.then.take();
         Ok(self.hands.ready.is_some())
     }
 
     /// How this person is known who signs on the present screen with this PIN, or with none.
-    pub(crate) fn signs(&mut self, person: EntryId, pin: &str) -> Result<Option<SignedOn>, String> {
+    pub(crate) fn signs(&mut self, person: EntryId, pin: &str) -> Result<Option<SignedOn>, NotDone> {
         if !pin.is_empty() && self.hands.has_pin(person) {
             return self.check_pin(person, pin).map(|()| Some(SignedOn::Pin));
         }
@@ -133,24 +136,22 @@ impl Session {
     }
 
     /// Holds a PIN against the one that is kept. A wrong one makes the next try wait: 1 s, 2 s, 4 s, at most a minute.
-    pub(crate) fn check_pin(&mut self, person: EntryId, pin: &str) -> Result<(), String> {
+    pub(crate) fn check_pin(&mut self, person: EntryId, pin: &str) -> Result<(), NotDone> {
         let wait = self.pin_wait(person);
         if wait > 0 {
-            return Err(format!("Wait {wait} s, then try again."));
+            return Err(AskFirst::PinWait { seconds: wait }.into());
         }
         let now = self.tick();
-        let Some(hand) = self.hands.all.get_mut(&person) else { return Err("No PIN is set here. Set one.".into()) };
-        let Some(kept) = &hand.hash else { return Err("No PIN is set here. Set one.".into()) };
-        let hash =
-            PasswordHash::new(kept).map_err(|_| "The PIN kept here cannot be read. Set it anew with a witness.")?;
+        let Some(hand) = self.hands.all.get_mut(&person) else { return Err(AskDevice::PinUnset.into()) };
+        let Some(kept) = &hand.hash else { return Err(AskDevice::PinUnset.into()) };
+        let hash = PasswordHash::new(kept).map_err(|_| AskDevice::PinUnreadable)?;
         let right = pin.len() <= *DIGITS.end() && Argon2::default().verify_password(pin.as_bytes(), &hash).is_ok();
         (hand.wrong, hand.tried) = if right { (0, None) } else { (hand.wrong.saturating_add(1), Some(now)) };
         self.keep_hand(person)?;
         if right {
             return Ok(());
         }
-        let name = self.world.name(person);
-        Err(format!("That is not the PIN of {name}. Wait {} s, then try again.", self.pin_wait(person)))
+        Err(AskFirst::PinOf { person, seconds: self.pin_wait(person) }.into())
     }
 
     /// How many seconds the next try waits.
@@ -164,34 +165,33 @@ impl Session {
     }
 
     /// Sets a PIN. `witness` says by whom it was set anew.
-    pub(crate) fn set_pin(&mut self, person: EntryId, pin: &str, witness: Option<String>) -> Result<(), String> {
+    pub(crate) fn set_pin(&mut self, person: EntryId, pin: &str, witness: Option<String>) -> Result<(), NotDone> {
         if !DIGITS.contains(&pin.len()) || !pin.bytes().all(|b| b.is_ascii_digit()) {
-            return Err(format!("A PIN has {} to {} digits and nothing else.", DIGITS.start(), DIGITS.end()));
+            return Err(AskFirst::PinDigits { from: *DIGITS.start(), to: *DIGITS.end() }.into());
         }
         if self.hands.has_pin(person) && witness.is_none() {
-            return Err("You have a PIN here. Type it, or set it anew with a witness.".into());
+            return Err(AskDevice::PinThere.into());
         }
         let salt = self.platform.random(16);
         if salt.len() != 16 {
-            return Err("The system gave no random bytes, so no PIN can be set. Go on without.".into());
+            return Err(AskDevice::PinByNoChance.into());
         }
         // The library's own figures: argon2id with 19 MiB, two passes, one lane, the least that OWASP's cheat sheet on storing passwords
         // asks for (from memory).
         let hashed: Result<PasswordHash, _> = Argon2::default().hash_password_with_salt(pin.as_bytes(), &salt);
-        let hash = hashed.map_err(|e| format!("The PIN could not be kept ({e}). Go on without."))?.to_string();
+        let hash = hashed.map_err(NotDone::Pin)?.to_string();
         let anew = witness.map(|who| (self.platform.now_ms(), who));
         self.hands.all.insert(person, Hand { hash: Some(hash), anew, ..Hand::default() });
         self.hands.vouched.take_if(|vouched| *vouched == person);
-        self.keep_hand(person)
+        Ok(self.keep_hand(person)?)
     }
 
     /// Asks the office to be the witness: its one-time code is good for this only if the office itself takes it.
-    pub(crate) fn ask_office(&mut self, person: EntryId, code: &str) -> Result<(), String> {
-        let join =
-            Join::read(code).ok_or("This is not the code of an office. Ask there for one, and type all of it.")?;
+    pub(crate) fn ask_office(&mut self, person: EntryId, code: &str) -> Result<(), NotDone> {
+        let join = Join::read(code).ok_or(AskDevice::OfficeCodeWhole)?;
         let ours = self.office_name().is_some_and(|(_, url)| url == join.url);
         if !ours {
-            return Err("This code is of another office than this device's. Ask your own office for one.".into());
+            return Err(AskDevice::OfficeCodeOfOurs.into());
         }
         self.exchange.join = Some(join.clone());
         self.hands.asked_office = Some((person, join));
@@ -207,14 +207,14 @@ impl Session {
     }
 
     /// Keeps what is known of a person's hand, beside the journal.
-    pub(super) fn keep_hand(&self, person: EntryId) -> Result<(), String> {
+    pub(super) fn keep_hand(&self, person: EntryId) -> Result<(), StoreError> {
         let Some(hand) = self.hands.all.get(&person) else { return Ok(()) };
-        self.store.keep_hand(person, hand).map_err(|e| e.to_string())
+        self.store.keep_hand(person, hand)
     }
 
     /// Everybody who has had the device in hand, read from disk.
-    pub(super) fn load_hands(&mut self) -> Result<(), String> {
-        self.hands.all = self.store.hands().map_err(|e| e.to_string())?;
+    pub(super) fn load_hands(&mut self) -> Result<(), StoreError> {
+        self.hands.all = self.store.hands()?;
         Ok(())
     }
 }

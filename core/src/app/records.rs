@@ -4,11 +4,12 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
+use super::NotDone;
 use super::of_folder::of_store;
 use super::session::Session;
 use crate::journal::EntryId;
 use crate::screens::parts::Errand;
-use crate::store::{plain, private, write_private};
+use crate::store::{private, write_private};
 
 /// Where they lie in the data folder.
 const FOLDER: &str = "shared";
@@ -17,18 +18,15 @@ const KEPT: usize = 4;
 
 impl Session {
     /// Makes the record of a job as PDF, and has the shell hand it on.
-    pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, String> {
+    pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, NotDone> {
         self.remembers()?;
-        let made = of_store(&self.store, job, &self.key, self.now(), withhold)?;
-        let pdf = made.pdf().map_err(|e| e.to_string())?;
+        let made = of_store(&self.store, job, &self.key, self.now(), withhold).map_err(NotDone::NoRecord)?;
+        let pdf = made.pdf()?;
         let folder = self.store.folder.join(FOLDER);
         let name =
             format!("record-{}-{:.8}{}.pdf", job.short(), made.report().head, if withhold { "-no-names" } else { "" });
-        let failed = |e: std::io::Error| {
-            format!("The record could not be written to disk: {}. Free some space and try again.", plain(&e))
-        };
-        private::make_folder(&folder).map_err(failed)?;
-        write_private(&folder.join(&name), &pdf).map_err(failed)?;
+        private::make_folder(&folder).map_err(NotDone::RecordUnwritten)?;
+        write_private(&folder.join(&name), &pdf).map_err(NotDone::RecordUnwritten)?;
         clear(&folder, &name);
         let path = folder.join(&name).to_string_lossy().into_owned();
         Ok(Errand::ShareFile { title: made.report().title.clone(), name, media_type: "application/pdf".into(), path })

@@ -7,7 +7,7 @@ use crate::journal::EntryId;
 use crate::screens::Route;
 use crate::screens::context::TagKnown;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
-use crate::store::TagRow;
+use crate::store::{StoreError, TagRow};
 use crate::sync::Join;
 use crate::sync::near::is_part;
 use crate::tag::TagId;
@@ -111,8 +111,8 @@ impl Session {
         Vec::new()
     }
 
-    pub(crate) fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, String> {
-        self.store.places_of(tag).map_err(|e| e.to_string())
+    pub(crate) fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, StoreError> {
+        self.store.places_of(tag)
     }
 
     /// What this device knows of a tag. The jobs that are folded are the few that still hold a lock there, and the latest.

@@ -4,20 +4,20 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::forgot::Beginning;
-use super::keep::KeepError;
 use super::key::{device_key, wrong_key};
 use super::near::Near;
 use super::office::Exchange;
 use super::pin::Hands;
-use super::{OpenError, Platform};
+use super::{NotDone, OpenError, Platform};
 use crate::job::Job;
 use crate::journal::{Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, SignedOn, Stamp};
 use crate::screens::Route;
 use crate::screens::parts::Notice;
 use crate::site::Across;
-use crate::store::{Head, LockRow, NEW_KEY, Store};
+use crate::store::{Head, LockRow, NEW_KEY, Store, StoreError};
 use crate::supply::Drawn;
 use crate::sync::Exchanged;
+use crate::text::Gone;
 use crate::world::World;
 
 /// Jobs held in memory.
@@ -75,7 +75,7 @@ pub struct Session {
 impl Session {
     /// Everything over a store that was just opened.
     pub(super) fn over(store: Store, platform: Arc<dyn Platform>) -> Result<Session, OpenError> {
-        let other = |e: crate::store::StoreError| OpenError::Other { what: e.to_string() };
+        let other = |e: StoreError| OpenError::Other { what: e.to_string() };
         let last = store.last_clock().map_err(other)?;
         let Beginning { renew, forgot, older } = Beginning::of(&store, &*platform, last)?;
         let fresh = last.0 == 0 || renew.is_some();
@@ -118,15 +118,14 @@ impl Session {
             store,
             platform,
         };
-        let failed = |what: String| OpenError::Other { what };
-        session.reload().map_err(failed)?;
+        session.reload().map_err(other)?;
         if forgot {
             session.note_forgot();
         } else if renew.is_some() || head.seq == 0 {
             session.begin().map_err(|why| {
-                let what = why.to_string();
+                let what = why.says(&World::default());
                 match why {
-                    KeepError::Store(why) if why.is_full() => OpenError::DiskFull { what },
+                    NotDone::Store(why) if why.is_full() => OpenError::DiskFull { what },
                     _ => OpenError::Other { what },
                 }
             })?;
@@ -138,7 +137,7 @@ impl Session {
         session.exchange.has_office = session.office().is_some();
         session.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         session.acting = acting.and_then(|a| a.parse().ok()).filter(|a| session.world.people.contains_key(a));
-        session.load_hands().map_err(failed)?;
+        session.load_hands().map_err(other)?;
         if let Some(person) = session.acting {
             // A journal of before PINs: what cannot be kept now is kept at the next start.
             session.hands.all.entry(person).or_default();
@@ -149,8 +148,7 @@ impl Session {
     }
 
     /// Everything in memory that follows from the disk, read again.
-    pub(super) fn reload(&mut self) -> Result<(), String> {
-        let said = |e: crate::store::StoreError| e.to_string();
+    pub(super) fn reload(&mut self) -> Result<(), StoreError> {
         self.pending.clear();
         self.jobs.clear();
         self.stale = true;
@@ -158,7 +156,7 @@ impl Session {
         let mut world = World::default();
         let mut sites = BTreeMap::new();
         let mut began = Vec::new();
-        for entry in self.store.shared_entries().map_err(said)? {
+        for entry in self.store.shared_entries()? {
             world.extend(&entry);
             draw(&mut sites, &entry);
             if let Fact::DeviceBegan { after: Some(after), .. } = entry.body.fact {
@@ -166,11 +164,11 @@ impl Session {
             }
         }
         let mut across = Across::default();
-        let shared = self.store.entries_across().map_err(said)?;
+        let shared = self.store.entries_across()?;
         // Rules of sites belong to no job, and come with what is read anyway.
-        self.store.shared_entries().map_err(said)?.iter().chain(&shared).for_each(|entry| across.extend(entry));
-        let head = self.store.head(self.key.device()).map_err(said)?;
-        self.wrote = self.store.entry(head.id).map_err(said)?.map(|e| e.stamp());
+        self.store.shared_entries()?.iter().chain(&shared).for_each(|entry| across.extend(entry));
+        let head = self.store.head(self.key.device())?;
+        self.wrote = self.store.entry(head.id)?.map(|e| e.stamp());
         (self.world, self.sites, self.across, self.head) = (world, sites, across, head);
         self.formers = self.former(&began);
         self.load_locks()?;
@@ -179,8 +177,8 @@ impl Session {
         Ok(())
     }
 
-    pub(super) fn load_locks(&mut self) -> Result<(), String> {
-        self.locks = self.store.open_locks().map_err(|e| e.to_string())?;
+    pub(super) fn load_locks(&mut self) -> Result<(), StoreError> {
+        self.locks = self.store.open_locks()?;
         for lock in &mut self.locks {
             lock.telephone = self.world.telephone(lock.owner).to_owned();
         }
@@ -192,24 +190,24 @@ impl Session {
     }
 
     /// The job, read from the journal if it is not in memory.
-    pub(crate) fn job(&mut self, id: EntryId) -> Result<&Job, String> {
+    pub(crate) fn job(&mut self, id: EntryId) -> Result<&Job, NotDone> {
         if !self.jobs.contains_key(&id) {
             if self.jobs.len() >= MAX_JOBS {
                 self.jobs.clear();
             }
-            let mut entries = self.store.entries_of(id).map_err(|e| e.to_string())?;
+            let mut entries = self.store.entries_of(id)?;
             entries.extend(self.pending.iter().filter(|e| e.job() == Some(id)).cloned());
-            let job = Job::fold(&entries).ok_or("This job is not on this device.")?;
+            let job = Job::fold(&entries).ok_or(Gone::Job)?;
             self.jobs.insert(id, job);
         }
-        self.jobs.get(&id).ok_or_else(|| "This job is not on this device.".into())
+        Ok(self.jobs.get(&id).ok_or(Gone::Job)?)
     }
 
     /// Takes the device into a person's hand, who is known by `how` where several use it.
     /// It is kept for the next start at the end of the act, when all else of the act is on disk.
-    pub(crate) fn hold(&mut self, person: EntryId, how: Option<SignedOn>) -> Result<(), String> {
+    pub(crate) fn hold(&mut self, person: EntryId, how: Option<SignedOn>) -> Result<(), NotDone> {
         if !self.world.people.contains_key(&person) {
-            return Err("This person is not known on this device.".into());
+            return Err(Gone::Person.into());
         }
         let before = self.acting.replace(person);
         self.hands.known = how;

@@ -1,5 +1,6 @@
 //! Photos: asked for, looked at, kept; or held until the person says why a doubtful one is kept all the same.
 
+use super::NotDone;
 use super::session::Session;
 use crate::evidence::tag_warnings;
 use crate::job::steps::Step;
@@ -10,7 +11,7 @@ use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::photos::{self, KeptPhoto};
 use crate::tag::TagId;
-use crate::text;
+use crate::text::{self, Gone};
 
 /// The field of a point's screen that holds a photo which waits for a reason.
 pub(crate) const WAITING: &str = "photo";
@@ -18,7 +19,7 @@ pub(crate) const WAITING: &str = "photo";
 impl Session {
     pub(super) fn want_photo(&mut self, arg: &str) -> Vec<Errand> {
         let (Some(job), Ok(of)) = (self.route.job(), arg.parse()) else {
-            self.refuse("There is nothing here to photograph.".into());
+            self.refuse(Gone::PhotoOfNothing);
             return Vec::new();
         };
         if self.asks_pin() {
@@ -38,12 +39,12 @@ impl Session {
         self.notice = None;
         self.touch();
         let Some((_, job, of)) = self.wanted.take_if(|(wanted, ..)| wanted == token) else {
-            self.refuse("This photo was not asked for any more. Take it again.".into());
+            self.refuse(Gone::PhotoUnasked);
             return Vec::new();
         };
         let done = match outcome {
-            Outcome::Refused { why } => Err(why),
-            Outcome::Frame { .. } => Err("A photo was asked for. Take it again.".into()),
+            Outcome::Refused { why } => Err(NotDone::Device(why)),
+            Outcome::Frame { .. } => Err(Gone::PhotoNot.into()),
             Outcome::Photo { bytes, .. } => self.keep_photo(job, of, &bytes),
         };
         match done {
@@ -55,15 +56,18 @@ impl Session {
                 }
             }
             Err(why) => {
-                let reloaded = self.reload();
-                self.refuse(reloaded.err().unwrap_or(why));
+                let says = why.says(&self.world);
+                match self.reload() {
+                    Ok(()) => self.forbid(says),
+                    Err(why) => self.refuse(why),
+                }
             }
         }
         Vec::new()
     }
 
     /// The file goes to disk first. A picture that shows another point's tag then waits for a reason; any other is kept at once.
-    fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, String> {
+    fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, NotDone> {
         let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
         let here = self.job(job)?.point(of).map(|point| point.label.clone()).unwrap_or_default();
@@ -85,7 +89,7 @@ impl Session {
     }
 
     /// What the tags in a photo of a point say against it.
-    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &KeptPhoto) -> Result<Vec<PhotoDoubt>, String> {
+    fn tag_doubts(&mut self, job: EntryId, of: EntryId, photo: &KeptPhoto) -> Result<Vec<PhotoDoubt>, NotDone> {
         let Some(point) = self.job(job)?.point(of).cloned() else { return Ok(Vec::new()) };
         let expected: Vec<TagId> = point.tags_now().map(|t| t.tag).collect();
         let mut names = Vec::new();
@@ -98,10 +102,10 @@ impl Session {
     }
 
     /// Keeps the photo that waits, with the reason.
-    pub(crate) fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), String> {
+    pub(crate) fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), NotDone> {
         let sha256 = self.draft(WAITING);
         let folder = self.store.folder.join("photos");
-        let bytes = photos::load(&folder, &sha256).ok_or("The photo is not here any more. Take it again.")?;
+        let bytes = photos::load(&folder, &sha256).ok_or(Gone::PhotoWaiting)?;
         // Looked at again: what was typed in between is no evidence of what is in it.
         let mut photo = photos::keep(&folder, &bytes)?;
         photo.doubts.extend(self.tag_doubts(job, of, &photo)?);

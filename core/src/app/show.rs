@@ -1,7 +1,6 @@
 //! What the device shows now: the screen of its place, with what stands proved, what is said, and the way up.
 
 use super::Session;
-use super::forgot::SAYS;
 use crate::job::steps::Step;
 use crate::journal::EntryId;
 use crate::screens::context::{ExchangeKnown, Look, TagKnown};
@@ -10,6 +9,7 @@ use crate::screens::{self, Route};
 use crate::store::JobRow;
 use crate::text::standing;
 use crate::text::times;
+use crate::text::{self, Gone};
 
 impl Session {
     /// See [`super::Field::standing_says`].
@@ -85,7 +85,7 @@ impl Session {
             })
         });
         let said = said.or_else(|| self.clock_says().map(|text| Notice { tone: Tone::Warn, text }));
-        let notice = if self.forgot { Some(forgotten(said)) } else { said };
+        let notice = if self.forgot { Some(self.forgotten(said)) } else { said };
         let up = self.route.up().map(|up| Button {
             id: "up".into(),
             label: match up {
@@ -114,13 +114,14 @@ impl Session {
             up,
         }
     }
-}
 
-/// What has to stand on every screen while this device has forgotten what it wrote, behind whatever else is said.
-fn forgotten(said: Option<Notice>) -> Notice {
-    let text = match said {
-        Some(Notice { text, .. }) if !text.contains(SAYS) => format!("{text} {SAYS}"),
-        _ => SAYS.to_owned(),
-    };
-    Notice { tone: Tone::Forbid, text }
+    /// What has to stand on every screen while this device has forgotten what it wrote, behind whatever else is said.
+    fn forgotten(&self, said: Option<Notice>) -> Notice {
+        let forgot = text::ask_first(&Gone::Memory.into(), &self.world);
+        let text = match said {
+            Some(Notice { text, .. }) if !text.contains(&forgot) => format!("{text} {forgot}"),
+            _ => forgot,
+        };
+        Notice { tone: Tone::Forbid, text }
+    }
 }

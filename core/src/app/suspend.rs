@@ -12,11 +12,13 @@ use super::acts::draft_fits;
 use super::office::Exchange;
 use super::pin::Hands;
 use super::session::Session;
-use super::{OpenError, Platform, records, scan, shoot};
+use super::{FieldError, NotDone, OpenError, Platform, records, scan, shoot};
 use crate::journal::{DeviceId, EntryId};
 use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
 use crate::store::{DATABASE, Store, StoreError, photos};
+use crate::text::Gone;
+use crate::world::World;
 
 /// The field app, at work or set aside.
 pub(crate) enum Stand {
@@ -49,11 +51,19 @@ pub(crate) struct Suspended {
 }
 
 impl Stand {
-    /// The journal, if it is open; the error is a sentence for the person.
-    pub fn open(&mut self) -> Result<&mut Session, String> {
+    /// The journal, if it is open.
+    pub fn open(&mut self) -> Result<&mut Session, NotDone> {
         match self {
             Stand::Open(session) => Ok(session),
-            Stand::Suspended(_) => Err("Stillbar was put aside, and its journal is closed.".into()),
+            Stand::Suspended(_) => Err(Gone::Journal.into()),
+        }
+    }
+
+    /// An error of this journal, with the names that it knows.
+    pub(crate) fn error(&self, why: NotDone) -> FieldError {
+        match self {
+            Stand::Open(session) => FieldError::of(why, &session.world),
+            Stand::Suspended(_) => FieldError::of(why, &World::default()),
         }
     }
 

@@ -1,11 +1,13 @@
 //! Several windows on one device: what is typed in one lands where it was typed and with whom, and each can tell that its screen is old.
 
+use super::NotDone;
 use super::acts::draft_fits;
 use super::session::Session;
 use super::suspend::Stand;
 use crate::screens::Route;
 use crate::screens::parts::{Block, Screen};
 use crate::store::photos;
+use crate::text::Gone;
 
 /// What all windows show but for what is typed, and how often that has changed.
 #[derive(Default)]
@@ -51,13 +53,13 @@ impl Stand {
     }
 
     /// See [`Field::edit_on`](super::Field::edit_on).
-    pub(super) fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
+    pub(super) fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), NotDone> {
         match self {
             Stand::Open(session) => session.edit_on(route, hand, field, value),
             Stand::Suspended(_) => {
                 let shown = self.screen();
                 if (shown.route.as_str(), shown.hand.as_str()) != (route, hand) {
-                    return Err(LATE.into());
+                    return Err(Gone::Screen.into());
                 }
                 self.edit(field, value);
                 Ok(())
@@ -66,14 +68,11 @@ impl Stand {
     }
 }
 
-const LATE: &str =
-    "This was typed on a screen that is gone, so it was not saved. Look at the new screen and type it there.";
-
 impl Session {
-    fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), String> {
-        let route: Route = route.parse().map_err(|()| LATE)?;
+    fn edit_on(&mut self, route: &str, hand: &str, field: &str, value: &str) -> Result<(), NotDone> {
+        let route: Route = route.parse().map_err(|()| Gone::Screen)?;
         if hand != self.hand() {
-            return Err("Somebody else has this device now, so what was typed before was not saved.".into());
+            return Err(Gone::Hand.into());
         }
         if route == self.route {
             self.edit(field, value);
@@ -84,9 +83,9 @@ impl Session {
         }
         // By the route as the app writes it, so that none has two places.
         let route = route.to_string();
-        let there = self.store.drafts(&route, hand).map_err(|e| e.to_string())?;
+        let there = self.store.drafts(&route, hand)?;
         if draft_fits(&there, field, value) {
-            self.store.keep_draft(&route, hand, field, value).map_err(|e| e.to_string())?;
+            self.store.keep_draft(&route, hand, field, value)?;
         }
         Ok(())
     }

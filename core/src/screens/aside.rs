@@ -5,12 +5,13 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
+use crate::app::NotDone;
 use crate::app::near::entries;
 use crate::job::Job;
 use crate::job::known::Aside;
 use crate::journal::fact::On;
 use crate::journal::{EntryId, Fact};
-use crate::text;
+use crate::text::{self, AskJob};
 
 /// Rows of one screen; those that are answered make room for those that are not.
 const MAX: usize = 100;
@@ -120,12 +121,12 @@ fn because(aside: &Aside) -> String {
 }
 
 /// What is done here.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
         "aside" => act.note("aside", arg),
         "leave-it" => act.note("aside", ""),
         "answer" => {
-            let why = act.need("why", "Write how it is at the spot.")?;
+            let why = act.need("why", AskJob::AtTheSpot)?;
             act.keep(Some(job), Fact::AsideAnswered { entry: id(arg)?, why })?;
             act.say = Some("Saved. The entry stays put aside, and no longer keeps a proof from standing.".into());
         }

@@ -2,8 +2,12 @@
 
 use std::collections::BTreeMap;
 
+use super::Route;
+use super::parts::{Errand, Filled};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::known::Rules;
+use crate::job::refusal::{NetworkRefusal, Refusal};
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, Stamp};
 use crate::site::KnownPoint;
@@ -13,8 +17,7 @@ use crate::tag::TagId;
 use crate::text::Reader;
 use crate::world::World;
 
-use super::Route;
-use super::parts::{Errand, Filled};
+use crate::text::{AskFirst, AskLock};
 
 /// What this device knows of a tag.
 #[derive(Default)]
@@ -155,12 +158,12 @@ pub struct Act<'a> {
 
 impl Act<'_> {
     /// Keeps a fact of the job (or of the device when no job is open): through the gate, to disk, and then into the job.
-    pub fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
+    pub fn keep(&mut self, job: Option<EntryId>, fact: Fact) -> Result<EntryId, NotDone> {
         self.app.keep(job, fact)
     }
 
     /// Keeps a fact about a site's supply network.
-    pub fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, String> {
+    pub fn keep_at(&mut self, site: EntryId, fact: Fact) -> Result<EntryId, NotDone> {
         self.app.keep_at(site, fact)
     }
 
@@ -170,18 +173,18 @@ impl Act<'_> {
     }
 
     /// A job beside its site's supply network.
-    pub fn cut(&mut self, job: &Job) -> Result<Cut, String> {
-        self.app.cut(job).ok_or_else(|| "No supply network is drawn for this site yet.".into())
+    pub fn cut(&mut self, job: &Job) -> Result<Cut, NotDone> {
+        self.app.cut(job).ok_or_else(|| Refusal::Network(NetworkRefusal::NotDrawn).into())
     }
 
     /// The job as it is now.
-    pub fn job(&mut self, id: EntryId) -> Result<Job, String> {
+    pub fn job(&mut self, id: EntryId) -> Result<Job, NotDone> {
         self.app.look_at(id)
     }
 
     /// The person who has the device in hand.
-    pub fn acting(&self) -> Result<EntryId, String> {
-        self.app.acting.ok_or_else(|| "Say first who has this device in hand.".into())
+    pub fn acting(&self) -> Result<EntryId, NotDone> {
+        self.app.acting.ok_or_else(|| Refusal::NobodyActs.into())
     }
 
     /// People, sites, instruments.
@@ -190,12 +193,12 @@ impl Act<'_> {
     }
 
     /// Where a tag hangs or hung, latest first.
-    pub fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, String> {
-        self.app.places_of(tag)
+    pub fn places_of(&self, tag: TagId) -> Result<Vec<TagRow>, NotDone> {
+        Ok(self.app.places_of(tag)?)
     }
 
     /// Keeps the photo that waits on this screen, with the reason.
-    pub fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), String> {
+    pub fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), NotDone> {
         self.app.keep_waiting(job, of, why)
     }
 
@@ -215,7 +218,7 @@ impl Act<'_> {
     }
 
     /// Asks something before anything is kept: what was given stays on the screen, and the screen asks it.
-    pub fn ask(&mut self, text: String) -> Result<(), String> {
+    pub fn ask(&mut self, text: String) -> Result<(), NotDone> {
         for filled in self.input {
             self.app.edit(&filled.field, &filled.value);
         }
@@ -224,10 +227,10 @@ impl Act<'_> {
     }
 
     /// Rings the owner of a lock.
-    pub fn ring(&mut self, owner: EntryId) -> Result<(), String> {
+    pub fn ring(&mut self, owner: EntryId) -> Result<(), NotDone> {
         let number = self.world().telephone(owner).to_owned();
         if number.is_empty() {
-            return Err("No telephone number is kept for the owner. Ask for it on site.".into());
+            return Err(AskLock::Telephone.into());
         }
         self.errands.push(Errand::Ring { number });
         self.say = Some(format!("Ringing {}.", self.world().name(owner)));
@@ -235,7 +238,7 @@ impl Act<'_> {
     }
 
     /// Makes the record of a job, and has it handed on.
-    pub fn share_record(&mut self, job: EntryId, withhold: bool) -> Result<(), String> {
+    pub fn share_record(&mut self, job: EntryId, withhold: bool) -> Result<(), NotDone> {
         let errand = self.app.share_record(job, withhold)?;
         self.errands.push(errand);
         self.say = Some("The record is made. It verifies as it is; what comes later is not in it.".into());
@@ -247,40 +250,41 @@ impl Act<'_> {
         self.input.iter().find(|f| f.field == field).map(|f| f.value.trim().to_owned()).unwrap_or_default()
     }
 
-    /// What was given for `field`; `ask` is the sentence if nothing was.
-    pub fn need(&self, field: &str, ask: &str) -> Result<String, String> {
+    /// What was given for `field`; `ask` says what to give if nothing was.
+    pub fn need(&self, field: &str, ask: impl Into<AskFirst>) -> Result<String, NotDone> {
         let value = self.given(field);
         let limit = if field == "mark" { 8000 } else { 2000 };
         if value.is_empty() {
-            return Err(ask.into());
+            return Err(ask.into().into());
         }
         if value.len() > limit {
-            return Err(format!("That is too long: at most {limit} characters. {ask}"));
+            return Err(AskFirst::Longer { most: limit, ask: Box::new(ask.into()) }.into());
         }
         Ok(value)
     }
 
     /// The signature of `name`, drawn or typed. Whoever types signs with their own name: what stands behind a comma, such as an office that
     /// they hold, may be left out.
-    pub fn signature(&self, name: &str) -> Result<String, String> {
-        let mark = self.need("mark", &format!("{name} signs in the box first."))?;
+    pub fn signature(&self, name: &str) -> Result<String, NotDone> {
+        let mark = self.need("mark", AskFirst::Signs { name: name.to_owned() })?;
         let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
         let alone = name.split_once(',').map_or(name, |(alone, _)| alone);
         match mark.strip_prefix("typed:") {
-            Some(typed) if ![name, alone].iter().any(|n| plain(n) == plain(typed)) => Err(format!(
-                "{typed:?} is not the name of {name}, who signs here. {name} types their own name, or draws."
-            )),
+            Some(typed) if ![name, alone].iter().any(|n| plain(n) == plain(typed)) => {
+                Err(AskFirst::SignsAsThemselves { typed: typed.to_owned(), name: name.to_owned() }.into())
+            }
             _ => Ok(mark),
         }
     }
 
     /// An id given for `field`.
-    pub fn need_id(&self, field: &str, ask: &str) -> Result<EntryId, String> {
-        self.need(field, ask)?.parse().map_err(|_| ask.to_owned())
+    pub fn need_id(&self, field: &str, ask: impl Into<AskFirst>) -> Result<EntryId, NotDone> {
+        let ask = ask.into();
+        self.need(field, ask.clone())?.parse().map_err(|_| ask.into())
     }
 
     /// Goes to the step whose turn it is, if `step` is passed; stays otherwise.
-    pub fn onward(&mut self, job: EntryId, step: Step) -> Result<(), String> {
+    pub fn onward(&mut self, job: EntryId, step: Step) -> Result<(), NotDone> {
         let now = self.app.look_at(job)?;
         let steps = now.steps();
         if steps.iter().any(|s| s.step == step && s.passed()) {

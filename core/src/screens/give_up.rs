@@ -6,9 +6,11 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::next;
 use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
+use crate::text::AskJob;
 
 /// What the button that leads here says.
 pub const GIVE_UP: &str = "Give up this isolation";
@@ -47,12 +49,12 @@ pub fn view(look: &Look, job: &Job) -> Page {
 }
 
 /// Gives it up.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     if verb != "give-up" {
         return Err(UNKNOWN.into());
     }
-    let why = act.need("give-up-why", "Write why the isolation is given up.")?;
-    let clear = act.need("give-up-clear", "Write how you saw that everybody is clear.")?;
+    let why = act.need("give-up-why", AskJob::GiveUpWhy)?;
+    let clear = act.need("give-up-clear", AskJob::GiveUpClear)?;
     act.keep(Some(job), Fact::GivenUp { why, clear })?;
     act.say = Some("The isolation is given up. Treat as live. Covers back, locks off, then close what was on.".into());
     act.go = Some(Route::Job(job));

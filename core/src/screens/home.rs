@@ -9,6 +9,7 @@ use super::context::{Act, Look};
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::rules;
+use crate::app::NotDone;
 use crate::job::ProofState;
 use crate::job::steps::Step;
 use crate::journal::fact::Duty;
@@ -16,8 +17,8 @@ use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Earthing, Order, System, parse_volts};
 use crate::store::{JobRow, LockRow};
-use crate::text;
 use crate::text::times;
+use crate::text::{self, AskDevice, AskFirst, AskJob, Gone};
 
 /// Sites whose supply is one tap away; of more, a job leads there.
 const MAX_SITES: usize = 12;
@@ -201,7 +202,7 @@ pub fn board(look: &Look) -> Page {
 }
 
 /// What is done outside a job.
-pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
         "hold" => {
             let person = id(arg)?;
@@ -229,10 +230,10 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
 }
 
 /// What a screen answers to an action that is not its own.
-pub(super) const UNKNOWN: &str = "This screen does not know that action.";
+pub(super) const UNKNOWN: Gone = Gone::Action;
 
-fn add_person(act: &mut Act) -> Result<(), String> {
-    let name = act.need("name", "Write the person's name.")?;
+fn add_person(act: &mut Act) -> Result<(), NotDone> {
+    let name = act.need("name", AskDevice::Name)?;
     let (qualification, telephone) = (spare(act, "qualification")?, spare(act, "telephone")?);
     // People are told apart by name, on every lock and every line of the record.
     distinct(act.world().people.values().map(|p| p.name.as_str()), &name)?;
@@ -246,7 +247,7 @@ fn add_person(act: &mut Act) -> Result<(), String> {
 }
 
 /// Takes the device into this person's hand, or asks for their PIN first.
-fn take(act: &mut Act, person: EntryId) -> Result<(), String> {
+fn take(act: &mut Act, person: EntryId) -> Result<(), NotDone> {
     if act.app.asks_of(person) {
         act.go = Some(Route::Pin(person));
         return Ok(());
@@ -257,19 +258,18 @@ fn take(act: &mut Act, person: EntryId) -> Result<(), String> {
     Ok(())
 }
 
-fn open_job(act: &mut Act) -> Result<(), String> {
+fn open_job(act: &mut Act) -> Result<(), NotDone> {
     let acting = act.acting()?;
-    let title = line(act, "title", "Write what the job is, such as: replace contactor K3.")?;
-    let site = line(act, "site", "Write the name of the site.")?;
-    let place = line(act, "place", "Write where on the site it is.")?;
-    let equipment = line(act, "equipment", "Write which equipment is to be isolated, as it is labelled.")?;
-    let scope = act.need("scope", "Write what is worked on, and where it ends.")?;
-    let system = picked::<System>(act, "system", "Choose which conductors there are at the point of work.")?;
-    let earthing = picked::<Earthing>(act, "earthing", "Choose the earthing arrangement, or that it is not known.")?;
-    let order = picked::<Order>(act, "order", "Choose the order of the dead test.")?;
-    let nominal_millivolts =
-        volts(act, "volts", "Write the nominal voltage: line to neutral, for three wire line to line.")?;
-    let tolerance = picked::<Tolerance>(act, "tolerance", "Choose the tolerance of the supply.")?;
+    let title = line(act, "title", AskJob::Title)?;
+    let site = line(act, "site", AskJob::Site)?;
+    let place = line(act, "place", AskJob::Place)?;
+    let equipment = line(act, "equipment", AskJob::Equipment)?;
+    let scope = act.need("scope", AskJob::Scope)?;
+    let system = picked::<System>(act, "system", AskJob::System)?;
+    let earthing = picked::<Earthing>(act, "earthing", AskJob::Earthing)?;
+    let order = picked::<Order>(act, "order", AskJob::Order)?;
+    let nominal_millivolts = volts(act, "volts", AskJob::Volts)?;
+    let tolerance = picked::<Tolerance>(act, "tolerance", AskJob::Tolerance)?;
     let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
     let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
     let site = match known {
@@ -297,17 +297,18 @@ fn open_job(act: &mut Act) -> Result<(), String> {
 }
 
 /// A text that stands on one line of every screen of a job.
-fn line(act: &Act, field: &str, ask: &str) -> Result<String, String> {
+fn line(act: &Act, field: &str, ask: AskJob) -> Result<String, NotDone> {
     const MAX: usize = 120;
     let text = act.need(field, ask)?;
     if text.chars().count() > MAX {
-        return Err(format!("That is too long: at most {MAX} characters. {ask}"));
+        return Err(AskFirst::Longer { most: MAX, ask: Box::new(ask.into()) }.into());
     }
     Ok(text)
 }
 
-fn volts(act: &Act, field: &str, ask: &str) -> Result<u32, String> {
-    parse_volts(&act.need(field, ask)?).map_err(|e| format!("{e}."))
+/// The volts given for `field`.
+pub(super) fn volts(act: &Act, field: &str, ask: impl Into<AskFirst>) -> Result<u32, NotDone> {
+    Ok(parse_volts(&act.need(field, ask)?).map_err(AskFirst::Volts)?)
 }
 
 /// The action that opens `route`.
@@ -316,7 +317,7 @@ pub(super) fn go(route: Route) -> String {
 }
 
 /// The id in an action's argument.
-pub(super) fn id(arg: &str) -> Result<EntryId, String> {
+pub(super) fn id(arg: &str) -> Result<EntryId, NotDone> {
     arg.parse().map_err(|_| UNKNOWN.into())
 }
 
@@ -335,20 +336,21 @@ pub(super) fn options<T: Serialize + Copy, W: Into<String>>(all: &[T], word: fn(
     all.iter().map(|value| (word_of(value), word(*value).into())).collect()
 }
 
-/// The value chosen in `field`; `ask` is the sentence if none was.
-pub(super) fn picked<T: DeserializeOwned>(act: &Act, field: &str, ask: &str) -> Result<T, String> {
-    read_word(&act.need(field, ask)?).ok_or_else(|| ask.to_owned())
+/// The value chosen in `field`; `ask` says what to choose if none was.
+pub(super) fn picked<T: DeserializeOwned>(act: &Act, field: &str, ask: impl Into<AskFirst>) -> Result<T, NotDone> {
+    let ask = ask.into();
+    Ok(read_word(&act.need(field, ask.clone())?).ok_or(ask)?)
 }
 
 /// What was given for a field that may stay empty, within the bounds of every other.
-pub(super) fn spare(act: &Act, field: &str) -> Result<String, String> {
-    if act.given(field).is_empty() { Ok(String::new()) } else { act.need(field, "Write it shorter.") }
+pub(super) fn spare(act: &Act, field: &str) -> Result<String, NotDone> {
+    if act.given(field).is_empty() { Ok(String::new()) } else { act.need(field, AskDevice::Shorter) }
 }
 
 /// Refuses a name that is taken: on the next screens things are told apart by their names alone.
-pub(super) fn distinct<'a>(mut taken: impl Iterator<Item = &'a str>, name: &str) -> Result<(), String> {
+pub(super) fn distinct<'a>(mut taken: impl Iterator<Item = &'a str>, name: &str) -> Result<(), NotDone> {
     if taken.any(|t| t.trim().to_lowercase() == name.to_lowercase()) {
-        return Err(format!("\"{name}\" is already listed here. Add something that tells the two apart."));
+        return Err(AskFirst::Listed { name: name.to_owned() }.into());
     }
     Ok(())
 }

@@ -8,6 +8,7 @@ use super::job::{lacking, next};
 use super::locks::{fit, held};
 use super::parts::{PhotoSeen, PhotoSlot, StepRow, StepState, Tone};
 use super::plan::{in_words, passed};
+use crate::app::NotDone;
 use crate::app::shoot::WAITING;
 use crate::job::steps::Step;
 use crate::job::{Circuit, Job};
@@ -15,10 +16,8 @@ use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, Point, uncovered};
 use crate::supply::Position;
-use crate::text;
+use crate::text::{self, AskIsolate, Gone};
 
-/// What is asked of who says that two points that look alike are two.
-const APART: &str = "Write by what the two are told apart, here at the spot.";
 /// Most points of other jobs that one is parted from in one act.
 const MAX_PARTED: usize = 100;
 
@@ -30,7 +29,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
         Step::Isolate(point) => match job.point(point) {
             Some(point) => at_point(&mut page, look, job, point),
             None => {
-                page.caution(Tone::Warn, "This point is not in this job. Go back to the job's steps.");
+                page.caution(Tone::Warn, text::ask_first(&Gone::PointOfStep.into(), look.world));
             }
         },
         _ => shed(&mut page, look, job),
@@ -39,7 +38,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 }
 
 /// What is done on a step of the isolation.
-pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     let now = act.job(job)?;
     let fact = match (step, verb) {
         (Step::Shed, "off") => {
@@ -52,7 +51,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             return if fit::act(act, job, Some(point), verb, arg)? { act.onward(job, step) } else { Ok(()) };
         }
         (Step::Isolate(point), "none-of-these") => {
-            let apart = act.need("apart", APART)?;
+            let apart = act.need("apart", AskIsolate::Apart)?;
             for known in act.app.beside_point(job, point).into_iter().take(MAX_PARTED) {
                 let other = known.point;
                 act.keep(Some(job), Fact::PointsParted { point, other, apart: apart.clone() })?;
@@ -60,11 +59,11 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             return Ok(());
         }
         (Step::Isolate(point), "parted") => {
-            let apart = act.need("apart", APART)?;
+            let apart = act.need("apart", AskIsolate::Apart)?;
             Fact::PointsParted { point, other: id(arg)?, apart }
         }
         (Step::Isolate(point), "keep-photo") => {
-            let why = act.need("photo-why", "Write why this photo is kept although it shows another point's tag.")?;
+            let why = act.need("photo-why", AskIsolate::PhotoWhy)?;
             act.keep_waiting(job, point, why)?;
             return act.onward(job, step);
         }
@@ -236,21 +235,21 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     page.main(format!("{} is open{load}", point.label), "open");
 }
 
-fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, String> {
-    let ask = "Choose whether it was opened off load.";
+fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, NotDone> {
+    let ask = AskIsolate::OffLoad;
     let off_load = still_on(job).is_empty()
         || match act.need("off-load", ask)?.as_str() {
             "yes" => true,
             "no" => false,
             _ => return Err(ask.into()),
         };
-    let ask = "Say how you found it: on, or off already.";
+    let ask = AskIsolate::Found;
     let found = match act.need("found", ask)?.as_str() {
         "on" => Position::Closed,
         "off" => Position::Open,
         _ => return Err(ask.into()),
     };
-    let seen = act.need("seen", "Write what you saw go off when the point was opened.")?;
+    let seen = act.need("seen", AskIsolate::Seen)?;
     Ok(Fact::PointOpened { point, off_load, seen, found, knowing: Vec::new() })
 }
 

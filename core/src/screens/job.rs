@@ -5,10 +5,11 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
+use crate::app::NotDone;
 use crate::job::steps::{self, Stage, Step};
 use crate::job::{Job, Standing};
 use crate::journal::{Entry, EntryId, Fact};
-use crate::text;
+use crate::text::{self, AskJob};
 
 /// The job's steps; the next one is the main action.
 pub fn view(look: &Look, job: &Job) -> Page {
@@ -206,10 +207,10 @@ fn withdrawal(look: &Look, job: &Job, entry: &Entry) -> Page {
 }
 
 /// What is done on a job's own screens.
-pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &str) -> Result<(), NotDone> {
     match (verb, step) {
         ("deviate", Some(step)) => {
-            let why = act.need("why", "Give the reason.")?;
+            let why = act.need("why", AskJob::Reason)?;
             act.keep(Some(job), Fact::Deviated { step: step.name(), why })?;
             act.go = Some(Route::Step(job, step));
             act.onward(job, step)
@@ -223,8 +224,8 @@ pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &st
             Ok(())
         }
         ("withdraw", None) => {
-            let entry: EntryId = arg.parse().map_err(|_| UNKNOWN.to_owned())?;
-            let why = act.need("why", "Say what was wrong with the entry.")?;
+            let entry: EntryId = arg.parse().map_err(|_| UNKNOWN)?;
+            let why = act.need("why", AskJob::EntryWrong)?;
             act.keep(Some(job), Fact::Withdrawn { entry, why })?;
             act.say = Some("The entry is withdrawn. It stays in the time line.".into());
             Ok(())

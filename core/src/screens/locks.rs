@@ -15,12 +15,13 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::go;
 use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::KeyAt;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Means, Off, uncovered};
-use crate::text;
+use crate::text::{self, AskLock, Gone};
 
 /// All locks of the job, and a form to fit a further one.
 pub fn view(look: &Look, job: &Job) -> Page {
@@ -103,9 +104,9 @@ fn beside(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Does what a button on the locks' screens says; `lock` is the lock whose screen it is.
-pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, arg: &str) -> Result<(), NotDone> {
     let Some(lock) = lock else { return fit::act(act, job, None, verb, arg).map(drop) };
-    let now = act.job(job)?.lock(lock).cloned().ok_or("This lock is not on this device.")?;
+    let now = act.job(job)?.lock(lock).cloned().ok_or(Gone::Lock)?;
     let fact = match verb {
         "ring" => return act.ring(now.owner),
         "take" => return one::take(act, job, &now),
@@ -115,10 +116,10 @@ pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, arg: 
             return held::take_off(act, job, lock, None);
         }
         "cut" => {
-            let why = act.need("cut-why", "Write why there was no key.")?;
+            let why = act.need("cut-why", AskLock::CutWhy)?;
             return held::take_off(act, job, lock, Some(why));
         }
-        "offer" => Fact::KeyOffered { lock, to: act.need_id("offer-to", "Choose who takes the lock and the key.")? },
+        "offer" => Fact::KeyOffered { lock, to: act.need_id("offer-to", AskLock::OfferTo)? },
         _ => forced::fact(act, lock, verb)?,
     };
     act.keep(Some(job), fact).map(drop)
@@ -126,7 +127,7 @@ pub fn act(act: &mut Act, job: EntryId, lock: Option<EntryId>, verb: &str, arg: 
 
 /// Keeps a fact that `person` signs: the device goes into their hands first, and back if the fact is refused, because then
 /// nothing was signed.
-pub(super) fn keep_as(act: &mut Act, job: EntryId, person: EntryId, fact: Fact) -> Result<(), String> {
+pub(super) fn keep_as(act: &mut Act, job: EntryId, person: EntryId, fact: Fact) -> Result<(), NotDone> {
     let (before, known) = (act.acting()?, act.app.hands.known);
     let how = act.app.signs(person, &act.given("pin"))?;
     act.app.hold(person, how)?;

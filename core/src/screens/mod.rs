@@ -33,6 +33,7 @@ pub use route::Route;
 pub(crate) use text::as_message;
 pub use text::as_text;
 
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::{Stage, Step};
 use crate::journal::EntryId;
@@ -74,8 +75,8 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
     }
 }
 
-/// Does what `verb` says on `route`; the error is a sentence for the person.
-pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
+/// Does what `verb` says on `route`; the error is why not.
+pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
     match route {
         Route::Home | Route::People | Route::NewJob | Route::Board => home::act(act, verb, arg),
         Route::Pin(person) => pin::act(act, *person, verb),
@@ -112,7 +113,7 @@ fn step_view(look: &Look, job: &Job, step: Step) -> Page {
     page
 }
 
-fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     match step.stage() {
         Stage::Plan => plan::act(act, job, step, verb, arg),
         Stage::Isolate => isolate::act(act, job, step, verb, arg),

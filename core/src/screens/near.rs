@@ -4,6 +4,7 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{Drawing, Ink, Shape, Tone};
+use crate::app::NotDone;
 use crate::app::near::entries;
 use crate::tag::{QUIET, Symbol};
 
@@ -63,7 +64,7 @@ fn code(text: &str) -> Drawing {
 }
 
 /// What is done here.
-pub fn act(act: &mut Act, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
     match verb {
         "show" => act.app.show_has(),
         "stop" => {

@@ -5,8 +5,10 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::sync::Join;
 use crate::sync::rules::{Size, Waits, goes};
+use crate::text::AskDevice;
 use crate::text::times;
 
 /// One line for the row on the first screen.
@@ -167,8 +169,8 @@ fn asked(page: &mut Page, look: &Look, join: &Join) {
 }
 
 /// What is done here. The network is the thread's business: an act only says what is wanted.
-pub fn act(act: &mut Act, verb: &str) -> Result<(), String> {
-    let ask = "Scan the code that the office shows, or copy it: it begins with stillbar-enrol.";
+pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
+    let ask = AskDevice::OfficeCode;
     match verb {
         "now" => act.say = Some("Asked for. This screen changes when there is an answer.".into()),
         "originals" => {

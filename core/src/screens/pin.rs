@@ -6,8 +6,10 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::locks::put;
 use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::app::pin::DIGITS;
 use crate::journal::{EntryId, SignedOn};
+use crate::text::AskDevice;
 
 /// Asks for a PIN, or for a first one.
 pub fn view(look: &Look, person: EntryId) -> Page {
@@ -73,10 +75,10 @@ pub fn view(look: &Look, person: EntryId) -> Page {
 }
 
 /// Does what a button of it says.
-pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), NotDone> {
     match verb {
         "pin" => {
-            let pin = act.need("pin", "Type your PIN.")?;
+            let pin = act.need("pin", AskDevice::Pin)?;
             act.app.check_pin(person, &pin)?;
             signed_on(act, person, SignedOn::Pin)
         }
@@ -87,11 +89,11 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
             signed_on(act, person, SignedOn::Pin)
         }
         "anew" => {
-            let witness = act.need_id("witness", "Choose who is the witness.")?;
+            let witness = act.need_id("witness", AskDevice::Witness)?;
             if witness == person {
-                return Err("The witness is somebody else.".into());
+                return Err(AskDevice::WitnessIsOther.into());
             }
-            let theirs = act.need("pin-witness", "The witness types their PIN.")?;
+            let theirs = act.need("pin-witness", AskDevice::WitnessPin)?;
             let pin = chosen(act)?;
             act.app.check_pin(witness, &theirs)?;
             let name = act.world().name(witness);
@@ -104,7 +106,7 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
             signed_on(act, person, SignedOn::Pin)
         }
         "office" => {
-            let code = act.need("office-code", "Type the code that the office made for this.")?;
+            let code = act.need("office-code", AskDevice::OfficeAsWitness)?;
             act.app.ask_office(person, &code)?;
             act.note("office-code", "");
             act.say = Some("The office is asked. Its answer comes on this screen.".into());
@@ -115,15 +117,15 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), String> {
 }
 
 /// A new PIN, typed twice alike.
-fn chosen(act: &Act) -> Result<String, String> {
-    let pin = act.need("pin-new", "Type a new PIN.")?;
+fn chosen(act: &Act) -> Result<String, NotDone> {
+    let pin = act.need("pin-new", AskDevice::PinNew)?;
     if pin != act.given("pin-again") {
-        return Err("The two are not the same. Type the new PIN twice.".into());
+        return Err(AskDevice::PinTwice.into());
     }
     Ok(pin)
 }
 
-fn signed_on(act: &mut Act, person: EntryId, how: SignedOn) -> Result<(), String> {
+fn signed_on(act: &mut Act, person: EntryId, how: SignedOn) -> Result<(), NotDone> {
     if !act.app.sign_on(person, how)? {
         act.go = Some(Route::Home);
     }

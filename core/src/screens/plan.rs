@@ -14,11 +14,12 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, distinct, go, id, options, picked};
 use super::job::{lacking, next};
 use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, Duty};
 use crate::journal::{EntryId, Fact};
-use crate::text;
+use crate::text::{self, AskPlan};
 
 /// What a step of the plan shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -40,7 +41,7 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 }
 
 /// What is done on a step of the plan.
-pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     match step {
         Step::Permit => act_permit(act, job, verb),
         Step::People => act_people(act, job, verb, arg),
@@ -88,17 +89,17 @@ fn permit(page: &mut Page, look: &Look, job: &Job) {
     page.button("Keep that there is none", "no-permit");
 }
 
-fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     if !act.given("reference").is_empty() && !act.given("why-none").is_empty() {
-        return Err("Either a reference or a reason why there is none: clear one of the two.".into());
+        return Err(AskPlan::PermitOrNone.into());
     }
     let fact = match verb {
         "permit" => {
-            let reference = act.need("reference", "Write the permit's reference, or say below why there is none.")?;
+            let reference = act.need("reference", AskPlan::PermitReference)?;
             Fact::PermitNoted { reference: Some(reference), why_none: None }
         }
         "no-permit" => {
-            let why = act.need("why-none", "Write why there is no permit.")?;
+            let why = act.need("why-none", AskPlan::PermitWhyNone)?;
             Fact::PermitNoted { reference: None, why_none: Some(why) }
         }
         _ => return Err(UNKNOWN.into()),
@@ -136,11 +137,11 @@ fn people(page: &mut Page, look: &Look, job: &Job) {
     page.button("Add somebody who is not listed", go(Route::People));
 }
 
-fn act_people(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+fn act_people(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "join" => {
-            let person = act.need_id("person", "Choose the person.")?;
-            let duty = picked(act, "duty", "Choose what the person does in this job.")?;
+            let person = act.need_id("person", AskPlan::Person)?;
+            let duty = picked(act, "duty", AskPlan::Duty)?;
             Fact::WorkerJoined { person, duty }
         }
         "leave" => Fact::WorkerLeft { person: id(arg)? },
@@ -159,12 +160,12 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
     lead(page, job, Step::Told, "Keep who was told", "told");
 }
 
-fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     if verb != "told" {
         return Err(UNKNOWN.into());
     }
-    let who = act.need("who", "Write who was told that the supply goes off.")?;
-    let how = act.need("how", "Write how they were told.")?;
+    let who = act.need("who", AskPlan::ToldWho)?;
+    let how = act.need("how", AskPlan::ToldHow)?;
     act.keep(Some(job), Fact::Told { who, how, about: About::Isolating }).map(drop)
 }
 
@@ -178,12 +179,12 @@ fn barriers(page: &mut Page, look: &Look, job: &Job) {
     lead(page, job, Step::Barriers, "Keep this barrier or sign", "barrier");
 }
 
-fn act_barriers(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+fn act_barriers(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     if verb != "barrier" {
         return Err(UNKNOWN.into());
     }
-    let what = act.need("what", "Write which barrier or sign it is.")?;
-    let at = act.need("at", "Write where it stands or hangs.")?;
+    let what = act.need("what", AskPlan::Barrier)?;
+    let at = act.need("at", AskPlan::BarrierAt)?;
     act.keep(Some(job), Fact::BarrierPlaced { what, at }).map(drop)
 }
 
@@ -205,15 +206,15 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
     }
 }
 
-fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "list" => {
-            let label = act.need("label", "Write the circuit as it is labelled on the board.")?;
-            let serves = act.need("serves", "Write what the circuit serves.")?;
+            let label = act.need("label", AskPlan::Circuit)?;
+            let serves = act.need("serves", AskPlan::CircuitServes)?;
             distinct(act.job(job)?.circuits.iter().map(|c| c.label.as_str()), &label)?;
             Fact::CircuitListed { label, serves }
         }
-        "none" => Fact::NoCircuits { why: act.need("why", "Write why there is no circuit to shed.")? },
+        "none" => Fact::NoCircuits { why: act.need("why", AskPlan::CircuitsWhyNone)? },
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact).map(drop)

@@ -10,12 +10,13 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::{lacking, next};
 use super::parts::{Opt, Pad, PadRow, Tone};
+use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, Standing};
 use crate::journal::fact::{InstrumentKind, ProvedOn};
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Reading, Test, parse_volts};
-use crate::text;
+use crate::prove::{Reading, ReadingError, Test, parse_volts};
+use crate::text::{self, AskFirst, AskProve};
 
 /// What a step of proving shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -32,15 +33,15 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 }
 
 /// What is done on a step of proving.
-pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     match (verb, arg) {
         ("cover", _) => {
-            let what = act.need("what", "Say which cover comes off.")?;
+            let what = act.need("what", AskProve::Cover)?;
             act.keep(Some(job), Fact::CoverOff { what })?;
             Ok(())
         }
         ("no-covers", _) => {
-            let why = act.need("why", "Say why no cover has to come off.")?;
+            let why = act.need("why", AskProve::NoCovers)?;
             act.keep(Some(job), Fact::NoCovers { why })?;
             act.onward(job, step)
         }
@@ -49,7 +50,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         ("after", works) => end(act, job, works == "works"),
         ("readings", group) => readings(act, job, group),
         ("seen", _) => {
-            let pair = act.need("seen", "Choose the pair that gave an indication.")?;
+            let pair = act.need("seen", AskProve::Seen)?;
             let (first, then) = pair.split_once(':').ok_or(UNKNOWN)?;
             let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
             let (first, then) = (first.to_owned(), then.to_owned());
@@ -148,17 +149,17 @@ fn prove_before(page: &mut Page, look: &Look, job: &Job) {
     page.main("It responds as it should", "before works");
 }
 
-fn proved_on(act: &Act) -> Result<ProvedOn, String> {
-    let on = act.need("on", "Choose what the indicator was proved on.")?;
+fn proved_on(act: &Act) -> Result<ProvedOn, NotDone> {
+    let on = act.need("on", AskProve::On)?;
     if on == "source" {
-        let what = act.need("source", "Name the live source that it was proved on, such as: socket of bay 2.")?;
+        let what = act.need("source", AskProve::Source)?;
         return Ok(ProvedOn::KnownSource(what));
     }
-    Ok(ProvedOn::ProvingUnit(on.parse().map_err(|_| UNKNOWN.to_owned())?))
+    Ok(ProvedOn::ProvingUnit(on.parse().map_err(|_| UNKNOWN)?))
 }
 
-fn begin(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
-    let indicator = act.need_id("indicator", "Choose the voltage indicator.")?;
+fn begin(act: &mut Act, job: EntryId, works: bool) -> Result<(), NotDone> {
+    let indicator = act.need_id("indicator", AskProve::Indicator)?;
     let on = proved_on(act)?;
     act.keep(Some(job), Fact::IndicatorProved { run: None, indicator, on, works })?;
     if works {
@@ -277,31 +278,33 @@ fn direct_field(run: EntryId, test: &Test) -> String {
     format!("{}-dc", field_of(run, test))
 }
 
-fn parse_reading(text: &str) -> Result<Reading, String> {
+fn parse_reading(text: &str) -> Result<Reading, ReadingError> {
     match text {
         "none" => Ok(Reading::None),
         "continuity" => Ok(Reading::Continuity),
         "lit" => Ok(Reading::Lit(None)),
-        volts => parse_volts(volts).map(Reading::Millivolts).map_err(|e| e.to_string()),
+        volts => parse_volts(volts).map(Reading::Millivolts),
     }
 }
 
-fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
+fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), NotDone> {
     let now = act.job(job)?;
-    let run = now.run().ok_or("Prove the indicator first.")?;
+    let run = now.run().ok_or(AskProve::IndicatorFirst)?;
     let plan = now.plan();
     let mut given = Vec::new();
     for test in plan.iter().filter(|t| group == "all" || t.group.to_string() == group) {
         for (field, dc) in [(field_of(run.id(), test), false), (direct_field(run.id(), test), true)] {
             let text = act.given(&field);
             if !text.is_empty() {
-                let reading = parse_reading(&text).map_err(|e| format!("{} – {}: {e}", test.first, test.then))?;
+                let (first, then) = (test.first.clone(), test.then.clone());
+                let reading =
+                    parse_reading(&text).map_err(|why| AskFirst::VoltsOf { first, then, why: Box::new(why) })?;
                 given.push((test, reading, dc));
             }
         }
     }
     if given.is_empty() {
-        return Err("No reading is entered yet. Enter what the indicator showed for each pair.".into());
+        return Err(AskProve::Reading.into());
     }
     let lit = given.iter().any(|(_, reading, dc)| now.shows_voltage(*reading, *dc));
     for (test, reading, dc) in given {
@@ -314,10 +317,10 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), String> {
     act.onward(job, Step::DeadTest)
 }
 
-fn level(act: &mut Act, job: EntryId, pair: &str) -> Result<(), String> {
+fn level(act: &mut Act, job: EntryId, pair: &str) -> Result<(), NotDone> {
     let (first, then) = pair.split_once(':').ok_or(UNKNOWN)?;
-    let level = act.need("level", "Choose the level that was lit.")?;
-    let reading = Reading::Lit(Some(level.parse().map_err(|_| UNKNOWN.to_owned())?));
+    let level = act.need("level", AskProve::Level)?;
+    let reading = Reading::Lit(Some(level.parse().map_err(|_| UNKNOWN)?));
     let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
     act.keep(Some(job), Fact::ReadingTaken { run, first: first.into(), then: then.into(), reading, dc: false })?;
     Ok(())
@@ -358,7 +361,7 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Somebody of the job who does not learn stands by a learner's test.
-fn sign(act: &mut Act, job: EntryId) -> Result<(), String> {
+fn sign(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
     let name = act.world().name(act.acting()?);
     let mark = act.signature(&name)?;
@@ -366,10 +369,10 @@ fn sign(act: &mut Act, job: EntryId) -> Result<(), String> {
     act.onward(job, Step::ProveAfter)
 }
 
-fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), String> {
+fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), NotDone> {
     let on = proved_on(act)?;
     let now = act.job(job)?;
-    let run = now.run().ok_or("Prove the indicator first.")?;
+    let run = now.run().ok_or(AskProve::IndicatorFirst)?;
     let whole = now.known.as_ref().is_some_and(|known| now.untested(run, &known.now).is_empty());
     act.keep(Some(job), Fact::IndicatorProved { run: Some(run.id()), indicator: run.indicator, on, works })?;
     if works && !whole {

@@ -4,6 +4,7 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::Tone;
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::EntryId;
 
@@ -27,7 +28,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
 }
 
 /// What is done there.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
         "share-record" => act.share_record(job, arg == "withheld"),
         _ => Err(UNKNOWN.into()),

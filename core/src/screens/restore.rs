@@ -9,12 +9,13 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
 use super::locks::{held, put};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Off, may_remove};
-use crate::text;
+use crate::text::{self, AskRestore};
 
 /// One step of restoring.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -41,12 +42,12 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 }
 
 /// Does what a button of a restoring step says.
-pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     let fact = match (step, verb) {
         (Step::CoversBack, "back") => Fact::CoverBack { cover: id(arg)? },
         (Step::Warn, "told") => Fact::Told {
-            who: act.need("who", "Write who was warned.")?,
-            how: act.need("how", "Write how they were warned.")?,
+            who: act.need("who", AskRestore::WarnedWho)?,
+            how: act.need("how", AskRestore::WarnedHow)?,
             about: About::Energising,
         },
         (Step::Unlock, "off") => {
@@ -56,13 +57,13 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         (Step::Unlock, "sign-off") => Fact::SignRemoved { point: id(arg)? },
         (Step::Close, "close") => Fact::PointClosed { point: id(arg)?, beside: None },
         (Step::Close, "beside") => {
-            let why = act.need("beside", "Write why both supplies go on together.")?;
+            let why = act.need("beside", AskRestore::Beside)?;
             Fact::PointClosed { point: id(arg)?, beside: Some(why) }
         }
         (Step::Presence, _) => return presence::act(act, job, verb),
         (Step::CircuitsOn, "on") => Fact::CircuitOn { circuit: id(arg)? },
         (Step::HandBack, "hand-back") => {
-            let to = act.need("to", "Write who takes the installation back.")?;
+            let to = act.need("to", AskRestore::BackTo)?;
             let mark = act.signature(&to)?;
             Fact::HandedBack { to, note: spare(act, "note")?, mark }
         }

@@ -5,14 +5,14 @@
 
 use super::build::Page;
 use super::context::{Act, Look};
-use super::home::UNKNOWN;
+use super::home::{UNKNOWN, volts};
 use super::parts::{EntryKind, Errand, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
 use crate::journal::fact::Limit;
 use crate::journal::{EntryId, Fact};
-use crate::prove::parse_volts;
-use crate::text;
+use crate::text::{self, AskDevice, AskFirst};
 
 /// Most sites that can be chosen here.
 const MAX_SITES: usize = 40;
@@ -69,25 +69,24 @@ fn limit_form(page: &mut Page, look: &Look) {
     page.entry("limit-rule", "Rule that sets it", hint, look.draft("limit-rule"));
 }
 
-fn limit_given(act: &Act) -> Result<Limit, String> {
-    let figure = |field: &str, ask: &str| parse_volts(&act.need(field, ask)?).map_err(|e| format!("{e}."));
+fn limit_given(act: &Act) -> Result<Limit, NotDone> {
     Ok(Limit {
-        ac: figure("limit-ac", "Write the limit in volts AC.")?,
-        dc: figure("limit-dc", "Write the limit in volts DC.")?,
-        rule: act.need("limit-rule", "Write the name of the company's rule that sets the limit.")?,
+        ac: volts(act, "limit-ac", AskDevice::LimitAc)?,
+        dc: volts(act, "limit-dc", AskDevice::LimitDc)?,
+        rule: act.need("limit-rule", AskDevice::LimitRule)?,
     })
 }
 
 /// Keeps what was set here.
-pub fn act(act: &mut Act, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
     match verb {
         "limit" => act.keep(None, Fact::LimitRuled { limit: limit_given(act)? }).map(drop),
         "ask-limit" => ask(act),
         "site" => {
-            let site = act.need_id("site", "Choose the site.")?;
-            let minutes = |field: &str, most: u32| -> Result<u32, String> {
-                let ask = format!("Write whole minutes, 1 to {most}.");
-                act.need(field, &ask)?.parse().map_err(|_| ask)
+            let site = act.need_id("site", AskDevice::Site)?;
+            let minutes = |field: &str, most: u32| -> Result<u32, NotDone> {
+                let ask = AskFirst::Minutes { most };
+                act.need(field, ask.clone())?.parse().map_err(|_| ask.into())
             };
             let (between_proofs, proof_holds) = (minutes("between", BETWEEN_PROOFS)?, minutes("holds", PROOF_HOLDS)?);
             act.keep_at(site, Fact::SiteRuled { between_proofs, proof_holds }).map(drop)
@@ -110,7 +109,7 @@ pub(super) fn at_set_up(page: &mut Page, look: &Look) {
 }
 
 /// A text to the person who is responsible, ready to be sent.
-pub(super) fn ask(act: &mut Act) -> Result<(), String> {
+pub(super) fn ask(act: &mut Act) -> Result<(), NotDone> {
     let from = act.acting().map(|person| act.world().name(person)).unwrap_or_default();
     let text = format!(
         "We prove dead with a two-pole voltage indicator. Which figure counts as no voltage at our sites? Please name a limit in volts \
@@ -141,7 +140,7 @@ pub(super) fn change(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Changes the limit of a job.
-pub(super) fn act_change(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub(super) fn act_change(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let limit = if verb == "no-limit" { None } else { Some(limit_given(act)?) };
     act.keep(Some(job), Fact::LimitSet { limit }).map(drop)
 }

@@ -6,6 +6,7 @@ use super::context::{Act, Look, TagKnown};
 use super::home::{UNKNOWN, go, id};
 use super::locks::{held, key_place};
 use super::parts::{PhotoSeen, PhotoSlot, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
@@ -13,8 +14,8 @@ use crate::names::alike;
 use crate::point::{Lock, Point};
 use crate::site::KnownPoint;
 use crate::tag::TagId;
-use crate::text;
 use crate::text::times;
+use crate::text::{self, AskDevice, AskFirst, AskIsolate, Gone};
 
 /// Most jobs that are listed beside those that know the tag.
 const MAX_JOBS: usize = 20;
@@ -33,13 +34,13 @@ fn typed(page: &mut Page, look: &Look) {
     page.entry("tag", "Or the tag as printed", "16 characters, in groups of four", look.draft("tag"));
 }
 
-fn given(act: &Act) -> Result<TagId, String> {
-    let text = act.need("tag", "Write the 16 characters that are printed beside the tag.")?;
-    text.parse().map_err(|e: crate::tag::TagError| format!("{e}."))
+fn given(act: &Act) -> Result<TagId, NotDone> {
+    let text = act.need("tag", AskDevice::Tag)?;
+    Ok(text.parse().map_err(AskFirst::TagText)?)
 }
 
 /// What is done on the two screens outside a job.
-pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
         "look" => {
             act.go = Some(Route::Tag(given(act)?));
@@ -210,8 +211,8 @@ pub fn of_point(look: &Look, job: &Job, point: EntryId) -> Page {
 }
 
 /// What is done on the screen of a point's tags.
-pub fn act_point(act: &mut Act, job: EntryId, point: EntryId, verb: &str, arg: &str) -> Result<(), String> {
-    let tag = || arg.parse::<TagId>().map_err(|e| format!("{e}."));
+pub fn act_point(act: &mut Act, job: EntryId, point: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    let tag = || arg.parse::<TagId>().map_err(AskFirst::TagText);
     match verb {
         "typed" => {
             let tag = given(act)?;
@@ -220,11 +221,11 @@ pub fn act_point(act: &mut Act, job: EntryId, point: EntryId, verb: &str, arg: &
         "found" => found(act, job, point, tag()?),
         "bind" => bind(act, job, point, tag()?, None),
         "move" => {
-            let why = act.need("why", "Write why the tag hangs here now.")?;
+            let why = act.need("why", AskIsolate::TagMovedWhy)?;
             bind(act, job, point, tag()?, Some(why))
         }
         "gone" => {
-            let why = act.need("lost", "Write what became of the tag.")?;
+            let why = act.need("lost", AskIsolate::TagGone)?;
             act.keep(Some(job), Fact::TagGone { tag: tag()?, point, why })?;
             act.say = Some("The tag is given up. Stick a new one and scan it.".into());
             Ok(())
@@ -233,13 +234,13 @@ pub fn act_point(act: &mut Act, job: EntryId, point: EntryId, verb: &str, arg: &
     }
 }
 
-fn bind(act: &mut Act, job: EntryId, point: EntryId, tag: TagId, why: Option<String>) -> Result<(), String> {
+fn bind(act: &mut Act, job: EntryId, point: EntryId, tag: TagId, why: Option<String>) -> Result<(), NotDone> {
     act.keep(Some(job), Fact::TagBound { tag, point, why })?;
     here(act, job, point, tag)
 }
 
 /// The tag was read at its point: kept, and back to the step.
-fn here(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), String> {
+fn here(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), NotDone> {
     act.keep(Some(job), Fact::TagRead { tag, point })?;
     let label = act.job(job)?.point(point).map(|p| p.label.clone()).unwrap_or_default();
     act.say = Some(format!("This is {label}, by its tag."));
@@ -248,9 +249,9 @@ fn here(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), S
 }
 
 /// A tag was read on this screen: of this point, of the same point in another job, blank, or of another point.
-fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), String> {
+fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), NotDone> {
     let now = act.job(job)?;
-    let at = now.point(point).ok_or("This point is not in this job.")?;
+    let at = now.point(point).ok_or(Gone::Point)?;
     if at.tags_now().any(|t| t.tag == tag) {
         return here(act, job, point, tag);
     }

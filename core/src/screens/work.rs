@@ -9,13 +9,14 @@ use super::locks::{keep_as, people, put, sign_here};
 use super::parts::{EntryKind, Tone};
 use super::plan::sources;
 use super::rules;
+use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, Standing, TroubleKind};
 use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
 use crate::prove::{Reading, Taken, parse_volts};
-use crate::text;
+use crate::text::{self, AskFirst, AskJob};
 
 const ENDS: &str = "This ends the proof.";
 
@@ -163,22 +164,22 @@ pub fn shift(look: &Look, job: &Job) -> Page {
 }
 
 /// Does what a button on these screens says.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), NotDone> {
     match verb {
         "begin" => {
-            let run = act.job(job)?.run().map(|r| r.id()).ok_or("Nothing is proved dead yet. Prove it first.")?;
+            let run = act.job(job)?.run().map(|r| r.id()).ok_or(AskJob::ProveFirst)?;
             act.keep(Some(job), Fact::WorkBegan { run })?;
         }
         "finish" => {
-            let clear = act.need("clear", "Write how you saw that people, tools and earths are clear.")?;
+            let clear = act.need("clear", AskJob::Clear)?;
             act.keep(Some(job), Fact::WorkFinished { clear })?;
             act.onward(job, Step::Work)?;
         }
         "met" => {
-            let at = act.need("met-at", "Write where the voltage was met.")?;
+            let at = act.need("met-at", AskJob::MetAt)?;
             let reading = match act.given("met-volts").as_str() {
                 "" => Reading::Lit(None),
-                volts => Reading::Millivolts(parse_volts(volts).map_err(|e| format!("{e}."))?),
+                volts => Reading::Millivolts(parse_volts(volts).map_err(AskFirst::Volts)?),
             };
             act.keep(Some(job), Fact::VoltageMet { at, reading })?;
             (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
@@ -189,14 +190,14 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             act.say = Some("Work is stopped. Treat as live until it is proved dead again.".into());
         }
         "leave" => {
-            let why = act.need("why", "Write why the work is left.")?;
+            let why = act.need("why", AskJob::LeftWhy)?;
             act.keep(Some(job), Fact::WorkLeft { why })?;
             act.say = Some("Kept. The proof has ended: prove dead again when you come back.".into());
         }
         "source" => {
-            let kind = picked(act, "source-kind", "Choose what kind of source it is.")?;
-            let what = act.need("source-what", "Write what the source is.")?;
-            let at = act.need("source-at", "Write where the source comes in.")?;
+            let kind = picked(act, "source-kind", AskJob::SourceKind)?;
+            let what = act.need("source-what", AskJob::SourceWhat)?;
+            let at = act.need("source-at", AskJob::SourceAt)?;
             let looked = at.clone();
             let (terminals, millivolts) =
                 if kind == SourceKind::Control { sources::brings(act)? } else { (Vec::new(), None) };
@@ -206,8 +207,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             act.go = Some(Route::Step(job, Step::Points));
         }
         "scope" => {
-            let scope = act.need("scope", "Write what will be worked on now.")?;
-            let why = act.need("scope-why", "Write why the scope changes.")?;
+            let scope = act.need("scope", AskJob::ScopeNew)?;
+            let why = act.need("scope-why", AskJob::ScopeWhy)?;
             act.keep(Some(job), Fact::ScopeChanged { scope, why })?;
             voided(act, job);
             act.say = Some(
@@ -219,13 +220,13 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), St
             voided(act, job);
         }
         "neutral" => {
-            let what = act.need("neutral", "Write which neutral was parted, and where.")?;
+            let what = act.need("neutral", AskJob::NeutralParted)?;
             act.keep(Some(job), Fact::NeutralParted { what })?;
             voided(act, job);
         }
         "offer-shift" => {
-            let to = act.need_id("to", "Choose who takes the shift.")?;
-            let told = act.need("told", "Write what you told them.")?;
+            let to = act.need_id("to", AskJob::ShiftTo)?;
+            let told = act.need("told", AskJob::ShiftTold)?;
             act.keep(Some(job), Fact::ShiftOffered { to, told })?;
         }
         "take-shift" => take_shift(act, job)?,
@@ -310,9 +311,8 @@ fn taking(look: &Look, job: &Job, (from, to): (EntryId, EntryId), told: &str, pa
     page.main(format!("Fit the locks of {name}"), go(Route::Locks(job.id())));
 }
 
-fn take_shift(act: &mut Act, job: EntryId) -> Result<(), String> {
-    let (offer, from, to, _) =
-        act.job(job)?.shift.ok_or("The shift is not on offer. The outgoing person offers it first.")?;
+fn take_shift(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+    let (offer, from, to, _) = act.job(job)?.shift.ok_or(AskJob::ShiftOffered)?;
     let (from, name) = (act.world().name(from), act.world().name(to));
     let mark = act.signature(&name)?;
     keep_as(act, job, to, Fact::ShiftTaken { offer, mark })?;

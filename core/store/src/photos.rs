@@ -5,11 +5,12 @@
 //! its bytes still fit its name.
 
 use std::fs;
+use std::io;
 use std::path::Path;
 
-use crate::{plain, write_private};
+use crate::write_private;
 use stillbar_journal::fact::PhotoDoubt;
-use stillbar_media::evidence::{self, Checked};
+use stillbar_media::evidence::{self, Checked, PhotoError};
 use stillbar_values::TagId;
 
 /// A copy is named by its original's SHA-256, and this.
@@ -35,9 +36,20 @@ pub struct KeptPhoto {
     pub copies: Vec<String>,
 }
 
-/// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them. The error is a sentence for the person.
-pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, String> {
-    let photo = evidence::check(bytes).map_err(|e| e.to_string())?;
+/// Why a photo is not kept.
+#[derive(Debug, thiserror::Error)]
+pub enum KeepPhotoError {
+    /// It is none that can be kept.
+    #[error(transparent)]
+    Photo(#[from] PhotoError),
+    /// The disk did not take it.
+    #[error(transparent)]
+    Unwritten(#[from] io::Error),
+}
+
+/// Keeps `bytes` in `folder`, with a thumbnail and a working copy beside them.
+pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, KeepPhotoError> {
+    let photo = evidence::check(bytes)?;
     let tags = photo.codes().tags;
     let Checked { sha256, media, thumbnail, working, print, warnings, .. } = photo;
     let copies = [&print, &thumbnail].map(|copy| evidence::sha256(copy)).to_vec();
@@ -46,9 +58,7 @@ pub fn keep(folder: &Path, bytes: &[u8]) -> Result<KeptPhoto, String> {
         let path = folder.join(format!("{sha256}{suffix}"));
         let there = if suffix.is_empty() { original(folder, &sha256).is_some() } else { path.exists() };
         if !there {
-            write_private(&path, content).map_err(|e| {
-                format!("The photo could not be written: {}. Free some space and take it again.", plain(&e))
-            })?;
+            write_private(&path, content).map_err(KeepPhotoError::Unwritten)?;
         }
         if suffix.is_empty() {
             seal(&path);
@@ -91,9 +101,9 @@ pub fn to_send(folder: &Path, name: &str) -> Option<Vec<u8>> {
 }
 
 /// Keeps the small copy of a photo that somebody else took; there is no original of it here. What is no small picture is not kept.
-pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> Result<(), String> {
+pub fn keep_copy(folder: &Path, sha256: &str, bytes: &[u8]) -> io::Result<()> {
     if evidence::check(bytes).is_ok() {
-        write_private(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes).map_err(|e| e.to_string())?;
+        write_private(&folder.join(format!("{sha256}{THUMBNAIL}")), bytes)?;
     }
     Ok(())
 }

@@ -1,8 +1,6 @@
 //! What the exchange asks of whoever holds the journal. It knows neither the data folder nor the app: a test, a phone and a browser can each
 //! be the other side of these two traits.
 
-use std::fmt::Display;
-
 use stillbar_journal::{DeviceId, Entry};
 use stillbar_protocol::{Ask, DeviceSum, Enrolled, Erased, Size};
 use stillbar_values::EntryId;
@@ -29,14 +27,16 @@ pub trait Holder: Send + 'static {
     /// The journal while it is open.
     type Journal: Exchanged;
 
-    /// The journal, if it is open; otherwise why not, for the person.
-    fn open(&mut self) -> Result<&mut Self::Journal, String>;
+    /// The journal, if it is open.
+    fn open(&mut self) -> Result<&mut Self::Journal, <Self::Journal as Exchanged>::Error>;
+    /// Why something was not done, for the person.
+    fn says(&self, why: <Self::Journal as Exchanged>::Error) -> String;
 }
 
 /// A journal as the exchange sees it. Nothing here waits for the network.
 pub trait Exchanged {
     /// Why the journal did not give or take something.
-    type Error: Display;
+    type Error;
 
     /// The office that this device belongs to.
     fn office(&self) -> Option<OfficeClient>;

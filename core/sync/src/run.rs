@@ -25,8 +25,11 @@ pub fn with<H: Holder, T>(
     look: impl FnOnce(&mut H::Journal) -> Result<T, <H::Journal as Exchanged>::Error>,
 ) -> ExchangeOutcome<T> {
     let mut stand = stand.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-    let session = stand.open().map_err(ExchangeTrouble::Away)?;
-    look(session).map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {why}")))
+    let done = match stand.open() {
+        Ok(session) => look(session),
+        Err(why) => return Err(ExchangeTrouble::Away(stand.says(why))),
+    };
+    done.map_err(|why| ExchangeTrouble::Garbled(format!("on this device: {}", stand.says(why))))
 }
 
 /// Exchanges everything that can go now. `failures`: how often it failed just before; pages get smaller.

@@ -111,7 +111,7 @@ impl Phone {
         self.play(&format!("tap Next: Open up, treating it as live\n{done}"));
     }
     fn refused(&self, fact: Fact) -> String {
-        self.field().keep(self.person("Mara Lind"), Some(self.job()), fact).unwrap_err()
+        self.field().keep(self.person("Mara Lind"), Some(self.job()), fact).unwrap_err().to_string()
     }
     fn shows_lock(&self, label: &str) -> bool {
         self.field().known_locks().iter().any(|l| l.label == label)
@@ -463,7 +463,7 @@ fn a_refused_push_ends_no_hearing() {
     other.play(&fit("TB 1"));
     let office = Arc::new(Desk { pages: Mutex::new(other.entries()), refuses: true, ..desk(&one) });
     let done = one.field().exchange_over(office.clone(), "t");
-    assert!(done.unwrap_err().contains("another entry has this number"));
+    assert!(done.unwrap_err().says().contains("another entry has this number"));
     assert!(one.shows_lock("TB 1"), "the pull goes on");
     assert!(one.at_job().contains(FORGOT));
     // Its own entries are asked for as well from now on.

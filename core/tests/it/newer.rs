@@ -320,7 +320,8 @@ fn a_lock_of_a_job_that_cannot_be_read_in_full_is_on_and_keeps_its_point_open() 
     field.act(None, format!("go /job/{}", opened.id), vec![]);
     let told = as_text(&field.screen());
     assert!(told.contains("reat as live") && told.contains("newer version"), "{told}");
-    let refused = field.keep(owner, Some(job.id), Fact::PointClosed { point: point.id, beside: None }).unwrap_err();
+    let refused =
+        field.keep(owner, Some(job.id), Fact::PointClosed { point: point.id, beside: None }).unwrap_err().to_string();
     assert!(refused.contains("ZZ 9"), "{refused}");
 }
 

@@ -39,7 +39,7 @@ fn person(field: &Field, wanted: &str) -> EntryId {
 /// What the gate says to a fact of the first job, kept by Mara Lind.
 fn keep(field: &Field, fact: Fact) -> Result<EntryId, String> {
     let job = find(field, |f| matches!(f, Fact::JobOpened { .. }));
-    field.keep(person(field, "Mara Lind"), Some(job), fact)
+    field.keep(person(field, "Mara Lind"), Some(job), fact).map_err(|why| why.to_string())
 }
 
 fn close(field: &Field, name: &str, beside: Option<&str>) -> Result<EntryId, String> {

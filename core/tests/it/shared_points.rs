@@ -129,7 +129,7 @@ fn nobody_closes_a_point_that_another_job_has_locked_and_every_screen_says_whose
     };
     let q4 = field.entries().unwrap().into_iter().find(point).unwrap().id;
     let why = field.keep(person(&field, "Mara Lind"), Some(first), Fact::PointClosed { point: q4, beside: None });
-    assert!(why.unwrap_err().contains("TB 7"));
+    assert!(why.unwrap_err().to_string().contains("TB 7"));
 }
 
 /// A tag that hangs at the point of one job tells of the locks of every job at that point.
@@ -332,7 +332,7 @@ fn the_company_sets_a_limit_once_and_in_a_job_only_the_person_in_charge_changes_
             Fact::WorkerJoined { person: tomas, duty: stillbar_core::journal::fact::Duty::Working },
         )
         .unwrap();
-    let why = field.keep(tomas, Some(first), Fact::LimitSet { limit }).unwrap_err();
+    let why = field.keep(tomas, Some(first), Fact::LimitSet { limit }).unwrap_err().to_string();
     assert!(why.contains("Only the person in charge"), "{why}");
     goes(&field, &format!("/job/{first}/change"));
     device.play(

@@ -11,11 +11,21 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 
 /// Every message, in English.
 const ENGLISH: &str = concat!(
+    include_str!("en/ask.ftl"),
+    include_str!("en/ask-device.ftl"),
+    include_str!("en/ask-isolate.ftl"),
+    include_str!("en/ask-job.ftl"),
+    include_str!("en/ask-lock.ftl"),
+    include_str!("en/ask-plan.ftl"),
+    include_str!("en/ask-prove.ftl"),
+    include_str!("en/ask-restore.ftl"),
+    include_str!("en/ask-supply.ftl"),
     include_str!("en/blockers.ftl"),
     include_str!("en/case.ftl"),
     include_str!("en/conditions.ftl"),
     include_str!("en/dead-test.ftl"),
     include_str!("en/energised.ftl"),
+    include_str!("en/gone.ftl"),
     include_str!("en/judge.ftl"),
     include_str!("en/drawing.ftl"),
     include_str!("en/files.ftl"),

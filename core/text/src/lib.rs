@@ -1,8 +1,10 @@
 //! Text: the one room that makes sentences of what the rules find. Nothing is decided by what it says.
 //!
 //! A function a kind of finding; each variant is one message of the catalogue in `en/`. Names of people and instruments come from the
-//! [`World`], so that a finding holds ids. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
+//! [`World`], so that a finding holds ids. What is asked of a person first is a value of
+//! [`AskFirst`]. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
 
+mod ask;
 mod blocker;
 mod case;
 mod catalogue;
@@ -22,6 +24,10 @@ pub mod times;
 mod void;
 mod words;
 
+pub use ask::{
+    AskDevice, AskFirst, AskIsolate, AskJob, AskLock, AskPlan, AskProve, AskRestore, AskSupply, Gone, InstrumentPart,
+    ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
+};
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};
 #[doc(hidden)]

@@ -30,7 +30,7 @@ fn value(screen: &Screen, field: &str) -> Option<String> {
 }
 
 fn type_on(field: &Field, shown: &Screen, value: &str) -> Result<(), String> {
-    field.edit_on(&shown.route, &shown.hand, "title", value)
+    field.edit_on(&shown.route, &shown.hand, "title", value).map_err(|why| why.to_string())
 }
 
 #[test]

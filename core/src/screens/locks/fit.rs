@@ -4,6 +4,7 @@
 //! writes a name says it, so that no name is left standing for the next person. Start at [`form`].
 
 use super::held;
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
@@ -15,7 +16,7 @@ use crate::screens::home::{UNKNOWN, id};
 use crate::screens::parts::Tone;
 use crate::site::padlocks;
 use crate::store::LockRow;
-use crate::text;
+use crate::text::{self, AskLock, Gone};
 
 /// The field that holds for whom the form is, where that is not the person in hand. It goes when the device is handed on.
 pub(crate) const FOR_WHOM: &str = "lock-for";
@@ -165,11 +166,11 @@ fn on_already(there: &[&LockRow], label: &str, name: &str) -> String {
 }
 
 /// Opens the form for another person's lock, or keeps a lock. `at`: the point whose step it is. True if something was kept.
-pub fn act(act: &mut Act, job: EntryId, at: Option<EntryId>, verb: &str, arg: &str) -> Result<bool, String> {
+pub fn act(act: &mut Act, job: EntryId, at: Option<EntryId>, verb: &str, arg: &str) -> Result<bool, NotDone> {
     let who = id(arg)?;
     let now = act.job(job)?;
     match verb {
-        "for" if !now.people().contains(&who) => Err("Put the person on the job first.".into()),
+        "for" if !now.people().contains(&who) => Err(AskLock::OnJobFirst.into()),
         "for" => {
             let own = act.app.acting == Some(who);
             act.note(FOR_WHOM, if own { "" } else { arg });
@@ -180,22 +181,22 @@ pub fn act(act: &mut Act, job: EntryId, at: Option<EntryId>, verb: &str, arg: &s
     }
 }
 
-fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<bool, String> {
+fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<bool, NotDone> {
     let acting = act.app.acting;
     let field = |name: &str| of(name, owner, acting);
-    let gone = "This point is not in this job. Go back to the job's steps.";
+    let gone = Gone::PointOfStep;
     let point = at.map(|id| job.point(id).ok_or(gone)).transpose()?;
     if let Some(point) = point.filter(|p| !p.lockable) {
-        let how = act.need(&field("how"), "This point takes no lock. Write how it is secured instead.")?;
+        let how = act.need(&field("how"), AskLock::SecuredInstead)?;
         let (on, label, means) = (On::Point(point.stamp.id), "no lock".to_owned(), Means::Other(how));
         let fact = Fact::LockFitted { on, owner, label, key: KeyAt::Owner, means, through: None };
         return act.keep(Some(job.id()), fact).map(|_| true);
     }
-    let label = act.need(&field("lock-label"), "Write what is on the lock's label.")?;
+    let label = act.need(&field("lock-label"), AskLock::Label)?;
     let on = match point {
         Some(point) if job.boxes_of(point.stamp.id).is_empty() => On::Point(point.stamp.id),
         _ => {
-            let ask = "Choose where the lock is: on a point, or on a lock box.";
+            let ask = AskLock::Where;
             match act.need(&field("on"), ask)?.split_once(' ') {
                 Some(("point", id)) => On::Point(id.parse().map_err(|_| ask)?),
                 Some(("box", id)) => On::Box(id.parse().map_err(|_| ask)?),
@@ -203,19 +204,19 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
             }
         }
     };
-    let ask = "Choose where the key of this lock is.";
+    let ask = AskLock::Key;
     let key = match act.need(&field("key"), ask)?.as_str() {
         "owner" => KeyAt::Owner,
         lockbox => KeyAt::Box(lockbox.parse().map_err(|_| ask)?),
     };
     if matches!((on, key), (On::Box(_), KeyAt::Box(_))) {
-        return Err("The key of a personal lock on a box stays with its owner. Choose: with the owner.".into());
+        return Err(AskLock::KeyWithOwner.into());
     }
-    let ask = "Choose how it is locked: a padlock through the device, or a padlock on a hasp.";
+    let ask = AskLock::Means;
     let means = match act.need(&field("means"), ask)?.as_str() {
         "padlock" => Means::Padlock,
         "hasp" => Means::Hasp,
-        "other" => Means::Other(act.need(&field("how"), "Write which other means secures the point.")?),
+        "other" => Means::Other(act.need(&field("how"), AskLock::MeansOther)?),
         _ => return Err(ask.into()),
     };
     let there = if matches!(means, Means::Other(_)) { Vec::new() } else { act.app.padlocks(owner, &label) };
@@ -236,7 +237,7 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
         }
         "through" => (label, Some(first.fit)),
         "another" => {
-            let ask = "Write what tells the two padlocks apart, such as: blue tape.";
+            let ask = AskLock::PadlockMark;
             let marked = format!("{label}, {}", act.need(&field("padlock-mark"), ask)?);
             if alike(&marked, &label) {
                 return Err(ask.into());

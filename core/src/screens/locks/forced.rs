@@ -2,7 +2,9 @@
 //! they resume. The conditions are in [`forced_lacks`].
 
 use super::{keep_as, put, sign_here};
+use crate::app::NotDone;
 use crate::job::Job;
+use crate::job::refusal::{LockRefusal, Refusal};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Forced, Lock, Off, forced_lacks};
 use crate::screens::build::Page;
@@ -10,7 +12,7 @@ use crate::screens::context::{Act, Look};
 use crate::screens::home::UNKNOWN;
 use crate::screens::parts::{EntryKind, Tone};
 use crate::store::LockRow;
-use crate::text;
+use crate::text::{self, AskLock};
 
 /// What is known of a forced removal and what it still lacks, or the form that begins one.
 pub(super) fn show(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
@@ -46,34 +48,31 @@ pub(super) fn show(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
 }
 
 /// The fact that a form of a forced removal keeps.
-pub(super) fn fact(act: &Act, lock: EntryId, verb: &str) -> Result<Fact, String> {
+pub(super) fn fact(act: &Act, lock: EntryId, verb: &str) -> Result<Fact, NotDone> {
     Ok(match verb {
         "force" => Fact::ForcedBegun {
             lock,
-            authority: act.need_id("authority", "Choose who answers for taking this lock off.")?,
-            function: act.need("force-function", "Write what the authority is at this site.")?,
-            reached: act.need("force-reached", "Write how the authority was reached.")?,
-            why: act.need("force-why", "Write why it cannot wait for the owner.")?,
+            authority: act.need_id("authority", AskLock::Authority)?,
+            function: act.need("force-function", AskLock::AuthorityIs)?,
+            reached: act.need("force-reached", AskLock::AuthorityReached)?,
+            why: act.need("force-why", AskLock::CannotWait)?,
         },
-        "not-on-site" => Fact::OwnerNotOnSite {
-            lock,
-            how: act.need("absent-how", "Write how you found that the owner is not on site.")?,
-        },
+        "not-on-site" => Fact::OwnerNotOnSite { lock, how: act.need("absent-how", AskLock::NotOnSite)? },
         "sought" => Fact::OwnerSought {
             lock,
-            how: act.need("sought-how", "Write how you tried to reach the owner.")?,
-            outcome: act.need("sought-outcome", "Write what came of the attempt.")?,
+            how: act.need("sought-how", AskLock::SoughtHow)?,
+            outcome: act.need("sought-outcome", AskLock::SoughtOutcome)?,
         },
-        "told" => Fact::OwnerTold { lock, how: act.need("told-how", "Write how the owner was told.")? },
+        "told" => Fact::OwnerTold { lock, how: act.need("told-how", AskLock::ToldHow)? },
         _ => return Err(UNKNOWN.into()),
     })
 }
 
 /// Takes the lock off: the authority has the device and signs.
-pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), String> {
-    let forced = lock.forced.as_ref().ok_or("Name first who answers for taking this lock off.")?;
+pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), NotDone> {
+    let forced = lock.forced.as_ref().ok_or(AskLock::AuthorityFirst)?;
     if let Some(lack) = forced_lacks(Some(forced)).first() {
-        return Err(text::forced_lack(*lack));
+        return Err(Refusal::Lock(LockRefusal::Forced(*lack)).into());
     }
     let authority = act.world().name(forced.authority);
     let mark = act.signature(&authority)?;
@@ -90,7 +89,7 @@ pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), Strin
 }
 
 /// The same padlock at a point of another job is off as well: what was found and tried for the one counts for the other.
-fn elsewhere(act: &mut Act, forced: &Forced, row: &LockRow, mark: &str) -> Result<(), String> {
+fn elsewhere(act: &mut Act, forced: &Forced, row: &LockRow, mark: &str) -> Result<(), NotDone> {
     let (lock, job) = (row.fit, Some(row.job));
     let Forced { authority, function, reached, why, .. } = forced.clone();
     act.keep(job, Fact::ForcedBegun { lock, authority, function, reached, why })?;

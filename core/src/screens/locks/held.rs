@@ -1,5 +1,6 @@
 //! Locks of other jobs at the points of a job, and a padlock that goes through points of several.
 
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::screens::Route;
@@ -60,15 +61,16 @@ pub fn says(look: &Look, job: &Job, point: EntryId) -> String {
 }
 
 /// Takes a lock off. A padlock that goes through points of other jobs comes off there in the same act, and that is said.
-pub fn take_off(act: &mut Act, job: EntryId, lock: EntryId, cut: Option<String>) -> Result<(), String> {
+pub fn take_off(act: &mut Act, job: EntryId, lock: EntryId, cut: Option<String>) -> Result<(), NotDone> {
     let beside = act.app.padlock_beside(job, lock)?;
     act.keep(Some(job), Fact::LockRemoved { lock, cut: cut.clone() })?;
     let mut places = Vec::new();
     for row in beside {
         if act.job(row.job)?.lock(row.fit).is_some_and(|l| l.is_on()) {
-            act.keep(Some(row.job), Fact::LockRemoved { lock: row.fit, cut: cut.clone() }).map_err(|why| {
-                format!("The same padlock is on {}, for {}. {why}", text::row_place(&row), row.job_title)
-            })?;
+            let off = act.keep(Some(row.job), Fact::LockRemoved { lock: row.fit, cut: cut.clone() });
+            if let Err(why) = off {
+                return Err(NotDone::PadlockBeside { there: Box::new(row), why: Box::new(why) });
+            }
         }
         places.push(format!("{}, for {}", text::row_place(&row), row.job_title));
     }

@@ -1,6 +1,7 @@
 //! One lock: whose it is, hand-over, and how it comes off.
 
 use super::{forced, key_place, means_word, off_line, people, put, sign_here, to};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
@@ -9,7 +10,7 @@ use crate::screens::Route;
 use crate::screens::build::Page;
 use crate::screens::context::{Act, Look};
 use crate::screens::parts::Tone;
-use crate::text;
+use crate::text::{self, AskLock};
 
 /// All about one lock.
 pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
@@ -131,8 +132,8 @@ fn hand_over(look: &Look, job: &Job, lock: &Lock, own: bool, page: &mut Page) {
 }
 
 /// Lock and key pass to whoever they were offered to: they have the device and sign.
-pub fn take(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), String> {
-    let (offer, to) = lock.offered.ok_or("This lock is not on offer. Its holder offers it first.")?;
+pub fn take(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), NotDone> {
+    let (offer, to) = lock.offered.ok_or(AskLock::OfferFirst)?;
     let name = act.world().name(to);
     let mark = act.signature(&name)?;
     super::keep_as(act, job, to, Fact::KeyTaken { offer, mark })?;

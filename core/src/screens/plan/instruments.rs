@@ -6,12 +6,13 @@ use super::super::home::{UNKNOWN, options, picked, spare};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use super::passed;
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{InstrumentKind, LightsFrom};
 use crate::journal::{EntryId, Fact};
 use crate::names::alike;
-use crate::text;
+use crate::text::{self, AskFirst, AskPlan, InstrumentPart};
 
 /// The checks so far, one more check, and a new instrument.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -85,10 +86,10 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 /// source).
 const LIGHTS_FROM: [u32; 6] = [1_000, 6_000, 12_000, 24_000, 50_000, 120_000];
 
-fn lights_from(act: &Act) -> Result<LightsFrom, String> {
-    let ask = "Choose the lowest AC voltage that the indicator shows.";
+fn lights_from(act: &Act) -> Result<LightsFrom, NotDone> {
+    let ask = AskPlan::LightsFromAc;
     let ac = act.need("lights-ac", ask)?.parse().map_err(|_| ask)?;
-    let ask = "Choose the lowest DC voltage that the indicator shows, or that it shows none.";
+    let ask = AskPlan::LightsFromDc;
     let dc = match act.need("lights-dc", ask)?.as_str() {
         "none" => None,
         mv => Some(mv.parse().map_err(|_| ask)?),
@@ -108,37 +109,38 @@ fn kind_word(kind: InstrumentKind) -> &'static str {
 }
 
 /// Adds an instrument, or keeps a check of one.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     match verb {
         "add" => {
-            let kind = picked(act, "kind", "Choose what the instrument is for.")?;
-            let name = act.need("name", "Write the maker and type of the instrument.")?;
-            let serial = act.need("serial", "Write the serial number, or that it has none.")?;
+            let kind = picked(act, "kind", AskPlan::InstrumentKind)?;
+            let name = act.need("name", AskPlan::InstrumentName)?;
+            let serial = act.need("serial", AskPlan::InstrumentSerial)?;
             let lights_from = if kind == InstrumentKind::Indicator { Some(lights_from(act)?) } else { None };
             // Two records of one instrument would let a check of the one stand for the other.
             let same =
                 |i: &crate::world::Instrument| i.kind == kind && alike(&i.name, &name) && alike(&i.serial, &serial);
             if act.world().instruments.values().any(same) {
-                return Err("This instrument is listed already. Choose it above.".into());
+                return Err(AskPlan::InstrumentListed.into());
             }
             act.keep(None, Fact::InstrumentNoted { kind, name, serial, lights_from })?;
             act.say = Some("Listed. Now look it over before use.".into());
             Ok(())
         }
         "check" => {
-            let instrument = act.need_id("instrument", "Choose which instrument you looked over.")?;
+            let instrument = act.need_id("instrument", AskPlan::Instrument)?;
             let (sound, note) = (act.given("sound"), spare(act, "note")?);
             let is = |what: &str| sound.lines().any(|l| l == what);
             let (leads_sound, tips_sound, body_sound, in_date) = (is("leads"), is("tips"), is("case"), is("date"));
             // A tick that was forgotten would be kept as a fault, in the name of whoever has the device.
-            let parts =
-                [(leads_sound, "leads"), (tips_sound, "tips"), (body_sound, "case"), (in_date, "date of its check")];
-            let open: Vec<_> = parts.iter().filter(|(sound, _)| !sound).map(|(_, part)| *part).collect();
-            if !open.is_empty() && note.is_empty() {
-                return Err(format!(
-                    "Not marked: {}. Look at that too and mark it. If something is not sound, write below what it is, and keep that.",
-                    open.join(", ")
-                ));
+            let parts = [
+                (leads_sound, InstrumentPart::Leads),
+                (tips_sound, InstrumentPart::Tips),
+                (body_sound, InstrumentPart::Case),
+                (in_date, InstrumentPart::Date),
+            ];
+            let parts: Vec<_> = parts.into_iter().filter(|(sound, _)| !sound).map(|(_, part)| part).collect();
+            if !parts.is_empty() && note.is_empty() {
+                return Err(AskFirst::NotMarked { parts }.into());
             }
             let fact = Fact::InstrumentChecked {
                 instrument,

@@ -7,12 +7,13 @@ use super::super::home::{UNKNOWN, distinct, go, id, options, picked, word_of};
 use super::super::parts::Tone;
 use super::super::supply::cut::in_short;
 use super::lead;
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Point, PointKind};
 use crate::supply::{Cut, Position};
-use crate::text;
+use crate::text::{self, AskPlan, Gone};
 
 /// What stands for the normal supply in the choice of what a point cuts off.
 const SUPPLY: &str = "supply";
@@ -130,7 +131,7 @@ pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
 }
 
 /// Adds a point or a box.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     let now = act.job(job)?;
     let fact = match verb {
         "known" => return fill_in(act, &now, id(arg)?),
@@ -153,8 +154,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
             return Ok(());
         }
         "box" => {
-            let label = act.need("box-label", "Write the number or name of the lock box.")?;
-            let at = act.need("box-at", "Write where the lock box hangs.")?;
+            let label = act.need("box-label", AskPlan::Box)?;
+            let at = act.need("box-at", AskPlan::BoxAt)?;
             distinct(now.boxes.iter().map(|b| b.label.as_str()), &label)?;
             Fact::BoxPlaced { label, at }
         }
@@ -164,8 +165,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
 }
 
 /// Puts a point that another job knows into the form; what it cuts off here, whoever adds it says.
-fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), String> {
-    let ask = "This point is not known at this site any more.";
+fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), NotDone> {
+    let ask = Gone::PointKnown;
     let known = act.app.point_known(job, point).ok_or(ask)?;
     let there = act.job(known.job)?;
     let there = there.point(point).ok_or(ask)?;
@@ -185,29 +186,29 @@ fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), String> {
     Ok(())
 }
 
-fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, String> {
-    let label = act.need("label", "Write the point as it is labelled, such as: Q1 main switch.")?;
+fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, NotDone> {
+    let label = act.need("label", AskPlan::Point)?;
     distinct(job.points.iter().map(|p| p.label.as_str()), &label)?;
-    let at = act.need("at", "Write where the point is.")?;
-    let kind = picked(act, "kind", "Choose what kind of device the point is.")?;
-    let ask = "Choose whether the point takes a lock.";
+    let at = act.need("at", AskPlan::PointAt)?;
+    let kind = picked(act, "kind", AskPlan::PointKind)?;
+    let ask = AskPlan::PointLockable;
     let lockable = match act.need("lockable", ask)?.as_str() {
         "yes" => true,
         "no" => false,
         _ => return Err(ask.into()),
     };
-    let marked = act.need("poles", "Mark each conductor that the point opens.")?;
+    let marked = act.need("poles", AskPlan::PointPoles)?;
     let poles: Vec<String> =
         job.conductors().into_iter().map(|c| c.name).filter(|name| marked.lines().any(|l| l == name)).collect();
     if poles.is_empty() {
-        return Err("Mark each conductor that the point opens.".into());
+        return Err(AskPlan::PointPoles.into());
     }
-    let ask = "Choose what the point cuts off: the normal supply, or a source that was found.";
+    let ask = AskPlan::PointCuts;
     let cuts = if act.need("cuts", ask)? == SUPPLY { None } else { Some(act.need_id("cuts", ask)?) };
     let link = match cut {
         None => None,
         Some(cut) => {
-            let ask = "Choose which switch of the supply network it is, or that it is not drawn there.";
+            let ask = AskPlan::PointSwitch;
             let switch = act.need("switch", ask)?;
             if switch == NOT_DRAWN { None } else { Some(cut.network.link(&switch).ok_or(ask)?) }
         }

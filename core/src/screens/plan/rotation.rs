@@ -5,11 +5,12 @@ use super::super::context::{Act, Look};
 use super::super::home::UNKNOWN;
 use super::super::parts::Tone;
 use super::lead;
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::Rotation;
 use crate::journal::{EntryId, Fact};
-use crate::text;
+use crate::text::{self, AskPlan};
 
 /// What was read, and the form.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -33,15 +34,15 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Keeps it.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "rotation" => {
-            let ask = "Choose which way it turns, or say below why it was not read.";
+            let ask = AskPlan::RotationOrWhy;
             let value = act.need("rotation", ask)?;
             let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == value).ok_or(ask)?;
-            Fact::RotationFound { rotation: Some(rotation), how: act.need("how", "Write where you read it.")? }
+            Fact::RotationFound { rotation: Some(rotation), how: act.need("how", AskPlan::RotationWhere)? }
         }
-        "not-read" => Fact::RotationFound { rotation: None, how: act.need("why", "Write why it was not read.")? },
+        "not-read" => Fact::RotationFound { rotation: None, how: act.need("why", AskPlan::RotationWhyNot)? },
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact)?;

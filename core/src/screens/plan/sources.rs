@@ -2,15 +2,15 @@
 
 use super::super::build::Page;
 use super::super::context::{Act, Look};
-use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
+use super::super::home::{UNKNOWN, options, picked, read_word, spare, volts, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
-use crate::prove::parse_volts;
-use crate::text;
+use crate::text::{self, AskPlan, Gone};
 
 /// The first question that is open, and the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
@@ -84,12 +84,12 @@ fn named(source: &SourceRef) -> String {
     }
 }
 
-fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fact, String> {
+fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fact, NotDone> {
     let now = act.job(job)?;
     let known = now.unanswered_sources().into_iter().find(|s| named(&s.source) == arg);
-    let known = known.ok_or("This source is answered already. Look again.")?;
+    let known = known.ok_or(Gone::Source)?;
     if verb == "elsewhere" {
-        let why = act.need("elsewhere", "Write why it does not reach this work.")?;
+        let why = act.need("elsewhere", AskPlan::SourceElsewhere)?;
         return Ok(Fact::SourceElsewhere { source: known.source.clone(), why });
     }
     let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
@@ -97,7 +97,7 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
     let kind = match known.kind {
         SiteKind::Stored(seconds) => return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked }),
         SiteKind::Source(kind) => kind,
-        SiteKind::Unsaid => picked(act, "kind", "Choose which kind of source it is.")?,
+        SiteKind::Unsaid => picked(act, "kind", AskPlan::SourceKind)?,
     };
     let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };
     Ok(Fact::SourceAnswered { kind, found: Some(found), looked, terminals, millivolts })
@@ -156,22 +156,22 @@ fn what_counts(kind: SourceKind) -> &'static str {
 }
 
 /// Keeps an answer.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     let asked = || read_word::<SourceKind>(arg).ok_or(UNKNOWN);
     let fact = match verb {
         "none" => {
             let kind = asked()?;
             // Doubt counts as a source: what was typed as found is not dropped for a tap on the other button.
             if !act.given("what").is_empty() || !act.given("at").is_empty() {
-                return Err("You wrote what you found. Keep it as found, or clear those two fields first.".into());
+                return Err(AskPlan::SourceFoundOrNone.into());
             }
-            let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
+            let looked = act.need("looked", AskPlan::Looked)?;
             Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }
         }
         "here" | "elsewhere" => answer_known(act, job, verb, arg)?,
         "found" => found(act, asked()?)?,
         "another" => {
-            let kind = picked(act, "kind", "Choose which kind of source it is.")?;
+            let kind = picked(act, "kind", AskPlan::SourceKind)?;
             found(act, kind)?
         }
         _ => return Err(UNKNOWN.into()),
@@ -180,17 +180,16 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
 }
 
 /// The terminals that a control supply brings to the point of work, and its voltage.
-pub(in crate::screens) fn brings(act: &Act) -> Result<(Vec<String>, Option<u32>), String> {
-    let ask = "Write the terminals of the control supply at the point of work, with commas: X3:1, X3:2.";
+pub(in crate::screens) fn brings(act: &Act) -> Result<(Vec<String>, Option<u32>), NotDone> {
+    let ask = AskPlan::ControlTerminals;
     let terminals = act.need("terminals", ask)?;
     let terminals = terminals.split(',').map(str::trim).filter(|t| !t.is_empty()).map(str::to_owned).collect();
-    let volts = act.need("control-volts", "Write the voltage of the control supply, such as 24.")?;
-    Ok((terminals, Some(parse_volts(&volts).map_err(|e| format!("{e}."))?)))
+    Ok((terminals, Some(volts(act, "control-volts", AskPlan::ControlVolts)?)))
 }
 
-fn found(act: &Act, kind: SourceKind) -> Result<Fact, String> {
-    let what = act.need("what", "Write what you found, as it is labelled.")?;
-    let at = act.need("at", "Write where it comes in.")?;
+fn found(act: &Act, kind: SourceKind) -> Result<Fact, NotDone> {
+    let what = act.need("what", AskPlan::SourceWhat)?;
+    let at = act.need("at", AskPlan::SourceAt)?;
     let looked = spare(act, "looked")?;
     let looked = if looked.is_empty() { at.clone() } else { looked };
     let (terminals, millivolts) = if kind == SourceKind::Control { brings(act)? } else { (Vec::new(), None) };

@@ -5,10 +5,11 @@ use super::super::context::{Act, Look};
 use super::super::home::UNKNOWN;
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::fact::Found;
 use crate::journal::{EntryId, Fact};
-use crate::text;
+use crate::text::{self, AskPlan};
 
 /// A week: no label asks for more.
 const LONGEST_MINUTES: u32 = 7 * 24 * 60;
@@ -45,22 +46,22 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Keeps an answer.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "none" => {
             if !act.given("what").is_empty() || !act.given("at").is_empty() {
-                return Err("You wrote what you found. Keep it as found, or clear those fields first.".into());
+                return Err(AskPlan::StoredFoundOrNone.into());
             }
             if act.job(job)?.stored.iter().any(|s| s.found.is_some()) {
-                return Err("Stored energy was found in this job, and that stands. Withdraw it in the time line if it was wrong.".into());
+                return Err(AskPlan::StoredStands.into());
             }
-            let looked = act.need("looked", "Write where you looked. Without looking there is no answer.")?;
+            let looked = act.need("looked", AskPlan::Looked)?;
             Fact::StoredAnswered { found: None, seconds: 0, looked }
         }
         "found" => {
-            let what = act.need("what", "Write what keeps the energy.")?;
-            let at = act.need("at", "Write where its terminals are.")?;
-            let ask = "Write the waiting time on the label in whole minutes, such as 5; at least 1.";
+            let what = act.need("what", AskPlan::StoredWhat)?;
+            let at = act.need("at", AskPlan::StoredAt)?;
+            let ask = AskPlan::StoredMinutes;
             let minutes: u32 = act.need("minutes", ask)?.parse().map_err(|_| ask)?;
             if minutes == 0 || minutes > LONGEST_MINUTES {
                 return Err(ask.into());

@@ -7,11 +7,12 @@ use super::super::give_up::GIVE_UP;
 use super::super::home::go;
 use super::super::parts::Tone;
 use super::{behind, results};
+use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, TroubleKind};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Met, Reading, Test};
-use crate::text;
+use crate::text::{self, AskProve};
 
 pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[Met]) {
     let pair = lit.last().and_then(|met| met.pair.as_ref());
@@ -66,12 +67,8 @@ pub(super) fn explain(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Keeps what was behind everything that is not explained yet.
-pub(super) fn cause(act: &mut Act, job: EntryId, found: bool) -> Result<(), String> {
-    let ask = if found {
-        "Write what the cause was, and what was done about it."
-    } else {
-        "Write where you looked for the cause, and what you did."
-    };
+pub(super) fn cause(act: &mut Act, job: EntryId, found: bool) -> Result<(), NotDone> {
+    let ask = if found { AskProve::Cause } else { AskProve::CauseSought };
     let cause = act.need("cause", ask)?;
     let of = act.job(job)?.unexplained().map(|t| t.stamp.id).collect();
     act.keep(Some(job), Fact::CauseNoted { of, found, cause })?;

@@ -5,13 +5,14 @@ use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, id, read_word, word_of};
 use super::super::job::{lacking, next};
 use super::super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::age::Moment;
 use crate::job::steps::Step;
 use crate::journal::fact::EarthProof;
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Earthing, Reading, parse_volts};
-use crate::text;
+use crate::text::{self, AskFirst, AskProve};
 
 /// The ways to show that PE is earth, as a screen offers them.
 const WAYS: [(EarthProof, &str); 3] = [
@@ -86,18 +87,18 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
 }
 
 /// Keeps a proof of the reference or a reading of direct voltage.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
-    let run = act.job(job)?.run().ok_or("Prove the indicator first.")?.id();
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    let run = act.job(job)?.run().ok_or(AskProve::IndicatorFirst)?.id();
     if verb == "direct" {
         let of = id(arg)?;
-        let typed = act.need("volts", "Write the direct voltage that was read, such as 0.")?;
+        let typed = act.need("volts", AskProve::Direct)?;
         // Direct voltage has a sign, and with the probes the other way round it is a minus.
         let reading =
-            parse_volts(typed.trim_start_matches(['-', '−'])).map(Reading::Millivolts).map_err(|e| format!("{e}."))?;
+            parse_volts(typed.trim_start_matches(['-', '−'])).map(Reading::Millivolts).map_err(AskFirst::Volts)?;
         act.keep(Some(job), Fact::DischargeRead { run, of, reading })?;
         return act.onward(job, Step::Discharge);
     }
-    let ask = "Say how the reference was tested.";
+    let ask = AskProve::Reference;
     let how = act.given("how");
     let way = match (act.given("way").as_str(), how.is_empty()) {
         ("", true) => return Err(ask.into()),

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, SupplyFinding};
 use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
@@ -12,7 +13,7 @@ use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
 use crate::screens::locks::put;
 use crate::screens::parts::{Opt, Pad, PadRow, Tone};
-use crate::text;
+use crate::text::{self, AskFirst, AskRestore};
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     page.caution(
@@ -133,7 +134,7 @@ fn pair_field(first: &str, then: &str) -> String {
     format!("presence-{first}-{then}")
 }
 
-pub(super) fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String> {
+pub(super) fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     match verb {
         "presence" => keep_presence(act, job),
         "rotation" => keep_rotation(act, job),
@@ -142,7 +143,7 @@ pub(super) fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), String>
     }
 }
 
-fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
+fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     // All are read before any is kept: one that cannot be read must not leave half of them kept.
     let mut facts = Vec::new();
     for (first, then) in act.job(job)?.presence_pairs() {
@@ -150,12 +151,15 @@ fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
             "" => continue,
             "none" => Reading::None,
             "lit" => Reading::Lit(None),
-            typed => Reading::Millivolts(parse_volts(typed).map_err(|e| format!("{first} – {then}: {e}."))?),
+            typed => match parse_volts(typed) {
+                Ok(millivolts) => Reading::Millivolts(millivolts),
+                Err(why) => return Err(AskFirst::VoltsBack { first, then, why: Box::new(why) }.into()),
+            },
         };
         facts.push(Fact::PresenceRead { first, then, reading });
     }
     if facts.is_empty() {
-        return Err("Enter at least one reading, and then keep it.".into());
+        return Err(AskRestore::Reading.into());
     }
     for fact in facts {
         act.keep(Some(job), fact)?;
@@ -163,30 +167,26 @@ fn keep_presence(act: &mut Act, job: EntryId) -> Result<(), String> {
     act.onward(job, Step::Presence)
 }
 
-fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), String> {
-    let ask = "Choose which way it turns.";
+fn keep_rotation(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+    let ask = AskRestore::Rotation;
     let value = act.need("rotation", ask)?;
     let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == value).ok_or(ask)?;
     let guard = if rotation.is_direction() && act.job(job)?.rotation_before().is_none() {
-        Some(picked(
-            act,
-            "guard",
-            "Not read before: uncouple what turns, or watch a short bump. Choose which you did.",
-        )?)
+        Some(picked(act, "guard", AskRestore::RotationGuard)?)
     } else {
         None
     };
-    let how = act.need("rotation-how", "Write how you know the rotation, or why it is not needed.")?;
+    let how = act.need("rotation-how", AskRestore::RotationHow)?;
     act.keep(Some(job), Fact::RotationRead { rotation, how, guard })?;
     act.onward(job, Step::Presence)
 }
 
-fn keep_answer(act: &mut Act, job: EntryId) -> Result<(), String> {
-    let marked = act.need("odd", "Mark which readings this is about.")?;
-    let of = marked.split(['\n', ',']).map(id).collect::<Result<BTreeSet<EntryId>, String>>()?;
-    let answer: SupplyAnswer = picked(act, "answer", "Choose what becomes of it.")?;
-    let who = act.need("answer-who", "Write who accepts it, what is left off, or what was wrong.")?;
-    let how = act.need("answer-how", "Write how they were told, how it stays off, or what was mended.")?;
+fn keep_answer(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+    let marked = act.need("odd", AskRestore::Odd)?;
+    let of = marked.split(['\n', ',']).map(id).collect::<Result<BTreeSet<EntryId>, NotDone>>()?;
+    let answer: SupplyAnswer = picked(act, "answer", AskRestore::Answer)?;
+    let who = act.need("answer-who", AskRestore::AnswerWho)?;
+    let how = act.need("answer-how", AskRestore::AnswerHow)?;
     act.keep(Some(job), Fact::SupplyAnswered { of: of.into_iter().collect(), answer, who, how })?;
     if answer == SupplyAnswer::Mended {
         act.say = Some("Saved. Now read again: only a new reading shows it.".into());

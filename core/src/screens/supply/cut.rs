@@ -6,6 +6,7 @@ use super::super::build::Page;
 use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, go};
 use super::super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{Found, SourceKind};
@@ -14,7 +15,7 @@ use crate::point::PointKind;
 use crate::supply::{
     Check, Conductors, Cut, LinkKind, Network, NodeKind, Path, Position, Proposal, Shown, SourceSort, check, propose,
 };
-use crate::text;
+use crate::text::{self, AskSupply, Gone};
 
 /// Proposals that are shown; the first and the last are the two ends.
 const SHOWN: usize = 6;
@@ -195,28 +196,27 @@ fn differ_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
 }
 
 /// What is done here.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     let now = act.job(job)?;
     match verb {
         "zone" => {
-            let marked = act.need("zone", "Mark what is worked on.")?;
+            let marked = act.need("zone", AskSupply::Zone)?;
             let zone = marked.lines().map(str::to_owned).collect();
             act.keep(Some(job), Fact::ZoneNoted { zone })?;
             act.say = Some("Kept. The ways that lead there are shown.".into());
             Ok(())
         }
         "differ" => {
-            let marked = act.need("ways", "Mark which way you answer for.")?;
-            let why = act.need("why", "Write why it does not count.")?;
+            let marked = act.need("ways", AskSupply::Ways)?;
+            let why = act.need("why", AskSupply::WaysWhy)?;
             let ways = marked.lines().map(str::to_owned).collect();
             act.keep(Some(job), Fact::CutDiffers { ways, why }).map(drop)
         }
         "plan" => {
             let cut = act.cut(&now)?;
-            let found = propose(&cut.network, &now.zone, &cut.standing_before(&now))
-                .map_err(|e| text::network_fault(&e.why))?;
+            let found = propose(&cut.network, &now.zone, &cut.standing_before(&now))?;
             let proposal = arg.parse::<usize>().ok().and_then(|i| found.proposals.get(i));
-            let proposal = proposal.ok_or("The network changed meanwhile. Look at the proposals again.")?;
+            let proposal = proposal.ok_or(Gone::Proposal)?;
             plan(act, &now, &cut.network, proposal)
         }
         _ => Err(UNKNOWN.into()),
@@ -224,7 +224,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Str
 }
 
 /// Plans the points of a proposal that are not in the job yet: at once where it is known what they open, by the form where not.
-fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Result<(), String> {
+fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Result<(), NotDone> {
     let (mut added, mut asked) = (Vec::new(), None);
     for id in missing(job, proposal) {
         let link = network.link(&id).ok_or(UNKNOWN)?;
@@ -296,7 +296,7 @@ fn cuts(
     network: &Network,
     proposal: &Proposal,
     link: &str,
-) -> Result<Option<EntryId>, String> {
+) -> Result<Option<EntryId>, NotDone> {
     let rest: Vec<&String> = proposal.lock.iter().filter(|id| *id != link).collect();
     let Ok(Check { paths, .. }) = check(network, &job.zone, &rest) else { return Ok(None) };
     let from = |path: &Path| network.node(path.ids.first()?).filter(|n| n.kind == NodeKind::Source);

@@ -8,6 +8,7 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::Tone;
+use crate::app::NotDone;
 use crate::journal::EntryId;
 use crate::supply::Shown;
 use crate::text;
@@ -66,6 +67,6 @@ pub(super) fn locked(look: &Look, site: EntryId) -> Vec<String> {
 }
 
 /// Nothing is done on the network's own screen but going on to its parts.
-pub fn act(_act: &mut Act, _site: EntryId, _verb: &str, _arg: &str) -> Result<(), String> {
+pub fn act(_act: &mut Act, _site: EntryId, _verb: &str, _arg: &str) -> Result<(), NotDone> {
     Err(UNKNOWN.into())
 }

@@ -5,9 +5,10 @@ use super::super::build::Page;
 use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, options, picked, read_word, spare, word_of};
 use super::super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
 use crate::journal::{EntryId, Fact};
 use crate::supply::{Conductors, Drawn, Link, LinkKind, Node, NodeKind, Position, SourceSort};
-use crate::text;
+use crate::text::{self, AskFirst, AskSupply, Gone};
 
 /// The conductors that are asked for by name; the protective conductor is never switched.
 const CONDUCTORS: [&str; 4] = ["L1", "L2", "L3", "N"];
@@ -196,12 +197,12 @@ fn node_choices(drawn: &Drawn) -> Vec<(String, String)> {
 }
 
 /// What is done on these screens.
-pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> Result<(), String> {
+pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> Result<(), NotDone> {
     let drawn = act.drawn(site);
     let node = entry.and_then(|id| drawn.nodes().iter().find(|n| n.stamp.id == id)).map(|n| n.part.clone());
     let link = entry.and_then(|id| drawn.links().iter().find(|l| l.stamp.id == id)).map(|l| l.part.clone());
     if entry.is_some() && node.is_none() && link.is_none() {
-        return Err("This part was corrected or crossed out meanwhile. Go back and look again.".into());
+        return Err(Gone::Part.into());
     }
     let id = node.as_ref().map(|n| n.id.clone()).or(link.as_ref().map(|l| l.id.clone()));
     match verb {
@@ -210,18 +211,18 @@ pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> 
             let name = noted.id.clone();
             act.keep_at(site, Fact::NodeNoted { node: noted })?;
             if entry.is_none() && !act.given("through").is_empty() {
-                let from = act.need("from", "Choose where it is fed from, or leave the name of the switch empty.")?;
+                let from = act.need("from", AskSupply::FedFrom)?;
                 let link = read_link(act, &drawn, None, "through", (from, name))?;
                 act.keep_at(site, Fact::LinkNoted { link })?;
             }
         }
         "link" => {
-            let ends = (act.need("from", "Choose where it begins.")?, act.need("to", "Choose where it ends.")?);
+            let ends = (act.need("from", AskSupply::From)?, act.need("to", AskSupply::To)?);
             let link = read_link(act, &drawn, link, "id", ends)?;
             act.keep_at(site, Fact::LinkNoted { link })?;
         }
         "gone" => {
-            let (part, why) = (id.ok_or(UNKNOWN)?, act.need("gone", "Write how you know that it is not there.")?);
+            let (part, why) = (id.ok_or(UNKNOWN)?, act.need("gone", AskSupply::GoneHow)?);
             act.keep_at(site, Fact::PartGone { part, why })?;
         }
         "seen-open" | "seen-closed" => {
@@ -236,12 +237,12 @@ pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> 
     Ok(())
 }
 
-fn read_node(act: &Act, drawn: &Drawn, known: Option<Node>) -> Result<Node, String> {
+fn read_node(act: &Act, drawn: &Drawn, known: Option<Node>) -> Result<Node, NotDone> {
     let id = match known {
         Some(node) => node.id,
         None => fresh(act, drawn, "id")?,
     };
-    let chosen = act.need("kind", "Choose what it is.")?;
+    let chosen = act.need("kind", AskSupply::Kind)?;
     let (kind, sort) = match chosen.split_once(' ') {
         Some(("source", sort)) => (Some(NodeKind::Source), read_word(sort)),
         _ => (read_word(&chosen), Some(SourceSort::Unsaid)),
@@ -249,8 +250,8 @@ fn read_node(act: &Act, drawn: &Drawn, known: Option<Node>) -> Result<Node, Stri
     let tell = spare(act, "tell")?.lines().map(str::trim).filter(|l| !l.is_empty()).map(str::to_owned).collect();
     Ok(Node {
         id,
-        kind: kind.ok_or("Choose what it is.")?,
-        sort: sort.ok_or("Choose what it is.")?,
+        kind: kind.ok_or(AskSupply::Kind)?,
+        sort: sort.ok_or(AskSupply::Kind)?,
         label: spare(act, "label")?,
         place: spare(act, "place")?,
         stops: spare(act, "stops")?,
@@ -266,26 +267,22 @@ fn read_link(
     known: Option<Link>,
     name: &str,
     ends: (String, String),
-) -> Result<Link, String> {
+) -> Result<Link, NotDone> {
     let id = match known.as_ref() {
         Some(link) => link.id.clone(),
         None => fresh(act, drawn, name)?,
     };
-    let kind: LinkKind = picked(act, "link-kind", "Choose what kind of link it is.")?;
+    let kind: LinkKind = picked(act, "link-kind", AskSupply::LinkKind)?;
     let lockable = if kind.parts() {
-        match act.need("lockable", "Choose whether it takes a lock.")?.as_str() {
+        match act.need("lockable", AskSupply::Lockable)?.as_str() {
             "yes" => true,
             "no" => false,
-            _ => return Err("Choose whether it takes a lock.".into()),
+            _ => return Err(AskSupply::Lockable.into()),
         }
     } else {
         false
     };
-    let normally = if kind.switches() {
-        picked(act, "normally", "Choose whether it is open or closed in normal service.")?
-    } else {
-        Position::Closed
-    };
+    let normally = if kind.switches() { picked(act, "normally", AskSupply::Normally)? } else { Position::Closed };
     let marked = |field: &str| -> Option<Conductors> {
         let given = act.given(field);
         let names: Vec<String> =
@@ -310,12 +307,8 @@ fn read_link(
 }
 
 /// A name that no part has yet.
-fn fresh(act: &Act, drawn: &Drawn, field: &str) -> Result<String, String> {
-    let id = act.need(field, "Write its name, as it is labelled.")?;
+fn fresh(act: &Act, drawn: &Drawn, field: &str) -> Result<String, NotDone> {
+    let id = act.need(field, AskSupply::Name)?;
     let taken = drawn.nodes().iter().any(|n| n.part.id == id) || drawn.links().iter().any(|l| l.part.id == id);
-    if taken {
-        Err(format!("{id} is in the network already. Give another name, or correct that part."))
-    } else {
-        Ok(id)
-    }
+    if taken { Err(AskFirst::PartNamed { id }.into()) } else { Ok(id) }
 }

@@ -63,7 +63,7 @@ pub fn unit(phone: &Phone) -> ProvedOn {
 
 /// What the gate says to a fact of the job, kept in this person's name.
 pub fn tries(phone: &Phone, who: &str, fact: Fact) -> Result<EntryId, String> {
-    phone.field().keep(phone.person(who), Some(phone.job()), fact)
+    phone.field().keep(phone.person(who), Some(phone.job()), fact).map_err(|why| why.to_string())
 }
 
 pub fn keeps(phone: &Phone, who: &str, fact: Fact) -> EntryId {

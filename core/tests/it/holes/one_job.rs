@@ -225,7 +225,7 @@ fn an_instrument_noted_twice_fails_as_one() {
     one.hear(&other);
     assert!(!one.proved() && one.at_job().contains("not fit for use"), "{}", one.at_job());
     let proof = || Fact::IndicatorProved { run: None, indicator: tester, on: ProvedOn::ProvingUnit(unit), works: true };
-    let refused = one.field().keep(mara, Some(job), proof()).unwrap_err();
+    let refused = one.field().keep(mara, Some(job), proof()).unwrap_err().to_string();
     assert!(refused.contains("Check it again first"), "{refused}");
     one.field().keep(mara, Some(job), check(tester, true)).unwrap();
     one.at_job();

@@ -102,7 +102,7 @@ fn one_tag_makes_points_of_two_jobs_one_point() {
             _ => {}
         }
     }
-    let refused = keep(Fact::PointClosed { point: q44, beside: None }).unwrap_err();
+    let refused = keep(Fact::PointClosed { point: q44, beside: None }).unwrap_err().to_string();
     assert!(refused.contains("ML 7"), "{refused}");
     assert!(one.field().known_locks().iter().any(|l| l.on && l.label == "ML 7"));
     assert!(one.field().proved(first), "{}", one.field().standing_says(first));

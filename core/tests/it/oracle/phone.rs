@@ -167,7 +167,7 @@ impl Phone {
         if self.loose.is_some() {
             return self.sign(by, job, fact);
         }
-        let kept = self.field().keep(by, job, fact)?;
+        let kept = self.field().keep(by, job, fact).map_err(|why| why.to_string())?;
         self.written += 1;
         self.look();
         Ok(kept)

@@ -7,6 +7,7 @@ use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
 use stillbar_core::sync::Done;
+use stillbar_core::sync::rules::ExchangeTrouble;
 use stillbar_core::{Field, Platform};
 use tempfile::TempDir;
 
@@ -103,7 +104,7 @@ impl Phone {
         self.field = Some(self.device.open(self.folder.path()).expect("it opens again"));
     }
 
-    pub fn exchange(&mut self, air: &Arc<Air>) -> Result<Done, String> {
+    pub fn exchange(&mut self, air: &Arc<Air>) -> Result<Done, ExchangeTrouble> {
         let done = self.field().exchange_over(Arc::new(Reach(air.clone())), &self.token);
         self.look();
         done
