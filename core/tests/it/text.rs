@@ -78,10 +78,10 @@ fn no_rule_says_a_sentence() {
         "[\\n  {}\\n]",
     ];
     let mut found = Vec::new();
-    let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../rules/src/{room}")));
+    let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../../rules/src/{room}")));
     let rules: Vec<PathBuf> = rooms.iter().flat_map(|room| files(room, ".rs")).collect();
     assert!(rules.len() > 80, "{}", rules.len());
-    for file in rules.into_iter().chain([source("../rules/src/world.rs")]) {
+    for file in rules.into_iter().chain([source("../../rules/src/world.rs")]) {
         for (number, line) in fs::read_to_string(&file).unwrap().lines().enumerate() {
             let code = line.split("//").next().unwrap().replace("\\\"", "").replace("'\"'", "");
             // Every second piece between quotation marks stands in a literal.
