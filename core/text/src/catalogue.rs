@@ -25,6 +25,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/conditions.ftl"),
     include_str!("en/dead-test.ftl"),
     include_str!("en/energised.ftl"),
+    include_str!("en/entries.ftl"),
     include_str!("en/gone.ftl"),
     include_str!("en/judge.ftl"),
     include_str!("en/drawing.ftl"),
@@ -34,8 +35,10 @@ const ENGLISH: &str = concat!(
     include_str!("en/plan.ftl"),
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
+    include_str!("en/standing.ftl"),
     include_str!("en/steps.ftl"),
     include_str!("en/supply.ftl"),
+    include_str!("en/times.ftl"),
     include_str!("en/void.ftl"),
     include_str!("en/words.ftl"),
 );
