@@ -44,7 +44,7 @@ const ENGLISH: &str = concat!(
 );
 
 /// Where each message of [`ENGLISH`] begins and ends, in bytes.
-const PLACES: [(usize, usize); COUNT] = places();
+static PLACES: [(usize, usize); COUNT] = places();
 const COUNT: usize = count();
 
 static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {
