@@ -77,10 +77,10 @@ fn no_rule_says_a_sentence() {
         // Line breaks in JSON.
         "[\\n  {}\\n]",
     ];
-    let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../rules/src/{room}")));
+    let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../../rules/src/{room}")));
     let mut rules: Vec<PathBuf> = rooms.iter().flat_map(|room| files(room, ".rs")).collect();
     assert!(rules.len() > 80, "{}", rules.len());
-    rules.push(source("../rules/src/world.rs"));
+    rules.push(source("../../rules/src/world.rs"));
     let found = sentences(&rules, &ALLOWED);
     assert!(found.is_empty(), "say it in the catalogue:\n{}", found.join("\n"));
     assert!(is_said("{at} is open") && is_said("Not open.") && !is_said("prove-before") && !is_said("isolate-{point}"));
