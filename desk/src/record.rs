@@ -85,7 +85,7 @@ fn made(args: &RecordArgs) -> Result<Made, (u8, String)> {
     }
     let data = args.data.clone().map_or_else(folder::demo_home, Ok).map_err(|why| (1, why))?;
     let platform = DesktopPlatform::new(&data).map_err(|why| (1, why))?;
-    stillbar_core::app::of_folder(&data, &platform, &args.job, args.withhold_names).map_err(|why| (1, why))
+    stillbar_core::app::of_folder(&data, &platform, &args.job, args.withhold_names).map_err(|why| (1, why.to_string()))
 }
 
 /// Bytes of a file of time stamps at most: the latest fourteen of a job of some thousand entries.

@@ -97,13 +97,6 @@ def chains(entries, job):
     return last
 
 
-def word(reading):
-    kind, number = (reading, None) if isinstance(reading, str) else next(iter(reading.items()))
-    if kind == "millivolts":
-        return f"{number // 1000}.{number % 1000:03}".rstrip("0").rstrip(".") + " V"
-    return {"none": "no indication", "continuity": "continuity", "lit": "lit" if number is None else f"lit to {number} V"}[kind]
-
-
 def claims(said, own, shared, last):
     """Readings, time line, photos and head follow from the entries."""
     people = [e for e in shared if e["kind"] == "person-noted"]
@@ -113,16 +106,14 @@ def claims(said, own, shared, last):
         at = datetime.fromtimestamp(e["wall"] // 1000, timezone(timedelta(minutes=e["zone"]))).isoformat()
         name = names.get(e["by"])  # None where it is withheld.
         by = name if isinstance(name, str) else e["by"] and f"person {e['by'].hex()[:8]}"
-        if by and e.get("signed_on") == "without-pin":
-            by += " (no PIN)"
-        return {"at": at, "by": by, "entry": e["id"].hex()}
+        return {"at": at, "by": by, "no_pin": bool(by) and e.get("signed_on") == "without-pin", "entry": e["id"].hex()}
 
     head = b"".join(device + e["seq"].to_bytes(8, "big") + e["id"] for device, e in sorted(last.items()))
     need(said["head"] == sha256(head).hex(), "the head is another one")
-    need([(x["seq"], x["when"]) for x in said["time_line"]] == [(e["seq"], when(e)) for e in own], "the time line is another one")
-    read = [(e["says"], when(e)) for e in own if e["kind"] in ("reading-taken", "presence-read", "discharge-read")]
-    need([(r["reading"], r["when"]) for r in said["readings"]] == [(word(s["reading"]), at) for s, at in read], "another reading")
-    need(all(s.get("first", r["first"]) == r["first"] and s.get("then", "") == r["then"] for r, (s, _) in zip(said["readings"], read)), "a pair")
+    need([(x["seq"], x["kind"], x["when"]) for x in said["time_line"]] == [(e["seq"], e["kind"], when(e)) for e in own], "another time line")
+    read = [(e["says"], when(e)) for e in own if e["kind"] in ("reading-taken", "presence-read", "discharge-read", "voltage-met")]
+    need([(r["reading"], r["when"]) for r in said["readings"]] == [(s["reading"], at) for s, at in read], "another reading")
+    need(all(s.get("first", s.get("at", r["first"])) == r["first"] and s.get("then", "") == r["then"] for r, (s, _) in zip(said["readings"], read)), "a pair")
     taken = [(e["says"]["sha256"], e["says"]["length"], when(e)) for e in own if e["kind"] == "photo-taken"]
     need(all((p["sha256"], p["length"], p["when"]) in taken for p in said["photos"]), "a photo that nobody took")
 

@@ -33,7 +33,7 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock};
 
 pub use errors::{OpenError, PlatformError};
 pub use not_done::{FieldError, NotDone};
-pub use of_folder::of_folder;
+pub use of_folder::{NoRecord, of_folder};
 pub use others::TakenIn;
 pub(crate) use session::Session;
 pub(crate) use suspend::Stand;

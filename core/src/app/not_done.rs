@@ -5,7 +5,7 @@ use std::io;
 
 use argon2::password_hash;
 
-use super::OpenError;
+use super::{NoRecord, OpenError};
 use crate::evidence::PhotoError;
 use crate::job::refusal::Refusal;
 use crate::journal::EntryError;
@@ -43,7 +43,7 @@ pub enum NotDone {
     /// The device gave nothing, and says why in words of its own.
     Device(String),
     /// There is no record of it; the room for records says why.
-    NoRecord(String),
+    NoRecord(NoRecord),
     /// The record cannot be made.
     Record(RecordError),
     /// The record could not be written to disk.
@@ -73,7 +73,8 @@ impl NotDone {
             NotDone::Photo(error) => error.to_string(),
             NotDone::PhotoUnwritten(error) => text::photo_unwritten(&plain(error)),
             NotDone::CopyUnwritten(error) => error.to_string(),
-            NotDone::Device(why) | NotDone::NoRecord(why) | NotDone::Codes(why) => why.clone(),
+            NotDone::Device(why) | NotDone::Codes(why) => why.clone(),
+            NotDone::NoRecord(why) => why.to_string(),
             NotDone::Record(error) => error.to_string(),
             NotDone::RecordUnwritten(error) => text::record_unwritten(&plain(error)),
             NotDone::PadlockBeside { there, why } => text::padlock_stays_beside(there, &why.says(names)),
@@ -146,6 +147,7 @@ causes! {
     Entry: EntryError,
     Key: OpenError,
     Record: RecordError,
+    NoRecord: NoRecord,
     ;
     AskFirst,
     text::AskDevice,

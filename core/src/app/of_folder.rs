@@ -2,24 +2,62 @@
 
 use std::path::Path;
 
-use super::Platform;
+use super::{Platform, PlatformError};
 use crate::journal::{DeviceKey, EntryId};
-use crate::record::{Made, Room, gather, make, photos as taken};
-use crate::store::{JobRow, Store, photos};
+use crate::record::{Made, RecordError, Room, gather, make, photos as taken};
+use crate::store::{JobRow, OpenError, Store, StoreError, photos};
 use crate::text::times::rfc3339;
 
 /// Fewest digits of a job's id that name it.
 const FEWEST: usize = 4;
+/// Most jobs of which an error lists the names.
+const MOST: usize = 20;
 
-/// The record of the job that `named` says, by its title or the first digits of its id, signed by the folder's device. The error is a sentence
-/// for the person.
-pub fn of_folder(folder: &Path, platform: &dyn Platform, named: &str, withhold: bool) -> Result<Made, String> {
-    let store = Store::look(folder).map_err(|e| e.to_string())?;
-    let job = find(&store.jobs().map_err(|e| e.to_string())?, named)?;
-    let secret = platform.load_secret().map_err(|e| e.to_string())?;
-    let key = secret.as_deref().and_then(DeviceKey::from_secret);
-    let key =
-        key.ok_or("The device key (device.key) is missing, so nothing can be signed. Put it back from your copy.")?;
+/// Why there is no record.
+#[derive(Debug, thiserror::Error)]
+pub enum NoRecord {
+    /// The folder cannot be looked into.
+    #[error(transparent)]
+    Folder(#[from] OpenError),
+    /// What is in it cannot be read.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+    /// The device does not give its secret.
+    #[error(transparent)]
+    Device(#[from] PlatformError),
+    /// There is no secret to sign with.
+    #[error("The device key (device.key) is missing, so nothing can be signed. Put it back from your copy.")]
+    NoKey,
+    /// The folder has no job.
+    #[error("There is no job in this folder.")]
+    NoJob,
+    /// No job is called so.
+    #[error("No job here is called {named:?}. Name one of these by its digits:{listed}")]
+    NotCalled {
+        /// What was asked for.
+        named: String,
+        /// What there is, a line each.
+        listed: String,
+    },
+    /// Several are.
+    #[error("Several jobs are called {named:?}. Name one of these by its digits:{listed}")]
+    Several {
+        /// What was asked for.
+        named: String,
+        /// Which, a line each.
+        listed: String,
+    },
+    /// The record cannot be made.
+    #[error(transparent)]
+    Record(#[from] RecordError),
+}
+
+/// The record of the job that `named` says, by its title or the first digits of its id, signed by the folder's device.
+pub fn of_folder(folder: &Path, platform: &dyn Platform, named: &str, withhold: bool) -> Result<Made, NoRecord> {
+    let store = Store::look(folder)?;
+    let job = find(&store.jobs()?, named)?;
+    let secret = platform.load_secret()?;
+    let key = secret.as_deref().and_then(DeviceKey::from_secret).ok_or(NoRecord::NoKey)?;
     let now = platform.now_ms();
     of_store(&store, job, &key, (now, platform.offset_minutes(now)), withhold)
 }
@@ -31,35 +69,32 @@ pub(crate) fn of_store(
     key: &DeviceKey,
     now: (i64, i32),
     withhold: bool,
-) -> Result<Made, String> {
-    let own = store.entries_of(job).map_err(|e| e.to_string())?;
-    let shared = store.shared_entries().map_err(|e| e.to_string())?;
+) -> Result<Made, NoRecord> {
+    let (own, shared) = (store.entries_of(job)?, store.shared_entries()?);
     let folder = store.folder.join("photos");
     let mut room = Room::default();
     let chosen = taken(&own).filter_map(|(sha256, signed)| {
         Some((sha256.to_owned(), room.choose(signed, photos::copies(&folder, sha256))?))
     });
-    make(gather(job, &own, &shared, chosen.collect()), &rfc3339(now.0, now.1), withhold, key).map_err(|e| e.to_string())
+    Ok(make(gather(job, &own, &shared, chosen.collect()), &rfc3339(now.0, now.1), withhold, key)?)
 }
 
-/// The one job of that name. The error lists what there is to choose from.
-fn find(jobs: &[JobRow], named: &str) -> Result<EntryId, String> {
+/// The one job of that name.
+fn find(jobs: &[JobRow], named: &str) -> Result<EntryId, NoRecord> {
     let wanted = named.trim().to_lowercase();
     let digits = wanted.len() >= FEWEST && wanted.bytes().all(|b| b.is_ascii_hexdigit());
     let by_id = |job: &&JobRow| digits && job.id.to_string().starts_with(&wanted);
     let by_title = |job: &&JobRow| job.title.to_lowercase() == wanted;
     let found: Vec<&JobRow> = jobs.iter().filter(|job| by_id(job) || by_title(job)).collect();
-    let listed = |jobs: &[&JobRow]| -> String {
-        let lines = jobs.iter().take(20).map(|j| format!("\n  {}  {}, {}", j.id.short(), j.title, j.place));
-        lines.collect()
-    };
+    let named = named.to_owned();
     match found[..] {
         [job] => Ok(job.id),
-        [] if jobs.is_empty() => Err("There is no job in this folder.".into()),
-        [] => Err(format!(
-            "No job here is called {named:?}. Name one of these by its digits:{}",
-            listed(&jobs.iter().collect::<Vec<_>>())
-        )),
-        _ => Err(format!("Several jobs are called {named:?}. Name one of these by its digits:{}", listed(&found))),
+        [] if jobs.is_empty() => Err(NoRecord::NoJob),
+        [] => Err(NoRecord::NotCalled { named, listed: listed(jobs.iter()) }),
+        _ => Err(NoRecord::Several { named, listed: listed(found.into_iter()) }),
     }
+}
+
+fn listed<'a>(jobs: impl Iterator<Item = &'a JobRow>) -> String {
+    jobs.take(MOST).map(|j| format!("\n  {}  {}, {}", j.id.short(), j.title, j.place)).collect()
 }

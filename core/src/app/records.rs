@@ -20,7 +20,7 @@ impl Session {
     /// Makes the record of a job as PDF, and has the shell hand it on.
     pub(crate) fn share_record(&self, job: EntryId, withhold: bool) -> Result<Errand, NotDone> {
         self.remembers()?;
-        let made = of_store(&self.store, job, &self.key, self.now(), withhold).map_err(NotDone::NoRecord)?;
+        let made = of_store(&self.store, job, &self.key, self.now(), withhold)?;
         let pdf = made.pdf()?;
         let folder = self.store.folder.join(FOLDER);
         let name =

@@ -252,9 +252,9 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
     drop(field);
     let title = "Replace the outgoing breaker of washer 4";
     let made = of_folder(folder.path(), &*device, title, false).unwrap();
-    let by: Vec<_> = made.report().time_line.iter().filter_map(|l| l.when.by.clone()).collect();
+    let by: Vec<_> = made.report().time_line.iter().filter_map(|l| l.when.named()).collect();
     assert!(by.iter().any(|b| b == "Tomas Brandt (no PIN)") && !by.iter().any(|b| b == "Mara Lind (no PIN)"), "{by:?}");
-    let locks: Vec<_> = made.report().points.iter().flat_map(|p| &p.locks).map(|l| l.since.by.clone()).collect();
+    let locks: Vec<_> = made.report().points.iter().flat_map(|p| &p.locks).map(|l| l.since.named()).collect();
     assert!(locks.contains(&Some("Tomas Brandt (no PIN)".into())), "{locks:?}");
 
     // He has one: a wrong one is refused with all that was typed, an empty one is said, the right one counts.

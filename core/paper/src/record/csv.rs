@@ -45,7 +45,8 @@ pub fn csv(report: &Report) -> Result<String, String> {
 
 fn row(out: &mut csv::Writer<Vec<u8>>, table: &str, number: usize, when: &When, rest: [&str; 9]) -> Result<(), String> {
     let number = number.to_string();
-    let first = [table, &number, &when.at, when.by.as_deref().unwrap_or(""), &when.entry];
+    let by = when.named();
+    let first = [table, &number, &when.at, by.as_deref().unwrap_or(""), &when.entry];
     let cells = first.into_iter().chain(rest).map(harmless);
     out.write_record(cells).map_err(|e| e.to_string())
 }

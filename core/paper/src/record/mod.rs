@@ -4,6 +4,7 @@
 //! entries in it; [`verify()`] finds every change of one byte; names can be withheld and the rest still holds; it tells no location. Start
 //! at [`make`] and [`verify()`]; [`Report`] is what all the writers write.
 
+mod claim;
 mod csv;
 mod file;
 mod links;
@@ -12,8 +13,10 @@ mod pdf;
 pub mod report;
 mod tell;
 mod tell_proof;
+mod tell_state;
 mod verify;
 
+pub use claim::Claim;
 pub use csv::csv;
 pub use file::{FORMAT, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, VERSION};
 pub use make::{Made, RecordError, RecordParts, Room, gather, make, photos, reread};

@@ -1,8 +1,11 @@
-//! What a record claims: plain data, worked out from entries and from nothing else.
+//! What a record claims: plain data, worked out from entries and from nothing else. A [`Claim`] is a code in the file and a sentence on paper.
 
 use serde::Serialize;
 
+use stillbar_text::NO_PIN;
 use stillbar_values::Tone;
+
+use super::claim::Claim;
 
 /// When something was recorded, by whom, and the entry that says so.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -11,8 +14,18 @@ pub struct When {
     pub at: String,
     /// Who had the device in hand.
     pub by: Option<String>,
+    /// They went on without their PIN.
+    pub no_pin: bool,
     /// The entry's id, hex.
     pub entry: String,
+}
+
+impl When {
+    /// Who had the device in hand, and that they went on without their PIN.
+    pub fn named(&self) -> Option<String> {
+        let no_pin = if self.no_pin { NO_PIN } else { "" };
+        self.by.as_ref().map(|by| format!("{by}{no_pin}"))
+    }
 }
 
 /// Everything that a record says of a job. The page, the JSON and the CSV are written from this alone.
@@ -31,9 +44,9 @@ pub struct Report {
     /// What is worked on.
     pub scope: String,
     /// The conductors, in words.
-    pub system: String,
+    pub system: Claim,
     /// The earthing arrangement.
-    pub earthing: String,
+    pub earthing: Claim,
     /// The nominal voltage, in volts.
     pub nominal_volts: String,
     /// The greatest reading that the company counts as dead, in volts.
@@ -45,9 +58,9 @@ pub struct Report {
     /// What stood proved when the last entry was written.
     pub state: ReportState,
     /// What was passed over, and where no lock is.
-    pub deviations: Vec<String>,
+    pub deviations: Vec<Claim>,
     /// What whoever reads this has to know.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Claim>,
     /// The permit.
     pub permit: Option<Permit>,
     /// Who took part.
@@ -88,16 +101,18 @@ pub struct Report {
     pub head: String,
 }
 
-/// What stands proved, in a word and a sentence.
+/// What stands proved.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct ReportState {
-    /// What a reader is to make of it; the word says it in the record.
+    /// What a reader is to make of it; the state says it in the record.
     #[serde(skip)]
     pub tone: Tone,
-    /// A word or two.
-    pub word: String,
-    /// A sentence.
-    pub text: String,
+    /// The state, told in a word or two.
+    #[serde(rename = "state")]
+    pub word: Claim,
+    /// What belongs to it: since when, what is missing, what was read, what ended it; told in a sentence.
+    #[serde(rename = "with")]
+    pub text: Claim,
 }
 
 /// The permit.
@@ -121,7 +136,7 @@ pub struct ReportPerson {
     /// Their qualification.
     pub qualification: String,
     /// What they did, in words.
-    pub duty: String,
+    pub duty: Claim,
     /// Since when.
     pub joined: When,
     /// Until when.
@@ -136,7 +151,7 @@ pub struct ReportTold {
     /// How.
     pub how: String,
     /// Of what.
-    pub about: String,
+    pub about: Claim,
     /// When.
     pub when: When,
 }
@@ -145,7 +160,8 @@ pub struct ReportTold {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct ReportSeen {
     /// The sentence.
-    pub says: String,
+    #[serde(rename = "what")]
+    pub says: Claim,
     /// When.
     pub when: When,
 }
@@ -154,9 +170,9 @@ pub struct ReportSeen {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Looked {
     /// For what.
-    pub what: String,
+    pub what: Claim,
     /// What was found; null if nothing was.
-    pub found: Option<String>,
+    pub found: Option<Claim>,
     /// Where they looked.
     pub looked: String,
     /// When.
@@ -186,11 +202,11 @@ pub struct ReportPoint {
     /// Where it is.
     pub at: String,
     /// What it is.
-    pub kind: String,
+    pub kind: Claim,
     /// The conductors that it opens.
     pub poles: Vec<String>,
     /// The other source that it cuts.
-    pub cuts: Option<String>,
+    pub cuts: Option<Claim>,
     /// When it was added.
     pub added: When,
     /// Whether it stood open at the last entry, as far as is known.
@@ -204,7 +220,7 @@ pub struct ReportPoint {
     /// When it was taken down last.
     pub sign_down: Option<When>,
     /// Tags that hang or hung at it.
-    pub tags: Vec<String>,
+    pub tags: Vec<Claim>,
     /// Its locks, on and off.
     pub locks: Vec<ReportLock>,
 }
@@ -230,9 +246,9 @@ pub struct ReportLock {
     /// Whose it is or was last.
     pub owner: String,
     /// How it secures.
-    pub means: String,
+    pub means: Claim,
     /// Where its key is.
-    pub key: String,
+    pub key: Claim,
     /// When it was fitted.
     pub fitted: When,
     /// Since when it is its owner's.
@@ -240,16 +256,17 @@ pub struct ReportLock {
     /// When it came off.
     pub off: Option<When>,
     /// How it came off.
-    pub off_how: Option<String>,
+    pub off_how: Option<Claim>,
 }
 
 /// An instrument as it was checked.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct ReportInstrument {
     /// Name and serial number.
-    pub name: String,
+    #[serde(rename = "instrument")]
+    pub name: Claim,
     /// What is wrong with it; empty if nothing is.
-    pub faults: Vec<String>,
+    pub faults: Vec<Claim>,
     /// Anything else.
     pub note: String,
     /// When it was checked.
@@ -273,23 +290,23 @@ pub struct ReportRun {
     /// 1 for the first.
     pub number: usize,
     /// The indicator.
-    pub indicator: String,
+    pub indicator: Claim,
     /// What it was proved on before.
-    pub on: String,
+    pub on: Claim,
     /// The proof before.
     pub before: When,
     /// How the reference was shown to be earth, or that it is not.
-    pub reference: Option<String>,
+    pub reference: Option<Claim>,
     /// When.
     pub reference_when: Option<When>,
     /// What the indicator was proved on after, and whether it worked.
-    pub after: Option<String>,
+    pub after: Option<Claim>,
     /// When.
     pub after_when: Option<When>,
     /// What the readings of this run show, in a sentence.
-    pub shows: String,
+    pub shows: Claim,
     /// What ended it.
-    pub ended: Option<String>,
+    pub ended: Option<Claim>,
     /// When.
     pub ended_when: Option<When>,
 }
@@ -301,14 +318,14 @@ pub struct ReportReading {
     pub number: usize,
     /// Its run; null for one with the supply back, or of a run that was withdrawn.
     pub run: Option<usize>,
-    /// `dead test`, `direct voltage` or `supply back`.
-    pub kind: String,
+    /// `dead-test`, `dead-test-dc`, `direct-voltage`, `at-the-work` or `supply-back`.
+    pub kind: Claim,
     /// Where the first probe went; for direct voltage, at what.
-    pub first: String,
+    pub first: Claim,
     /// Where the second probe went.
     pub then: String,
     /// What was read.
-    pub reading: String,
+    pub reading: Claim,
     /// Whether it counts as an indication of voltage.
     pub indicates: bool,
     /// Why it was withdrawn.
@@ -321,9 +338,9 @@ pub struct ReportReading {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct HandOver {
     /// Of what.
-    pub what: String,
+    pub what: Claim,
     /// Who signed.
-    pub signed: String,
+    pub signed: Claim,
     /// Anything that was said.
     pub note: String,
     /// The signature: strokes `x,y x,y;x,y` on 1000 by 400, or `typed:` and a name.
@@ -344,11 +361,11 @@ pub struct ReportPhoto {
     /// The entry of what it shows, hex.
     pub of: String,
     /// What it shows, in words.
-    pub shows: String,
+    pub shows: Claim,
     /// Why it was kept all the same.
     pub note: String,
     /// What was said about it when it was taken.
-    pub doubts: Vec<String>,
+    pub doubts: Vec<Claim>,
     /// Tags that were read in it.
     pub tags: Vec<String>,
     /// When.
@@ -365,7 +382,8 @@ pub struct Line {
     /// Its number in that device's chain.
     pub seq: u64,
     /// What it says.
-    pub says: String,
+    #[serde(rename = "kind")]
+    pub says: Claim,
     /// Why it was withdrawn.
     pub withdrawn: Option<String>,
     /// Whether the device's clock was behind: the time is in doubt, the order is not.

@@ -3,10 +3,12 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use serde_json::json;
 use sha2::{Digest, Sha256};
 
+use super::claim::Claim;
 use super::report::*;
-use super::tell_proof;
+use super::{tell_proof, tell_state};
 use stillbar_journal::fact::{About, Duty, KeyAt, On};
 use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use stillbar_rules::job::age::Moment;
@@ -16,16 +18,25 @@ use stillbar_rules::prove::volts;
 use stillbar_rules::world::World;
 use stillbar_text as text;
 use stillbar_text::times::rfc3339;
-use stillbar_text::{NO_PIN, Reader, standing};
+use stillbar_text::{Reader, standing};
 
 /// What whoever reads a record has to know, whatever is in it.
-const CAUTIONS: [&str; 4] = [
-    "This tells what was done and read, when, by whom and with what. It does not tell how anything is now: treat as live until you have \
+const CAUTIONS: [(&str, &str); 4] = [
+    (
+        "as-recorded",
+        "This tells what was done and read, when, by whom and with what. It does not tell how anything is now: treat as live until you have \
      proved it yourself.",
-    "A proof ends when a lock comes off, when a source, point, scope or shift changes, or when the work is left.",
-    "Signatures and chain show which device wrote each entry, in which order, and that nothing was changed or taken out between. They do \
+    ),
+    (
+        "what-ends-a-proof",
+        "A proof ends when a lock comes off, when a source, point, scope or shift changes, or when the work is left.",
+    ),
+    (
+        "what-signatures-show",
+        "Signatures and chain show which device wrote each entry, in which order, and that nothing was changed or taken out between. They do \
      not show that a reading or a photo tells the truth, and they name devices, not people.",
-    "Times are those of the devices' own clocks. Local rules and licensed practice come first.",
+    ),
+    ("whose-clocks", "Times are those of the devices' own clocks. Local rules and licensed practice come first."),
 ];
 
 /// What `entries` tell of `job`: its own entries and those that they name. `None` if none of them opens it.
@@ -77,14 +88,14 @@ impl Teller<'_> {
             site: job.site.and_then(|site| self.reader.world.sites.get(&site).cloned()),
             equipment: job.equipment.clone(),
             scope: job.scope.clone(),
-            system: text::system(job.system),
-            earthing: text::earthing(job.earthing),
+            system: Claim::of(job.system, text::system(job.system)),
+            earthing: Claim::of(job.earthing, text::earthing(job.earthing)),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
             last: ends(self.own.last()),
-            state: ReportState { tone: standing.tone, word: standing.word, text: standing.text },
-            deviations: standing.deviations,
+            state: tell_state::state(self, &standing),
+            deviations: tell_state::deviations(self, standing.deviations),
             cautions: self.cautions(),
             permit: job.permit.as_ref().map(|(stamp, permit)| Permit {
                 reference: permit.as_ref().ok().cloned(),
@@ -96,7 +107,10 @@ impl Teller<'_> {
             barriers: job
                 .barriers
                 .iter()
-                .map(|(stamp, what, at)| ReportSeen { says: format!("{what} at {at}"), when: self.when(stamp) })
+                .map(|(stamp, what, at)| ReportSeen {
+                    says: Claim::of(json!({ "what": what, "at": at }), format!("{what} at {at}")),
+                    when: self.when(stamp),
+                })
                 .collect(),
             sources: self.sources(),
             stored: self.stored(),
@@ -117,9 +131,22 @@ impl Teller<'_> {
     }
 
     pub(super) fn when(&self, stamp: &Stamp) -> When {
-        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
-        let by = stamp.by.map(|person| self.reader.name(person) + no_pin);
-        When { at: rfc3339(stamp.wall, stamp.zone), by, entry: stamp.id.to_string() }
+        let by = stamp.by.map(|person| self.reader.name(person));
+        let (at, no_pin) = (rfc3339(stamp.wall, stamp.zone), by.is_some() && stamp.no_pin());
+        When { at, by, no_pin, entry: stamp.id.to_string() }
+    }
+
+    /// An entry by its kind, and its sentence.
+    pub(super) fn said(&self, entry: &Entry) -> Claim {
+        Claim::of(entry.body.fact.kind(), text::said(self.job, entry, self.reader.world))
+    }
+
+    /// An instrument by its entry, with its name and serial number.
+    pub(super) fn instrument(&self, id: EntryId) -> Claim {
+        let known = self.reader.world.instruments.get(&id);
+        let (name, serial) = (known.map(|i| &i.name), known.map(|i| &i.serial));
+        let code = json!({ "entry": id.to_string(), "name": name, "serial": serial });
+        Claim::of(code, text::instrument(self.reader.world, id))
     }
 
     fn maybe(&self, stamp: Option<&Stamp>) -> Option<When> {
@@ -136,21 +163,28 @@ impl Teller<'_> {
         self.job.withdrawn.iter().find(|(_, entry, _)| *entry == id).map(|(_, _, why)| why.clone())
     }
 
-    fn cautions(&self) -> Vec<String> {
-        let mut all: Vec<String> = CAUTIONS.map(str::to_owned).to_vec();
+    fn cautions(&self) -> Vec<Claim> {
+        let mut all: Vec<Claim> = CAUTIONS.map(|(code, says)| Claim::of(code, says)).to_vec();
         let behind = self.own.iter().filter(|e| doubtful(e)).count();
         if behind > 0 {
-            all.push(format!(
-                "{behind} entries were written while a device's clock was behind: their times are in doubt, their order is not."
+            all.push(Claim::of(
+                json!({ "clock-behind": behind }),
+                format!(
+                    "{behind} entries were written while a device's clock was behind: their times are in doubt, their order is not."
+                ),
             ));
         }
         if self.reader.world.people.values().any(|p| p.name == WITHHELD) {
-            all.push(
-                "Names are withheld here. The signatures cover them all the same, and who has them can show it.".into(),
-            );
+            all.push(Claim::of(
+                "names-withheld",
+                "Names are withheld here. The signatures cover them all the same, and who has them can show it.",
+            ));
         }
         if self.job.handed.is_none() {
-            all.push("The job was not handed back when this was written. Ask on site what has changed since.".into());
+            all.push(Claim::of(
+                "not-handed-back",
+                "The job was not handed back when this was written. Ask on site what has changed since.",
+            ));
         }
         all
     }
@@ -161,12 +195,14 @@ impl Teller<'_> {
             person: worker.person.to_string(),
             name: world.name(worker.person),
             qualification: world.people.get(&worker.person).map(|p| p.qualification.clone()).unwrap_or_default(),
-            duty: match worker.duty {
-                Duty::InCharge => "answers for the isolation",
-                Duty::Working => "works",
-                Duty::Learning => "learns under supervision",
-            }
-            .into(),
+            duty: Claim::of(
+                worker.duty,
+                match worker.duty {
+                    Duty::InCharge => "answers for the isolation",
+                    Duty::Working => "works",
+                    Duty::Learning => "learns under supervision",
+                },
+            ),
             joined: self.when(&worker.joined),
             left: self.maybe(worker.left.as_ref()),
         };
@@ -177,11 +213,13 @@ impl Teller<'_> {
         let told = |told: &stillbar_rules::job::Told| ReportTold {
             who: told.who.clone(),
             how: told.how.clone(),
-            about: match told.about {
-                About::Isolating => "that the supply goes off",
-                About::Energising => "that the supply comes back",
-            }
-            .into(),
+            about: Claim::of(
+                told.about,
+                match told.about {
+                    About::Isolating => "that the supply goes off",
+                    About::Energising => "that the supply comes back",
+                },
+            ),
             when: self.when(&told.stamp),
         };
         self.job.told.iter().map(told).collect()
@@ -189,8 +227,11 @@ impl Teller<'_> {
 
     fn sources(&self) -> Vec<Looked> {
         let looked = |s: &stillbar_rules::job::Source| Looked {
-            what: text::source_kind(s.kind),
-            found: s.found.as_ref().map(|f| format!("{} at {}", f.what, f.at)),
+            what: Claim::of(s.kind, text::source_kind(s.kind)),
+            found: s
+                .found
+                .as_ref()
+                .map(|f| Claim::of(json!({ "what": f.what, "at": f.at }), format!("{} at {}", f.what, f.at))),
             looked: s.looked.clone(),
             when: self.when(&s.stamp),
         };
@@ -199,8 +240,13 @@ impl Teller<'_> {
 
     fn stored(&self) -> Vec<Looked> {
         let looked = |s: &stillbar_rules::job::Stored| Looked {
-            what: "Stored energy".into(),
-            found: s.found.as_ref().map(|f| format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds))),
+            what: Claim::of("stored-energy", "Stored energy"),
+            found: s.found.as_ref().map(|f| {
+                Claim::of(
+                    json!({ "what": f.what, "at": f.at, "seconds": s.seconds }),
+                    format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds)),
+                )
+            }),
             looked: s.looked.clone(),
             when: self.when(&s.stamp),
         };
@@ -220,16 +266,20 @@ impl Teller<'_> {
 
     fn point(&self, p: &point::Point) -> ReportPoint {
         let source = |id: EntryId| self.job.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
-        let tag = |t: &point::PointTag| match &t.gone {
-            None => t.tag.spaced(),
-            Some((_, why)) => format!("{}, gone: {why}", t.tag.spaced()),
+        let tag = |t: &point::PointTag| {
+            let gone = t.gone.as_ref().map(|(_, why)| why);
+            let says = gone.map_or_else(|| t.tag.spaced(), |why| format!("{}, gone: {why}", t.tag.spaced()));
+            Claim::of(json!({ "tag": t.tag, "gone": gone }), says)
         };
         ReportPoint {
             label: p.label.clone(),
             at: p.at.clone(),
-            kind: text::point_kind(p.kind),
+            kind: Claim::of(p.kind, text::point_kind(p.kind)),
             poles: p.poles.clone(),
-            cuts: p.cuts.map(|id| source(id).map_or("a source".into(), |f| f.what.clone())),
+            cuts: p.cuts.map(|id| {
+                let says = source(id).map_or("a source", |f| &f.what);
+                Claim::of(id.to_string(), says)
+            }),
             added: self.when(&p.stamp),
             open: p.opened.is_some(),
             opened: self.latest(|fact| matches!(fact, Fact::PointOpened { point, .. } if *point == p.stamp.id)),
@@ -245,15 +295,23 @@ impl Teller<'_> {
         let lock = |l: &point::Lock| ReportLock {
             label: l.label.clone(),
             owner: self.reader.name(l.owner),
-            means: match (&l.means, text::goes_through(self.job, l)) {
-                (Means::Padlock, None) => "padlock".into(),
-                (Means::Hasp, None) => "padlock on a hasp".into(),
-                (Means::Other(how), _) => format!("no lock: {how}"),
-                (_, Some(places)) => format!("one padlock by a cable or bar, also through {places}"),
+            means: {
+                let says = match (&l.means, text::goes_through(self.job, l)) {
+                    (Means::Padlock, None) => "padlock".to_owned(),
+                    (Means::Hasp, None) => "padlock on a hasp".to_owned(),
+                    (Means::Other(how), _) => format!("no lock: {how}"),
+                    (_, Some(places)) => format!("one padlock by a cable or bar, also through {places}"),
+                };
+                let (others, elsewhere) = self.job.goes_through(l);
+                let others: Vec<String> =
+                    others.into_iter().map(|(On::Point(id) | On::Box(id))| id.to_string()).collect();
+                Claim::of(json!({ "means": l.means, "also": others, "other_jobs": elsewhere }), says)
             },
             key: match l.key {
-                KeyAt::Owner => "with the owner".into(),
-                KeyAt::Box(id) => format!("in {}", text::place(self.job, On::Box(id))),
+                KeyAt::Owner => Claim::of("owner", "with the owner"),
+                KeyAt::Box(id) => {
+                    Claim::of(json!({ "box": id.to_string() }), format!("in {}", text::place(self.job, On::Box(id))))
+                }
             },
             fitted: self.when(&l.stamp),
             since: self.when(&l.since),
@@ -262,9 +320,9 @@ impl Teller<'_> {
                 Some(Off::Owner(stamp) | Off::Cut(stamp) | Off::Forced(stamp)) => Some(self.when(stamp)),
             },
             off_how: l.off.as_ref().map(|off| match off {
-                Off::Owner(_) => "by its owner".into(),
-                Off::Cut(_) => "cut by its owner, who had no key".into(),
-                Off::Forced(_) => "in the owner's absence".into(),
+                Off::Owner(_) => Claim::of("owner", "by its owner"),
+                Off::Cut(_) => Claim::of("cut", "cut by its owner, who had no key"),
+                Off::Forced(_) => Claim::of("forced", "in the owner's absence"),
             }),
         };
         self.job.locks.iter().filter(|l| l.on == on).map(lock).collect()
@@ -282,8 +340,8 @@ impl Teller<'_> {
 
     fn instruments(&self) -> Vec<ReportInstrument> {
         let checked = |c: &stillbar_rules::job::Checked| ReportInstrument {
-            name: text::instrument(self.reader.world, c.instrument),
-            faults: c.faults.iter().map(|fault| text::fault(*fault)).collect(),
+            name: self.instrument(c.instrument),
+            faults: c.faults.iter().map(|fault| Claim::of(fault, text::fault(*fault))).collect(),
             note: c.note.clone(),
             when: self.when(&c.stamp),
         };
@@ -302,8 +360,8 @@ impl Teller<'_> {
     fn hand_overs(&self) -> Vec<HandOver> {
         let mut all = Vec::new();
         for entry in self.own.iter().filter(|e| self.withdrawn(e.id).is_none()) {
-            let by = entry.body.by.map_or_else(|| "nobody named".into(), |person| self.reader.name(person));
-            let (what, signed, note, mark) = match &entry.body.fact {
+            let by = Claim::named(entry.body.by.map(|person| self.reader.name(person)), "nobody named");
+            let (says, signed, note, mark) = match &entry.body.fact {
                 Fact::KeyTaken { mark, .. } => ("Lock and key taken over".to_owned(), by, String::new(), mark),
                 Fact::ShiftTaken { mark, .. } => ("Shift taken over".into(), by, String::new(), mark),
                 Fact::LockForced { lock, mark } => {
@@ -311,10 +369,11 @@ impl Teller<'_> {
                     (format!("Lock taken off {at} in its owner's absence"), by, String::new(), mark)
                 }
                 Fact::HandedBack { to, note, mark } => {
-                    ("Installation handed back".into(), to.clone(), note.clone(), mark)
+                    ("Installation handed back".into(), Claim::named(Some(to.clone()), ""), note.clone(), mark)
                 }
                 _ => continue,
             };
+            let what = Claim::of(entry.body.fact.kind(), says);
             all.push(HandOver { what, signed, note, mark: mark.clone(), when: self.when(&entry.stamp()) });
         }
         all
@@ -331,9 +390,13 @@ impl Teller<'_> {
             length: p.length,
             copies: p.copies.clone(),
             of: p.of.to_string(),
-            shows: shows(p.of).unwrap_or_else(|| "something that was withdrawn".into()),
+            shows: Claim::named(shows(p.of), "something that was withdrawn"),
             note: p.note.clone(),
-            doubts: p.doubts.iter().map(|d| text::photo_doubt(d, &shows(p.of).unwrap_or_default())).collect(),
+            doubts: p
+                .doubts
+                .iter()
+                .map(|d| Claim::of(d, text::photo_doubt(d, &shows(p.of).unwrap_or_default())))
+                .collect(),
             tags: p.tags.iter().map(|t| t.spaced()).collect(),
             when: self.when(&p.stamp),
         };
@@ -345,7 +408,7 @@ impl Teller<'_> {
             number: i + 1,
             device: devices.get(&entry.body.device).map_or(0, |d| d.number),
             seq: entry.body.seq,
-            says: text::said(self.job, entry, self.reader.world),
+            says: self.said(entry),
             withdrawn: self.withdrawn(entry.id),
             clock_in_doubt: doubtful(entry),
             when: self.when(&entry.stamp()),

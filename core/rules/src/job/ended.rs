@@ -179,3 +179,59 @@ pub enum Void {
     /// The proof is too old.
     TooOld,
 }
+
+impl Ended {
+    /// Its name in records.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Ended::LockOff { .. } => "lock-off",
+            Ended::StoredFound { .. } => "stored-found",
+            Ended::SourceFound { .. } => "source-found",
+            Ended::PointAdded { .. } => "point-added",
+            Ended::PointOpened { .. } => "point-opened",
+            Ended::ClosedBetween { .. } => "closed-between",
+            Ended::PointClosed { .. } => "point-closed",
+            Ended::OpenedAndClosed { .. } => "opened-and-closed",
+            Ended::Scope => "scope",
+            Ended::Zone => "zone",
+            Ended::Shift => "shift",
+            Ended::WayAnswered => "way-answered",
+            Ended::WorkLeft => "work-left",
+            Ended::WorkFinished => "work-finished",
+            Ended::WorkStopped => "work-stopped",
+            Ended::GivenUp => "given-up",
+            Ended::CoverOff { .. } => "cover-off",
+            Ended::Limit => "limit",
+            Ended::NeutralParted { .. } => "neutral-parted",
+            Ended::Withdrawn => "withdrawn",
+        }
+    }
+}
+
+impl Void {
+    /// Its name in records.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Void::Ended(ended) => ended.code(),
+            Void::Trouble(..) => "trouble",
+            Void::TroubleUnknown(..) => "trouble-unknown",
+            Void::IndicatorUnfit => "indicator-unfit",
+            Void::ProverUnfit => "prover-unfit",
+            Void::TestTwice => "test-twice",
+            Void::HeldAgainstNothing => "held-against-nothing",
+            Void::Way(..) => "way",
+            Void::Newer => "newer",
+            Void::Forgotten => "forgotten",
+            Void::SourceKnown { .. } => "source-known",
+            Void::SourceFound { .. } => "source-found",
+            Void::Network { .. } => "network",
+            Void::ZoneUnsaid => "zone-unsaid",
+            Void::Aside { .. } => "aside",
+            Void::LightsLate => "lights-late",
+            Void::ProverUnknown => "prover-unknown",
+            Void::NotThisShift => "not-this-shift",
+            Void::ClockDoubt => "clock-doubt",
+            Void::TooOld => "too-old",
+        }
+    }
+}

@@ -1,5 +1,7 @@
 //! What a job is made of: each a fact of the journal, with when and by whom.
 
+use serde::Serialize;
+
 use crate::TagId;
 use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
@@ -150,7 +152,8 @@ pub struct Checked {
 }
 
 /// What is wrong with an instrument.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Fault {
     /// Its leads are damaged.
     Leads,

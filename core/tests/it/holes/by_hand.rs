@@ -87,7 +87,7 @@ pub fn banner(phone: &Phone) -> String {
 /// What page one of the record says beside what stands proved.
 pub fn page_one(phone: &Phone) -> String {
     let made = stillbar_core::app::of_folder(phone.folder.path(), &*phone.device, TITLE, false).unwrap();
-    made.report().deviations.join("\n")
+    made.report().deviations.iter().map(|d| d.says()).collect::<Vec<_>>().join("\n")
 }
 
 /// The pairs that the job asks for now.

@@ -8,8 +8,10 @@ use super::figures::ShownFigure;
 use super::flow::{BLACK, BODY, GREY, PageFlow, PagePoint, ROOM, YELLOW};
 use super::summary;
 use super::text::Face3;
+use crate::record::claim::Claim;
 use crate::record::file::RecordFile;
 use crate::record::report::{Report, ReportLock, ReportPhoto, When};
+use crate::record::tell_proof::SUPPLY_BACK;
 
 /// Most points of a drawn signature; a shell draws fewer.
 const MAX_POINTS: usize = 5_000;
@@ -39,10 +41,14 @@ pub(super) fn shown(when: &When) -> String {
 }
 
 pub(super) fn by(when: &When) -> String {
-    match &when.by {
+    match when.named() {
         Some(by) => format!("{}, {by}", shown(when)),
         None => shown(when),
     }
+}
+
+fn listed(claims: &[Claim]) -> String {
+    claims.iter().map(Claim::says).collect::<Vec<_>>().join("; ")
 }
 
 pub(super) fn maybe(when: Option<&When>, otherwise: &str) -> String {
@@ -64,7 +70,7 @@ fn points(flow: &mut PageFlow, report: &Report, photos: &BTreeMap<String, Vec<u8
             (Some(up), None) => format!("hung {}", by(up)),
             (None, _) => "none recorded".into(),
         };
-        let supply = point.cuts.as_ref().map_or("the normal supply".to_owned(), Clone::clone);
+        let supply = point.cuts.as_ref().map_or("the normal supply".to_owned(), Claim::says);
         flow.facts(
             &[
                 ("At", point.at.clone()),
@@ -74,7 +80,7 @@ fn points(flow: &mut PageFlow, report: &Report, photos: &BTreeMap<String, Vec<u8
                 ("Closed", maybe(point.closed.as_ref(), "not recorded")),
                 ("At the last entry", if point.open { "open" } else { "not open, or not known" }.into()),
                 ("Caution sign", sign),
-                ("Tags", point.tags.join("; ")),
+                ("Tags", listed(&point.tags)),
             ],
             ROOM,
         );
@@ -110,7 +116,7 @@ fn lock_table(flow: &mut PageFlow, locks: &[ReportLock]) {
                 (Some(off), Some(how)) => format!("{}, {how}", by(off)),
                 _ => "on at the last entry".into(),
             };
-            vec![l.label.clone(), l.owner.clone(), l.means.clone(), l.key.clone(), by(&l.fitted), off]
+            vec![l.label.clone(), l.owner.clone(), l.means.says(), l.key.says(), by(&l.fitted), off]
         })
         .collect();
     let columns = [("Lock", 18.0), ("Owner", 28.0), ("How", 26.0), ("Key", 26.0), ("On", 36.0), ("Off", 38.0)];
@@ -122,7 +128,7 @@ fn pictures(flow: &mut PageFlow, of: &[&ReportPhoto], photos: &BTreeMap<String, 
     for photo in of {
         let mut caption = vec![format!("{}, {}", photo.shows, by(&photo.when))];
         caption.extend(photo.tags.iter().map(|tag| format!("Tag {tag} was read in it.")));
-        caption.extend(photo.doubts.iter().cloned());
+        caption.extend(photo.doubts.iter().map(Claim::says));
         if !photo.note.is_empty() {
             caption.push(format!("Kept because: {}", photo.note));
         }
@@ -149,7 +155,12 @@ fn looked(flow: &mut PageFlow, report: &Report) {
         .iter()
         .chain(&report.stored)
         .map(|l| {
-            vec![l.what.clone(), l.found.clone().unwrap_or_else(|| "none found".into()), l.looked.clone(), by(&l.when)]
+            vec![
+                l.what.says(),
+                l.found.as_ref().map_or_else(|| "none found".into(), Claim::says),
+                l.looked.clone(),
+                by(&l.when),
+            ]
         })
         .collect();
     if all.is_empty() {
@@ -158,7 +169,7 @@ fn looked(flow: &mut PageFlow, report: &Report) {
         flow.table(&[("Looked for", 36.0), ("Found", 50.0), ("Where they looked", 46.0), ("When", 40.0)], &all);
     }
     let told: Vec<Vec<String>> =
-        report.told.iter().map(|t| vec![t.who.clone(), t.about.clone(), t.how.clone(), by(&t.when)]).collect();
+        report.told.iter().map(|t| vec![t.who.clone(), t.about.says(), t.how.clone(), by(&t.when)]).collect();
     if !told.is_empty() {
         flow.table(&[("Told", 44.0), ("Of what", 44.0), ("How", 44.0), ("When", 40.0)], &told);
     }
@@ -179,7 +190,7 @@ fn looked(flow: &mut PageFlow, report: &Report) {
         flow.table(&[("Circuit", 48.0), ("Off", 40.0), ("Seen", 44.0), ("On again", 40.0)], &circuits);
     }
     let mut others: Vec<Vec<String>> =
-        report.barriers.iter().map(|b| vec![b.says.clone(), by(&b.when), String::new()]).collect();
+        report.barriers.iter().map(|b| vec![b.says.says(), by(&b.when), String::new()]).collect();
     others.extend(
         report
             .covers
@@ -197,8 +208,8 @@ fn proofs(flow: &mut PageFlow, report: &Report) {
         .instruments
         .iter()
         .map(|i| {
-            let state = if i.faults.is_empty() { "nothing wrong found".into() } else { i.faults.join("; ") };
-            vec![i.name.clone(), state, i.note.clone(), by(&i.when)]
+            let state = if i.faults.is_empty() { "nothing wrong found".into() } else { listed(&i.faults) };
+            vec![i.name.says(), state, i.note.clone(), by(&i.when)]
         })
         .collect();
     if rows.is_empty() {
@@ -209,17 +220,17 @@ fn proofs(flow: &mut PageFlow, report: &Report) {
     for run in &report.runs {
         flow.need(34.0);
         flow.heading(3, &format!("Run {}", run.number), 3.8);
-        let with = |says: &Option<String>, when: &Option<When>, otherwise: &str| match (says, when) {
+        let with = |says: &Option<Claim>, when: &Option<When>, otherwise: &str| match (says, when) {
             (Some(says), Some(when)) => format!("{} ({})", says.trim_end_matches('.'), by(when)),
             _ => otherwise.to_owned(),
         };
         flow.facts(
             &[
-                ("Indicator", run.indicator.clone()),
+                ("Indicator", run.indicator.says()),
                 ("Proved before", format!("on {} ({})", run.on, by(&run.before))),
                 ("Reference", with(&run.reference, &run.reference_when, "not proved")),
                 ("Proved after", with(&run.after, &run.after_when, "not recorded")),
-                ("Shows", run.shows.clone()),
+                ("Shows", run.shows.says()),
                 ("Ended", with(&run.ended, &run.ended_when, "")),
             ],
             ROOM,
@@ -239,15 +250,15 @@ fn readings(flow: &mut PageFlow, report: &Report) {
         .iter()
         .map(|r| {
             let run = r.run.map_or_else(String::new, |run| run.to_string());
-            let between = if r.then.is_empty() { r.first.clone() } else { format!("{} – {}", r.first, r.then) };
-            let mut reading = r.reading.clone();
-            if r.indicates && r.kind != "supply back" {
+            let between = if r.then.is_empty() { r.first.says() } else { format!("{} – {}", r.first, r.then) };
+            let mut reading = r.reading.says();
+            if r.indicates && *r.kind.code() != SUPPLY_BACK.0 {
                 reading.push_str(" – indication: treat as live");
             }
             if let Some(why) = &r.withdrawn {
                 reading.push_str(&format!(" – withdrawn: {why}"));
             }
-            vec![r.number.to_string(), r.kind.clone(), run, between, reading, by(&r.when)]
+            vec![r.number.to_string(), r.kind.says(), run, between, reading, by(&r.when)]
         })
         .collect();
     let columns = [("No.", 12.0), ("Kind", 28.0), ("Run", 12.0), ("Between", 30.0), ("Reading", 44.0), ("When", 46.0)];
@@ -259,7 +270,7 @@ fn work(flow: &mut PageFlow, report: &Report) {
         return;
     }
     flow.section("Work", 16.0);
-    let rows: Vec<Vec<String>> = report.work.iter().map(|w| vec![w.says.clone(), by(&w.when)]).collect();
+    let rows: Vec<Vec<String>> = report.work.iter().map(|w| vec![w.says.says(), by(&w.when)]).collect();
     flow.table(&[("What", 122.0), ("When", 50.0)], &rows);
 }
 
@@ -306,7 +317,7 @@ fn strokes(mark: &str) -> Vec<Vec<PagePoint>> {
 fn cautions(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
     flow.section("Cautions", 20.0);
     for caution in &report.cautions {
-        flow.boxed(YELLOW, "", std::slice::from_ref(caution));
+        flow.boxed(YELLOW, "", &[caution.says()]);
     }
     flow.need(30.0);
     flow.heading(3, "Devices that wrote the journal", 3.8);
@@ -328,14 +339,14 @@ fn time_line(flow: &mut PageFlow, report: &Report) {
         .time_line
         .iter()
         .map(|line| {
-            let mut says = line.says.clone();
+            let mut says = line.says.says();
             if let Some(why) = &line.withdrawn {
                 says.push_str(&format!(" Withdrawn: {why}"));
             }
             if line.clock_in_doubt {
                 says.push_str(" The clock was behind: the time is in doubt.");
             }
-            let who = line.when.by.clone().unwrap_or_default();
+            let who = line.when.named().unwrap_or_default();
             vec![shown(&line.when), who, says, format!("{} / {}", line.device, line.seq)]
         })
         .collect();

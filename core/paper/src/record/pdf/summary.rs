@@ -5,6 +5,7 @@ use super::pages::{by, shown, shown_at};
 use super::text::Face3;
 use crate::record::file::RecordFile;
 use crate::record::report::Report;
+use crate::record::tell_proof::SUPPLY_BACK;
 use stillbar_media::tag::Symbol;
 use stillbar_values::Tone;
 
@@ -62,7 +63,7 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
         _ => YELLOW,
     };
     let as_of = format!("As of the last entry, {}. Whatever came later is not on these pages.", shown(&report.last));
-    flow.boxed(colour, &report.state.word, &[report.state.text.clone(), as_of]);
+    flow.boxed(colour, &report.state.word, &[report.state.text.says(), as_of]);
     flow.heading(2, "Deviations", 4.0);
     if report.deviations.is_empty() {
         flow.para("None recorded.");
@@ -75,7 +76,7 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
     proved(flow, report);
     flow.gap(2.0);
     flow.heading(2, "In figures", 4.0);
-    let indications = report.readings.iter().filter(|r| r.indicates && r.kind != "supply back").count();
+    let indications = report.readings.iter().filter(|r| r.indicates && *r.kind.code() != SUPPLY_BACK.0).count();
     let locks: usize = report.points.iter().map(|p| p.locks.len()).sum();
     let on = report.points.iter().flat_map(|p| &p.locks).filter(|l| l.off.is_none()).count();
     let points: Vec<&str> = report.points.iter().map(|p| p.label.as_str()).collect();
@@ -122,7 +123,7 @@ fn proved(flow: &mut PageFlow, report: &Report) {
     let until = run.after_when.as_ref().map_or("not proved again".to_owned(), |when| format!("again {}", by(when)));
     flow.facts(
         &[
-            ("Latest run", run.shows.clone()),
+            ("Latest run", run.shows.says()),
             ("With", format!("{}, proved {}, {until}", run.indicator, by(&run.before))),
             ("Ended", ended),
         ],
