@@ -77,23 +77,68 @@ fn no_rule_says_a_sentence() {
         // Line breaks in JSON.
         "[\\n  {}\\n]",
     ];
-    let mut found = Vec::new();
     let rooms = ["job", "point", "prove", "site", "supply"].map(|room| source(&format!("../../rules/src/{room}")));
-    let rules: Vec<PathBuf> = rooms.iter().flat_map(|room| files(room, ".rs")).collect();
+    let mut rules: Vec<PathBuf> = rooms.iter().flat_map(|room| files(room, ".rs")).collect();
     assert!(rules.len() > 80, "{}", rules.len());
-    for file in rules.into_iter().chain([source("../../rules/src/world.rs")]) {
-        for (number, line) in fs::read_to_string(&file).unwrap().lines().enumerate() {
-            let code = line.split("//").next().unwrap().replace("\\\"", "").replace("'\"'", "");
-            // Every second piece between quotation marks stands in a literal.
-            for literal in code.split('"').skip(1).step_by(2).filter(|literal| !ALLOWED.contains(literal)) {
-                if is_said(literal) {
-                    found.push(format!("{}, line {}: {literal}", file.display(), number + 1));
-                }
-            }
-        }
-    }
+    rules.push(source("../../rules/src/world.rs"));
+    let found = sentences(&rules, &ALLOWED);
     assert!(found.is_empty(), "say it in the catalogue:\n{}", found.join("\n"));
     assert!(is_said("{at} is open") && is_said("Not open.") && !is_said("prove-before") && !is_said("isolate-{point}"));
+}
+
+/// The room of the sentences has them all in the catalogue: its code has no literal of two words either.
+#[test]
+fn every_sentence_is_in_the_catalogue() {
+    const ALLOWED: [&str; 8] = [
+        // Said to whoever builds this: a message is missing, or why a lint is off.
+        "the catalogue has no message ",
+        " that takes just these values",
+        "they are those of the test, some of them in words",
+        "the message of each is what there is to say of it",
+        // How times are written, in figures.
+        "%-d %b %H:%M",
+        "%Y-%m-%d %H:%M",
+        "%Y-%m-%d %H:%M:%S",
+        // The record appends it to names.
+        " (no PIN)",
+    ];
+    let code = files(&source(""), ".rs");
+    assert!(code.len() > 20, "{}", code.len());
+    let found = sentences(&code, &ALLOWED);
+    assert!(found.is_empty(), "say it in the catalogue:\n{}", found.join("\n"));
+    let whole: String = code.iter().map(|file| fs::read_to_string(file).unwrap()).collect();
+    for allowed in ALLOWED {
+        assert!(whole.contains(allowed), "nothing has it any more: {allowed}");
+    }
+    // It bites.
+    let sample = "match why { // not \"one of these\"\n\
+                  Why::Open { at } => format!(\"{at} is open\"),\n\
+                  Why::Live => live(\"Treat as live\".into()),\n\
+                  Why::Locked { at } => say!(\"point-locked\", at = quoted(at, '\"')),";
+    assert_eq!(said_in(sample, &[]), [(2, "{at} is open".to_owned()), (3, "Treat as live".to_owned())]);
+    assert_eq!(said_in(sample, &["Treat as live"]), [(2, "{at} is open".to_owned())]);
+}
+
+/// Every literal of two words in these files that is not allowed, with its place.
+fn sentences(code: &[PathBuf], allowed: &[&str]) -> Vec<String> {
+    let of_file = |file: &PathBuf| {
+        let said = said_in(&fs::read_to_string(file).unwrap(), allowed).into_iter();
+        said.map(|(line, literal)| format!("{}, line {line}: {literal}", file.display())).collect::<Vec<String>>()
+    };
+    code.iter().flat_map(of_file).collect()
+}
+
+/// The same in the text of a file: the number of the line, and the literal.
+fn said_in(code: &str, allowed: &[&str]) -> Vec<(usize, String)> {
+    let mut found = Vec::new();
+    for (number, line) in code.lines().enumerate() {
+        let code = line.split("//").next().unwrap().replace("\\\"", "").replace("'\"'", "");
+        // Every second piece between quotation marks stands in a literal.
+        let literals = code.split('"').skip(1).step_by(2);
+        let said = literals.filter(|literal| !allowed.contains(literal) && is_said(literal));
+        found.extend(said.map(|literal| (number + 1, literal.to_owned())));
+    }
+    found
 }
 
 /// Why an act is not done is a value too: neither the app nor a screen makes an error of a sentence.

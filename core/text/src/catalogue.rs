@@ -25,6 +25,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/conditions.ftl"),
     include_str!("en/dead-test.ftl"),
     include_str!("en/energised.ftl"),
+    include_str!("en/entries.ftl"),
     include_str!("en/gone.ftl"),
     include_str!("en/judge.ftl"),
     include_str!("en/drawing.ftl"),
@@ -34,14 +35,16 @@ const ENGLISH: &str = concat!(
     include_str!("en/plan.ftl"),
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
+    include_str!("en/standing.ftl"),
     include_str!("en/steps.ftl"),
     include_str!("en/supply.ftl"),
+    include_str!("en/times.ftl"),
     include_str!("en/void.ftl"),
     include_str!("en/words.ftl"),
 );
 
 /// Where each message of [`ENGLISH`] begins and ends, in bytes.
-const PLACES: [(usize, usize); COUNT] = places();
+static PLACES: [(usize, usize); COUNT] = places();
 const COUNT: usize = count();
 
 static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {

@@ -1,8 +1,9 @@
 //! An entry in one sentence.
 
+use super::catalogue::say;
 use super::steps::step;
-use super::words::{self, earth, label, limit_set, photo_doubt, waiting};
-use stillbar_journal::fact::{About, Duty, ProvedOn, RotationGuard, SupplyAnswer};
+use super::words::{self, commas, earth, label, limit_set, pair_of, photo_doubt, semicolons, waiting, yes};
+use stillbar_journal::fact::{About, Duty, Found, PhotoDoubt, ProvedOn, RotationGuard, SupplyAnswer};
 use stillbar_journal::{Entry, EntryId, Fact};
 use stillbar_rules::job::{Job, NamedLock, Part, Summary};
 use stillbar_rules::point::Means;
@@ -17,24 +18,23 @@ pub fn said(job: &Job, entry: &Entry, names: &World) -> String {
 /// What an entry says.
 pub fn summary(told: &Summary, names: &World) -> String {
     let read = recorded(told, names);
-    if told.more { format!("{read} (a newer version wrote more here than this one can read)") } else { read }
+    if told.more { say!("entry-more", says = read) } else { read }
 }
 
 /// What the part is called that an entry names.
 fn called(part: &Part, names: &World) -> String {
-    let or = |known: &Option<String>, not: &str| known.clone().unwrap_or_else(|| not.to_owned());
     match part {
         Part::Nothing => String::new(),
-        Part::Point(point) => or(point, "a withdrawn point"),
-        Part::Circuit(circuit) => or(circuit, "a withdrawn circuit"),
+        Part::Point(point) => point.clone().unwrap_or_else(|| say!("part-point-withdrawn")),
+        Part::Circuit(circuit) => circuit.clone().unwrap_or_else(|| say!("part-circuit-withdrawn")),
         Part::Place(place) => label(place),
         Part::Lock(Some(NamedLock { label: on_it, owner, place })) => {
-            format!("lock {on_it} of {} on {}", names.name(*owner), label(place))
+            say!("part-lock", label = on_it, owner = names.name(*owner), place = label(place))
         }
-        Part::Lock(None) => "a lock not known here".into(),
-        Part::Direct(what) => or(what, "withdrawn"),
-        Part::Source(what) => or(what, "A source of this site"),
-        Part::Cover(what) => or(what, "a cover"),
+        Part::Lock(None) => say!("part-lock-unknown"),
+        Part::Direct(what) => what.clone().unwrap_or_else(|| say!("part-direct-withdrawn")),
+        Part::Source(what) => what.clone().unwrap_or_else(|| say!("part-source-unknown")),
+        Part::Cover(what) => what.clone().unwrap_or_else(|| say!("part-cover-unknown")),
         Part::Step(of) => of.as_ref().map(step).unwrap_or_default(),
     }
 }
@@ -43,172 +43,148 @@ fn recorded(told: &Summary, names: &World) -> String {
     let name = |id: &EntryId| names.name(*id);
     let part = called(&told.part, names);
     match &told.fact {
-        Fact::JobOpened { title, .. } => format!("Job opened: {title}"),
-        Fact::ScopeChanged { scope, why } => format!("Scope changed to: {scope}. {why}"),
-        Fact::PermitNoted { reference: Some(reference), .. } => format!("Permit {reference}"),
-        Fact::PermitNoted { why_none, .. } => {
-            format!("No permit: {}", why_none.as_deref().unwrap_or("no reason given"))
-        }
-        Fact::WorkerJoined { person, duty } => {
-            let duty = match duty {
-                Duty::InCharge => "answers for the isolation",
-                Duty::Working => "works",
-                Duty::Learning => "learns under supervision",
-            };
-            format!("{} {duty}", name(person))
-        }
-        Fact::WorkerLeft { person } => format!("{} left the job", name(person)),
-        Fact::Told { who, how, about: About::Isolating } => format!("Told that the supply goes off: {who}, {how}"),
-        Fact::Told { who, how, about: About::Energising } => format!("Warned that the supply comes back: {who}, {how}"),
-        Fact::BarrierPlaced { what, at } => format!("{what} at {at}"),
-        Fact::SourceAnswered { kind, found: Some(found), .. } => {
-            format!("{}: found, {} at {}", words::source_kind(*kind), found.what, found.at)
+        Fact::JobOpened { title, .. } => say!("entry-job-opened", title = title),
+        Fact::ScopeChanged { scope, why } => say!("entry-scope", scope = scope, why = why),
+        Fact::PermitNoted { reference: Some(reference), .. } => say!("entry-permit", reference = reference),
+        Fact::PermitNoted { why_none: Some(why), .. } => say!("entry-no-permit", why = why),
+        Fact::PermitNoted { .. } => say!("entry-no-permit-unsaid"),
+        Fact::WorkerJoined { person, duty: Duty::InCharge } => say!("entry-in-charge", person = name(person)),
+        Fact::WorkerJoined { person, duty: Duty::Working } => say!("entry-works", person = name(person)),
+        Fact::WorkerJoined { person, duty: Duty::Learning } => say!("entry-learns", person = name(person)),
+        Fact::WorkerLeft { person } => say!("entry-left-job", person = name(person)),
+        Fact::Told { who, how, about: About::Isolating } => say!("entry-told-off", who = who, how = how),
+        Fact::Told { who, how, about: About::Energising } => say!("entry-told-back", who = who, how = how),
+        Fact::BarrierPlaced { what, at } => say!("entry-barrier", what = what, at = at),
+        Fact::SourceAnswered { kind, found: Some(Found { what, at }), .. } => {
+            say!("entry-source-found", kind = words::source_kind(*kind), what = what, at = at)
         }
         Fact::SourceAnswered { kind, looked, .. } => {
-            format!("{}: none found. Looked: {looked}", words::source_kind(*kind))
+            say!("entry-source-none", kind = words::source_kind(*kind), looked = looked)
         }
-        Fact::StoredAnswered { found: Some(found), seconds, .. } => {
-            format!("Stored energy: {} at {}, wait {}", found.what, found.at, waiting(*seconds))
+        Fact::StoredAnswered { found: Some(Found { what, at }), seconds, .. } => {
+            say!("entry-stored-found", what = what, at = at, wait = waiting(*seconds))
         }
-        Fact::StoredAnswered { looked, .. } => format!("Stored energy: none found. Looked: {looked}"),
-        Fact::PointAdded { label, at, .. } => format!("Point of isolation {label}, {at}"),
-        Fact::BoxPlaced { label, at } => format!("Lock box {label}, {at}"),
-        Fact::CircuitListed { label, serves } => format!("Circuit {label}: {serves}"),
-        Fact::NoCircuits { why } => format!("No circuit to shed: {why}"),
+        Fact::StoredAnswered { looked, .. } => say!("entry-stored-none", looked = looked),
+        Fact::PointAdded { label, at, .. } => say!("entry-point", label = label, at = at),
+        Fact::BoxPlaced { label, at } => say!("entry-box", label = label, at = at),
+        Fact::CircuitListed { label, serves } => say!("entry-circuit", label = label, serves = serves),
+        Fact::NoCircuits { why } => say!("entry-no-circuit", why = why),
         Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, .. } => {
-            let fit =
-                if *leads_sound && *tips_sound && *body_sound && *in_date { "fit for use" } else { "not fit for use" };
-            format!("{} checked: {fit}", words::instrument(names, *instrument))
+            let fit = *leads_sound && *tips_sound && *body_sound && *in_date;
+            say!("entry-instrument", instrument = words::instrument(names, *instrument), fit = yes(fit))
         }
-        Fact::CircuitOff { seen, .. } => format!("{part} off. {seen}"),
+        Fact::CircuitOff { seen, .. } => say!("entry-circuit-off", circuit = part, seen = seen),
         Fact::PointOpened { found: Position::Open, seen, .. } => {
-            format!("{part} found open. {seen}")
+            say!("entry-point-found-open", point = part, seen = seen)
         }
         Fact::PointOpened { off_load, seen, .. } => {
-            format!("{part} opened {}. {seen}", if *off_load { "off load" } else { "under load" })
+            say!("entry-point-opened", point = part, off_load = yes(*off_load), seen = seen)
         }
         Fact::LockFitted { owner, means: Means::Other(how), .. } => {
-            format!("{part} secured without a lock by {}: {how}", name(owner))
+            say!("entry-no-lock", place = part, person = name(owner), how = how)
         }
         Fact::LockFitted { owner, label, through: Some(_), .. } => {
-            format!("Lock {label} of {} on {part}: one cable or bar through it and another", name(owner))
+            say!("entry-lock-through", label = label, owner = name(owner), place = part)
         }
-        Fact::LockFitted { owner, label, .. } => {
-            format!("Lock {label} of {} on {part}", name(owner))
+        Fact::LockFitted { owner, label, .. } => say!("entry-lock", label = label, owner = name(owner), place = part),
+        Fact::SignPosted { .. } => say!("entry-sign", at = part),
+        Fact::TagBound { tag, why: Some(why), .. } => {
+            say!("entry-tag-hangs-why", tag = tag.spaced(), at = part, why = why)
         }
-        Fact::SignPosted { .. } => format!("Caution sign at {part}"),
-        Fact::TagBound { tag, why, .. } => {
-            let why = why.as_ref().map_or_else(String::new, |why| format!(". {why}"));
-            format!("Tag {} hangs at {part}{why}", tag.spaced())
-        }
-        Fact::TagGone { tag, why, .. } => format!("Tag {} is off {part}: {why}", tag.spaced()),
-        Fact::TagRead { tag, .. } => format!("Tag {} read at {part}", tag.spaced()),
-        Fact::PhotoTaken { sha256, note, doubts, .. } => {
-            let more: String = doubts.iter().map(|d| format!(". {}", photo_doubt(d, &part))).collect();
-            let note = if note.is_empty() { String::new() } else { format!(" Kept because: {note}") };
-            format!("Photo of {part}, SHA-256 {sha256:.8}…{more}{note}")
-        }
-        Fact::KeyOffered { to, .. } => format!("Offered to {}: {part}", name(to)),
-        Fact::KeyTaken { .. } => "Lock and key taken over, signed".into(),
-        Fact::ShiftOffered { to, told } => format!("Shift offered to {}: {told}", name(to)),
-        Fact::ShiftTaken { .. } => "Shift taken, signed".into(),
-        Fact::LockRemoved { cut: Some(why), .. } => format!("Cut by its owner, no key: {part}. {why}"),
-        Fact::LockRemoved { .. } => format!("Taken off by its owner: {part}"),
+        Fact::TagBound { tag, .. } => say!("entry-tag-hangs", tag = tag.spaced(), at = part),
+        Fact::TagGone { tag, why, .. } => say!("entry-tag-gone", tag = tag.spaced(), at = part, why = why),
+        Fact::TagRead { tag, .. } => say!("entry-tag-read", tag = tag.spaced(), at = part),
+        Fact::PhotoTaken { sha256, note, doubts, .. } => photo(&part, sha256, note, doubts),
+        Fact::KeyOffered { to, .. } => say!("entry-key-offered", person = name(to), lock = part),
+        Fact::KeyTaken { .. } => say!("entry-key-taken"),
+        Fact::ShiftOffered { to, told } => say!("entry-shift-offered", person = name(to), told = told),
+        Fact::ShiftTaken { .. } => say!("entry-shift-taken"),
+        Fact::LockRemoved { cut: Some(why), .. } => say!("entry-lock-cut", lock = part, why = why),
+        Fact::LockRemoved { .. } => say!("entry-lock-off", lock = part),
         Fact::ForcedBegun { authority, function, reached, why, .. } => {
-            format!("Forced removal begun under {}, {function}, reached {reached}: {part}. {why}", name(authority))
+            let authority = name(authority);
+            say!(
+                "entry-forced-begun",
+                authority = authority,
+                function = function,
+                reached = reached,
+                lock = part,
+                why = why
+            )
         }
-        Fact::OwnerNotOnSite { how, .. } => format!("Owner not on site: {how}"),
-        Fact::OwnerSought { how, outcome, .. } => format!("Owner sought: {how}. {outcome}"),
-        Fact::LockForced { .. } => format!("Taken off in the owner's absence: {part}"),
-        Fact::OwnerTold { how, .. } => format!("Owner told: {how}"),
-        Fact::CoverOff { what } => format!("Cover off: {what}"),
-        Fact::NoCovers { why } => format!("No cover comes off: {why}"),
+        Fact::OwnerNotOnSite { how, .. } => say!("entry-owner-not-on-site", how = how),
+        Fact::OwnerSought { how, outcome, .. } => say!("entry-owner-sought", how = how, outcome = outcome),
+        Fact::LockForced { .. } => say!("entry-lock-forced", lock = part),
+        Fact::OwnerTold { how, .. } => say!("entry-owner-told", how = how),
+        Fact::CoverOff { what } => say!("entry-cover-off", what = what),
+        Fact::NoCovers { why } => say!("entry-no-cover", why = why),
         Fact::IndicatorProved { run, indicator, on, works } => {
             let on = match on {
                 ProvedOn::ProvingUnit(unit) => words::instrument(names, *unit),
-                ProvedOn::KnownSource(what) => format!("a source known to be live, {what}"),
+                ProvedOn::KnownSource(what) => say!("entry-live-source", what = what),
             };
-            format!(
-                "Indicator {} on {on}: {}. {}",
-                if run.is_some() { "proved again" } else { "proved" },
-                if *works { "works" } else { "does not respond" },
-                words::instrument(names, *indicator)
-            )
+            let indicator = words::instrument(names, *indicator);
+            say!("entry-indicator", again = yes(run.is_some()), on = on, works = yes(*works), indicator = indicator)
         }
         Fact::ReadingTaken { first, then, reading, dc, .. } => {
-            format!("{first} – {then}{}: {}", if *dc { " DC" } else { "" }, words::reading(*reading))
+            say!("entry-reading", pair = pair_of(first, then), dc = yes(*dc), reading = words::reading(*reading))
         }
-        Fact::VoltageMet { at, reading } => format!("Voltage met at {at}: {}", words::reading(*reading)),
+        Fact::VoltageMet { at, reading } => say!("entry-voltage-met", at = at, reading = words::reading(*reading)),
         Fact::ReferenceProved { way, how, holds, .. } => {
-            let how = earth(*way, how);
-            format!("Reference {}: {how}", if *holds { "shown to be earth" } else { "not earth" })
+            say!("entry-reference", holds = yes(*holds), how = earth(*way, how))
         }
-        Fact::RunSigned { .. } => "Test under supervision signed".into(),
-        Fact::DischargeRead { reading, .. } => {
-            format!("Direct voltage at {part}: {}", words::reading(*reading))
-        }
-        Fact::CauseNoted { found: true, cause, .. } => format!("Cause: {cause}"),
-        Fact::CauseNoted { cause, .. } => format!("Cause not found: {cause}"),
-        Fact::WorkStopped {} => "Work stopped, everybody clear".into(),
-        Fact::GivenUp { why, clear } => format!("Isolation given up: {why}. {clear}"),
+        Fact::RunSigned { .. } => say!("entry-run-signed"),
+        Fact::DischargeRead { reading, .. } => say!("entry-direct", at = part, reading = words::reading(*reading)),
+        Fact::CauseNoted { found: true, cause, .. } => say!("entry-cause", cause = cause),
+        Fact::CauseNoted { cause, .. } => say!("entry-cause-not-found", cause = cause),
+        Fact::WorkStopped {} => say!("entry-work-stopped"),
+        Fact::GivenUp { why, clear } => say!("entry-given-up", why = why, clear = clear),
         Fact::LimitSet { limit: Some(limit) } => limit_set(limit),
-        Fact::LimitSet { limit: None } => "No limit for figures any more".into(),
-        Fact::SourceElsewhere { why, .. } => {
-            format!("{part} does not reach this work: {why}")
-        }
-        Fact::PointsParted { apart, .. } => {
-            format!("{part} is another point than the one alike: {apart}")
-        }
+        Fact::LimitSet { limit: None } => say!("entry-no-limit"),
+        Fact::SourceElsewhere { why, .. } => say!("entry-source-elsewhere", source = part, why = why),
+        Fact::PointsParted { apart, .. } => say!("entry-points-parted", point = part, apart = apart),
         Fact::RotationFound { rotation: Some(rotation), how } => {
-            format!("Rotation before isolating {}. {how}", words::rotation(*rotation))
+            say!("entry-rotation-before", rotation = words::rotation(*rotation), how = how)
         }
-        Fact::RotationFound { how, .. } => format!("Rotation not read before isolating: {how}"),
-        Fact::SupplyAnswered { answer, who, how, .. } => {
-            let word = match answer {
-                SupplyAnswer::Mended => "mended",
-                SupplyAnswer::LeftOff => "left off",
-                SupplyAnswer::Accepted => "accepted",
-            };
-            format!("Reading out of tolerance {word}: {who}. {how}")
-        }
-        Fact::AsideAnswered { why, .. } => format!("An entry that is put aside was looked into: {why}"),
-        Fact::WorkBegan { .. } => "Work began under the proof that stood".into(),
-        Fact::WorkLeft { why } => format!("Work left: {why}"),
-        Fact::NeutralParted { what } => format!("Neutral parted: {what}"),
-        Fact::WorkFinished { clear } => format!("Work finished. {clear}"),
-        Fact::CoverBack { .. } => {
-            format!("Cover back: {part}")
-        }
-        Fact::SignRemoved { .. } => format!("Sign down at {part}"),
-        Fact::PointClosed { beside: Some(why), .. } => {
-            format!("{part} closed beside another source: {why}")
-        }
-        Fact::PointClosed { .. } => format!("{part} closed"),
+        Fact::RotationFound { how, .. } => say!("entry-rotation-before-unread", how = how),
+        Fact::SupplyAnswered { answer, who, how, .. } => match answer {
+            SupplyAnswer::Mended => say!("entry-answer-mended", who = who, how = how),
+            SupplyAnswer::LeftOff => say!("entry-answer-left-off", who = who, how = how),
+            SupplyAnswer::Accepted => say!("entry-answer-accepted", who = who, how = how),
+        },
+        Fact::AsideAnswered { why, .. } => say!("entry-aside-answered", why = why),
+        Fact::WorkBegan { .. } => say!("entry-work-began"),
+        Fact::WorkLeft { why } => say!("entry-work-left", why = why),
+        Fact::NeutralParted { what } => say!("entry-neutral-parted", what = what),
+        Fact::WorkFinished { clear } => say!("entry-work-finished", clear = clear),
+        Fact::CoverBack { .. } => say!("entry-cover-back", what = part),
+        Fact::SignRemoved { .. } => say!("entry-sign-down", at = part),
+        Fact::PointClosed { beside: Some(why), .. } => say!("entry-point-closed-beside", point = part, why = why),
+        Fact::PointClosed { .. } => say!("entry-point-closed", point = part),
         Fact::PresenceRead { first, then, reading } => {
-            format!("Supply back, {first} – {then}: {}", words::reading(*reading))
+            say!("entry-presence", pair = pair_of(first, then), reading = words::reading(*reading))
         }
         Fact::RotationRead { rotation, how, guard } => {
-            let guard = match guard {
-                Some(RotationGuard::Uncoupled) => " (what turns was uncoupled)",
-                Some(RotationGuard::Bumped) => " (a short bump was watched)",
-                None => "",
-            };
-            format!("Rotation {}. {how}{guard}", words::rotation(*rotation))
+            let rotation = words::rotation(*rotation);
+            match guard {
+                Some(RotationGuard::Uncoupled) => say!("entry-rotation-uncoupled", rotation = rotation, how = how),
+                Some(RotationGuard::Bumped) => say!("entry-rotation-bumped", rotation = rotation, how = how),
+                None => say!("entry-rotation", rotation = rotation, how = how),
+            }
         }
-        Fact::CircuitOn { .. } => format!("{part} on"),
-        Fact::HandedBack { to, note, .. } => format!("Handed back to {to}, signed. {note}"),
+        Fact::CircuitOn { .. } => say!("entry-circuit-on", circuit = part),
+        Fact::HandedBack { to, note, .. } => say!("entry-handed-back", to = to, note = note),
         Fact::Deviated { step, why } => {
-            format!("Passed over {}: {why}", if part.is_empty() { step } else { &part })
+            let step = if part.is_empty() { step.clone() } else { part };
+            say!("entry-passed-over", step = step, why = why)
         }
-        Fact::Withdrawn { why, .. } => format!("An entry was withdrawn: {why}"),
-        Fact::PointDrawn { switch, .. } => format!("{part} is {switch} in the supply network"),
-        Fact::ZoneNoted { zone } => format!("Work zone in the supply network: {}", zone.join(", ")),
+        Fact::Withdrawn { why, .. } => say!("entry-withdrawn", why = why),
+        Fact::PointDrawn { switch, .. } => say!("entry-point-drawn", point = part, switch = switch),
+        Fact::ZoneNoted { zone } => say!("entry-zone", zone = commas(zone.iter().cloned())),
         Fact::CutDiffers { ways, why } => {
-            format!("Answered for a way in the supply network ({}): {why}", ways.join("; "))
+            say!("entry-way-answered", ways = semicolons(ways.iter().cloned()), why = why)
         }
-        Fact::Newer { kind, .. } => {
-            format!("Written by a newer version and not readable here ({kind}): update this app")
-        }
+        Fact::Newer { kind, .. } => say!("entry-newer", kind = kind),
         Fact::DeviceBegan { .. }
         | Fact::SiteNoted { .. }
         | Fact::PersonNoted { .. }
@@ -218,6 +194,14 @@ fn recorded(told: &Summary, names: &World) -> String {
         | Fact::NodeNoted { .. }
         | Fact::LinkNoted { .. }
         | Fact::PartGone { .. }
-        | Fact::LinkSeen { .. } => "Not of this job".into(),
+        | Fact::LinkSeen { .. } => say!("entry-not-of-job"),
     }
+}
+
+/// A picture: of what, the beginning of its hash, and what was poor about it.
+fn photo(of: &str, sha256: &str, note: &str, doubts: &[PhotoDoubt]) -> String {
+    let said = say!("entry-photo", of = of, hash = format!("{sha256:.8}"));
+    let doubts = doubts.iter().map(|doubt| photo_doubt(doubt, of));
+    let said = doubts.fold(said, |photo, doubt| say!("entry-photo-doubt", photo = photo, doubt = doubt));
+    if note.is_empty() { said } else { say!("entry-photo-kept", photo = said, note = note) }
 }

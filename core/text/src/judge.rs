@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::catalogue::say;
 use super::conditions::{holder, unmet};
-use super::words::{commas, current, listed, pair, yes};
+use super::words::{commas, current, listed, pair, semicolons, sentences, yes};
 use stillbar_rules::prove::judge::drawing::{self, Dot, Middle};
 use stillbar_rules::prove::judge::neutral::{Oddity, Unexpected};
 use stillbar_rules::prove::judge::{About, Cause, Diagnosis, Judgement, Potential, ReadAt, Reason, Verdict};
@@ -125,7 +125,7 @@ fn read_at(at: &ReadAt) -> String {
 pub fn explains(diagnosis: &Diagnosis) -> String {
     let said = cause(diagnosis.cause, which(diagnosis));
     match diagnosis.of {
-        Some(count) => format!("{said} {}", say!("cause-of-most", count = count)),
+        Some(count) => sentences(said, say!("cause-of-most", count = count)),
         None => said,
     }
 }
@@ -205,8 +205,8 @@ pub fn potentials(said: &Judgement) -> Option<(Drawing, String)> {
         Middle::Supply => say!("middle-supply"),
     };
     let (picture, dots) = drawing::drawing(said, &middle)?;
-    let dots = dots.iter().map(|d| dot(d, &middle)).reduce(|first, then| say!("dots-list", first = first, then = then));
-    Some((picture, say!("dots", dots = dots.unwrap_or_default())))
+    let dots = semicolons(dots.iter().map(|d| dot(d, &middle)));
+    Some((picture, say!("dots", dots = dots)))
 }
 
 fn dot(dot: &Dot, middle: &str) -> String {

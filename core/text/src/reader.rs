@@ -3,10 +3,16 @@
 use stillbar_journal::{EntryId, Stamp};
 
 use crate::World;
+use crate::catalogue::say;
 use crate::times::when;
 
-/// What stands behind the name of who went on without their PIN.
+/// What stands behind the name of who went on without their PIN, in a record. Elsewhere [`no_pin`] says it.
 pub const NO_PIN: &str = " (no PIN)";
+
+/// A name or a time, with what stands behind it where somebody went on without their PIN.
+pub fn no_pin(said: String, without: bool) -> String {
+    if without { say!("without-pin", said = said) } else { said }
+}
 
 /// Whoever reads.
 #[derive(Debug, Clone, Copy)]
@@ -32,9 +38,10 @@ impl Reader<'_> {
 
     /// "10:42, Mara Lind"; it says where she went on without her PIN.
     pub fn by(&self, stamp: &Stamp) -> String {
-        let no_pin = if stamp.no_pin() { NO_PIN } else { "" };
         match stamp.by {
-            Some(person) => format!("{}, {}{no_pin}", self.when(stamp), self.name(person)),
+            Some(person) => {
+                say!("when-who", when = self.when(stamp), who = no_pin(self.name(person), stamp.no_pin()))
+            }
             None => self.when(stamp),
         }
     }

@@ -319,6 +319,17 @@ pub(super) fn ands(items: impl IntoIterator<Item = String>) -> String {
     joined.unwrap_or_default()
 }
 
+/// "a; b; c".
+pub(super) fn semicolons(items: impl IntoIterator<Item = String>) -> String {
+    let joined = items.into_iter().reduce(|first, then| say!("list-semicolon", first = first, then = then));
+    joined.unwrap_or_default()
+}
+
+/// Two sentences, one after the other.
+pub(super) fn sentences(first: String, then: String) -> String {
+    say!("sentences", first = first, then = then)
+}
+
 /// Two conductors.
 pub(super) fn pair([first, then]: &[String; 2]) -> String {
     pair_of(first, then)

@@ -9,7 +9,7 @@ use crate::screens::context::{Act, Look};
 use crate::screens::home::go;
 use crate::store::LockRow;
 use crate::text;
-use crate::text::NO_PIN;
+use crate::text::no_pin;
 use crate::text::times;
 
 /// What is said where no lock is listed, on every screen that lists locks.
@@ -33,8 +33,8 @@ pub fn rows(page: &mut Page, look: &Look, job: &Job, point: EntryId) {
 
 /// A lock of any job, as a row that leads to it.
 pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
-    let no_pin = if lock.no_pin { NO_PIN } else { "" };
-    let since = format!("since {}{no_pin}", times::when(lock.since_ms, lock.zone, look.now));
+    let since = no_pin(times::when(lock.since_ms, lock.zone, look.now), lock.no_pin);
+    let since = format!("since {since}");
     let mut lines = vec![format!("For: {}", lock.job_title), since];
     if !lock.telephone.is_empty() {
         lines.push(format!("Telephone {}", lock.telephone));

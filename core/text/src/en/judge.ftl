@@ -98,5 +98,4 @@ dot-off-middle =
         [yes] are
        *[no] is
     } { $volts } V from { $middle }
-dots-list = { $first }; { $then }
 dots = Potentials that fit the readings: { $dots }. Directions are relative only.

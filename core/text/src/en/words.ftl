@@ -1,10 +1,16 @@
 ### Words and pieces that stand inside other messages.
 
 place-unknown = a point that this device does not know
-# What stands proved, in a list. A life rests on it.
+# What stands proved: in a list, and as the large words of the banner. These are few words, for a screen that is looked at in passing.
+# A life rests on this.
 state-proved = Proved dead
+# In a list that is heard of from afar, which cannot say how old the proof is.
+# A life rests on this.
 state-proved-heard = Proved dead when last heard
+# A voltage was met.
+# A life rests on this.
 state-stop = Stop, treat as live
+# A life rests on this.
 state-live = Treat as live
 state-handed-back = Handed back
 place-of-other-job = a point of another job
@@ -22,6 +28,10 @@ wait-seconds = { $seconds } s
 # Two things of a list; of a longer one, all but the last and the last.
 list-comma = { $first }, { $then }
 list-and = { $first } and { $then }
+# The same where what is listed has commas of its own.
+list-semicolon = { $first }; { $then }
+# Two sentences, one after the other.
+sentences = { $first } { $then }
 
 quoted = "{ $text }"
 quoted-in-part = "{ $text }…"

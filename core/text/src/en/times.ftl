@@ -1,0 +1,14 @@
+### Times, and who did something when.
+
+# In the place of a time that no calendar has; inside a sentence.
+time-unreadable = at a time that this device cannot read
+# The same in a column of times.
+time-exact-unreadable = unreadable
+long-minutes = { $minutes } min
+long-hours = { $hours } h
+# Never fewer than two.
+long-days = { $days } days
+# When something was done, and who did it.
+when-who = { $when }, { $who }
+# Behind a name or a time: it was done without the PIN by which the device knows who acts.
+without-pin = { $said } (no PIN)
