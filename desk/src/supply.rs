@@ -1,15 +1,18 @@
 //! `stillbar supply`: what the core says of a network in files, for a person or a program.
 
+mod args;
+
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use clap::{ArgGroup, Args, Subcommand};
 use serde::Serialize;
 use stillbar_core::supply::files::{self, MAX_BYTES, Read};
 use stillbar_core::supply::{self, Check, Network, Position, Proposals, Shown, States, SupplyError};
 use stillbar_core::text;
 
 use crate::file::{self, FileError};
+pub use args::SupplyCommand;
+use args::{CheckArgs, ConvertArgs, DrawArgs, From, Now, ProposeArgs};
 
 /// Why a question to a network has no answer.
 #[derive(Debug, thiserror::Error)]
@@ -51,129 +54,6 @@ pub enum AskError {
     /// The answer could not be written as JSON.
     #[error(transparent)]
     Json(#[from] serde_json::Error),
-}
-
-/// What can be asked of a network.
-#[derive(Subcommand)]
-pub enum SupplyCommand {
-    /// Whether any path from any source reaches the work zone with these points locked open
-    ///
-    /// A switch stops a path only if it is locked open: ties, changeovers and inlets for mobile sets count as paths though they are open.
-    /// Whatever the answer, the exit code is 0. It is about what is in the file: other sources have to be looked for where the work is.
-    #[command(after_help = "\
-Examples:
-  stillbar supply check net.json --zone B3 --locked Q1,Q7
-  stillbar supply check net.json --zone B3 --zone B4 --locked Q1 --json
-  stillbar supply check --nodes nodes.csv --links links.csv --zone B3,w2")]
-    Check(CheckArgs),
-    /// Which points could be locked to cut the work zone, and what each choice costs
-    ///
-    /// Fewest circuits lost first, fewest locks last, and what lies between. A person decides.
-    #[command(after_help = "\
-Examples:
-  stillbar supply propose net.json --zone B3
-  stillbar supply propose net.json --zone B3 --open Q4 --json")]
-    Propose(ProposeArgs),
-    /// Draw the network as a single-line diagram (SVG)
-    #[command(after_help = "\
-Examples:
-  stillbar supply draw net.json -o net.svg
-  stillbar supply draw net.json --zone B3 --locked Q1,Q7 -o net.svg")]
-    Draw(DrawArgs),
-    /// Write the network in another format
-    ///
-    /// A name that ends in .csv gives two files, NAME-nodes.csv and NAME-links.csv; any other name gives our JSON.
-    #[command(after_help = "\
-Examples:
-  stillbar supply convert --nodes nodes.csv --links links.csv -o net.json
-  stillbar supply convert net.json -o net.csv")]
-    Convert(ConvertArgs),
-}
-
-/// Where the network is.
-#[derive(Args)]
-#[group(skip)]
-#[command(group(ArgGroup::new("network").args(["file", "nodes"]).required(true)))]
-struct From {
-    /// A JSON file, ours or pandapower's, or - to pipe it in
-    #[arg(value_name = "NET.json")]
-    file: Option<PathBuf>,
-    /// A CSV file of nodes
-    #[arg(long, value_name = "FILE", requires = "links")]
-    nodes: Option<PathBuf>,
-    /// The CSV file of links that belongs to it
-    #[arg(long, value_name = "FILE", requires = "nodes")]
-    links: Option<PathBuf>,
-}
-
-/// What `check` is asked.
-#[derive(Args)]
-pub struct CheckArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone. Given again, it asks again
-    #[arg(long, value_name = "ID", required = true)]
-    zone: Vec<String>,
-    /// The points that are locked open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    locked: String,
-    /// Print JSON for a program instead of text for a person
-    #[arg(long)]
-    json: bool,
-}
-
-/// What `propose` is asked.
-#[derive(Args)]
-pub struct ProposeArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone
-    #[arg(long, value_name = "ID")]
-    zone: String,
-    #[command(flatten)]
-    now: Now,
-    /// Print JSON for a program instead of text for a person
-    #[arg(long)]
-    json: bool,
-}
-
-/// What does not stand as it normally does.
-#[derive(Args)]
-struct Now {
-    /// Switches that are open now, though normally closed, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    open: String,
-    /// Switches that are closed now, though normally open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    closed: String,
-}
-
-/// What `draw` is asked.
-#[derive(Args)]
-pub struct DrawArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone, which gets a frame
-    #[arg(long, value_name = "ID", default_value = "")]
-    zone: String,
-    /// The points that are locked open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    locked: String,
-    #[command(flatten)]
-    now: Now,
-    /// Where to write the SVG
-    #[arg(short, long, value_name = "FILE")]
-    output: PathBuf,
-}
-
-/// What `convert` is asked.
-#[derive(Args)]
-pub struct ConvertArgs {
-    #[command(flatten)]
-    from: From,
-    /// Where to write it
-    #[arg(short, long, value_name = "FILE")]
-    output: PathBuf,
 }
 
 /// Answers.
