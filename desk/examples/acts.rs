@@ -6,6 +6,7 @@
 //! that there is room again.
 
 use std::collections::BTreeSet;
+use std::error::Error;
 use std::io::Write;
 use std::path::Path;
 use std::process::ExitCode;
@@ -37,10 +38,10 @@ fn main() -> ExitCode {
     }
 }
 
-fn acts(data: &Path, script: &str) -> Result<(), String> {
+fn acts(data: &Path, script: &str) -> Result<(), Box<dyn Error>> {
     folder::make(data)?;
     let platform = Arc::new(DesktopPlatform::new(data)?);
-    let field = Field::open(data.to_string_lossy().into_owned(), platform).map_err(|e| e.to_string())?;
+    let field = Field::open(data.to_string_lossy().into_owned(), platform)?;
     let mut known = BTreeSet::new();
     tell(&field, &mut known)?;
     // What is typed goes to the core with the tap that follows it, as in a shell.

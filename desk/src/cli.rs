@@ -6,7 +6,8 @@ use std::process::ExitCode;
 
 use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
-use crate::calls::PlanOf;
+use crate::calls::{PlanError, PlanOf};
+use crate::error::CommandError;
 use crate::{calls, office, photo, record, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
@@ -284,59 +285,53 @@ enum OrderArg {
 pub fn run() -> ExitCode {
     // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
     let cli = Cli::parse();
-    let done = match cli.command.unwrap_or(Command::Demo(cli.demo)) {
-        Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open).map_err(cannot),
-        Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open).map_err(cannot),
-        Command::Office(a) => office::run(*a).map_err(cannot),
-        Command::Plan(a) => plan(&a).map_err(|say| (2, say)),
-        Command::Judge { file, json } => calls::judge(&file, json).map(say).map_err(|say| (2, say)),
+    done(cli.command.unwrap_or(Command::Demo(cli.demo))).unwrap_or_else(|why| {
+        eprintln!("{why}");
+        ExitCode::from(why.code())
+    })
+}
+
+fn done(command: Command) -> Result<ExitCode, CommandError> {
+    match command {
+        Command::Demo(a) => start::demo(a.data, a.fresh, a.listen.port, a.listen.open)?,
+        Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open)?,
+        Command::Office(a) => office::run(*a)?,
+        Command::Plan(a) => say(plan(&a)?),
+        Command::Judge { file, json } => say(calls::judge(&file, json)?),
         Command::Tag { what: TagCommand::Read { photos, json } } => {
             let (text, bad) = tag_read::read(&photos, json);
             say(text);
-            if bad.is_empty() { Ok(()) } else { Err((2, bad.join("\n"))) }
+            if !bad.is_empty() {
+                return Err(CommandError::UnreadPhotos(bad));
+            }
         }
-        Command::Tag { what: TagCommand::New(new) } => tags::new(&new).map(say).map_err(|say| (2, say)),
+        Command::Tag { what: TagCommand::New(new) } => say(tags::new(&new)?),
         Command::Photo { what: PhotoCommand::Check { photo: path, copies, json } } => {
-            photo::check(&path, copies.as_deref(), json).map(say).map_err(|say| (2, say))
+            say(photo::check(&path, copies.as_deref(), json)?);
         }
-        Command::Supply { what } => supply::run(&what).map(say).map_err(|say| (2, say)),
-        Command::Record(a) => record::make(&a).map(say),
-        Command::Verify { file, authority, json } => match record::verify(&file, authority.as_deref(), json) {
-            (0, text) => {
-                say(text);
-                Ok(())
-            }
+        Command::Supply { what } => say(supply::run(&what)?),
+        Command::Record(a) => say(record::make(&a)?),
+        Command::Verify { file, authority, json } => {
             // What was found out is the answer, also where the answer is no.
-            (code, text) if json || code == 1 => {
-                say(text);
-                return ExitCode::from(code);
-            }
-            failed => Err(failed),
-        },
-        Command::Rescue { data, json } => {
-            start::existing(&data).and_then(|()| calls::rescue(&data, json)).map(say).map_err(cannot)
+            let found = record::verify(&file, authority.as_deref(), json)?;
+            say(found.text);
+            return Ok(ExitCode::from(found.code));
         }
-    };
-    match done {
-        Ok(()) => ExitCode::SUCCESS,
-        Err((code, why)) => {
-            eprintln!("{why}");
-            ExitCode::from(code)
+        Command::Rescue { data, json } => {
+            start::existing(&data)?;
+            say(calls::rescue(&data, json)?);
         }
     }
+    Ok(ExitCode::SUCCESS)
 }
 
-fn cannot(why: String) -> (u8, String) {
-    (1, why)
-}
-
-fn plan(args: &PlanArgs) -> Result<(), String> {
+fn plan(args: &PlanArgs) -> Result<String, PlanError> {
     let order = args.order.to_possible_value().map(|v| v.get_name().to_owned()).unwrap_or_default();
     let of = match (&args.file, &args.conductors) {
         (Some(file), _) => PlanOf::File(file),
         (None, list) => PlanOf::List(list.as_deref().unwrap_or_default(), &order),
     };
-    if args.json { calls::plan(&of) } else { calls::plan_text(&of) }.map(say)
+    if args.json { calls::plan(&of) } else { calls::plan_text(&of) }
 }
 
 /// Prints to the end of the pipe, if there still is one: `stillbar plan | head -1` is no error.

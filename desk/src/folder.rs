@@ -12,6 +12,53 @@ const MARK: &str = "demo.txt";
 const BEGUN: &str = "The jobs in this folder are invented, and are still being written.\n";
 const WHOLE: &str = "The jobs in this folder are invented. `stillbar demo --fresh` empties it and writes them anew.\n";
 
+/// Why a data folder cannot be used.
+#[derive(Debug, thiserror::Error)]
+pub enum FolderError {
+    /// It is a file.
+    #[error("{0} is a file. Name a folder with --data.")]
+    File(PathBuf),
+    /// It could not be made.
+    #[error("The folder {folder} could not be made: {}. Name another with --data.", plain(.why))]
+    Unmade {
+        /// The folder.
+        folder: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// None was named, and the system has no place for it.
+    #[error("This system names no folder for your data. Name one with --data.")]
+    NoHome,
+    /// What is in it cannot be seen.
+    #[error("{folder} could not be read: {}.", plain(.why))]
+    Unreadable {
+        /// The folder.
+        folder: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// The mark of the demo could not be written.
+    #[error("{file} could not be written: {}. Name another folder with --data.", plain(.why))]
+    Unmarked {
+        /// The mark.
+        file: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// Something of the demo stays in it.
+    #[error("{folder} could not be emptied: {}.", plain(.why))]
+    Unemptied {
+        /// The folder.
+        folder: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+}
+
 /// What a folder is to the demo.
 #[derive(Debug, PartialEq, Eq)]
 pub enum Demo {
@@ -26,28 +73,24 @@ pub enum Demo {
 }
 
 /// Makes `folder` if it is not there, readable by its owner only.
-pub fn make(folder: &Path) -> Result<(), String> {
+pub fn make(folder: &Path) -> Result<(), FolderError> {
     if folder.is_dir() {
         return Ok(());
     }
     if folder.exists() {
-        return Err(format!("{} is a file. Name a folder with --data.", folder.display()));
+        return Err(FolderError::File(folder.to_owned()));
     }
-    private::make_folder(folder).map_err(|e| {
-        format!("The folder {} could not be made: {}. Name another with --data.", folder.display(), plain(&e))
-    })
+    private::make_folder(folder).map_err(|why| FolderError::Unmade { folder: folder.to_owned(), why })
 }
 
 /// Where the demo's jobs are kept if no folder is named.
-pub fn demo_home() -> Result<PathBuf, String> {
-    dirs::data_local_dir()
-        .map(|d| d.join("stillbar").join("demo"))
-        .ok_or_else(|| "This system names no folder for your data. Name one with --data.".into())
+pub fn demo_home() -> Result<PathBuf, FolderError> {
+    dirs::data_local_dir().map(|d| d.join("stillbar").join("demo")).ok_or(FolderError::NoHome)
 }
 
 /// What is in `folder`.
-pub fn demo(folder: &Path) -> Result<Demo, String> {
-    let unreadable = |e: io::Error| format!("{} could not be read: {}.", folder.display(), plain(&e));
+pub fn demo(folder: &Path) -> Result<Demo, FolderError> {
+    let unreadable = |why| FolderError::Unreadable { folder: folder.to_owned(), why };
     match fs::read_to_string(folder.join(MARK)) {
         Ok(text) if text == WHOLE => return Ok(Demo::Whole),
         Ok(_) => return Ok(Demo::Begun),
@@ -62,16 +105,15 @@ pub fn demo(folder: &Path) -> Result<Demo, String> {
 }
 
 /// Says in the folder that the demo is being written, or that it is whole.
-pub fn mark(folder: &Path, whole: bool) -> Result<(), String> {
+pub fn mark(folder: &Path, whole: bool) -> Result<(), FolderError> {
     let file = folder.join(MARK);
-    write_private(&file, if whole { WHOLE } else { BEGUN }.as_bytes()).map_err(|e| {
-        format!("{} could not be written: {}. Name another folder with --data.", file.display(), plain(&e))
-    })
+    let written = write_private(&file, if whole { WHOLE } else { BEGUN }.as_bytes());
+    written.map_err(|why| FolderError::Unmarked { file, why })
 }
 
 /// Empties a folder of the demo; the mark goes last, so that a half-emptied one is still known as the demo's.
-pub fn empty(folder: &Path) -> Result<(), String> {
-    let failed = |e: io::Error| format!("{} could not be emptied: {}.", folder.display(), plain(&e));
+pub fn empty(folder: &Path) -> Result<(), FolderError> {
+    let failed = |why| FolderError::Unemptied { folder: folder.to_owned(), why };
     mark(folder, false)?;
     for inside in fs::read_dir(folder).map_err(failed)? {
         let inside = inside.map_err(failed)?;

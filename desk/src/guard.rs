@@ -35,6 +35,11 @@ const LOCKED_OUT: &str =
 /// Bytes of a key: nobody guesses 128 bits.
 const KEY: usize = 16;
 
+/// The system gives no random bytes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("This system gives no random bytes, so the desk could let in anybody.")]
+pub struct NoKey;
+
 /// The way in, from one start of the desk to its end.
 pub struct Door {
     port: u16,
@@ -44,8 +49,8 @@ pub struct Door {
 }
 
 impl Door {
-    /// A way in that nobody knows yet. An error is one sentence.
-    pub fn new(port: u16) -> Result<Door, String> {
+    /// A way in that nobody knows yet.
+    pub fn new(port: u16) -> Result<Door, NoKey> {
         Ok(Door { port, key: key()?, once: Mutex::default() })
     }
 
@@ -55,7 +60,7 @@ impl Door {
     }
 
     /// An address to start a browser with. It lets in once: everybody on this machine can read the words that a program was started with.
-    pub fn address_once(&self) -> Result<String, String> {
+    pub fn address_once(&self) -> Result<String, NoKey> {
         let once = key()?;
         let address = self.with(&once);
         *self.once.lock().unwrap_or_else(|poisoned| poisoned.into_inner()) = Some(once);
@@ -86,9 +91,9 @@ impl Door {
     }
 }
 
-fn key() -> Result<String, String> {
+fn key() -> Result<String, NoKey> {
     let mut bytes = [0; KEY];
-    getrandom::fill(&mut bytes).map_err(|_| "This system gives no random bytes, so the desk could let in anybody.")?;
+    getrandom::fill(&mut bytes).map_err(|_| NoKey)?;
     Ok(bytes.iter().map(|b| format!("{b:02x}")).collect())
 }
 

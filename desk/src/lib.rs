@@ -6,6 +6,7 @@
 pub mod body;
 pub mod calls;
 pub mod cli;
+pub mod error;
 pub mod file;
 pub mod folder;
 pub mod guard;

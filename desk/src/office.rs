@@ -7,7 +7,18 @@ use std::path::PathBuf;
 use clap::{Args, Subcommand, ValueEnum};
 use stillbar_office::log::{LevelFilter, Said};
 use stillbar_office::people::{AccountRole, NewAccount};
-use stillbar_office::start::{self, Config, PORT};
+use stillbar_office::start::{self, Config, PORT, StartError};
+
+/// Why the office did not do what was typed.
+#[derive(Debug, thiserror::Error)]
+pub enum OfficeCommandError {
+    /// No data folder was named.
+    #[error("Name the data folder with --data.")]
+    NoData,
+    /// It says why itself.
+    #[error(transparent)]
+    Office(#[from] StartError),
+}
 
 /// `stillbar office`.
 #[derive(Args)]
@@ -149,8 +160,8 @@ enum Form {
 }
 
 impl ServeArgs {
-    fn config(self) -> Result<Config, String> {
-        let data = self.data.ok_or("Name the data folder with --data.")?;
+    fn config(self) -> Result<Config, OfficeCommandError> {
+        let data = self.data.ok_or(OfficeCommandError::NoData)?;
         let level = match self.log {
             Level::Off => LevelFilter::OFF,
             Level::Error => LevelFilter::ERROR,
@@ -182,10 +193,10 @@ impl PlaceArgs {
     }
 }
 
-/// Does what was typed. The error is a sentence.
-pub fn run(args: OfficeArgs) -> Result<(), String> {
+/// Does what was typed.
+pub fn run(args: OfficeArgs) -> Result<(), OfficeCommandError> {
     let (login, password) = match args.what {
-        None => return start::run(&args.serve.config()?),
+        None => return Ok(start::run(&args.serve.config()?)?),
         Some(What::Stamp { authority, place }) => {
             let said = start::stamp_now(&place.config(), &authority)?;
             let _ = writeln!(std::io::stdout(), "{said}");

@@ -3,10 +3,30 @@
 use std::path::Path;
 
 use serde::Serialize;
-use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, PRINT_SIDE, THUMBNAIL_SIDE, WORKING_SIDE};
+use stillbar_core::evidence::{self, Checked, MAX_PHOTO_BYTES, PRINT_SIDE, PhotoError, THUMBNAIL_SIDE, WORKING_SIDE};
 use stillbar_core::text::photo_doubt;
 
-use crate::file;
+use crate::file::{self, FileError};
+
+/// Why nothing is said of a photo.
+#[derive(Debug, thiserror::Error)]
+pub enum PhotoCheckError {
+    /// It cannot be read, or a copy could not be written.
+    #[error(transparent)]
+    File(#[from] FileError),
+    /// It is none that can be kept.
+    #[error("{name}: {why}")]
+    Photo {
+        /// What the file is called.
+        name: String,
+        /// Why.
+        #[source]
+        why: PhotoError,
+    },
+    /// The answer could not be written as JSON.
+    #[error(transparent)]
+    Json(#[from] serde_json::Error),
+}
 
 #[derive(Serialize)]
 struct PhotoAnswer<'a> {
@@ -30,16 +50,16 @@ struct Light {
 }
 
 /// Checks the photo at `path`, or what is piped in where it is `-`, and writes its copies to the folder `copies` if one
-/// is given. An error is one sentence.
-pub fn check(path: &Path, copies: Option<&Path>, json: bool) -> Result<String, String> {
+/// is given.
+pub fn check(path: &Path, copies: Option<&Path>, json: bool) -> Result<String, PhotoCheckError> {
     let name = file::name(path);
     let bytes = file::read(path, MAX_PHOTO_BYTES, &name, "a photo")?;
-    let photo = evidence::check(&bytes).map_err(|why| format!("{name}: {why}"))?;
+    let photo = evidence::check(&bytes).map_err(|why| PhotoCheckError::Photo { name, why })?;
     if let Some(folder) = copies {
         write(&photo, folder)?;
     }
     let answer = answer(&photo);
-    if json { serde_json::to_string(&answer).map_err(|e| e.to_string()) } else { Ok(told(&answer)) }
+    Ok(if json { serde_json::to_string(&answer)? } else { told(&answer) })
 }
 
 fn answer(photo: &Checked) -> PhotoAnswer<'_> {
@@ -81,14 +101,11 @@ fn told(answer: &PhotoAnswer) -> String {
     text
 }
 
-fn write(photo: &Checked, folder: &Path) -> Result<(), String> {
+fn write(photo: &Checked, folder: &Path) -> Result<(), FileError> {
     for (side, bytes) in
         [(WORKING_SIDE, &photo.working), (PRINT_SIDE, &photo.print), (THUMBNAIL_SIDE, &photo.thumbnail)]
     {
-        let path = folder.join(format!("{}.{side}.jpg", photo.sha256));
-        std::fs::write(&path, bytes).map_err(|e| {
-            format!("{} could not be written ({}). Give a folder that is there, with space.", path.display(), e.kind())
-        })?;
+        file::write(&folder.join(format!("{}.{side}.jpg", photo.sha256)), bytes)?;
     }
     Ok(())
 }

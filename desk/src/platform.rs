@@ -23,6 +23,11 @@ const MAX_SECRET: u64 = 4096;
 /// Likewise for the end of the chain.
 const MAX_HEAD: u64 = 4096;
 
+/// The system has no source of random bytes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("This system gives no random bytes, so nothing can be signed.")]
+pub struct NoRandom;
+
 /// This laptop, with one data folder.
 pub struct DesktopPlatform {
     folder: PathBuf,
@@ -35,14 +40,14 @@ pub struct DesktopPlatform {
 
 impl DesktopPlatform {
     /// Fails if the system has no source of random bytes, without which no entry could be signed.
-    pub fn new(folder: &Path) -> Result<Self, String> {
+    pub fn new(folder: &Path) -> Result<Self, NoRandom> {
         let heads = dirs::state_dir().or_else(dirs::data_local_dir).map(|d| d.join("stillbar").join("heads"));
         Self::with_heads(folder, heads.as_deref())
     }
 
     /// The same with another folder for the ends of chains, or none.
-    pub fn with_heads(folder: &Path, heads: Option<&Path>) -> Result<Self, String> {
-        getrandom::fill(&mut [0; 1]).map_err(|_| "This system gives no random bytes, so nothing can be signed.")?;
+    pub fn with_heads(folder: &Path, heads: Option<&Path>) -> Result<Self, NoRandom> {
+        getrandom::fill(&mut [0; 1]).map_err(|_| NoRandom)?;
         // Named by where the data are: a copy that is put back in their place finds the end that was reached there.
         let name = |path: &Path| {
             Sha256::digest(path.as_os_str().as_encoded_bytes()).iter().map(|b| format!("{b:02x}")).collect::<String>()

@@ -13,6 +13,7 @@
 //!
 //! All of it for whoever has the key, see [`guard`]. An answer that is not 2xx is one or two sentences of plain text.
 
+use std::fmt::Display;
 use std::future::Future;
 use std::sync::Arc;
 use std::time::Duration;
@@ -26,6 +27,7 @@ use axum::middleware;
 use axum::response::{Html, IntoResponse, Response};
 use axum::routing::{get, post};
 use serde::{Deserialize, Serialize};
+use stillbar_core::app::FieldError;
 use stillbar_core::evidence::media;
 use stillbar_core::{Errand, Field, Filled, Outcome, Screen};
 use tokio::sync::{Mutex, Notify, Semaphore};
@@ -45,12 +47,14 @@ const CORE_ANSWERS: Duration = Duration::from_millis(500);
 
 /// What the server needs of the core. A trait, so that tests can show any screen.
 pub trait Brain: Send + Sync + 'static {
+    /// Why a draft is not kept; as text it is told to the person.
+    type NotKept: Display + Send;
     /// See [`Field::screen`].
     fn screen(&self) -> Screen;
     /// See [`Field::act`].
     fn act(&self, turn: u64, action: String, input: Vec<Filled>) -> Vec<Errand>;
     /// See [`Field::edit_on`].
-    fn edit(&self, typed: Typed) -> Result<(), String>;
+    fn edit(&self, typed: Typed) -> Result<(), Self::NotKept>;
     /// See [`Field::deliver`].
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand>;
     /// See [`Field::photo`].
@@ -66,14 +70,15 @@ pub trait Brain: Send + Sync + 'static {
 }
 
 impl Brain for Field {
+    type NotKept = FieldError;
     fn screen(&self) -> Screen {
         Field::screen(self)
     }
     fn act(&self, turn: u64, action: String, input: Vec<Filled>) -> Vec<Errand> {
         Field::act(self, Some(turn), action, input)
     }
-    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), String> {
-        Field::edit_on(self, &route, &hand, &field, &value).map_err(|why| why.to_string())
+    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), FieldError> {
+        Field::edit_on(self, &route, &hand, &field, &value)
     }
     fn deliver(&self, token: String, outcome: Outcome) -> Vec<Errand> {
         Field::deliver(self, token, outcome)
@@ -250,7 +255,7 @@ async fn edit<B: Brain>(
     let typed = json(&headers, body)?;
     match call(move || desk.brain.edit(typed)).await? {
         Ok(()) => Ok(StatusCode::NO_CONTENT),
-        Err(why) => Err(Say::new(StatusCode::CONFLICT, why)),
+        Err(why) => Err(Say::new(StatusCode::CONFLICT, why.to_string())),
     }
 }
 

@@ -1,141 +1,63 @@
 //! `stillbar supply`: what the core says of a network in files, for a person or a program.
 
+mod args;
+
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use clap::{ArgGroup, Args, Subcommand};
 use serde::Serialize;
-use stillbar_core::supply::files::{self, FileError, MAX_BYTES, Read};
-use stillbar_core::supply::{self, Check, Network, Position, Proposals, Shown, States};
+use stillbar_core::supply::files::{self, MAX_BYTES, Read};
+use stillbar_core::supply::{self, Check, Network, Position, Proposals, Shown, States, SupplyError};
 use stillbar_core::text;
 
-use crate::file;
+use crate::file::{self, FileError};
+pub use args::SupplyCommand;
+use args::{CheckArgs, ConvertArgs, DrawArgs, From, Now, ProposeArgs};
 
-/// What can be asked of a network.
-#[derive(Subcommand)]
-pub enum SupplyCommand {
-    /// Whether any path from any source reaches the work zone with these points locked open
-    ///
-    /// A switch stops a path only if it is locked open: ties, changeovers and inlets for mobile sets count as paths though they are open.
-    /// Whatever the answer, the exit code is 0. It is about what is in the file: other sources have to be looked for where the work is.
-    #[command(after_help = "\
-Examples:
-  stillbar supply check net.json --zone B3 --locked Q1,Q7
-  stillbar supply check net.json --zone B3 --zone B4 --locked Q1 --json
-  stillbar supply check --nodes nodes.csv --links links.csv --zone B3,w2")]
-    Check(CheckArgs),
-    /// Which points could be locked to cut the work zone, and what each choice costs
-    ///
-    /// Fewest circuits lost first, fewest locks last, and what lies between. A person decides.
-    #[command(after_help = "\
-Examples:
-  stillbar supply propose net.json --zone B3
-  stillbar supply propose net.json --zone B3 --open Q4 --json")]
-    Propose(ProposeArgs),
-    /// Draw the network as a single-line diagram (SVG)
-    #[command(after_help = "\
-Examples:
-  stillbar supply draw net.json -o net.svg
-  stillbar supply draw net.json --zone B3 --locked Q1,Q7 -o net.svg")]
-    Draw(DrawArgs),
-    /// Write the network in another format
-    ///
-    /// A name that ends in .csv gives two files, NAME-nodes.csv and NAME-links.csv; any other name gives our JSON.
-    #[command(after_help = "\
-Examples:
-  stillbar supply convert --nodes nodes.csv --links links.csv -o net.json
-  stillbar supply convert net.json -o net.csv")]
-    Convert(ConvertArgs),
+/// Why a question to a network has no answer.
+#[derive(Debug, thiserror::Error)]
+pub enum AskError {
+    /// A file cannot be read or written.
+    #[error(transparent)]
+    File(#[from] FileError),
+    /// No network was given.
+    #[error("Give a network: a JSON file, or --nodes and --links.")]
+    NoNetwork,
+    /// What is in the file is none.
+    #[error("{name}: {}", text::file_error(.why))]
+    Network {
+        /// What the file is called.
+        name: String,
+        /// What is wrong, and where.
+        why: Box<files::FileError>,
+    },
+    /// It cannot be asked of this network.
+    #[error("{name}: {option}: {}", text::network_fault(&.why.why))]
+    Question {
+        /// What the file is called.
+        name: String,
+        /// What in the command it is about.
+        option: &'static str,
+        /// Why.
+        why: Box<SupplyError>,
+    },
+    /// A switch that it does not have is said to stand otherwise.
+    #[error("{name}: --{}: \"{id}\" is no link of it; name a switch as the network does.", .position.word())]
+    NoSwitch {
+        /// What the file is called.
+        name: String,
+        /// How it is said to stand.
+        position: Position,
+        /// What it was called.
+        id: String,
+    },
+    /// The answer could not be written as JSON.
+    #[error(transparent)]
+    Json(#[from] serde_json::Error),
 }
 
-/// Where the network is.
-#[derive(Args)]
-#[group(skip)]
-#[command(group(ArgGroup::new("network").args(["file", "nodes"]).required(true)))]
-struct From {
-    /// A JSON file, ours or pandapower's, or - to pipe it in
-    #[arg(value_name = "NET.json")]
-    file: Option<PathBuf>,
-    /// A CSV file of nodes
-    #[arg(long, value_name = "FILE", requires = "links")]
-    nodes: Option<PathBuf>,
-    /// The CSV file of links that belongs to it
-    #[arg(long, value_name = "FILE", requires = "nodes")]
-    links: Option<PathBuf>,
-}
-
-/// What `check` is asked.
-#[derive(Args)]
-pub struct CheckArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone. Given again, it asks again
-    #[arg(long, value_name = "ID", required = true)]
-    zone: Vec<String>,
-    /// The points that are locked open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    locked: String,
-    /// Print JSON for a program instead of text for a person
-    #[arg(long)]
-    json: bool,
-}
-
-/// What `propose` is asked.
-#[derive(Args)]
-pub struct ProposeArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone: a board, another node, or a link to be worked on; several, parted by commas, are one zone
-    #[arg(long, value_name = "ID")]
-    zone: String,
-    #[command(flatten)]
-    now: Now,
-    /// Print JSON for a program instead of text for a person
-    #[arg(long)]
-    json: bool,
-}
-
-/// What does not stand as it normally does.
-#[derive(Args)]
-struct Now {
-    /// Switches that are open now, though normally closed, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    open: String,
-    /// Switches that are closed now, though normally open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    closed: String,
-}
-
-/// What `draw` is asked.
-#[derive(Args)]
-pub struct DrawArgs {
-    #[command(flatten)]
-    from: From,
-    /// The work zone, which gets a frame
-    #[arg(long, value_name = "ID", default_value = "")]
-    zone: String,
-    /// The points that are locked open, parted by commas
-    #[arg(long, value_name = "LIST", default_value = "")]
-    locked: String,
-    #[command(flatten)]
-    now: Now,
-    /// Where to write the SVG
-    #[arg(short, long, value_name = "FILE")]
-    output: PathBuf,
-}
-
-/// What `convert` is asked.
-#[derive(Args)]
-pub struct ConvertArgs {
-    #[command(flatten)]
-    from: From,
-    /// Where to write it
-    #[arg(short, long, value_name = "FILE")]
-    output: PathBuf,
-}
-
-/// Answers. An error is one sentence.
-pub fn run(asked: &SupplyCommand) -> Result<String, String> {
+/// Answers.
+pub fn run(asked: &SupplyCommand) -> Result<String, AskError> {
     match asked {
         SupplyCommand::Check(args) => check(args),
         SupplyCommand::Propose(args) => propose(args),
@@ -151,33 +73,29 @@ struct Opened {
 }
 
 impl From {
-    fn open(&self) -> Result<Opened, String> {
+    fn open(&self) -> Result<Opened, AskError> {
         match (&self.file, &self.nodes, &self.links) {
             (Some(path), ..) => {
                 let name = file::name(path);
-                let text = text(path, &name, "a JSON file")?;
-                Ok(Opened { read: files::from_json(&text).map_err(|e| said(&name, &e))?, name })
+                let text = file::read_text(path, MAX_BYTES, &name, "a JSON file")?;
+                Ok(Opened { read: files::from_json(&text).map_err(|why| no_network(&name, why))?, name })
             }
             (None, Some(nodes), Some(links)) => {
                 let names = [file::name(nodes), file::name(links)];
-                let texts = [text(nodes, &names[0], "a CSV file")?, text(links, &names[1], "a CSV file")?];
+                let text = |path: &Path, name: &str| file::read_text(path, MAX_BYTES, name, "a CSV file");
+                let texts = [text(nodes, &names[0])?, text(links, &names[1])?];
                 let read = files::from_csv(&texts[0], &texts[1]);
-                let read = read.map_err(|e| said(&names[usize::from(e.second)], &e))?;
+                let read = read.map_err(|why| no_network(&names[usize::from(why.second)], why))?;
                 let [name, _] = names;
                 Ok(Opened { read, name })
             }
-            _ => Err("Give a network: a JSON file, or --nodes and --links.".into()),
+            _ => Err(AskError::NoNetwork),
         }
     }
 }
 
-fn said(name: &str, error: &FileError) -> String {
-    format!("{name}: {}", text::file_error(error))
-}
-
-fn text(path: &Path, name: &str, what: &str) -> Result<String, String> {
-    String::from_utf8(file::read(path, MAX_BYTES, name, what)?)
-        .map_err(|e| format!("{name}: byte {} is not UTF-8; save the file as UTF-8.", e.utf8_error().valid_up_to() + 1))
+fn no_network(name: &str, why: files::FileError) -> AskError {
+    AskError::Network { name: name.to_owned(), why: Box::new(why) }
 }
 
 /// The ids in a list parted by commas.
@@ -223,10 +141,10 @@ impl<'a> CheckAnswer<'a> {
     }
 }
 
-fn check(args: &CheckArgs) -> Result<String, String> {
+fn check(args: &CheckArgs) -> Result<String, AskError> {
     let Opened { name, read } = args.from.open()?;
     let locked = ids(&args.locked);
-    let checks: Result<Vec<Check>, String> = args
+    let checks: Result<Vec<Check>, AskError> = args
         .zone
         .iter()
         .map(|zone| asked(&name, "--zone", supply::check(&read.network, &ids(zone), &locked)))
@@ -234,11 +152,10 @@ fn check(args: &CheckArgs) -> Result<String, String> {
     let (checks, noted) = (checks?, remarks_of(&read));
     if args.json {
         let answers: Vec<CheckAnswer> = checks.iter().map(|c| CheckAnswer::of(c, &noted)).collect();
-        return match answers.as_slice() {
-            [one] => serde_json::to_string(one),
-            several => serde_json::to_string(several),
-        }
-        .map_err(|e| e.to_string());
+        return Ok(match answers.as_slice() {
+            [one] => serde_json::to_string(one)?,
+            several => serde_json::to_string(several)?,
+        });
     }
     let mut out = String::new();
     for check in &checks {
@@ -254,8 +171,8 @@ fn remarks_of(read: &Read) -> Vec<String> {
 }
 
 /// An error of a question, with the file and what in the command it is about.
-fn asked<T>(name: &str, option: &str, answer: Result<T, supply::SupplyError>) -> Result<T, String> {
-    answer.map_err(|error| format!("{name}: {option}: {}", text::network_fault(&error.why)))
+fn asked<T>(name: &str, option: &'static str, answer: Result<T, SupplyError>) -> Result<T, AskError> {
+    answer.map_err(|why| AskError::Question { name: name.to_owned(), option, why: Box::new(why) })
 }
 
 fn told(out: &mut String, check: &Check) {
@@ -306,7 +223,7 @@ struct ProposalAnswer<'a> {
     not_shown: Vec<&'a str>,
 }
 
-fn propose(args: &ProposeArgs) -> Result<String, String> {
+fn propose(args: &ProposeArgs) -> Result<String, AskError> {
     let Opened { name, read } = args.from.open()?;
     let states = states(&args.now);
     known(&read.network, &name, &states)?;
@@ -339,14 +256,12 @@ fn propose(args: &ProposeArgs) -> Result<String, String> {
         other_sources: text::other_sources(),
         remarks: &noted,
     };
-    serde_json::to_string(&answer).map_err(|e| e.to_string())
+    Ok(serde_json::to_string(&answer)?)
 }
 
-fn known(network: &Network, name: &str, states: &States) -> Result<(), String> {
+fn known(network: &Network, name: &str, states: &States) -> Result<(), AskError> {
     match states.iter().find(|(id, _)| network.link(id).is_none()) {
-        Some((id, position)) => {
-            Err(format!("{name}: --{}: \"{id}\" is no link of it; name a switch as the network does.", position.word()))
-        }
+        Some((id, position)) => Err(AskError::NoSwitch { name: name.to_owned(), position: *position, id: id.clone() }),
         None => Ok(()),
     }
 }
@@ -370,7 +285,7 @@ fn proposals(found: &Proposals) -> String {
     out
 }
 
-fn draw(args: &DrawArgs) -> Result<String, String> {
+fn draw(args: &DrawArgs) -> Result<String, AskError> {
     let Opened { name, read } = args.from.open()?;
     let (zone, locked, states) = (ids(&args.zone), ids(&args.locked), states(&args.now));
     known(&read.network, &name, &states)?;
@@ -381,13 +296,13 @@ fn draw(args: &DrawArgs) -> Result<String, String> {
     let states: Vec<(String, Position)> = states.into_iter().collect();
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
     let (drawing, label) = text::draw(&read.network, &shown);
-    write(&args.output, &stillbar_core::svg::file(&drawing, &label))?;
+    file::write(&args.output, stillbar_core::svg::file(&drawing, &label))?;
     let mut out = format!("{} is written. {label}\n", args.output.display());
     remarks(&mut out, &remarks_of(&read));
     Ok(out)
 }
 
-fn convert(args: &ConvertArgs) -> Result<String, String> {
+fn convert(args: &ConvertArgs) -> Result<String, AskError> {
     let Opened { read, .. } = args.from.open()?;
     let mut written = Vec::new();
     if args.output.extension().is_some_and(|end| end.eq_ignore_ascii_case("csv")) {
@@ -395,21 +310,15 @@ fn convert(args: &ConvertArgs) -> Result<String, String> {
         let stem = args.output.with_extension("");
         for (part, text) in [("nodes", nodes), ("links", links)] {
             let path = PathBuf::from(format!("{}-{part}.csv", stem.display()));
-            write(&path, &text)?;
+            file::write(&path, text)?;
             written.push(path);
         }
     } else {
-        write(&args.output, &files::to_json(&read.network))?;
+        file::write(&args.output, files::to_json(&read.network))?;
         written.push(args.output.clone());
     }
     let written: Vec<String> = written.iter().map(|path| path.display().to_string()).collect();
     let mut out = format!("Written: {}.\n", written.join(", "));
     remarks(&mut out, &remarks_of(&read));
     Ok(out)
-}
-
-fn write(path: &Path, text: &str) -> Result<(), String> {
-    std::fs::write(path, text).map_err(|e| {
-        format!("{} could not be written ({}). Give a folder that is there, with space.", path.display(), e.kind())
-    })
 }

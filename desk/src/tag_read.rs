@@ -4,10 +4,30 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use serde::Serialize;
-use stillbar_core::evidence::{self, MAX_PHOTO_BYTES};
+use stillbar_core::evidence::{self, MAX_PHOTO_BYTES, PhotoError};
 use stillbar_core::tag::read::FoundTag;
 
-use crate::file;
+use crate::file::{self, FileError};
+
+/// Why a photo could not be looked at.
+#[derive(Debug, thiserror::Error)]
+pub enum ReadError {
+    /// The file cannot be read.
+    #[error(transparent)]
+    File(#[from] FileError),
+    /// It is none.
+    #[error(transparent)]
+    Photo(#[from] PhotoError),
+}
+
+/// A photo that could not be looked at.
+#[derive(Debug, thiserror::Error)]
+#[error("{path}: {why}")]
+pub struct UnreadPhoto {
+    path: PathBuf,
+    #[source]
+    why: ReadError,
+}
 
 /// What is in one photo, as `--json` prints it.
 #[derive(Serialize)]
@@ -17,8 +37,8 @@ struct InPhoto {
     other: Vec<String>,
 }
 
-/// Reads each photo. Returns what is to be printed, and one sentence for each file that could not be read.
-pub fn read(photos: &[PathBuf], json: bool) -> (String, Vec<String>) {
+/// Reads each photo. Returns what is to be printed, and the files that could not be read.
+pub fn read(photos: &[PathBuf], json: bool) -> (String, Vec<UnreadPhoto>) {
     let (mut read, mut bad) = (Vec::new(), Vec::new());
     for path in photos {
         match one(path) {
@@ -27,16 +47,16 @@ pub fn read(photos: &[PathBuf], json: bool) -> (String, Vec<String>) {
                 tags: found.tags.iter().map(ToString::to_string).collect(),
                 other: found.other,
             }),
-            Err(why) => bad.push(format!("{}: {why}", path.display())),
+            Err(why) => bad.push(UnreadPhoto { path: path.clone(), why }),
         }
     }
     let text = if json { serde_json::to_string(&read).unwrap_or_default() } else { told(&read) };
     (text, bad)
 }
 
-fn one(path: &Path) -> Result<FoundTag, String> {
+fn one(path: &Path) -> Result<FoundTag, ReadError> {
     let bytes = file::read(path, MAX_PHOTO_BYTES, "it", "a photo")?;
-    evidence::check(&bytes).map(|photo| photo.codes()).map_err(|why| why.to_string())
+    Ok(evidence::check(&bytes)?.codes())
 }
 
 fn told(read: &[InPhoto]) -> String {

@@ -5,6 +5,17 @@
 
 use crate::store;
 
+/// What this build cannot use, with the way to it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum Lack {
+    /// `--database postgres://...`
+    #[error("{}", without("PostgreSQL", "leave --database out for SQLite in the data folder"))]
+    Postgres,
+    /// `--objects s3://...`
+    #[error("{}", without("S3", "give --objects file:///FOLDER, or leave it out for the data folder"))]
+    S3,
+}
+
 /// What a build can do besides SQLite and a folder.
 #[derive(Debug, Clone, Copy)]
 pub struct Built {
@@ -18,13 +29,13 @@ impl Built {
     /// This one.
     pub const THIS: Built = Built { postgres: cfg!(feature = "postgres"), s3: cfg!(feature = "s3") };
 
-    /// Why it cannot use what `--database` and `--objects` ask for, in a sentence that says what to do; `None` if it can.
-    pub fn lacks(self, database: Option<&str>, objects: Option<&str>) -> Option<String> {
+    /// What it lacks of what `--database` and `--objects` ask for, the first of it; `None` if it can use both.
+    pub fn lacks(self, database: Option<&str>, objects: Option<&str>) -> Option<Lack> {
         if !self.postgres && database.is_some_and(store::is_postgres) {
-            return Some(without("PostgreSQL", "leave --database out for SQLite in the data folder"));
+            return Some(Lack::Postgres);
         }
         if !self.s3 && objects.is_some_and(|url| url.starts_with("s3://")) {
-            return Some(without("S3", "give --objects file:///FOLDER, or leave it out for the data folder"));
+            return Some(Lack::S3);
         }
         None
     }

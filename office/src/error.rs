@@ -8,10 +8,12 @@ use stillbar_protocol::Refusal;
 
 use crate::log::RefusedCode;
 
-/// Why something was not done.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// Why something was not done. As text it is what went wrong, whole, for whoever runs the office; what the caller is told is
+/// [`OfficeError::says`].
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum OfficeError {
     /// The caller asked for what cannot be had: told to them.
+    #[error("{say}")]
     Refused {
         /// The HTTP status.
         status: u16,
@@ -21,10 +23,13 @@ pub enum OfficeError {
         say: String,
     },
     /// The database or the store of photos does not answer now. The caller comes again.
+    #[error("{0}")]
     Busy(String),
     /// The database asks for the same transaction once more: two of them met.
+    #[error("the database asks for the same once more")]
     Again,
     /// Something in here is broken: told in the log, not to the caller.
+    #[error("{0}")]
     Broken(String),
 }
 
@@ -49,35 +54,44 @@ impl OfficeError {
         OfficeError::Broken(what.to_owned())
     }
 
-    /// What went wrong, whole, for whoever runs the office.
-    pub fn detail(&self) -> String {
+    /// The sentence for the caller.
+    pub fn says(&self) -> &str {
         match self {
-            OfficeError::Refused { say, .. } => say.clone(),
-            OfficeError::Busy(what) | OfficeError::Broken(what) => what.clone(),
-            OfficeError::Again => "the database asks for the same once more".into(),
+            OfficeError::Refused { say, .. } => say,
+            OfficeError::Busy(_) | OfficeError::Again => {
+                "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute."
+            }
+            OfficeError::Broken(_) => {
+                "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office."
+            }
         }
     }
 
-    /// Status, word and sentence for the caller. What is broken in here goes into the log, without anything that was sent.
-    pub fn told(&self) -> (StatusCode, Code, String) {
+    /// The same, once what the caller is not told is in the log, without anything that was sent.
+    pub fn noted(self) -> OfficeError {
+        self.note();
+        self
+    }
+
+    fn note(&self) {
         match self {
-            OfficeError::Refused { status, code, say } => {
-                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), *code, say.clone())
-            }
-            OfficeError::Busy(_) | OfficeError::Again => {
-                if let OfficeError::Busy(what) = self {
-                    tracing::warn!(what, "busy");
-                }
-                let say =
-                    "The office does not get at what it keeps now. Nothing of this was kept: try again in a minute.";
-                (StatusCode::SERVICE_UNAVAILABLE, Code::Busy, say.into())
-            }
-            OfficeError::Broken(what) => {
-                tracing::error!(what, "fault");
-                let say = "The office met a fault of its own. Nothing of this was kept: try again, and tell who runs the office.";
-                (StatusCode::INTERNAL_SERVER_ERROR, Code::Fault, say.into())
-            }
+            OfficeError::Busy(what) => tracing::warn!(what, "busy"),
+            OfficeError::Broken(what) => tracing::error!(what, "fault"),
+            OfficeError::Refused { .. } | OfficeError::Again => {}
         }
+    }
+
+    /// Status, word and sentence for the caller. What they are not told goes into the log.
+    pub fn told(&self) -> (StatusCode, Code, String) {
+        self.note();
+        let (status, code) = match self {
+            OfficeError::Refused { status, code, .. } => {
+                (StatusCode::from_u16(*status).unwrap_or(StatusCode::BAD_REQUEST), *code)
+            }
+            OfficeError::Busy(_) | OfficeError::Again => (StatusCode::SERVICE_UNAVAILABLE, Code::Busy),
+            OfficeError::Broken(_) => (StatusCode::INTERNAL_SERVER_ERROR, Code::Fault),
+        };
+        (status, code, self.says().to_owned())
     }
 }
 

@@ -1,8 +1,8 @@
 //! The office is a device too: its key, in a file that only its owner may read.
 
 use std::fs::{File, OpenOptions};
-use std::io::{ErrorKind, Read, Write};
-use std::path::Path;
+use std::io::{self, ErrorKind, Read, Write};
+use std::path::{Path, PathBuf};
 
 use stillbar_core::journal::{DeviceKey, EntryId};
 
@@ -13,36 +13,78 @@ use crate::store::{Database, change};
 /// The key's file name in the data folder.
 pub const KEY: &str = "office.key";
 
-/// The key in `file`, made if the office has none yet. Several processes over one database use the same key. The error is a sentence.
-pub fn office_key(store: &dyn Database, file: &Path, now: i64) -> Result<DeviceKey, String> {
-    let known = known(store).map_err(|e| e.told().2)?;
-    let shown = file.display();
-    let found = read(file).map_err(|e| format!("The office's key {shown} cannot be read: {e}."))?;
+/// Why the office has no key.
+#[derive(Debug, thiserror::Error)]
+pub enum KeyError {
+    /// The database could not say whose it is; told as to any caller.
+    #[error("{}", .0.says())]
+    Store(#[source] OfficeError),
+    /// The file cannot be read.
+    #[error("The office's key {file} cannot be read: {why}.")]
+    Unreadable {
+        /// The file.
+        file: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// The database knows a key, and the file is not there.
+    #[error(
+        "The office's key {0} is not there, and this database was written with one. Put it back from your copy; another \
+         process of this office has the same."
+    )]
+    Missing(PathBuf),
+    /// The system gives no random bytes.
+    #[error("The system gives no random bytes, so no key could be made.")]
+    NoRandom,
+    /// The file could not be written.
+    #[error("The office's key {file} could not be written: {why}.")]
+    Unwritten {
+        /// The file.
+        file: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// What is in the file is no key.
+    #[error("{0} is no key: it has not 32 bytes.")]
+    NoKey(PathBuf),
+    /// It is a key, and not the one of this database.
+    #[error(
+        "{0} is not the key that this database was written with. Nothing was changed: give the right one with --key."
+    )]
+    Other(PathBuf),
+}
+
+impl From<OfficeError> for KeyError {
+    fn from(error: OfficeError) -> KeyError {
+        KeyError::Store(error.noted())
+    }
+}
+
+/// The key in `file`, made if the office has none yet. Several processes over one database use the same key.
+pub fn office_key(store: &dyn Database, file: &Path, now: i64) -> Result<DeviceKey, KeyError> {
+    let known = known(store)?;
+    let named = || file.to_owned();
+    let found = read(file).map_err(|why| KeyError::Unreadable { file: named(), why })?;
     let secret = match (found, &known) {
         (Some(secret), _) => secret,
-        (None, Some(_)) => {
-            return Err(format!(
-                "The office's key {shown} is not there, and this database was written with one. Put it back from your copy; another \
-                 process of this office has the same."
-            ));
-        }
+        (None, Some(_)) => return Err(KeyError::Missing(named())),
         (None, None) => {
             let mut secret = [0; 32];
-            getrandom::fill(&mut secret).map_err(|_| "The system gives no random bytes, so no key could be made.")?;
+            getrandom::fill(&mut secret).map_err(|_| KeyError::NoRandom)?;
             match write(file, &secret) {
                 Ok(()) => secret.to_vec(),
                 // Another process was a moment earlier: its key counts.
                 Err(e) if e.kind() == ErrorKind::AlreadyExists => read(file).ok().flatten().unwrap_or_default(),
-                Err(e) => return Err(format!("The office's key {shown} could not be written: {e}.")),
+                Err(why) => return Err(KeyError::Unwritten { file: named(), why }),
             }
         }
     };
-    let key = DeviceKey::from_secret(&secret).ok_or_else(|| format!("{shown} is no key: it has not 32 bytes."))?;
-    let kept = keep(store, &key, now).map_err(|e| e.told().2)?;
+    let key = DeviceKey::from_secret(&secret).ok_or_else(|| KeyError::NoKey(named()))?;
+    let kept = keep(store, &key, now)?;
     if kept != key.device().to_string() {
-        return Err(format!(
-            "{shown} is not the key that this database was written with. Nothing was changed: give the right one with --key."
-        ));
+        return Err(KeyError::Other(named()));
     }
     Ok(key)
 }
@@ -75,7 +117,7 @@ fn keep(store: &dyn Database, key: &DeviceKey, now: i64) -> Result<String, Offic
     })
 }
 
-fn read(file: &Path) -> std::io::Result<Option<Vec<u8>>> {
+fn read(file: &Path) -> io::Result<Option<Vec<u8>>> {
     let opened = match File::open(file) {
         Err(e) if e.kind() == ErrorKind::NotFound => return Ok(None),
         opened => opened?,
@@ -85,7 +127,7 @@ fn read(file: &Path) -> std::io::Result<Option<Vec<u8>>> {
     Ok(Some(secret))
 }
 
-fn write(file: &Path, secret: &[u8]) -> std::io::Result<()> {
+fn write(file: &Path, secret: &[u8]) -> io::Result<()> {
     let mut options = OpenOptions::new();
     options.write(true).create_new(true);
     #[cfg(unix)]

@@ -1,23 +1,97 @@
 //! Starting: the port, what this build has, the folder, the database, the key, the photos, in this order, each with a clear error.
 
-use std::io::Write;
+use std::io::{self, Write};
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use tokio::runtime::Runtime;
 
-use crate::built::Built;
-use crate::key::{KEY, office_key};
+use crate::built::{Built, Lack};
+use crate::error::OfficeError;
+use crate::key::{KEY, KeyError, office_key};
 use crate::log::{self, LevelFilter, Said};
 use crate::office::{Lent, Office, Reached};
 use crate::people::{self, NewAccount};
-use crate::photos::Blobs;
+use crate::photos::{Blobs, BlobsError};
+use crate::store::OpenError;
+use crate::web::serve::TlsError;
 use crate::web::{router, serve};
 use crate::{records, stamp, store};
 
 /// The port that is tried if none is named; it has no meaning elsewhere.
 pub const PORT: u16 = 7463;
+
+/// Why an office was not started, or what was asked of it at its start was not done.
+#[derive(Debug, thiserror::Error)]
+pub enum StartError {
+    /// It would send passwords and tokens in the clear over a network.
+    #[error(
+        "Over a network the office speaks TLS only, and {0} is not this machine alone. Give --tls-cert and --tls-key, or \
+         --behind-proxy if a proxy in front speaks TLS."
+    )]
+    InTheClear(SocketAddr),
+    /// This build cannot use what was asked for.
+    #[error(transparent)]
+    Lack(#[from] Lack),
+    /// TLS cannot be spoken.
+    #[error(transparent)]
+    Tls(#[from] TlsError),
+    /// The address cannot be listened on.
+    #[error("{at} could not be opened: {why}. Name another address with --listen.")]
+    Listen {
+        /// The address.
+        at: SocketAddr,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// The data folder is a file.
+    #[error("{0} is a file. Name a folder with --data.")]
+    File(PathBuf),
+    /// The data folder could not be made.
+    #[error("The folder {folder} could not be made: {why}. Name another with --data.")]
+    Unmade {
+        /// The folder.
+        folder: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// The database cannot be opened.
+    #[error(transparent)]
+    Open(#[from] OpenError),
+    /// The office has no key.
+    #[error(transparent)]
+    Key(#[from] KeyError),
+    /// Photos cannot be kept.
+    #[error(transparent)]
+    Blobs(#[from] BlobsError),
+    /// The system does not lend what a server needs.
+    #[error("The office could not start: {0}.")]
+    System(#[source] io::Error),
+    /// It began, and cannot answer.
+    #[error("The office could not answer: {0}. Start it again.")]
+    Answer(#[source] io::Error),
+    /// What was asked of the office was not done; told as to any caller.
+    #[error("{}", .0.says())]
+    Refused(#[source] OfficeError),
+    /// The same, told whole to whoever runs the office.
+    #[error("{0}")]
+    Whole(#[source] OfficeError),
+    /// Nobody signs in with that name.
+    #[error("Nobody signs in as {0}. Add them with: stillbar office person add")]
+    Nobody(String),
+    /// The demo's office has no admin.
+    #[error("The demo's office has no admin. Start it with --fresh.")]
+    NoAdmin,
+}
+
+impl From<OfficeError> for StartError {
+    fn from(error: OfficeError) -> StartError {
+        StartError::Refused(error.noted())
+    }
+}
 
 /// What was given on the command line.
 #[derive(Debug, Clone)]
@@ -64,16 +138,9 @@ impl Config {
         }
     }
 
-    /// Why this would send passwords and tokens in the clear over a network; `None` if it would not.
-    fn in_the_clear(&self) -> Option<String> {
-        let outside = !self.listen.ip().is_loopback() && self.tls.is_none() && !self.behind_proxy;
-        outside.then(|| {
-            format!(
-                "Over a network the office speaks TLS only, and {} is not this machine alone. Give --tls-cert and --tls-key, or \
-                 --behind-proxy if a proxy in front speaks TLS.",
-                self.listen
-            )
-        })
+    /// Whether this would send passwords and tokens in the clear over a network.
+    fn in_the_clear(&self) -> bool {
+        !self.listen.ip().is_loopback() && self.tls.is_none() && !self.behind_proxy
     }
 
     fn reached(&self, at: SocketAddr) -> Reached {
@@ -85,24 +152,24 @@ impl Config {
 }
 
 /// A runtime for the office.
-pub fn runtime() -> Result<Runtime, String> {
+pub fn runtime() -> Result<Runtime, StartError> {
     tokio::runtime::Builder::new_multi_thread()
         // Each waits for the database most of the time, and some for a store of photos; more would only queue for a connection.
         .max_blocking_threads(64)
         .enable_all()
         .build()
-        .map_err(|e| format!("The office could not start: {e}."))
+        .map_err(StartError::System)
 }
 
 /// Opens all that the office stands on, and has its events written.
-pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office, String> {
+pub fn open(config: &Config, at: SocketAddr, runtime: &Runtime) -> Result<Office, StartError> {
     log::begin(config.log);
-    if let Some(why) = Built::THIS.lacks(config.database.as_deref(), config.objects.as_deref()) {
-        return Err(why);
+    if let Some(lack) = Built::THIS.lacks(config.database.as_deref(), config.objects.as_deref()) {
+        return Err(lack.into());
     }
     make(&config.data)?;
     let store = store::open(&config.data, config.database.as_deref(), runtime.handle())?;
-    records::taken_up(&*store, env!("CARGO_PKG_VERSION")).map_err(|e| e.detail())?;
+    records::taken_up(&*store, env!("CARGO_PKG_VERSION")).map_err(StartError::Whole)?;
     let file = config.key.clone().unwrap_or_else(|| config.data.join(KEY));
     let lent = Lent::system();
     let key = office_key(&*store, &file, (lent.now)())?;
@@ -125,50 +192,48 @@ async fn stamping(office: crate::office::Shared, authority: String) {
         let authority = authority.clone();
         if let Err(why) = crate::office::call(&office, move |office| stamp::take(office, &authority)).await {
             // Tried again at the next turn; whoever looks after the office sees why in the log.
-            tracing::warn!(why = why.detail(), "no time stamp yet");
+            tracing::warn!(why = why.to_string(), "no time stamp yet");
         }
     }
 }
 
 /// Has the day's heads stamped now. What was done, in a sentence.
-pub fn stamp_now(config: &Config, authority: &str) -> Result<String, String> {
+pub fn stamp_now(config: &Config, authority: &str) -> Result<String, StartError> {
     let runtime = runtime()?;
     let office = open(config, config.listen, &runtime)?;
-    match stamp::take(&office, authority).map_err(|e| e.detail())? {
+    match stamp::take(&office, authority).map_err(StartError::Whole)? {
         Some(day) => Ok(format!("The time stamp of {day} is kept.")),
         None => Ok("There is nothing new to stamp today.".into()),
     }
 }
 
 /// Adds a person from the terminal; their one-time password.
-pub fn add_person(config: &Config, new: &NewAccount) -> Result<String, String> {
+pub fn add_person(config: &Config, new: &NewAccount) -> Result<String, StartError> {
     let runtime = runtime()?;
     let office = open(config, config.listen, &runtime)?;
-    people::add(&office, new, "the terminal", "the terminal").map_err(|e| e.told().2)
+    Ok(people::add(&office, new, "the terminal", "the terminal")?)
 }
 
 /// Gives somebody a new one-time password from the terminal.
-pub fn renew_password(config: &Config, login: &str) -> Result<String, String> {
+pub fn renew_password(config: &Config, login: &str) -> Result<String, StartError> {
     let runtime = runtime()?;
     let office = open(config, config.listen, &runtime)?;
-    let everybody = office.read(people::all).map_err(|e| e.told().2)?;
+    let everybody = office.read(people::all)?;
     let person = everybody.iter().find(|p| p.login == login);
-    let person =
-        person.ok_or_else(|| format!("Nobody signs in as {login}. Add them with: stillbar office person add"))?;
-    people::renew(&office, &person.id, "the terminal", "the terminal").map_err(|e| e.told().2)
+    let person = person.ok_or_else(|| StartError::Nobody(login.to_owned()))?;
+    Ok(people::renew(&office, &person.id, "the terminal", "the terminal")?)
 }
 
 /// Makes the data folder if it is not there, for its owner only.
-fn make(folder: &std::path::Path) -> Result<(), String> {
-    let shown = folder.display();
+fn make(folder: &Path) -> Result<(), StartError> {
     if folder.exists() && !folder.is_dir() {
-        return Err(format!("{shown} is a file. Name a folder with --data."));
+        return Err(StartError::File(folder.to_owned()));
     }
     let mut builder = std::fs::DirBuilder::new();
     builder.recursive(true);
     #[cfg(unix)]
     std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
-    builder.create(folder).map_err(|e| format!("The folder {shown} could not be made: {e}. Name another with --data."))
+    builder.create(folder).map_err(|why| StartError::Unmade { folder: folder.to_owned(), why })
 }
 
 /// An office beside something else in the same process, such as the demo's phone.
@@ -182,23 +247,22 @@ pub struct Beside {
 }
 
 /// Starts an office on a thread of its own that ends with the process. On [`PORT`] of loopback, or another if that is taken.
-pub fn beside(data: PathBuf, name: &str) -> Result<Beside, String> {
+pub fn beside(data: PathBuf, name: &str) -> Result<Beside, StartError> {
     // Beside something else only what goes wrong is said.
     let log = Said { level: LevelFilter::WARN, ..Said::default() };
     let config = Config { name: name.to_owned(), log, ..Config::of(data) };
     let loopback = |port| std::net::TcpListener::bind((Ipv4Addr::LOCALHOST, port));
-    let failed = |e: std::io::Error| format!("The office could not start: {e}.");
+    let failed = StartError::System;
     let listener = loopback(PORT).or_else(|_| loopback(0)).map_err(failed)?;
     let at = listener.local_addr().map_err(failed)?;
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = runtime()?;
     let office = Arc::new(open(&config, at, &runtime)?);
-    let told = |fault: crate::error::OfficeError| fault.told().2;
-    let password = match people::first(&office).map_err(told)? {
+    let password = match people::first(&office)? {
         Some(password) => password,
         None => renew_admin(&office)?,
     };
-    let made = office.change(|tx| crate::enrol::make_code(&office, tx, "the start", "", &[])).map_err(told)?;
+    let made = office.change(|tx| crate::enrol::make_code(&office, tx, "the start", "", &[]))?;
     let (url, code) = (office.reached.url.clone(), crate::enrol::qr_text(&office, &made));
     std::thread::spawn(move || {
         let _ = runtime.block_on(async {
@@ -209,29 +273,26 @@ pub fn beside(data: PathBuf, name: &str) -> Result<Beside, String> {
     Ok(Beside { url, password, code })
 }
 
-fn renew_admin(office: &Office) -> Result<String, String> {
-    let everybody = office.read(people::all).map_err(|e| e.told().2)?;
-    let admin = everybody
-        .iter()
-        .find(|p| p.login == "admin")
-        .ok_or("The demo's office has no admin. Start it with --fresh.")?;
-    people::renew(office, &admin.id, "the start", "the terminal").map_err(|e| e.told().2)
+fn renew_admin(office: &Office) -> Result<String, StartError> {
+    let everybody = office.read(people::all)?;
+    let admin = everybody.iter().find(|p| p.login == "admin").ok_or(StartError::NoAdmin)?;
+    Ok(people::renew(office, &admin.id, "the start", "the terminal")?)
 }
 
-/// Answers until Ctrl-C. The error is a sentence.
-pub fn run(config: &Config) -> Result<(), String> {
-    if let Some(why) = config.in_the_clear() {
-        return Err(why);
+/// Answers until Ctrl-C.
+pub fn run(config: &Config) -> Result<(), StartError> {
+    if config.in_the_clear() {
+        return Err(StartError::InTheClear(config.listen));
     }
     let tls = config.tls.as_ref().map(|(cert, key)| serve::tls_config(cert, key)).transpose()?;
-    let listener = std::net::TcpListener::bind(config.listen)
-        .map_err(|e| format!("{} could not be opened: {e}. Name another address with --listen.", config.listen))?;
-    let failed = |e: std::io::Error| format!("The office could not answer: {e}. Start it again.");
+    let listener =
+        std::net::TcpListener::bind(config.listen).map_err(|why| StartError::Listen { at: config.listen, why })?;
+    let failed = StartError::Answer;
     let at = listener.local_addr().map_err(failed)?;
     listener.set_nonblocking(true).map_err(failed)?;
     let runtime = runtime()?;
     let office = Arc::new(open(config, at, &runtime)?);
-    if let Some(password) = people::first(&office).map_err(|e| e.told().2)? {
+    if let Some(password) = people::first(&office)? {
         // Shown once, on the terminal of whoever starts it; kept nowhere in the clear.
         let mut out = std::io::stdout().lock();
         let _ = writeln!(out, "Sign in as admin with the one-time password {password}").and_then(|()| out.flush());

@@ -39,7 +39,7 @@ pub use energised::odd;
 pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
-pub use reader::{NO_PIN, Reader, no_pin};
+pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use standing::{Standing, standing};
 pub use steps::{stage, stage_over, step, title};

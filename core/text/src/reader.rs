@@ -6,9 +6,6 @@ use crate::World;
 use crate::catalogue::say;
 use crate::times::when;
 
-/// What stands behind the name of who went on without their PIN, in a record. Elsewhere [`no_pin`] says it.
-pub const NO_PIN: &str = " (no PIN)";
-
 /// A name or a time, with what stands behind it where somebody went on without their PIN.
 pub fn no_pin(said: String, without: bool) -> String {
     if without { say!("without-pin", said = said) } else { said }

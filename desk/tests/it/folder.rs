@@ -22,9 +22,9 @@ fn a_file_is_no_folder() {
     let dir = tempfile::tempdir().expect("a folder to test in");
     let file = dir.path().join("notes.txt");
     fs::write(&file, "mine").expect("written");
-    let why = folder::make(&file).expect_err("a file");
+    let why = folder::make(&file).expect_err("a file").to_string();
     assert!(why.contains("notes.txt") && why.contains("--data"), "{why}");
-    let why = folder::make(&file.join("below")).expect_err("below a file");
+    let why = folder::make(&file.join("below")).expect_err("below a file").to_string();
     assert!(why.contains("notes.txt") && !why.contains("os error"), "{why}");
     assert_eq!(fs::read_to_string(&file).expect("still there"), "mine");
 }
@@ -33,8 +33,8 @@ fn a_file_is_no_folder() {
 fn the_demo_knows_its_own() {
     let dir = tempfile::tempdir().expect("a folder to test in");
     let data = dir.path();
-    let is = |expected| assert_eq!(folder::demo(data), Ok(expected));
-    assert_eq!(folder::demo(&data.join("none")), Ok(Demo::Empty));
+    let is = |expected| assert_eq!(folder::demo(data).expect("read"), expected);
+    assert_eq!(folder::demo(&data.join("none")).expect("read"), Demo::Empty);
     is(Demo::Empty);
     fs::write(data.join("journal.db"), "a person's own").expect("written");
     is(Demo::Other);
@@ -61,6 +61,6 @@ fn emptying_follows_no_link_and_keeps_the_mark() {
     let left: Vec<_> =
         fs::read_dir(&data).expect("still there").filter_map(Result::ok).map(|e| e.file_name()).collect();
     assert_eq!(left, ["demo.txt"]);
-    assert_eq!(folder::demo(&data), Ok(Demo::Begun), "a half-emptied demo is still known as one");
+    assert_eq!(folder::demo(&data).expect("read"), Demo::Begun, "a half-emptied demo is still known as one");
     assert_eq!(fs::read_to_string(other.join("mine")).expect("untouched"), "mine");
 }

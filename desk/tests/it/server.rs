@@ -29,6 +29,7 @@ impl Notes {
 }
 
 impl Brain for Notes {
+    type NotKept = &'static str;
     fn screen(&self) -> Screen {
         samples::first()
     }
@@ -38,9 +39,9 @@ impl Brain for Notes {
         self.note(format!("act {turn} {action} {}", fields.join(",")));
         vec![Errand::TakePhoto { token: "t 1".into(), hint: "near".into() }]
     }
-    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), String> {
+    fn edit(&self, Typed { route, hand, field, value }: Typed) -> Result<(), &'static str> {
         if hand != "mara" {
-            return Err("Somebody else has this device now.".into());
+            return Err("Somebody else has this device now.");
         }
         self.note(format!("edit {route} {field}={value}"));
         Ok(())
@@ -264,13 +265,14 @@ fn the_page_says_what_it_is_the_state_of() {
 struct Busy(Mutex<()>);
 
 impl Brain for Busy {
+    type NotKept = &'static str;
     fn screen(&self) -> Screen {
         samples::first()
     }
     fn act(&self, _: u64, _: String, _: Vec<Filled>) -> Vec<Errand> {
         vec![]
     }
-    fn edit(&self, _: Typed) -> Result<(), String> {
+    fn edit(&self, _: Typed) -> Result<(), &'static str> {
         Ok(())
     }
     fn deliver(&self, _: String, _: Outcome) -> Vec<Errand> {

@@ -1,7 +1,8 @@
 //! Where photos lie: a folder, or an object store.
 
+use std::io;
 use std::ops::Range;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use axum::body::Bytes;
@@ -17,6 +18,42 @@ use crate::error::OfficeError;
 /// Characters of what a store says that are passed on.
 const MAX_SAID: usize = 300;
 
+/// Why photos cannot be kept there.
+#[derive(Debug, thiserror::Error)]
+pub enum BlobsError {
+    /// The folder.
+    #[error("The folder of photos {folder} cannot be used: {why}.")]
+    Folder {
+        /// The folder.
+        folder: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// The address is neither that of a folder nor that of a bucket.
+    #[error("--objects takes file:///FOLDER or s3://BUCKET, without a folder in it.")]
+    Address,
+    /// The bucket.
+    #[cfg(feature = "s3")]
+    #[error(
+        "The store of photos {url} cannot be used: {}. See that the bucket is there, that the key may put, get, list and delete, and \
+         what AWS_ENDPOINT, AWS_REGION, AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants \
+         AWS_ALLOW_HTTP=true.",
+        cause(.why).trim_end_matches('.')
+    )]
+    Bucket {
+        /// Its address.
+        url: String,
+        /// Why.
+        #[source]
+        why: object_store::Error,
+    },
+    /// This build has none; [`crate::built`] has told it before, at more length.
+    #[cfg(not(feature = "s3"))]
+    #[error("This Stillbar was built without S3.")]
+    NoS3,
+}
+
 /// The place of photos and of the pieces of uploads.
 pub struct Blobs {
     store: Arc<dyn ObjectStore>,
@@ -24,41 +61,32 @@ pub struct Blobs {
 
 impl Blobs {
     /// In a folder. What was written is on disk before it counts.
-    pub fn folder(folder: &Path) -> Result<Blobs, String> {
-        let failed =
-            |e: &dyn std::fmt::Display| format!("The folder of photos {} cannot be used: {e}.", folder.display());
+    pub fn folder(folder: &Path) -> Result<Blobs, BlobsError> {
+        let failed = |why| BlobsError::Folder { folder: folder.to_owned(), why };
         // Folders that become empty go away, but the one that all uploads need: what is made in it at that moment would find none.
         let uploads = folder.join("uploads");
-        std::fs::create_dir_all(&uploads).map_err(|e| failed(&e))?;
-        std::fs::write(uploads.join("about.txt"), "Pieces of photos that are on their way.\n")
-            .map_err(|e| failed(&e))?;
-        let store = LocalFileSystem::new_with_prefix(folder).map_err(|e| failed(&e))?;
+        std::fs::create_dir_all(&uploads).map_err(failed)?;
+        std::fs::write(uploads.join("about.txt"), "Pieces of photos that are on their way.\n").map_err(failed)?;
+        let store = LocalFileSystem::new_with_prefix(folder).map_err(|e| failed(io::Error::other(e)))?;
         let store = store.with_fsync(true).with_automatic_cleanup(true);
         Ok(Blobs { store: Arc::new(store) })
     }
 
     /// At an address: `file:///folder`, or `s3://bucket`, whose address and key come from the environment, as AWS_ variables. What
     /// cannot be used is an error now, and not when the first photo comes. `nonce` names what is tried, and no other start's.
-    pub async fn at(url: &str, nonce: &str) -> Result<Blobs, String> {
+    pub async fn at(url: &str, nonce: &str) -> Result<Blobs, BlobsError> {
         if let Some(folder) = url.strip_prefix("file://") {
             return Blobs::folder(Path::new(folder));
         }
         if url.strip_prefix("s3://").is_none_or(|bucket| bucket.is_empty() || bucket.contains('/')) {
-            return Err("--objects takes file:///FOLDER or s3://BUCKET, without a folder in it.".into());
+            return Err(BlobsError::Address);
         }
         Blobs::bucket(url, nonce).await
     }
 
     #[cfg(feature = "s3")]
-    async fn bucket(url: &str, nonce: &str) -> Result<Blobs, String> {
-        let failed = |e: object_store::Error| {
-            format!(
-                "The store of photos {url} cannot be used: {}. See that the bucket is there, that the key may put, get, list and delete, and \
-                 what AWS_ENDPOINT, AWS_REGION, AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY say; a store without TLS wants \
-                 AWS_ALLOW_HTTP=true.",
-                cause(&e).trim_end_matches('.')
-            )
-        };
+    async fn bucket(url: &str, nonce: &str) -> Result<Blobs, BlobsError> {
+        let failed = |why| BlobsError::Bucket { url: url.to_owned(), why };
         let store = super::s3::store(url).map_err(failed)?;
         let blobs = Blobs { store: Arc::new(store) };
         // All that is done later, in a folder that no other process uses at this moment.
@@ -70,10 +98,9 @@ impl Blobs {
         Ok(blobs)
     }
 
-    // [`crate::built`] has told it before, at more length.
     #[cfg(not(feature = "s3"))]
-    async fn bucket(_: &str, _: &str) -> Result<Blobs, String> {
-        Err("This Stillbar was built without S3.".into())
+    async fn bucket(_: &str, _: &str) -> Result<Blobs, BlobsError> {
+        Err(BlobsError::NoS3)
     }
 
     /// Keeps `bytes` whole under `key`.

@@ -16,7 +16,7 @@ use stillbar_core::journal::{DeviceId, EntryId};
 use stillbar_protocol::limits::{COPY_BYTES, WANTED};
 use stillbar_protocol::{Size, Wanted};
 
-pub use blobs::{Blobs, key};
+pub use blobs::{Blobs, BlobsError, key};
 pub use upload::{Upload, UploadBegun, add, begin, drop_upload, finish, sweep, upload};
 
 use crate::error::OfficeError;

@@ -28,7 +28,7 @@ use crate::error::OfficeError;
 use crate::office::Office;
 use crate::store::{SqlRow, Tx};
 use crate::{hex, params};
-pub use token::{Stamped, check};
+pub use token::{Stamped, TokenError, check};
 
 /// Jobs under one root at most; of more, the rest has its turn the next time.
 const MAX_JOBS: usize = 10_000;
@@ -59,26 +59,79 @@ pub struct StampProof {
     pub token: String,
 }
 
+/// What of a proof does not hold.
+#[derive(Debug, thiserror::Error)]
+pub enum ProofError {
+    /// It has not the form of one.
+    #[error("it cannot be read ({0}).")]
+    Unreadable(#[from] serde_json::Error),
+    /// A hash in it is none.
+    #[error("a hash in it has not 64 hex digits.")]
+    Hash,
+    /// Its entries are not in the order of their ids.
+    #[error("its entries are not in order.")]
+    Order,
+    /// Whoever checks it lacks an entry that it covers.
+    #[error("it covers entry {:.8}, which is not in this record.", hex(&.0.0))]
+    Missing(EntryId),
+    /// The path leads elsewhere.
+    #[error("these entries do not lead to the root that was stamped.")]
+    Root,
+    /// Its token is not base64.
+    #[error("its token is not base64.")]
+    Base64,
+    /// Its token proves nothing.
+    #[error(transparent)]
+    Token(#[from] TokenError),
+}
+
+/// No certificate is in what was given.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("It holds no certificate in PEM.")]
+pub struct NoCertificate;
+
+/// Why an authority gave no time stamp.
+#[derive(Debug, thiserror::Error)]
+enum AskError {
+    #[error("{authority} did not answer: {}", no_answer(.why))]
+    Silent {
+        authority: String,
+        #[source]
+        why: ureq::Error,
+    },
+    #[error("{authority} sent no whole answer: {}", no_answer(.why))]
+    BrokenOff {
+        authority: String,
+        #[source]
+        why: ureq::Error,
+    },
+    #[error(transparent)]
+    Token(#[from] TokenError),
+}
+
 impl StampProof {
     /// What the proof shows of a job; `entries` are the ids that whoever checks it has. The error says what does not hold.
-    pub fn holds(&self, job: EntryId, entries: &BTreeSet<EntryId>, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
-        let read = |text: &String| {
-            text.parse::<EntryId>().map(|id| id.0).map_err(|_| "a hash in it has not 64 hex digits.".to_owned())
-        };
+    pub fn holds(
+        &self,
+        job: EntryId,
+        entries: &BTreeSet<EntryId>,
+        authorities: &[Vec<u8>],
+    ) -> Result<Stamped, ProofError> {
+        let read = |text: &String| text.parse::<EntryId>().map(|id| id.0).map_err(|_| ProofError::Hash);
         let covers = self.covers.iter().map(read).collect::<Result<Vec<_>, _>>()?;
         if !covers.is_sorted() {
-            return Err("its entries are not in order.".into());
+            return Err(ProofError::Order);
         }
-        if let Some(missing) = covers.iter().find(|id| !entries.contains(&EntryId(**id))) {
-            return Err(format!("it covers entry {:.8}, which is not in this record.", hex(missing)));
+        if let Some(missing) = covers.iter().map(|id| EntryId(*id)).find(|id| !entries.contains(id)) {
+            return Err(ProofError::Missing(missing));
         }
         let path = self.path.iter().map(read).collect::<Result<Vec<_>, _>>()?;
         let root = merkle::root_by(&leaf(job, head(&covers.concat())), self.index, self.size, &path);
         if root != Some(read(&self.root)?) {
-            return Err("these entries do not lead to the root that was stamped.".into());
+            return Err(ProofError::Root);
         }
-        let token = STANDARD.decode(&self.token).map_err(|_| "its token is not base64.".to_owned())?;
-        check(&token, &read(&self.root)?, authorities)
+        let token = STANDARD.decode(&self.token).map_err(|_| ProofError::Base64)?;
+        Ok(check(&token, &read(&self.root)?, authorities)?)
     }
 }
 
@@ -88,19 +141,19 @@ pub fn witness(
     entries: &BTreeSet<EntryId>,
     anchor: &serde_json::Value,
     authorities: &[Vec<u8>],
-) -> Result<Anchor, String> {
-    let proof: StampProof = serde_json::from_value(anchor.clone()).map_err(|e| format!("it cannot be read ({e})."))?;
+) -> Result<Anchor, ProofError> {
+    let proof: StampProof = serde_json::from_value(anchor.clone())?;
     let said = proof.holds(job, entries, authorities)?;
     let at = format!("{} UTC", times::exact(said.at_ms, 0));
     Ok(Anchor { at, by: said.by, covers: proof.covers.len(), trusted: said.trusted })
 }
 
 /// Certificates in PEM, as [`check`] takes them.
-pub fn authorities(pem: &[u8]) -> Result<Vec<Vec<u8>>, String> {
+pub fn authorities(pem: &[u8]) -> Result<Vec<Vec<u8>>, NoCertificate> {
     let read: Result<Vec<_>, _> = CertificateDer::pem_slice_iter(pem).collect();
     match read {
         Ok(found) if !found.is_empty() => Ok(found.into_iter().map(|c| c.to_vec()).collect()),
-        _ => Err("It holds no certificate in PEM.".into()),
+        _ => Err(NoCertificate),
     }
 }
 
@@ -177,14 +230,15 @@ fn begin(office: &Office, day: &str, now: i64) -> Result<Option<merkle::Hash>, O
 }
 
 /// Asks an authority over HTTP (RFC 3161 section 3.4).
-fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, String> {
+fn ask(authority: &str, root: &merkle::Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, AskError> {
+    let named = || authority.to_owned();
     let agent: ureq::Agent = ureq::Agent::config_builder().timeout_global(Some(PATIENCE)).build().into();
     let sent =
         agent.post(authority).header("content-type", "application/timestamp-query").send(&token::query(root, nonce)?);
-    let mut answer = sent.map_err(|e| format!("{authority} did not answer: {}", no_answer(&e)))?;
+    let mut answer = sent.map_err(|why| AskError::Silent { authority: named(), why })?;
     let read = answer.body_mut().with_config().limit(token::MAX_BYTES as u64).read_to_vec();
-    let bytes = read.map_err(|e| format!("{authority} sent no whole answer: {}", no_answer(&e)))?;
-    token::answer(&bytes, root, nonce)
+    let bytes = read.map_err(|why| AskError::BrokenOff { authority: named(), why })?;
+    Ok(token::answer(&bytes, root, nonce)?)
 }
 
 /// The stamps of a job, the latest first: how many entries were there, and what the stamp says.

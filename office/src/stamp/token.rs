@@ -45,6 +45,56 @@ pub struct Stamped {
     pub trusted: bool,
 }
 
+/// Why there is no time stamp to believe.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum TokenError {
+    /// The question could not be written.
+    #[error("The question for a time stamp could not be written: {0}.")]
+    Question(#[source] der::Error),
+    /// The answer is none of RFC 3161.
+    #[error("The authority's answer is no time stamp (RFC 3161).")]
+    Answer,
+    /// The authority says no, with this status.
+    #[error("The authority refused a time stamp: status {0:?}.")]
+    Refused(Vec<u8>),
+    /// The number that was sent along does not come back.
+    #[error("The authority's answer is one to another question.")]
+    OtherQuestion,
+    /// More than [`MAX_BYTES`].
+    #[error("A time stamp has at most {MAX_BYTES} bytes.")]
+    TooLong,
+    /// It is no token, or its content is of another kind.
+    #[error("This is no time stamp (RFC 3161, RFC 5652).")]
+    Form,
+    /// Nobody signed it.
+    #[error("The time stamp is not signed.")]
+    Unsigned,
+    /// Something else is signed.
+    #[error("This is no time stamp.")]
+    OtherContent,
+    /// None signed it, or several.
+    #[error("A time stamp has one signer.")]
+    Signers,
+    /// The certificate that its signer names is not in it.
+    #[error("The time stamp does not bring its signer's certificate.")]
+    NoCertificate,
+    /// What it says cannot be read.
+    #[error("The time stamp's content cannot be read (RFC 3161 section 2.4.2).")]
+    Content,
+    /// It stamps another root.
+    #[error("The time stamp is one of something else.")]
+    OtherRoot,
+    /// Its time cannot be read.
+    #[error("The time stamp's time cannot be read.")]
+    Time,
+    /// The signature does not hold.
+    #[error("The signature of the time stamp does not hold.")]
+    Signature,
+    /// The signature is made in a way that is not known here.
+    #[error("The time stamp is signed in a way that is not known here.")]
+    Way,
+}
+
 #[derive(Sequence)]
 struct Imprint {
     algorithm: AlgorithmIdentifierOwned,
@@ -60,8 +110,8 @@ struct Query {
 }
 
 /// What is sent to an authority (section 2.4.1), asking for its certificates along with the stamp.
-pub fn query(root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, String> {
-    let failed = |e: der::Error| format!("The question for a time stamp could not be written: {e}.");
+pub fn query(root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, TokenError> {
+    let failed = TokenError::Question;
     let imprint = Imprint {
         algorithm: AlgorithmIdentifierOwned { oid: SHA256, parameters: Some(der::Any::null()) },
         hashed: OctetString::new(root.as_slice()).map_err(failed)?,
@@ -83,8 +133,8 @@ fn positive(nonce: &[u8; 8]) -> Vec<u8> {
 }
 
 /// The token in an authority's answer (section 2.4.2), if it stamps this root and brings this number back.
-pub fn answer(bytes: &[u8], root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, String> {
-    let garbled = |_| "The authority's answer is no time stamp (RFC 3161).".to_owned();
+pub fn answer(bytes: &[u8], root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, TokenError> {
+    let garbled = |_| TokenError::Answer;
     let mut reader = SliceReader::new(bytes).map_err(garbled)?;
     let whole = AnyRef::decode(&mut reader).map_err(garbled)?;
     let mut inside = SliceReader::new(whole.value()).map_err(garbled)?;
@@ -92,36 +142,34 @@ pub fn answer(bytes: &[u8], root: &Hash, nonce: &[u8; 8]) -> Result<Vec<u8>, Str
     let mut said = SliceReader::new(status.value()).map_err(garbled)?;
     let granted = IntRef::decode(&mut said).map_err(garbled)?;
     if !matches!(granted.as_bytes(), [0 | 1]) {
-        return Err(format!("The authority refused a time stamp: status {:?}.", granted.as_bytes()));
+        return Err(TokenError::Refused(granted.as_bytes().to_vec()));
     }
     let token = inside.read_slice(inside.remaining_len()).map_err(garbled)?.to_vec();
     let stamped = check(&token, root, &[])?;
     if stamped.nonce.as_deref() != Some(&positive(nonce)[..]) {
-        return Err("The authority's answer is one to another question.".into());
+        return Err(TokenError::OtherQuestion);
     }
     Ok(token)
 }
 
 /// What a token proves of `root`. `authorities` are certificates in DER; without one that fits, the stamp is not trusted, and says so.
-pub fn check(token: &[u8], root: &Hash, authorities: &[Vec<u8>]) -> Result<Stamped, String> {
+pub fn check(token: &[u8], root: &Hash, authorities: &[Vec<u8>]) -> Result<Stamped, TokenError> {
     if token.len() > MAX_BYTES {
-        return Err(format!("A time stamp has at most {MAX_BYTES} bytes."));
+        return Err(TokenError::TooLong);
     }
-    let garbled = |_| "This is no time stamp (RFC 3161, RFC 5652).".to_owned();
+    let garbled = |_| TokenError::Form;
     let info = ContentInfo::from_der(token).map_err(garbled)?;
     if info.content_type != SIGNED_DATA {
-        return Err("The time stamp is not signed.".into());
+        return Err(TokenError::Unsigned);
     }
     let signed: SignedData = info.content.decode_as().map_err(garbled)?;
     let inside = &signed.encap_content_info;
-    let content =
-        inside.econtent.as_ref().filter(|_| inside.econtent_type == TST_INFO).ok_or("This is no time stamp.")?;
-    let content = content.decode_as::<OctetString>().map_err(garbled)?;
+    let content = inside.econtent.as_ref().filter(|_| inside.econtent_type == TST_INFO);
+    let content = content.ok_or(TokenError::OtherContent)?.decode_as::<OctetString>().map_err(garbled)?;
     let said = read(content.as_bytes(), root)?;
-    let [signer] = signed.signer_infos.0.as_slice() else { return Err("A time stamp has one signer.".into()) };
+    let [signer] = signed.signer_infos.0.as_slice() else { return Err(TokenError::Signers) };
     let held: Vec<&Certificate> = signed.certificates.iter().flat_map(|c| c.0.iter()).filter_map(certificate).collect();
-    let by =
-        held.iter().find(|c| names(&signer.sid, c)).ok_or("The time stamp does not bring its signer's certificate.")?;
+    let by = held.iter().find(|c| names(&signer.sid, c)).ok_or(TokenError::NoCertificate)?;
     signature_holds(signer, content.as_bytes(), by)?;
     let trusted = leads_to(by, &held, said.at_ms, authorities);
     Ok(Stamped { by: by.tbs_certificate().subject().to_string(), trusted, ..said })
@@ -147,8 +195,8 @@ fn names(signer: &SignerIdentifier, certificate: &Certificate) -> bool {
 }
 
 /// TSTInfo, section 2.4.2. `by` and `trusted` are told later.
-fn read(bytes: &[u8], root: &Hash) -> Result<Stamped, String> {
-    let garbled = |_| "The time stamp's content cannot be read (RFC 3161 section 2.4.2).".to_owned();
+fn read(bytes: &[u8], root: &Hash) -> Result<Stamped, TokenError> {
+    let garbled = |_| TokenError::Content;
     let mut reader = SliceReader::new(bytes).map_err(garbled)?;
     let whole = AnyRef::decode(&mut reader).map_err(garbled)?;
     let mut inside = SliceReader::new(whole.value()).map_err(garbled)?;
@@ -156,12 +204,12 @@ fn read(bytes: &[u8], root: &Hash) -> Result<Stamped, String> {
     let _policy = AnyRef::decode(&mut inside).map_err(garbled)?;
     let imprint = Imprint::decode(&mut inside).map_err(garbled)?;
     if imprint.algorithm.oid != SHA256 || imprint.hashed.as_bytes() != root {
-        return Err("The time stamp is one of something else.".into());
+        return Err(TokenError::OtherRoot);
     }
     let _serial = IntRef::decode(&mut inside).map_err(garbled)?;
     let time = AnyRef::decode(&mut inside).map_err(garbled)?;
     let at_ms = (time.tag() == Tag::GeneralizedTime).then(|| moment(time.value())).flatten();
-    let at_ms = at_ms.ok_or("The time stamp's time cannot be read.")?;
+    let at_ms = at_ms.ok_or(TokenError::Time)?;
     let mut nonce = None;
     // Accuracy, order, number, name and more may follow; of these only the number counts here.
     while !inside.is_finished() {
@@ -189,10 +237,8 @@ fn moment(text: &[u8]) -> Option<i64> {
 }
 
 /// RFC 5652 section 5.4: the signature is over the signed attributes, and these name the content by its hash.
-fn signature_holds(signer: &SignerInfo, content: &[u8], by: &Certificate) -> Result<(), String> {
-    let broken = || "The signature of the time stamp does not hold.".to_owned();
-    let unknown = || "The time stamp is signed in a way that is not known here.".to_owned();
-    let attributes = signer.signed_attrs.as_ref().ok_or_else(broken)?;
+fn signature_holds(signer: &SignerInfo, content: &[u8], by: &Certificate) -> Result<(), TokenError> {
+    let attributes = signer.signed_attrs.as_ref().ok_or(TokenError::Signature)?;
     let one = |oid: Oid| {
         let found = attributes.iter().find(|a| a.oid == oid)?;
         match found.values.as_slice() {
@@ -201,18 +247,18 @@ fn signature_holds(signer: &SignerInfo, content: &[u8], by: &Certificate) -> Res
         }
     };
     let kind = one(CONTENT_TYPE).and_then(|v| v.decode_as::<Oid>().ok());
-    let digest = one(MESSAGE_DIGEST).ok_or_else(broken)?;
-    let digest = digest.decode_as::<&OctetStringRef>().map_err(|_| broken())?.as_bytes().to_vec();
+    let digest = one(MESSAGE_DIGEST).ok_or(TokenError::Signature)?;
+    let digest = digest.decode_as::<&OctetStringRef>().map_err(|_| TokenError::Signature)?.as_bytes().to_vec();
     let hash = match signer.digest_alg.oid {
         SHA256 => Sha256::digest(content).to_vec(),
         SHA384 => Sha384::digest(content).to_vec(),
         SHA512 => Sha512::digest(content).to_vec(),
-        _ => return Err(unknown()),
+        _ => return Err(TokenError::Way),
     };
     if kind != Some(TST_INFO) || digest != hash {
-        return Err(broken());
+        return Err(TokenError::Signature);
     }
-    let bytes = attributes.to_der().map_err(|_| broken())?;
+    let bytes = attributes.to_der().map_err(|_| TokenError::Signature)?;
     let key = by.tbs_certificate().subject_public_key_info();
     let algorithm = signer.signature_algorithm.oid.to_string();
     let way: &dyn ring::signature::VerificationAlgorithm = if RSA.contains(&algorithm.as_str()) {
@@ -235,11 +281,11 @@ fn signature_holds(signer: &SignerInfo, content: &[u8], by: &Certificate) -> Res
             (false, false) => &ring::signature::ECDSA_P384_SHA384_ASN1,
         }
     } else {
-        return Err(unknown());
+        return Err(TokenError::Way);
     };
-    let key = key.subject_public_key.as_bytes().ok_or_else(broken)?;
+    let key = key.subject_public_key.as_bytes().ok_or(TokenError::Signature)?;
     let key = ring::signature::UnparsedPublicKey::new(way, key);
-    key.verify(&bytes, signer.signature.as_bytes()).map_err(|_| broken())
+    key.verify(&bytes, signer.signature.as_bytes()).map_err(|_| TokenError::Signature)
 }
 
 /// Whether a certificate led to an authority at that time, and is one for time stamps (RFC 3161 section 2.3).

@@ -13,7 +13,7 @@ mod postgres;
 mod sqlite;
 mod value;
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use tokio::runtime::Handle;
 
@@ -77,14 +77,48 @@ pub fn read<T>(
     found.ok_or_else(|| OfficeError::broken("a transaction ended without an answer"))
 }
 
+/// Why the database cannot be opened. Nothing in it was changed.
+#[derive(Debug, thiserror::Error)]
+pub enum OpenError {
+    /// The file of SQLite.
+    #[error("The office's database {path} could not be opened: {why}. Nothing was changed: put a copy of it back.")]
+    Sqlite {
+        /// The file.
+        path: PathBuf,
+        /// Why.
+        #[source]
+        why: rusqlite::Error,
+    },
+    /// PostgreSQL. Its address may hold a password, so it is not repeated.
+    #[cfg(feature = "postgres")]
+    #[error("PostgreSQL could not be opened: {0}. Nothing was changed: look at the address given with --database.")]
+    Postgres(#[from] sqlx::Error),
+    /// This build has none; [`crate::built`] has told it before, at more length.
+    #[cfg(not(feature = "postgres"))]
+    #[error("This Stillbar was built without PostgreSQL.")]
+    NoPostgres,
+    /// The address is one of no database that is known here.
+    #[error("--database takes postgres://USER@HOST/NAME. Leave it out for SQLite in the data folder.")]
+    Address,
+    /// A newer version wrote it.
+    #[error(
+        "The office's database was written by a newer Stillbar (its version is {found}, this one knows {known}). Nothing was changed: \
+         update Stillbar and start it again."
+    )]
+    Newer {
+        /// Its version.
+        found: i64,
+        /// The newest that is known here.
+        known: usize,
+    },
+}
+
 /// Opens the database at `url`, or SQLite in the folder if none is given; brings it to this version's tables.
-pub fn open(folder: &Path, url: Option<&str>, handle: &Handle) -> Result<Box<dyn Database>, String> {
+pub fn open(folder: &Path, url: Option<&str>, handle: &Handle) -> Result<Box<dyn Database>, OpenError> {
     match url {
         None => Ok(Box::new(Sqlite::open(&folder.join(DATABASE))?)),
         Some(url) if is_postgres(url) => postgres(url, handle),
-        Some(_) => {
-            Err("--database takes postgres://USER@HOST/NAME. Leave it out for SQLite in the data folder.".into())
-        }
+        Some(_) => Err(OpenError::Address),
     }
 }
 
@@ -94,22 +128,13 @@ pub fn is_postgres(url: &str) -> bool {
 }
 
 #[cfg(feature = "postgres")]
-fn postgres(url: &str, handle: &Handle) -> Result<Box<dyn Database>, String> {
+fn postgres(url: &str, handle: &Handle) -> Result<Box<dyn Database>, OpenError> {
     Ok(Box::new(Postgres::open(url, handle)?))
 }
 
-// [`crate::built`] has told it before, at more length.
 #[cfg(not(feature = "postgres"))]
-fn postgres(_: &str, _: &Handle) -> Result<Box<dyn Database>, String> {
-    Err("This Stillbar was built without PostgreSQL.".into())
-}
-
-/// What is said of a database that a newer version wrote.
-fn newer(found: i64, known: usize) -> String {
-    format!(
-        "The office's database was written by a newer Stillbar (its version is {found}, this one knows {known}). Nothing was changed: \
-         update Stillbar and start it again."
-    )
+fn postgres(_: &str, _: &Handle) -> Result<Box<dyn Database>, OpenError> {
+    Err(OpenError::NoPostgres)
 }
 
 /// Values for a statement, in the order of `$1`, `$2`, ...

@@ -11,7 +11,7 @@ use sqlx::query::Query;
 use sqlx::{AssertSqlSafe, Column, Connection, Row as _, Transaction, TypeInfo, ValueRef};
 use tokio::runtime::Handle;
 
-use super::{Database, SqlRow, SqlValue, Transact, Tx, newer};
+use super::{Database, OpenError, SqlRow, SqlValue, Transact, Tx};
 use crate::error::OfficeError;
 
 /// What each version adds to the one before.
@@ -33,18 +33,12 @@ pub struct Postgres {
 }
 
 impl Postgres {
-    /// Opens the database, and makes its tables if they are not there. A newer one is left as it is; the error is a sentence.
-    pub fn open(url: &str, handle: &Handle) -> Result<Postgres, String> {
-        // The address may hold a password, so it is not repeated.
-        let failed = |e: sqlx::Error| {
-            format!(
-                "PostgreSQL could not be opened: {e}. Nothing was changed: look at the address given with --database."
-            )
-        };
-        let options = PgConnectOptions::from_str(url).map_err(failed)?.application_name("stillbar-office");
+    /// Opens the database, and makes its tables if they are not there. A newer one is left as it is.
+    pub fn open(url: &str, handle: &Handle) -> Result<Postgres, OpenError> {
+        let options = PgConnectOptions::from_str(url)?.application_name("stillbar-office");
         let pool = PgPoolOptions::new().max_connections(CONNECTIONS).acquire_timeout(PATIENCE);
-        let pool = handle.block_on(pool.connect_with(options)).map_err(failed)?;
-        handle.block_on(upgrade(&pool)).map_err(failed)??;
+        let pool = handle.block_on(pool.connect_with(options))?;
+        handle.block_on(upgrade(&pool))?;
         Ok(Postgres { pool, handle: handle.clone() })
     }
 
@@ -62,7 +56,7 @@ impl Postgres {
     }
 }
 
-async fn upgrade(pool: &PgPool) -> Result<Result<(), String>, sqlx::Error> {
+async fn upgrade(pool: &PgPool) -> Result<(), OpenError> {
     let mut db = pool.acquire().await?;
     sqlx::query("SELECT pg_advisory_lock($1)").bind(UPGRADE).execute(&mut *db).await?;
     let done = steps(&mut db).await;
@@ -70,7 +64,7 @@ async fn upgrade(pool: &PgPool) -> Result<Result<(), String>, sqlx::Error> {
     done
 }
 
-async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::Error> {
+async fn steps(db: &mut sqlx::PgConnection) -> Result<(), OpenError> {
     let there: Option<String> =
         sqlx::query_scalar("SELECT to_regclass('office_version')::text").fetch_one(&mut *db).await?;
     let found: i64 = match there {
@@ -78,7 +72,7 @@ async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::
         None => 0,
     };
     if found > SCHEMA.len() as i64 {
-        return Ok(Err(newer(found, SCHEMA.len())));
+        return Err(OpenError::Newer { found, known: SCHEMA.len() });
     }
     for (at, step) in SCHEMA.iter().enumerate().skip(usize::try_from(found).unwrap_or(0)) {
         let mut tx = db.begin().await?;
@@ -86,7 +80,7 @@ async fn steps(db: &mut sqlx::PgConnection) -> Result<Result<(), String>, sqlx::
         sqlx::query("INSERT INTO office_version VALUES ($1)").bind(at as i64 + 1).execute(&mut *tx).await?;
         tx.commit().await?;
     }
-    Ok(Ok(()))
+    Ok(())
 }
 
 impl Database for Postgres {

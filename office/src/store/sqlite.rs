@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 use rusqlite::types::{ToSqlOutput, ValueRef};
 use rusqlite::{Connection, ErrorCode, Statement, ToSql, Transaction, TransactionBehavior};
 
-use super::{Database, SqlRow, SqlValue, Transact, Tx, newer};
+use super::{Database, OpenError, SqlRow, SqlValue, Transact, Tx};
 use crate::error::OfficeError;
 
 /// The database's file name in the data folder.
@@ -31,20 +31,15 @@ pub struct Sqlite {
 }
 
 impl Sqlite {
-    /// Opens the file, and makes it if it is not there. A newer one is left as it is; the error is a sentence.
-    pub fn open(path: &Path) -> Result<Sqlite, String> {
-        let shown = path.display();
-        let failed = |e: rusqlite::Error| {
-            format!(
-                "The office's database {shown} could not be opened: {e}. Nothing was changed: put a copy of it back."
-            )
-        };
+    /// Opens the file, and makes it if it is not there. A newer one is left as it is.
+    pub fn open(path: &Path) -> Result<Sqlite, OpenError> {
+        let failed = |why| OpenError::Sqlite { path: path.to_owned(), why };
         let mut db = connect(path).map_err(failed)?;
         // Asked before anything is written, so that a newer database is left byte for byte.
         let version = |db: &Connection| db.pragma_query_value(None, "user_version", |row| row.get::<_, i64>(0));
         let found = version(&db).map_err(failed)?;
         if found > SCHEMA.len() as i64 {
-            return Err(newer(found, SCHEMA.len()));
+            return Err(OpenError::Newer { found, known: SCHEMA.len() });
         }
         to_wal(&db).map_err(failed)?;
         for (at, step) in SCHEMA.iter().enumerate() {

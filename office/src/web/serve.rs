@@ -4,7 +4,7 @@ use std::fs::File;
 use std::future::Future;
 use std::io::{self, BufReader};
 use std::net::SocketAddr;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -14,10 +14,10 @@ use axum::serve::{IncomingStream, Listener};
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{Notify, mpsc};
 use tokio_rustls::TlsAcceptor;
-use tokio_rustls::rustls::ServerConfig;
 use tokio_rustls::rustls::crypto::ring;
 use tokio_rustls::rustls::pki_types::pem::PemObject;
 use tokio_rustls::rustls::pki_types::{CertificateDer, PrivateKeyDer};
+use tokio_rustls::rustls::{self, ServerConfig};
 use tokio_rustls::server::TlsStream;
 
 /// How long a caller may take to agree on TLS.
@@ -89,22 +89,55 @@ impl Listener for Tls {
     }
 }
 
-/// What TLS needs, from files in PEM. The error is a sentence.
-pub fn tls_config(cert: &Path, key: &Path) -> Result<Arc<ServerConfig>, String> {
+/// Why TLS cannot be spoken.
+#[derive(Debug, thiserror::Error)]
+pub enum TlsError {
+    /// A file cannot be read.
+    #[error("{file} cannot be read: {why}.")]
+    Unreadable {
+        /// The file.
+        file: PathBuf,
+        /// Why.
+        #[source]
+        why: io::Error,
+    },
+    /// There is no certificate in the file.
+    #[error("{0} holds no certificate in PEM.")]
+    NoCertificate(PathBuf),
+    /// There is no private key in the file.
+    #[error("{0} holds no private key in PEM.")]
+    NoKey(PathBuf),
+    /// No version of TLS that rustls wants can be had.
+    #[error("TLS cannot be used here: {0}.")]
+    Versions(#[source] rustls::Error),
+    /// The certificate is not one of this key.
+    #[error("{cert} and {key} do not fit each other: {why}.")]
+    Pair {
+        /// The file of the certificate.
+        cert: PathBuf,
+        /// The file of the key.
+        key: PathBuf,
+        /// Why.
+        #[source]
+        why: rustls::Error,
+    },
+}
+
+/// What TLS needs, from files in PEM.
+pub fn tls_config(cert: &Path, key: &Path) -> Result<Arc<ServerConfig>, TlsError> {
     let open = |path: &Path| {
-        File::open(path).map(BufReader::new).map_err(|e| format!("{} cannot be read: {e}.", path.display()))
+        let opened = File::open(path).map(BufReader::new);
+        opened.map_err(|why| TlsError::Unreadable { file: path.to_owned(), why })
     };
     let chain: Result<Vec<_>, _> = CertificateDer::pem_reader_iter(open(cert)?).collect();
     let chain = chain.ok().filter(|c| !c.is_empty());
-    let chain = chain.ok_or_else(|| format!("{} holds no certificate in PEM.", cert.display()))?;
-    let key_der = PrivateKeyDer::from_pem_reader(open(key)?)
-        .map_err(|_| format!("{} holds no private key in PEM.", key.display()))?;
+    let chain = chain.ok_or_else(|| TlsError::NoCertificate(cert.to_owned()))?;
+    let key_der = PrivateKeyDer::from_pem_reader(open(key)?).map_err(|_| TlsError::NoKey(key.to_owned()))?;
     // Named, because another part of the program may bring a second provider, and then none is chosen by itself.
     let builder = ServerConfig::builder_with_provider(Arc::new(ring::default_provider()));
-    let builder =
-        builder.with_safe_default_protocol_versions().map_err(|e| format!("TLS cannot be used here: {e}."))?;
+    let builder = builder.with_safe_default_protocol_versions().map_err(TlsError::Versions)?;
     let config = builder.with_no_client_auth().with_single_cert(chain, key_der);
-    config.map(Arc::new).map_err(|e| format!("{} and {} do not fit each other: {e}.", cert.display(), key.display()))
+    config.map(Arc::new).map_err(|why| TlsError::Pair { cert: cert.to_owned(), key: key.to_owned(), why })
 }
 
 /// Answers until Ctrl-C or a request to end; answers under way then get a moment to finish. `ready` is called once such a request

@@ -87,7 +87,7 @@ fn a_newer_database_is_left_as_it_is() {
             Some(made)
         };
         let before = std::fs::read(folder.path().join(store::DATABASE)).expect("it is there");
-        let why = open().err().expect("it is refused");
+        let why = open().err().expect("it is refused").to_string();
         assert!(why.contains("newer") && why.contains("99"), "{why}");
         assert_eq!(std::fs::read(folder.path().join(store::DATABASE)).expect("it is there"), before);
         drop(newer);
@@ -100,9 +100,9 @@ fn what_was_left_out_of_a_build_is_told_with_the_way_to_it() {
     let postgres = Some("postgres://office@db/office");
     let s3 = Some("s3://photos");
     let bare = Built { postgres: false, s3: false };
-    let why = bare.lacks(postgres, None).expect("it is refused");
+    let why = bare.lacks(postgres, None).expect("it is refused").to_string();
     assert!(why.contains("PostgreSQL") && why.contains("--features postgres,s3"), "{why}");
-    let why = bare.lacks(None, s3).expect("it is refused");
+    let why = bare.lacks(None, s3).expect("it is refused").to_string();
     assert!(why.contains("S3") && why.contains("--features postgres,s3"), "{why}");
     assert_eq!(bare.lacks(None, Some("file:///srv/photos")), None);
     assert_eq!(bare.lacks(None, None), None);

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use stillbar_text::NO_PIN;
+use stillbar_text::no_pin;
 use stillbar_values::Tone;
 
 use super::claim::Claim;
@@ -23,8 +23,7 @@ pub struct When {
 impl When {
     /// Who had the device in hand, and that they went on without their PIN.
     pub fn named(&self) -> Option<String> {
-        let no_pin = if self.no_pin { NO_PIN } else { "" };
-        self.by.as_ref().map(|by| format!("{by}{no_pin}"))
+        self.by.clone().map(|by| no_pin(by, self.no_pin))
     }
 }
 

@@ -150,5 +150,5 @@ fn a_lock_that_came_off_without_a_pin_is_told_as_that() {
     assert!(time_line.contains("Tomas Brandt (no PIN)"), "{time_line}");
     let made = stillbar_core::app::of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
     let told = &made.report().time_line;
-    assert!(told.iter().any(|line| line.when.by.as_deref() == Some("Tomas Brandt (no PIN)")), "{told:?}");
+    assert!(told.iter().any(|line| line.when.named().as_deref() == Some("Tomas Brandt (no PIN)")), "{told:?}");
 }
