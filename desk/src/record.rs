@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 use stillbar_core::app::{NoRecord, of_folder};
-use stillbar_core::record::{self, AnchorWitness, MAX_FILE_BYTES, Made, RecordError, Unreadable, Verdict};
+use stillbar_core::record::{self, AnchorWitness, MAX_FILE_BYTES, Made, RecordError, RereadError, Unreadable, Verdict};
 use stillbar_core::store::{plain, write_whole};
 use stillbar_office::stamp::{self, NoCertificate, StampProof};
 
@@ -47,9 +47,9 @@ pub enum MakeError {
     /// The folder has no such job, or no record can be made of it.
     #[error(transparent)]
     NoRecord(#[from] NoRecord),
-    /// What is in the file is no whole record; the sentence of `reread`, which has no other error.
-    #[error("{0}")]
-    Core(String),
+    /// What is in the file is no whole record.
+    #[error(transparent)]
+    Reread(#[from] RereadError),
     /// The record cannot be made.
     #[error(transparent)]
     Record(#[from] RecordError),
@@ -76,7 +76,7 @@ impl MakeError {
             MakeError::Folder(_)
             | MakeError::NoRandom(_)
             | MakeError::NoRecord(_)
-            | MakeError::Core(_)
+            | MakeError::Reread(_)
             | MakeError::Record(_)
             | MakeError::Unwritten { .. } => false,
         }
@@ -180,7 +180,7 @@ fn made(args: &RecordArgs) -> Result<Made, MakeError> {
         if args.withhold_names {
             return Err(MakeError::Withhold);
         }
-        return record::reread(&read(path)?).map_err(MakeError::Core);
+        return Ok(record::reread(&read(path)?)?);
     }
     let data = args.data.clone().map_or_else(folder::demo_home, Ok)?;
     let platform = DesktopPlatform::new(&data)?;
@@ -239,9 +239,8 @@ fn verdict(path: &Path, authority: Option<&Path>) -> Result<Verdict, VerifyError
     if path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("csv")) {
         return Err(VerifyError::Csv(name));
     }
-    // The core takes a witness that says in a sentence what does not hold, as a part of the verdict.
     let witness: AnchorWitness =
-        &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities).map_err(|why| why.to_string());
+        &|job, entries, anchor| stamp::witness(job, entries, anchor, &authorities).map_err(Into::into);
     record::verify_with(&read(path)?, Some(witness)).map_err(|why| VerifyError::Unreadable { name, why })
 }
 

@@ -9,6 +9,8 @@ use sha2::{Digest, Sha256};
 use stillbar_journal::{DeviceId, DeviceKey, Signed};
 use stillbar_protocol::WireEntry;
 
+use super::write_error::WriteError;
+
 /// What the file says that it is.
 pub const FORMAT: &str = "stillbar-record";
 /// The version of the format.
@@ -71,8 +73,8 @@ pub(super) struct Seal {
 
 impl RecordFile {
     /// The file as bytes.
-    pub fn written(&self) -> Result<Vec<u8>, String> {
-        let value = serde_json::to_value(self).map_err(|e| e.to_string())?;
+    pub fn written(&self) -> Result<Vec<u8>, WriteError> {
+        let value = serde_json::to_value(self)?;
         let mut out = String::with_capacity(1 << 16);
         canonical(&value, &mut out);
         Ok(out.into_bytes())
@@ -80,8 +82,8 @@ impl RecordFile {
 
     /// What the seal is over: everything but anchors, which come later, the seal itself, and the bytes of pictures, which are named by
     /// their hash.
-    pub fn sealed(&self) -> Result<Vec<u8>, String> {
-        let mut value = serde_json::to_value(self).map_err(|e| e.to_string())?;
+    pub fn sealed(&self) -> Result<Vec<u8>, WriteError> {
+        let mut value = serde_json::to_value(self)?;
         if let Value::Object(map) = &mut value {
             map.remove("anchors");
             map.remove("seal");
@@ -97,7 +99,7 @@ impl RecordFile {
     }
 
     /// Signs it.
-    pub fn seal(&mut self, key: &DeviceKey) -> Result<(), String> {
+    pub fn seal(&mut self, key: &DeviceKey) -> Result<(), WriteError> {
         self.seal = Seal { device: key.device().to_string(), sig: String::new() };
         self.seal.sig = STANDARD.encode(key.sign(&self.sealed()?));
         Ok(())

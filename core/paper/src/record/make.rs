@@ -7,13 +7,15 @@ use base64::engine::general_purpose::STANDARD;
 
 use super::file::{FORMAT, MAX_ENTRIES, MAX_PHOTOS, Picture, RecordFile, Seal, VERSION};
 use super::report::Report;
+use super::verify::{Failure, Unreadable};
+use super::write_error::WriteError;
 use super::{links, pdf, tell};
 use stillbar_journal::{DeviceKey, Entry, EntryError, EntryId, Fact};
 use stillbar_media::evidence;
 use stillbar_protocol::{Carried, WireEntry};
 
 /// Why no record can be made. Each is a sentence for the person.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, thiserror::Error)]
 pub enum RecordError {
     /// None of the entries opens the job.
     #[error("This job is not on this device.")]
@@ -32,7 +34,7 @@ pub enum RecordError {
     Entry(#[from] EntryError),
     /// The file could not be written.
     #[error("The record could not be made ({0}).")]
-    Failed(String),
+    Failed(#[from] WriteError),
 }
 
 /// What goes into a record.
@@ -139,7 +141,7 @@ pub fn make(gathered: RecordParts, made: &str, withhold: bool, key: &DeviceKey) 
     photos.retain(|sha256, _| once.contains(sha256));
     let mut file = RecordFile {
         anchors: Vec::new(),
-        claims: serde_json::to_value(&report).map_err(|e| RecordError::Failed(e.to_string()))?,
+        claims: serde_json::to_value(&report).map_err(WriteError::from)?,
         entries: entries.iter().map(WireEntry::of).collect(),
         format: FORMAT.into(),
         job: job.to_string(),
@@ -149,7 +151,7 @@ pub fn make(gathered: RecordParts, made: &str, withhold: bool, key: &DeviceKey) 
         seal: Seal { device: String::new(), sig: String::new() },
         version: VERSION,
     };
-    file.seal(key).map_err(RecordError::Failed)?;
+    file.seal(key)?;
     Ok(Made { file, report, photos })
 }
 
@@ -171,22 +173,36 @@ impl Made {
         for picture in &mut file.photos {
             picture.jpeg = self.photos.get(&picture.sha256).map(|bytes| STANDARD.encode(bytes));
         }
-        file.written().map_err(RecordError::Failed)
+        Ok(file.written()?)
     }
 
     /// As PDF/A-3, with the JSON embedded and its pictures on the pages.
     pub fn pdf(&self) -> Result<Vec<u8>, RecordError> {
-        pdf::write(&self.file.without_pictures(), &self.report, &self.photos).map_err(RecordError::Failed)
+        Ok(pdf::write(&self.file.without_pictures(), &self.report, &self.photos)?)
     }
 
     /// Readings and time line as CSV (RFC 4180).
     pub fn csv(&self) -> Result<String, RecordError> {
-        super::csv(&self.report).map_err(RecordError::Failed)
+        Ok(super::csv(&self.report)?)
     }
 }
 
+/// Why the pages of a record that is here cannot be made anew.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum RereadError {
+    /// It is no record.
+    #[error(transparent)]
+    Unreadable(#[from] Unreadable),
+    /// It does not hold.
+    #[error("The record does not hold: {}: {}", .0.what, .0.why)]
+    Fails(Failure),
+    /// It holds, and tells of no job.
+    #[error("The record tells of no job.")]
+    NoJob,
+}
+
 /// A record that was read from a file and holds, so that its pages can be made anew.
-pub fn reread(bytes: &[u8]) -> Result<Made, String> {
+pub fn reread(bytes: &[u8]) -> Result<Made, RereadError> {
     super::verify::read_whole(bytes)
 }
 

@@ -15,10 +15,12 @@ mod tell;
 mod tell_proof;
 mod tell_state;
 mod verify;
+mod write_error;
 
 pub use claim::Claim;
 pub use csv::csv;
 pub use file::{FORMAT, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, VERSION};
-pub use make::{Made, RecordError, RecordParts, Room, gather, make, photos, reread};
+pub use make::{Made, RecordError, RecordParts, RereadError, Room, gather, make, photos, reread};
 pub use report::Report;
 pub use verify::{Anchor, AnchorWitness, Failure, Unreadable, Verdict, verify, verify_with};
+pub use write_error::WriteError;

@@ -2,6 +2,7 @@
 //! and the tree of tags that says what they are.
 
 use super::text::{Face3, Fonts};
+use crate::record::write_error::WriteError;
 
 /// A4, and what stays free at its edges, in millimetres.
 pub(super) const PAGE: (f32, f32) = (210.0, 297.0);
@@ -100,7 +101,7 @@ pub(super) struct PageFlow {
 }
 
 impl PageFlow {
-    pub fn new() -> Result<PageFlow, String> {
+    pub fn new() -> Result<PageFlow, WriteError> {
         let root = Tag { kind: BlockKind::Section, inside: Vec::new() };
         let (tags, open) = (vec![root], vec![0]);
         Ok(PageFlow { fonts: Fonts::new()?, pages: vec![Vec::new()], tags, leaves: 0, marks: Vec::new(), open, y: TOP })

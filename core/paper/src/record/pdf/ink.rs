@@ -1,5 +1,6 @@
 //! Puts what the flow has laid out on pages, and makes the tree of tags from where it went.
 
+use crate::record::write_error::WriteError;
 use std::num::NonZeroU16;
 
 use krilla::Document;
@@ -23,10 +24,11 @@ use super::text::{Face3, Fonts};
 const POINTS: f32 = 72.0 / 25.4;
 
 /// Paints every page; where each section begins comes back.
-pub(super) fn paint(document: &mut Document, flow: PageFlow) -> Result<Vec<(String, XyzDestination)>, String> {
-    let font = |face| Font::new(Fonts::file(face).to_vec().into(), 0).ok_or("a font is damaged");
+pub(super) fn paint(document: &mut Document, flow: PageFlow) -> Result<Vec<(String, XyzDestination)>, WriteError> {
+    let font = |face| Font::new(Fonts::file(face).to_vec().into(), 0).ok_or(WriteError::Part("a font is damaged"));
     let fonts = [font(Face3::Plain)?, font(Face3::Bold)?, font(Face3::Mono)?];
-    let settings = PageSettings::from_wh(PAGE.0 * POINTS, PAGE.1 * POINTS).ok_or("the page has no size")?;
+    let settings =
+        PageSettings::from_wh(PAGE.0 * POINTS, PAGE.1 * POINTS).ok_or(WriteError::Part("the page has no size"))?;
     let mut leaves: Vec<Option<Identifier>> = vec![None; flow.leaves];
     for ops in flow.pages {
         let mut page = document.start_page_with(settings.clone());
@@ -72,7 +74,7 @@ fn group(tags: &[Tag], node: usize, leaves: &[Option<Identifier>]) -> TagGroup {
     group
 }
 
-fn draw(surface: &mut Surface, fonts: &[Font; 3], op: Op, leaves: &mut [Option<Identifier>]) -> Result<(), String> {
+fn draw(surface: &mut Surface, fonts: &[Font; 3], op: Op, leaves: &mut [Option<Identifier>]) -> Result<(), WriteError> {
     let decoration = ContentTag::Artifact(Artifact::with_kind(ArtifactType::Layout));
     match op {
         Op::Text { at, size, face, colour, text, leaf } => {
@@ -92,8 +94,9 @@ fn draw(surface: &mut Surface, fonts: &[Font; 3], op: Op, leaves: &mut [Option<I
             surface.end_tagged();
         }
         Op::Picture { at, size, jpeg, leaf } => {
-            let image = Image::from_jpeg(jpeg.into(), false)?;
-            let size = Size::from_wh(size.0 * POINTS, size.1 * POINTS).ok_or("a picture has no size")?;
+            let image = Image::from_jpeg(jpeg.into(), false).map_err(WriteError::Picture)?;
+            let size =
+                Size::from_wh(size.0 * POINTS, size.1 * POINTS).ok_or(WriteError::Part("a picture has no size"))?;
             leaves[leaf] = Some(surface.start_tagged(ContentTag::Other));
             surface.push_transform(&Transform::from_translate(at.0 * POINTS, at.1 * POINTS));
             surface.draw_image(image, size);

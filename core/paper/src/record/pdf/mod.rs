@@ -10,6 +10,7 @@ mod pages;
 mod summary;
 mod text;
 
+use crate::record::write_error::WriteError;
 use std::collections::BTreeMap;
 
 use krilla::configure::{Archival, ConfigurationBuilder};
@@ -28,11 +29,15 @@ use flow::PageFlow;
 pub(super) const JOURNAL: &str = "journal-of-the-job.json";
 
 /// The PDF of a record. `file` has no bytes of pictures: they stand on the pages. `photos`: JPEG copies by the SHA-256 of their originals.
-pub(super) fn write(file: &RecordFile, report: &Report, photos: &BTreeMap<String, Vec<u8>>) -> Result<Vec<u8>, String> {
+pub(super) fn write(
+    file: &RecordFile,
+    report: &Report,
+    photos: &BTreeMap<String, Vec<u8>>,
+) -> Result<Vec<u8>, WriteError> {
     let mut flow = PageFlow::new()?;
     pages::lay_out(&mut flow, file, report, photos);
     let configuration = ConfigurationBuilder::new().with_archival_validator(Archival::A3_A).finish();
-    let configuration = configuration.map_err(|e| format!("{e:?}"))?;
+    let configuration = configuration.map_err(|e| WriteError::Settings(format!("{e:?}")))?;
     let mut document = Document::new_with(SerializeSettings { configuration, ..SerializeSettings::default() });
     let made = date(&file.made);
     document.set_metadata(
@@ -58,14 +63,14 @@ pub(super) fn write(file: &RecordFile, report: &Report, photos: &BTreeMap<String
         compress: Some(false),
         location: None,
     };
-    document.embed_file(embedded).ok_or("the journal could not be embedded")?;
+    document.embed_file(embedded).ok_or(WriteError::Part("the journal could not be embedded"))?;
     let marks = ink::paint(&mut document, flow)?;
     let mut outline = Outline::new();
     for (title, at) in marks {
         outline.push_child(OutlineNode::new(title, at));
     }
     document.set_outline(outline);
-    document.finish().map_err(|e| format!("{e:?}").chars().take(300).collect())
+    document.finish().map_err(WriteError::Pdf)
 }
 
 /// An RFC 3339 moment as PDF wants it; what cannot be read is the beginning of 1970, and the file's own text still says what it says.

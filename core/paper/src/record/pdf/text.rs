@@ -1,5 +1,6 @@
 //! The fonts: what they have, and how wide it is.
 
+use crate::record::write_error::WriteError;
 use ttf_parser::Face;
 
 /// DejaVu Sans, regular and bold, and the bold monospaced one that tags have: every letter of the alphabets of Europe, and many signs.
@@ -24,8 +25,8 @@ pub(super) enum Face3 {
 pub(super) struct Fonts(Vec<Face<'static>>);
 
 impl Fonts {
-    pub fn new() -> Result<Fonts, String> {
-        let read = |file: &&'static [u8]| Face::parse(file, 0).map_err(|e| e.to_string());
+    pub fn new() -> Result<Fonts, WriteError> {
+        let read = |file: &&'static [u8]| Face::parse(file, 0);
         Ok(Fonts(FILES.iter().map(read).collect::<Result<_, _>>()?))
     }
 

@@ -6,6 +6,7 @@
 mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::error::Error;
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -14,7 +15,7 @@ use serde_json::Value;
 
 use super::file::{FORMAT, MAX_ENTRIES, MAX_FILE_BYTES, MAX_PHOTOS, RecordFile, VERSION};
 use super::links::{self, Linked, called};
-use super::make::Made;
+use super::make::{Made, RereadError};
 use super::report::Report;
 use super::{pdf, tell};
 use stillbar_journal::{Entry, EntryId};
@@ -75,7 +76,7 @@ pub struct Anchor {
 }
 
 /// Looks at one anchor of a record: the job, the ids of the record's entries, the anchor as it stands in the file. The error is a sentence.
-pub type AnchorWitness<'a> = &'a dyn Fn(EntryId, &BTreeSet<EntryId>, &Value) -> Result<Anchor, String>;
+pub type AnchorWitness<'a> = &'a dyn Fn(EntryId, &BTreeSet<EntryId>, &Value) -> Result<Anchor, Box<dyn Error>>;
 
 /// Checks a record, PDF or JSON, but not its anchors. Reads nothing but these bytes, and needs no network.
 pub fn verify(bytes: &[u8]) -> Result<Verdict, Unreadable> {
@@ -95,12 +96,12 @@ pub fn verify_with(bytes: &[u8], witness: Option<AnchorWitness>) -> Result<Verdi
 }
 
 /// See [`super::reread`]: what is on pages made by another version does not matter here, as they are made anew.
-pub(super) fn read_whole(bytes: &[u8]) -> Result<Made, String> {
-    let found = FoundParts::of(bytes).map_err(|e| e.to_string())?;
-    match (found.failures.first(), found.report) {
+pub(super) fn read_whole(bytes: &[u8]) -> Result<Made, RereadError> {
+    let found = FoundParts::of(bytes)?;
+    match (found.failures.into_iter().next(), found.report) {
         (None, Some(report)) => Ok(Made::of(found.file, report, found.photos)),
-        (Some(failure), _) => Err(format!("The record does not hold: {}: {}", failure.what, failure.why)),
-        (None, None) => Err("The record tells of no job.".into()),
+        (Some(failure), _) => Err(RereadError::Fails(failure)),
+        (None, None) => Err(RereadError::NoJob),
     }
 }
 
@@ -255,7 +256,7 @@ impl FoundParts {
         for (i, anchor) in std::mem::take(&mut self.file.anchors).iter().enumerate() {
             match witness(job, &ids, anchor) {
                 Ok(anchor) => seen.push(anchor),
-                Err(why) => self.fails(&format!("time stamp {}", i + 1), why),
+                Err(why) => self.fails(&format!("time stamp {}", i + 1), why.to_string()),
             }
         }
         self.anchors = Some(seen);
