@@ -12,6 +12,7 @@ mod make;
 mod pdf;
 pub mod report;
 mod tell;
+mod tell_points;
 mod tell_proof;
 mod tell_state;
 mod verify;

@@ -2,30 +2,10 @@
 
 use serde::Serialize;
 
-use stillbar_text::no_pin;
 use stillbar_values::Tone;
 
 use super::claim::Claim;
-
-/// When something was recorded, by whom, and the entry that says so.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct When {
-    /// The device's own clock, with its offset (RFC 3339).
-    pub at: String,
-    /// Who had the device in hand.
-    pub by: Option<String>,
-    /// They went on without their PIN.
-    pub no_pin: bool,
-    /// The entry's id, hex.
-    pub entry: String,
-}
-
-impl When {
-    /// Who had the device in hand, and that they went on without their PIN.
-    pub fn named(&self) -> Option<String> {
-        self.by.clone().map(|by| no_pin(by, self.no_pin))
-    }
-}
+pub use super::claim::When;
 
 /// Everything that a record says of a job. The page, the JSON and the CSV are written from this alone.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
