@@ -60,7 +60,7 @@ struct ClockWitness {
 
 impl Session {
     /// The office says what time it is. It is the better witness: where it agrees, no other one counts.
-    pub(crate) fn office_clock(&mut self, theirs: i64) {
+    pub(crate) fn hear_office_clock(&mut self, theirs: i64) {
         let ahead = theirs.saturating_sub(self.now().0);
         let was = self.clock_says().is_some();
         // What the disk does not take is heard again with the next exchange.

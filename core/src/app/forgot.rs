@@ -115,30 +115,6 @@ impl Session {
         self.stir();
     }
 
-    /// Whether this device's own entries have to be asked for: it has lost some.
-    pub(crate) fn waits_for_own(&self) -> bool {
-        self.forgot || self.store.local(NOT_BEFORE).ok().flatten().is_some()
-    }
-
-    /// What another holds of this device's own chain: more than is here was written by it and forgotten, or by a copy of it.
-    pub(crate) fn own_is_known(&mut self, device: DeviceId, last: u64) {
-        if device == self.key.device() && last > self.head.seq {
-            self.note_forgot();
-        }
-    }
-
-    /// The office has another entry with a number of this chain.
-    pub(crate) fn own_has_two_ends(&mut self, of: DeviceId) {
-        if of == self.key.device() {
-            self.note_forgot();
-        }
-    }
-
-    /// Whether this is a key that the device had before.
-    pub(crate) fn had_key(&self, of: DeviceId) -> bool {
-        self.formers.contains(&of)
-    }
-
     /// Keeps the end of the own chain where a copy of the folder does not reach. A shell that cannot do it holds up no act.
     pub(super) fn keep_head(&self) {
         if self.head.seq > 0 && !self.forgot {

@@ -71,7 +71,7 @@ pub(crate) fn of_store(
     withhold: bool,
 ) -> Result<Made, NoRecord> {
     let (own, shared) = (store.entries_of(job)?, store.shared_entries()?);
-    let folder = store.folder.join("photos");
+    let folder = photos::folder(&store.folder);
     let mut room = Room::default();
     let chosen = taken(&own).filter_map(|(sha256, signed)| {
         Some((sha256.to_owned(), room.choose(signed, photos::copies(&folder, sha256))?))

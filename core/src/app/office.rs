@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
+use super::known::NOT_BEFORE;
 use super::session::Session;
 use super::{NotDone, Stand};
 use crate::journal::{DeviceId, Entry, EntryId};
@@ -100,8 +101,8 @@ impl Session {
         self.local_or(ASIDE).parse().unwrap_or(0)
     }
 
-    fn photos_folder(&self) -> PathBuf {
-        self.store.folder.join("photos")
+    pub(super) fn photos_folder(&self) -> PathBuf {
+        photos::folder(&self.store.folder)
     }
 
     /// For the screens.
@@ -313,7 +314,7 @@ impl Exchanged for Session {
     }
 
     fn hear_office_clock(&mut self, theirs_ms: i64) {
-        self.office_clock(theirs_ms);
+        Session::hear_office_clock(self, theirs_ms);
     }
 
     fn agreed(&self) -> Option<bool> {
@@ -321,19 +322,24 @@ impl Exchanged for Session {
     }
 
     fn is_former(&self, of: DeviceId) -> bool {
-        self.had_key(of)
+        self.formers.contains(&of)
     }
 
     fn told_of_own(&mut self, device: DeviceId, last: u64) {
-        self.own_is_known(device, last);
+        // More than is here was written by this device and forgotten, or by a copy of it.
+        if device == self.key.device() && last > self.head.seq {
+            self.note_forgot();
+        }
     }
 
     fn told_of_fork(&mut self, of: DeviceId) {
-        self.own_has_two_ends(of);
+        if of == self.key.device() {
+            self.note_forgot();
+        }
     }
 
     fn lacks_own(&self) -> bool {
-        self.waits_for_own()
+        self.forgot || self.store.local(NOT_BEFORE).ok().flatten().is_some()
     }
 
     fn take_in_new(&mut self, entries: Vec<Entry>) -> Result<usize, NotDone> {
@@ -341,6 +347,6 @@ impl Exchanged for Session {
     }
 
     fn photo_to_send(&self, name: &str) -> Option<Vec<u8>> {
-        self.photo_copy(name)
+        photos::to_send(&self.photos_folder(), name)
     }
 }

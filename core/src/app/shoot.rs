@@ -68,7 +68,7 @@ impl Session {
 
     /// The file goes to disk first. A picture that shows another point's tag then waits for a reason; any other is kept at once.
     fn keep_photo(&mut self, job: EntryId, of: EntryId, bytes: &[u8]) -> Result<Notice, NotDone> {
-        let mut photo = photos::keep(&self.store.folder.join("photos"), bytes)?;
+        let mut photo = photos::keep(&self.photos_folder(), bytes)?;
         let doubts = self.tag_doubts(job, of, &photo)?;
         let here = self.job(job)?.point(of).map(|point| point.label.clone()).unwrap_or_default();
         if let Some(wrong) = doubts.iter().find(|d| matches!(d, PhotoDoubt::OtherTag { .. })) {
@@ -104,7 +104,7 @@ impl Session {
     /// Keeps the photo that waits, with the reason.
     pub(crate) fn keep_waiting(&mut self, job: EntryId, of: EntryId, why: String) -> Result<(), NotDone> {
         let sha256 = self.draft(WAITING);
-        let folder = self.store.folder.join("photos");
+        let folder = self.photos_folder();
         let bytes = photos::load(&folder, &sha256).ok_or(Gone::PhotoWaiting)?;
         // Looked at again: what was typed in between is no evidence of what is in it.
         let mut photo = photos::keep(&folder, &bytes)?;
@@ -123,11 +123,7 @@ impl Session {
     }
 
     pub(crate) fn photo(&self, sha256: &str) -> Option<Vec<u8>> {
-        photos::load(&self.store.folder.join("photos"), sha256)
-    }
-
-    pub(crate) fn photo_copy(&self, name: &str) -> Option<Vec<u8>> {
-        photos::to_send(&self.store.folder.join("photos"), name)
+        photos::load(&self.photos_folder(), sha256)
     }
 }
 

@@ -119,7 +119,7 @@ impl Stand {
         match self {
             Stand::Open(session) => session.photo(name),
             // Photos are plain files: reading one holds nothing open.
-            Stand::Suspended(aside) => photos::load(&aside.folder.join("photos"), name),
+            Stand::Suspended(aside) => photos::load(&photos::folder(&aside.folder), name),
         }
     }
 

@@ -33,7 +33,7 @@ impl Session {
     }
 
     pub(super) fn tend(&mut self) -> bool {
-        let more = photos::mend(&self.store.folder.join("photos"), AT_ONCE);
+        let more = photos::mend(&self.photos_folder(), AT_ONCE);
         self.store.tidy();
         more
     }

@@ -44,7 +44,8 @@ impl Stand {
         let slots =
             screen.blocks.iter().filter_map(|b| if let Block::Photo { photo, .. } = b { Some(photo) } else { None });
         let taken = slots.flat_map(|slot| &slot.taken);
-        let pictures = taken.filter(|seen| photos::is_here(&self.folder().join("photos"), &seen.sha256)).count();
+        let folder = photos::folder(self.folder());
+        let pictures = taken.filter(|seen| photos::is_here(&folder, &seen.sha256)).count();
         // What an act says comes with a new turn; the notice of a clock that is wrong has the time in it.
         if let Some(notice) = &mut screen.notice {
             notice.text.clear();

@@ -9,7 +9,7 @@ use rusqlite::{Connection, ErrorCode, OpenFlags, Transaction, TransactionBehavio
 
 use super::rescue::unfinished;
 use super::whole::{plain, sync_new_folder, write_private};
-use super::{OpenError, Store, private};
+use super::{OpenError, Store, photos, private};
 
 /// The database's file name in the data folder.
 pub const DATABASE: &str = "journal.db";
@@ -84,7 +84,7 @@ impl Store {
         if folder.exists() && !folder.is_dir() {
             return Err(OpenError::Other { what: format!("{shown} is a file. Name a folder for the data instead.") });
         }
-        private::make_folder(&folder.join("photos")).map_err(|e| io_error(folder, &e))?;
+        private::make_folder(&photos::folder(folder)).map_err(|e| io_error(folder, &e))?;
         let lock = take_lock(folder)?;
         private::close(folder);
         let path = folder.join(DATABASE);

@@ -6,7 +6,7 @@
 
 use std::fs;
 use std::io;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::write_private;
 use stillbar_journal::fact::PhotoDoubt;
@@ -19,6 +19,11 @@ const WORKING: &str = ".1600.jpg";
 const PRINT: &str = ".960.jpg";
 
 const COPIES: [&str; 3] = [THUMBNAIL, PRINT, WORKING];
+
+/// Where they lie in a data folder.
+pub fn folder(data: &Path) -> PathBuf {
+    data.join("photos")
+}
 
 /// A photo that is now on disk.
 pub struct KeptPhoto {

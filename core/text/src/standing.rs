@@ -6,8 +6,7 @@ use crate::reader::Reader;
 use serde::Serialize;
 use stillbar_journal::Stamp;
 use stillbar_rules::job::steps::Step;
-use stillbar_rules::job::{Job, ProofState, Standing as Proof, UndoneWhat, Void};
-use stillbar_rules::point::Means;
+use stillbar_rules::job::{Job, ProofState, SaidBeside, Standing as Proof, Stated, UndoneWhat, Void};
 use stillbar_rules::prove::{Met, volts};
 use stillbar_values::Tone;
 
@@ -28,21 +27,23 @@ pub struct Standing {
 pub fn standing(job: &Job, reader: &Reader) -> Standing {
     let forgot = job.known.as_ref().is_some_and(|known| known.forgot);
     let live = |text: String| (Tone::Warn, proof_state(ProofState::Live), text);
-    let (tone, word, text) = match (job.standing(), &job.handed, &job.given_up) {
-        (_, Some((stamp, to, ..)), _) => (
+    let (tone, word, text) = match job.stated() {
+        Stated::HandedBack { stamp, to } => (
             Tone::Plain,
             proof_state(ProofState::HandedBack),
             say!("standing-handed-back", to = to, by = reader.by(stamp)),
         ),
-        (proof, None, Some((stamp, why))) => given_up(&reader.by(stamp), why, &proof),
-        (Proof::Void { .. }, ..) if job.finished.is_some() => live(say!("standing-restoring")),
-        (Proof::NotBegun, ..) => live(say!("standing-nothing-proved")),
-        (Proof::UnderWay { missing: 0 }, ..) => live(say!("standing-not-proved-again")),
-        (Proof::UnderWay { missing }, ..) => live(say!("standing-untested", pairs = missing)),
-        (Proof::Indication { readings }, ..) => (Tone::Forbid, proof_state(ProofState::Stop), indication(&readings)),
-        (Proof::Unsigned, ..) => live(say!("standing-unsigned")),
-        (Proof::Void { why }, ..) => live(say!("standing-void", why = super::void(&why, reader.world))),
-        (Proof::Proved { since }, ..) => (Tone::Plain, proof_state(ProofState::Proved), proved(job, reader, &since)),
+        Stated::GivenUp { stamp, why, standing } => given_up(&reader.by(stamp), why, &standing),
+        Stated::Restoring => live(say!("standing-restoring")),
+        Stated::Proof(proof) => match proof {
+            Proof::NotBegun => live(say!("standing-nothing-proved")),
+            Proof::UnderWay { missing: 0 } => live(say!("standing-not-proved-again")),
+            Proof::UnderWay { missing } => live(say!("standing-untested", pairs = missing)),
+            Proof::Indication { readings } => (Tone::Forbid, proof_state(ProofState::Stop), indication(&readings)),
+            Proof::Unsigned => live(say!("standing-unsigned")),
+            Proof::Void { why } => live(say!("standing-void", why = super::void(&why, reader.world))),
+            Proof::Proved { since } => (Tone::Plain, proof_state(ProofState::Proved), proved(job, reader, &since)),
+        },
     };
     let (tone, word, text) = match tone {
         _ if !forgot => (tone, word, text),
@@ -50,21 +51,7 @@ pub fn standing(job: &Job, reader: &Reader) -> Standing {
         Tone::Forbid => (tone, word, sentences(say!("standing-forgotten"), text)),
         _ => live(sentences(say!("standing-forgotten"), text)),
     };
-    let mut deviations: Vec<String> = job
-        .deviations
-        .iter()
-        .map(|d| {
-            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| super::title(s, job));
-            say!("standing-deviation", step = step, why = &*d.why, by = reader.by(&d.stamp))
-        })
-        .collect();
-    let differs = job.differs.iter();
-    deviations.extend(differs.map(|d| say!("standing-way-differs", why = &*d.why, by = reader.by(&d.stamp))));
-    deviations.extend(job.locks_on().filter_map(|l| match &l.means {
-        Means::Other(how) => Some(say!("standing-no-lock", place = super::place(job, l.on), how = how)),
-        _ => None,
-    }));
-    deviations.extend(beside(job, reader));
+    let deviations = job.said_beside().iter().map(|said| beside(said, job, reader)).collect();
     Standing { tone, word, text, deviations }
 }
 
@@ -82,31 +69,36 @@ fn proved(job: &Job, reader: &Reader, since: &Stamp) -> String {
     sentences(proved, say!("standing-void-when"))
 }
 
-/// What stands beside the proof until it is answered anew, and what a reader has to know of it.
-fn beside(job: &Job, reader: &Reader) -> Vec<String> {
-    let mut all: Vec<String> = Vec::new();
-    for undone in &job.undone {
-        let what = match &undone.what {
-            UndoneWhat::Source(kind, what) => say!("undone-source", kind = super::source_kind(*kind), what = what),
-            UndoneWhat::Stored(what) => say!("undone-stored", what = what),
-            UndoneWhat::Check(id) => say!("undone-check", instrument = super::instrument(reader.world, *id)),
-        };
-        all.push(say!("standing-undone", what = what, why = &*undone.why, by = reader.by(&undone.stamp)));
+/// What stands beside the proof.
+fn beside(said: &SaidBeside, job: &Job, reader: &Reader) -> String {
+    match said {
+        SaidBeside::PassedOver(d) => {
+            let step = Step::named(&d.step).map_or_else(|| d.step.clone(), |s| super::title(s, job));
+            say!("standing-deviation", step = step, why = &*d.why, by = reader.by(&d.stamp))
+        }
+        SaidBeside::WayDiffers(d) => say!("standing-way-differs", why = &*d.why, by = reader.by(&d.stamp)),
+        SaidBeside::NoLock { lock, how } => {
+            say!("standing-no-lock", place = super::place(job, lock.on), how = *how)
+        }
+        SaidBeside::Undone(undone) => {
+            let what = match &undone.what {
+                UndoneWhat::Source(kind, what) => say!("undone-source", kind = super::source_kind(*kind), what = what),
+                UndoneWhat::Stored(what) => say!("undone-stored", what = what),
+                UndoneWhat::Check(id) => say!("undone-check", instrument = super::instrument(reader.world, *id)),
+            };
+            say!("standing-undone", what = what, why = &*undone.why, by = reader.by(&undone.stamp))
+        }
+        SaidBeside::CauseNotFound(trouble, cause) => {
+            let (met, by) = (super::trouble(&trouble.kind), reader.by(&cause.stamp));
+            say!("standing-cause-not-found", trouble = met, cause = &*cause.cause, by = by)
+        }
+        SaidBeside::Newer => super::void(&Void::Newer, reader.world),
+        SaidBeside::Unexpected(remark) => super::unexpected(remark),
+        SaidBeside::Limit { limits, rule } => {
+            let (ac, dc) = (volts(limits.ac_mv), volts(limits.dc_mv));
+            say!("standing-limit", ac = ac, dc = dc, rule = &*rule.rule)
+        }
     }
-    for (trouble, cause) in job.unfound() {
-        let (met, by) = (super::trouble(&trouble.kind), reader.by(&cause.stamp));
-        all.push(say!("standing-cause-not-found", trouble = met, cause = &*cause.cause, by = by));
-    }
-    if job.has_newer() {
-        all.push(super::void(&Void::Newer, reader.world));
-    }
-    all.extend(job.remarks().iter().map(super::unexpected));
-    let limits = job.limits();
-    if let Some(limit) = job.limit.as_ref().filter(|_| limits.ac_mv > 0 || limits.dc_mv > 0) {
-        let (ac, dc) = (volts(limits.ac_mv), volts(limits.dc_mv));
-        all.push(say!("standing-limit", ac = ac, dc = dc, rule = &*limit.rule));
-    }
-    all
 }
 
 /// What was read, in a sentence; the first two of many.

@@ -78,6 +78,10 @@ impl Teller<'_> {
     fn all(&self) -> Report {
         let job = self.job;
         let standing = standing(job, self.reader);
+        let (state, with) = tell_state::state(job);
+        // Code and sentence of the same list, one each.
+        let codes = job.said_beside().iter().map(tell_state::beside).collect::<Vec<_>>();
+        let beside = codes.into_iter().zip(standing.deviations).map(|(code, says)| Claim::of(code, says)).collect();
         let ends = |entry: Option<&Entry>| self.when(&entry.map_or(job.stamp, Entry::stamp));
         let (devices, head) = self.devices();
         Report {
@@ -93,8 +97,12 @@ impl Teller<'_> {
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
             last: ends(self.own.last()),
-            state: tell_state::state(self, &standing),
-            deviations: tell_state::deviations(self, standing.deviations),
+            state: ReportState {
+                tone: standing.tone,
+                word: Claim::of(state, standing.word),
+                text: Claim::of(with, standing.text),
+            },
+            deviations: beside,
             cautions: self.cautions(),
             permit: job.permit.as_ref().map(|(stamp, permit)| Permit {
                 reference: permit.as_ref().ok().cloned(),

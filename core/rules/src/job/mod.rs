@@ -20,6 +20,7 @@ mod parts;
 mod presence;
 pub mod refusal;
 mod stand;
+mod stated;
 mod summary;
 mod trouble;
 pub use back::{Back, SupplyName};
@@ -30,6 +31,7 @@ pub use known::Known;
 pub use listed::{LockListed, ProofState, TagListed};
 pub use parts::*;
 pub use presence::{SupplyFinding, SupplyOdd};
+pub use stated::{SaidBeside, Stated};
 pub use summary::{NamedLock, Part, Summary};
 pub use trouble::{Cause, Trouble, TroubleKind};
 
