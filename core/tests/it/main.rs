@@ -24,6 +24,7 @@ mod pictures;
 mod pins;
 mod read;
 mod record;
+mod record_states;
 mod replay;
 mod restoring;
 mod shared_points;

@@ -1,5 +1,6 @@
 //! Jobs beside the supply network of their site: what a job rests on, whom a change touches, in which order points close.
 
+use stillbar_core::app::of_folder;
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
 
@@ -52,6 +53,13 @@ fn home(field: &stillbar_core::Field) {
 fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
     let (folder, device, field) = begun(&PROVED);
     device.play(&field, "see [Proved dead]");
+    // A record says of it what the phone says.
+    let recorded = || {
+        let made = of_folder(folder.path(), &*device, "Replace the outgoing breaker of washer 4", false).unwrap();
+        let state = &made.report().state;
+        (state.word.code().clone(), state.text.code().get("why").cloned())
+    };
+    assert_eq!(recorded(), ("proved".into(), None));
     home(&field);
     device.play(
         &field,
@@ -62,6 +70,7 @@ fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
          tap All jobs\nunseen Proved dead\ntap Replace the outgoing breaker of washer 4\n\
          see [Treat as live] The proof is void. The supply network shows a way that no lock cuts. PV1\n",
     );
+    assert_eq!(recorded(), ("void".into(), Some("network".into())));
     // Nor does work begin on it, by whatever way.
     let route = format!("{}/step/work", field.screen().route);
     field.act(None, format!("go {route}"), vec![]);

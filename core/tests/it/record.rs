@@ -116,15 +116,19 @@ fn a_record_holds_and_says_what_the_journal_says() {
 
 #[test]
 fn every_stage_of_a_job_has_a_record() {
-    let stages: [&[&str]; 5] = [
-        &[PEOPLE, PLAN],
-        &[PEOPLE, PLAN, ISOLATE],
-        &[PEOPLE, PLAN, ISOLATE, INDICATION],
-        &[PEOPLE, PLAN, ISOLATE, PROVE],
-        &[PEOPLE, PLAN, ISOLATE, PROVE, WORK],
+    let stages: [(&[&str], &str); 5] = [
+        (&[PEOPLE, PLAN], "not-begun"),
+        (&[PEOPLE, PLAN, ISOLATE], "not-begun"),
+        (&[PEOPLE, PLAN, ISOLATE, INDICATION], "indication"),
+        (&[PEOPLE, PLAN, ISOLATE, PROVE], "proved"),
+        (&[PEOPLE, PLAN, ISOLATE, PROVE, WORK], "restoring"),
     ];
-    for scripts in stages {
-        let made = job(scripts).record(false);
+    for (scripts, state) in stages {
+        let job = job(scripts);
+        let made = job.record(false);
+        // The record says what the phone says.
+        assert_eq!(*made.report().state.word.code(), state);
+        assert_eq!(&*made.report().state.word, job.field.screen().standing.unwrap().word);
         for bytes in [made.pdf().unwrap(), made.json().unwrap()] {
             let verdict = verify(&bytes).unwrap();
             assert!(verdict.holds, "{:#?}", verdict.failures);

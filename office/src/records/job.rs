@@ -7,9 +7,7 @@ use stillbar_core::job::age::Moment;
 use stillbar_core::job::{Job, Known};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
 use stillbar_core::screens::parts::Standing;
-use stillbar_core::supply::Cut;
-use stillbar_core::text;
-use stillbar_core::text::{Reader, standing};
+use stillbar_core::text::{self, Reader, standing};
 use stillbar_core::world::World;
 
 use super::{across, drawn, entries_of, world};
@@ -68,10 +66,7 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
                 photos.entry(photo.sha256.clone()).or_default().push(row.int(0)?);
             }
         }
-        // Locks of other jobs at shared points are left out: without them less is shown as cut, never more.
-        let mut drawn = drawn(tx, site)?;
-        let cut = (!drawn.is_empty()).then(|| Cut::of(&job, drawn.network(), drawn.states(), &[]));
-        (known.against, known.network_since) = (cut.as_ref().and_then(|cut| cut.against(&job)), drawn.since());
+        known.know_network(&job, &mut drawn(tx, site)?);
         job.known = Some(Arc::new(known));
         let reader = Reader { world: &world, now, zone: 0 };
         let standing = standing(&job, &reader);

@@ -14,6 +14,7 @@ use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use stillbar_rules::job::age::Moment;
 use stillbar_rules::job::{Job, Known};
 use stillbar_rules::prove::volts;
+use stillbar_rules::supply::Drawn;
 use stillbar_rules::world::World;
 use stillbar_text as text;
 use stillbar_text::times::rfc3339;
@@ -48,22 +49,25 @@ pub(super) fn report(job: EntryId, entries: &[Entry]) -> Option<Report> {
     if folded.id() != job {
         return None;
     }
-    let mut world = World::default();
+    let (mut world, mut drawn) = (World::default(), Drawn::default());
     for entry in &shared {
         world.extend(entry);
+        if entry.body.site.is_some() && entry.body.site == folded.site {
+            drawn.extend(entry);
+        }
     }
-    folded.known = Some(Arc::new(of_entries(&folded, &world)));
+    folded.known = Some(Arc::new(of_entries(&folded, &world, &mut drawn)));
     // As if looked at from another year: whatever names a time then names the date.
     let reader = Reader { world: &world, now: 0, zone: 0 };
     Some(Teller { job: &folded, reader: &reader, own: &own }.all())
 }
 
-/// What a record holds its job against: as at its last entry, and what the entries in it say of instruments. What other jobs did to the same
-/// points is not in it.
-fn of_entries(job: &Job, world: &World) -> Known {
+/// What a record holds its job against: as at its last entry, and what the entries in it say of instruments and of the network that the job
+/// rests on. What other jobs did to the same points is not in it.
+fn of_entries(job: &Job, world: &World, drawn: &mut Drawn) -> Known {
     let mut known = Known::at(Moment::of(job.heard.latest().unwrap_or(&job.stamp)));
-    let lights = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?)));
-    known.lights_from = lights.collect();
+    known.know_instruments(world);
+    known.know_network(job, drawn);
     known
 }
 

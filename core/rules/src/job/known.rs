@@ -11,7 +11,7 @@ use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::point::LockRow;
 use crate::prove::Proof;
 use crate::site::Across;
-use crate::supply::Uncut;
+use crate::supply::{Cut, Drawn, Uncut};
 use crate::world::World;
 
 /// Most minutes between two proofs of the indicator. Our rule, no source.
@@ -171,6 +171,15 @@ impl Known {
         self.lights_from = world.instruments.iter().filter_map(|(id, i)| Some((*id, i.lights_from?))).collect();
         let units = world.instruments.iter().filter(|(_, i)| i.kind == InstrumentKind::ProvingUnit);
         self.units = units.map(|(id, _)| *id).collect();
+    }
+
+    /// What the network of the job's site says to it, as far as it is drawn. Locks of other jobs at shared points are left out: without them
+    /// less is shown as cut, never more.
+    pub fn know_network(&mut self, job: &Job, drawn: &mut Drawn) {
+        let network = drawn.network();
+        let cut = (!drawn.is_empty()).then(|| Cut::of(job, network, drawn.states(), &[]));
+        self.against = cut.and_then(|cut| cut.against(job));
+        self.network_since = drawn.since();
     }
 
     /// Nothing known beside the job, at this moment.
