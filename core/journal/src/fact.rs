@@ -299,6 +299,18 @@ pub enum Fact {
     // ---- anywhere
     /// A named person passes over what a step still asks for.
     Deviated { step: String, why: String },
+    /// A question of the procedure was answered: its code, and that of the answer. `of`: the point or source that it was asked of, if it is
+    /// asked of each; `words`: what the answer asks to be said, or `who`, where it asks for people.
+    Answered {
+        question: String,
+        answer: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        of: Option<EntryId>,
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        words: String,
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        who: String,
+    },
     /// An earlier entry was a mistake. It stays; what it ended stays ended.
     Withdrawn { entry: EntryId, why: String },
     /// Somebody looked into an entry about this job that is kept aside, and says how it is at the spot.

@@ -230,7 +230,9 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     }
     let found = found.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
     page.choice("found", "How you found it", found, look.draft("found"));
-    page.entry("seen", "What you saw go off", "Lamps, a display, the position of the blades", look.draft("seen"));
+    let live = job.shown_live(point.stamp.id);
+    let label = if live { "What you saw go off" } else { "What shows that it is open" };
+    page.entry("seen", label, "Lamps, a display, the position of the blades", look.draft("seen"));
     let load = if on.is_empty() { ", off load" } else { "" };
     page.main(format!("{} is open{load}", point.label), "open");
 }

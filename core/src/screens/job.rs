@@ -6,8 +6,9 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::app::NotDone;
+use crate::job::asked::Open;
 use crate::job::steps::{self, Stage, Step};
-use crate::job::{Job, Standing};
+use crate::job::{Blocker, Job, Standing};
 use crate::journal::{Entry, EntryId, Fact};
 use crate::text::{self, AskJob};
 
@@ -112,15 +113,19 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
     if step == Step::Sources && !state.lacks.is_empty() {
         page.fact("Still lacking", text::sources_open(state.lacks.len()));
     } else if !state.passed() {
+        // What is asked stands below, with its answers.
+        let asked = |lack: &&Blocker| !matches!(lack, Blocker::Question(Open { stopped: None, .. }));
+        let lacks: Vec<&Blocker> = state.lacks.iter().filter(asked).collect();
         // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
-        let shown = if state.lacks.len() > 3 { 2 } else { state.lacks.len() };
-        for lack in &state.lacks[..shown] {
+        let shown = if lacks.len() > 3 { 2 } else { lacks.len() };
+        for lack in &lacks[..shown] {
             page.fact("Still lacking", text::blocker(lack, look.world));
         }
-        if shown < state.lacks.len() {
-            page.fact("Still lacking", format!("and {} more", state.lacks.len() - shown));
+        if shown < lacks.len() {
+            page.fact("Still lacking", format!("and {} more", lacks.len() - shown));
         }
     }
+    super::asked::view(page, look, job, Some(step));
 }
 
 /// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.

@@ -9,6 +9,7 @@ pub mod parts;
 mod route;
 
 mod aside;
+mod asked;
 mod give_up;
 mod home;
 mod isolate;
@@ -114,6 +115,11 @@ fn step_view(look: &Look, job: &Job, step: Step) -> Page {
 }
 
 fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
+    match verb {
+        asked::ANSWER => return asked::act(act, job, Some(step), arg),
+        asked::SAY => return asked::say(act, arg),
+        _ => {}
+    }
     match step.stage() {
         Stage::Plan => plan::act(act, job, step, verb, arg),
         Stage::Isolate => isolate::act(act, job, step, verb, arg),

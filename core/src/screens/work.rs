@@ -105,6 +105,9 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.entry("scope-why", "Why the scope changes", "", look.draft("scope-why"));
     page.button("Keep the new scope", "scope");
 
+    page.heading("A neutral is to be parted");
+    super::asked::view(&mut page, look, job, None);
+
     page.heading("A neutral was parted");
     page.para(format!("{ENDS} A parted neutral can be live from another circuit: every pair is tested again."));
     page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
@@ -164,8 +167,10 @@ pub fn shift(look: &Look, job: &Job) -> Page {
 }
 
 /// Does what a button on these screens says.
-pub fn act(act: &mut Act, job: EntryId, verb: &str, _arg: &str) -> Result<(), NotDone> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
+        super::asked::ANSWER => return super::asked::act(act, job, None, arg),
+        super::asked::SAY => return super::asked::say(act, arg),
         "begin" => {
             let run = act.job(job)?.run().map(|r| r.id()).ok_or(AskJob::ProveFirst)?;
             act.keep(Some(job), Fact::WorkBegan { run })?;

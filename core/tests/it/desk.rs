@@ -168,9 +168,18 @@ pub fn looked_again() -> String {
     lines.filter(|l| !found.iter().any(|f| l.starts_with(f))).collect::<Vec<_>>().join("\n")
 }
 
-/// Isolating in another round: Q9 had been found off and stayed open.
+/// Isolating in another round: Q9 had been found off and stayed open, and what was asked at the points is answered.
 pub fn locked_again(isolate: &str) -> String {
-    let open = isolate.find("fill What you saw go off = Handle at 0").unwrap();
+    let asked = ["Seen live", "What was seen live", "Blocked at its controller", "How it is blocked"];
+    let was = |line: &&str| {
+        asked.iter().any(|of| {
+            line.trim_start_matches("tap Save: ").starts_with(of)
+                || line[line.find(' ').map_or(0, |at| at + 1)..].starts_with(of)
+        })
+    };
+    let isolate = isolate.lines().filter(|line| !was(line)).map(|line| format!("{line}\n")).collect::<String>();
+    let isolate = isolate.as_str();
+    let open = isolate.find("fill What shows that it is open = Handle at 0").unwrap();
     let line = "tap Q9 changeover switch is open, off load\n";
     let after = isolate[open..].find(line).unwrap() + open + line.len();
     format!("{}{}", &isolate[..open], &isolate[after..])

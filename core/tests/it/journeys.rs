@@ -116,7 +116,10 @@ fn a_reading_that_showed_a_voltage_stays() {
 #[test]
 fn whatever_changes_ends_the_proof() {
     let cases = [
-        ("tap Begin work\nfill Why the work is left = Break\ntap Leave the work", "The work was left."),
+        (
+            "tap Nothing within reach\ntap Begin work\nfill Why the work is left = Break\ntap Leave the work",
+            "The work was left.",
+        ),
         (
             "tap Something has changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
              Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",

@@ -222,7 +222,7 @@ fn proved_while_it_ended() {
              auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
         );
         one.play(PROVE);
-        one.play("see [Proved dead]\ntap Begin work");
+        one.play("see [Proved dead]\ntap Nothing within reach\ntap Begin work");
         let shown = meet(&mut one, &mut other);
         assert!(
             shown.contains("[Treat as live] The proof is void. Another source was found: Heater from DB2."),
@@ -359,7 +359,7 @@ fn withdrawn_while_locked() {
     // Q4 is a mistake, says the one; the other opens it and locks it.
     one.play("tap The job\ntap Time line\ntap Point of isolation Q4 feeder switch\nfill What was wrong with it = The wrong bay\ntap Withdraw this entry");
     other.play(&format!(
-        "tap Isolate Q4 feeder switch\nfill What you saw go off = Lamp out\nchoose How you found it = On: I switched it off\ntap Q4 feeder switch is open, off load\n{}",
+        "tap Isolate Q4 feeder switch\ntap Seen live\nfill What was seen live: a lamp, a load, a meter = Lamp\ntap Save: Seen live\nfill What you saw go off = Lamp out\nchoose How you found it = On: I switched it off\ntap Q4 feeder switch is open, off load\n{}",
         fit("Q4 feeder switch", "TB 1").split_once('\n').unwrap().1
     ));
     let shown = meet(&mut one, &mut other);

@@ -394,7 +394,7 @@ fn a_record_of_the_first_version_holds() {
         assert!(worded.holds, "{:?}", worded.failures);
     }
     assert_eq!(verdict.title, "Replace the outgoing breaker of washer 4");
-    assert_eq!(verdict.head, "e4fc161cac4125d8835e63f089c7a40f4b4c920bf41be8e7ab827f341b1fbacf");
+    assert_eq!(verdict.head, "492b6d9340dd426e8c27d278045451e0ee5bd0f7cd927ea1f6fb5b7c22c71ea5");
 }
 
 /// Whatever comes is answered: a verdict or a sentence, never a panic, and never a yes.

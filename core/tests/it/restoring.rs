@@ -132,7 +132,8 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
               choose Conductors that it opens = L3\nchoose Conductors that it opens = N\n\
               choose What it cuts off = PV: Roof inverter, at QP in DB4\ntap Add this point\n";
     let plan = format!("{}{qp}{}", &plan[..at], &plan[at..]);
-    let isolate = "see Isolate QP\nfill What you saw go off = Inverter dark\nchoose How you found it = On: I switched it off\n\
+    let isolate = "see Isolate QP\ntap It cannot\nfill How that is known = Waits for the mains, by its manual\ntap Save: It cannot\n\
+                   fill What shows that it is open = Inverter dark\nchoose How you found it = On: I switched it off\n\
                    tap QP is open, off load\nfill What is written on the lock = ML 6\nchoose How it is locked = Padlock on a hasp\n\
                    tap Put this lock on as Mara Lind's\ntap The caution sign hangs at QP\nphoto Photo of QP\n";
     let at = ISOLATE.find("see Isolate Q4").unwrap();
@@ -196,7 +197,8 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
         &field,
         "tap The job\ntap Close the points\nsee Q4 feeder switch [stays open]\nsee Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails.\n\
          unseen Q4 feeder switch is closed\ntap Next: Circuits on, in order\ntap F1 washers is on\ntap F2 lighting is on\n\
-         see Stays open: held by lock TB 1 of Tomas Brandt\nfill Who takes the installation back = Joel Aras, site manager\n\
+         see Stays open: held by lock TB 1 of Tomas Brandt\n\
+         tap None fitted\ntap Back to automatic\nfill Who was told = Joel Aras\ntap Save: Back to automatic\nfill Who takes the installation back = Joel Aras, site manager\n\
          sign Signature of the person who takes it back = Joel Aras\ntap Hand back\nsee [Handed back]",
     );
     field.act(None, "go /people".into(), vec![]);

@@ -1,6 +1,7 @@
 //! What a step still lacks, and where an isolation does not hold.
 
 use super::World;
+use super::asked;
 use super::catalogue::say;
 use super::energised::odd;
 use super::void::void;
@@ -70,6 +71,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
         Blocker::RotationUnguarded => say!("lacks-rotation-guard"),
         Blocker::CircuitOff { label } => say!("lacks-circuit-on", label = label),
         Blocker::NotHandedBack => say!("lacks-hand-back"),
+        Blocker::Question(open) => asked::lacking(open),
     }
 }
 
@@ -93,6 +95,7 @@ pub fn open_way(way: &OpenWay) -> String {
         OpenWay::DirectUnread { what, seconds } => say!("way-direct-unread", what = what, wait = waiting(*seconds)),
         OpenWay::DirectShows { what, reading: read } => say!("way-direct-shows", what = what, reading = reading(*read)),
         OpenWay::DirectEarly { what, seconds } => say!("way-direct-early", what = what, wait = waiting(*seconds)),
+        OpenWay::Stopped(open) => asked::lacking(open),
         OpenWay::NotOpen { at } => say!("way-not-open", at = at),
         OpenWay::ClosedBeside { at, job } => say!("way-closed-beside", at = at, job = job_title(job.as_deref())),
         OpenWay::NoLock { at } => say!("way-no-lock", at = at),

@@ -20,6 +20,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/ask-prove.ftl"),
     include_str!("en/ask-restore.ftl"),
     include_str!("en/ask-supply.ftl"),
+    include_str!("en/asked.ftl"),
     include_str!("en/blockers.ftl"),
     include_str!("en/case.ftl"),
     include_str!("en/conditions.ftl"),

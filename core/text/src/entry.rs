@@ -1,5 +1,6 @@
 //! An entry in one sentence.
 
+use super::asked;
 use super::catalogue::say;
 use super::steps::step;
 use super::words::{self, commas, earth, label, limit_set, pair_of, photo_doubt, semicolons, waiting, yes};
@@ -35,6 +36,7 @@ fn called(part: &Part, names: &World) -> String {
         Part::Direct(what) => what.clone().unwrap_or_else(|| say!("part-direct-withdrawn")),
         Part::Source(what) => what.clone().unwrap_or_else(|| say!("part-source-unknown")),
         Part::Cover(what) => what.clone().unwrap_or_else(|| say!("part-cover-unknown")),
+        Part::Asked(of) => of.clone().unwrap_or_default(),
         Part::Step(of) => of.as_ref().map(step).unwrap_or_default(),
     }
 }
@@ -174,6 +176,9 @@ fn recorded(told: &Summary, names: &World) -> String {
         }
         Fact::CircuitOn { .. } => say!("entry-circuit-on", circuit = part),
         Fact::HandedBack { to, note, .. } => say!("entry-handed-back", to = to, note = note),
+        Fact::Answered { question, answer, words, who, .. } => {
+            asked::told(question, answer, &part, if who.is_empty() { words } else { who })
+        }
         Fact::Deviated { step, why } => {
             let step = if part.is_empty() { step.clone() } else { part };
             say!("entry-passed-over", step = step, why = why)

@@ -5,6 +5,7 @@
 //! [`AskFirst`]. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
 
 mod ask;
+mod asked;
 mod blocker;
 mod case;
 mod catalogue;
@@ -28,6 +29,7 @@ pub use ask::{
     AskDevice, AskFirst, AskIsolate, AskJob, AskLock, AskPlan, AskProve, AskRestore, AskSupply, Gone, InstrumentPart,
     ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
 };
+pub use asked::{answer_to, answer_words, asked_of, given, question, save_answer, say_it};
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};
 #[doc(hidden)]

@@ -1,6 +1,7 @@
 //! What the gate refuses.
 
 use super::World;
+use super::asked;
 use super::blocker::{blocker, charged};
 use super::catalogue::say;
 use super::steps::step;
@@ -28,6 +29,9 @@ pub fn refusal(why: &Refusal, names: &World) -> String {
             say!("first-step", step = step(first), lack = lack)
         }
         Refusal::NoSuchStep => say!("no-such-step"),
+        Refusal::Question(open) => asked::first(open),
+        Refusal::NoSuchQuestion => say!("asked-unknown"),
+        Refusal::AnswerUnsaid => say!("asked-words"),
         Refusal::NoSuchPoint => say!("no-such-point"),
         Refusal::Alone(why) => alone(why),
         Refusal::Plan(why) => plan(why, names),

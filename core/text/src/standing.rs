@@ -92,6 +92,10 @@ fn beside(said: &SaidBeside, job: &Job, reader: &Reader) -> String {
             let (met, by) = (super::trouble(&trouble.kind), reader.by(&cause.stamp));
             say!("standing-cause-not-found", trouble = met, cause = &*cause.cause, by = by)
         }
+        SaidBeside::Unshown(given) => {
+            let of = given.of.map(|id| job.called(id)).unwrap_or_default();
+            say!("standing-unshown", says = super::given(given, &of), by = reader.by(&given.stamp))
+        }
         SaidBeside::Newer => super::void(&Void::Newer, reader.world),
         SaidBeside::Unexpected(remark) => super::unexpected(remark),
         SaidBeside::Limit { limits, rule } => {

@@ -1,5 +1,6 @@
 //! Why a proof is void.
 
+use super::asked::told;
 use super::blocker::open_way;
 use super::catalogue::say;
 use super::entry::summary;
@@ -58,6 +59,7 @@ pub fn ended(why: &Ended) -> String {
         Ended::Limit => say!("ended-limit"),
         Ended::NeutralParted { what } => say!("ended-neutral-parted", what = what),
         Ended::Withdrawn => say!("ended-withdrawn"),
+        Ended::Answered { question, answer } => say!("ended-answered", says = told(question, answer, "", "")),
     }
 }
 

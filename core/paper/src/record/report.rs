@@ -54,6 +54,8 @@ pub struct Report {
     pub stored: Vec<Looked>,
     /// Circuits that were shed.
     pub circuits: Vec<ReportCircuit>,
+    /// Answers to questions of the procedure, first to last.
+    pub answers: Vec<ReportSeen>,
     /// Points of isolation.
     pub points: Vec<ReportPoint>,
     /// Lock boxes.

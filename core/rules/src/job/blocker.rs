@@ -2,6 +2,7 @@
 //!
 //! Labels are as people typed them; a person is named by the entry that brought them.
 
+use super::asked::Open;
 use super::ended::Void;
 use super::known::ToldBy;
 use super::{SupplyFinding, SupplyName};
@@ -143,12 +144,15 @@ pub enum Blocker {
     },
     /// The installation is not handed back.
     NotHandedBack,
+    /// A question of the procedure that is open.
+    Question(Open),
 }
 
 impl Blocker {
     /// Whether no deviation passes it over.
     pub fn is_firm(&self) -> bool {
         match self {
+            Blocker::Question(open) => open.firm,
             Blocker::Permit
             | Blocker::NobodyTold
             | Blocker::NoBarrier
@@ -261,6 +265,8 @@ pub enum OpenWay {
         /// The waiting time on its label.
         seconds: u32,
     },
+    /// A question was answered so that nothing goes on.
+    Stopped(Open),
     /// A point that is not open.
     NotOpen {
         /// Its label.

@@ -119,6 +119,13 @@ pub enum Ended {
     },
     /// An entry was withdrawn.
     Withdrawn,
+    /// A question was answered so that nothing goes on.
+    Answered {
+        /// Its code.
+        question: &'static str,
+        /// The answer's.
+        answer: &'static str,
+    },
 }
 
 /// Why a run is worth nothing.
@@ -196,6 +203,7 @@ impl Ended {
             Ended::Zone => "zone",
             Ended::Shift => "shift",
             Ended::WayAnswered => "way-answered",
+            Ended::Answered { .. } => "answered",
             Ended::WorkLeft => "work-left",
             Ended::WorkFinished => "work-finished",
             Ended::WorkStopped => "work-stopped",

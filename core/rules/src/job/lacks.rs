@@ -41,6 +41,10 @@ impl Job {
             }
             _ => {}
         }
+        // After the work nothing of what came before it is asked any more.
+        if self.finished.is_none() || step >= Step::CoversBack {
+            lacks.extend(self.questions(Some(step)).into_iter().map(|(_, _, open)| Blocker::Question(open)));
+        }
         // Whoever gave the isolation up is asked for nothing more before restoring.
         if self.given_up.is_some() && step < Step::CoversBack {
             return Vec::new();

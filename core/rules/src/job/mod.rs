@@ -5,6 +5,7 @@
 //! refuses. Start at [`Job::fold`].
 
 pub mod age;
+pub mod asked;
 mod back;
 pub mod blocker;
 mod case;
@@ -149,6 +150,10 @@ pub struct Job {
     pub shift_taken: Option<Stamp>,
     /// The hand-back: when, to whom, note, drawn signature.
     pub handed: Option<(Stamp, String, String, String)>,
+    /// Answers to questions of the procedure, first to last.
+    pub given: Vec<asked::Given>,
+    /// When neutrals were parted.
+    pub neutrals_parted: Vec<Stamp>,
     /// Deviations.
     pub deviations: Vec<Deviation>,
     /// The changes of scope: what was done before the last belongs to an earlier round.

@@ -157,6 +157,9 @@ impl Job {
         if self.points.is_empty() {
             return Some(OpenWay::NoPoint);
         }
+        if let Some(open) = self.stopped_by() {
+            return Some(OpenWay::Stopped(open));
+        }
         let mut lacks = Vec::new();
         self.source_lacks(&mut |why| lacks.push(why));
         self.stored_lacks(&mut |why| lacks.push(why));

@@ -1,6 +1,7 @@
 //! What is said first of a job, on a banner as in a record: what stands, and what stands beside it. Values; who tells them puts them into
 //! words or codes, in this order.
 
+use super::asked::Given;
 use super::parts::{Deviation, Differs, Undone};
 use super::{Cause, Job, Standing, Trouble};
 use crate::journal::Stamp;
@@ -50,6 +51,8 @@ pub enum SaidBeside<'a> {
     },
     /// What was found is withdrawn.
     Undone(&'a Undone),
+    /// A question was answered so that not all is shown.
+    Unshown(&'a Given),
     /// Something was met, and its cause was not found.
     CauseNotFound(&'a Trouble, &'a Cause),
     /// A newer version wrote something that cannot be read here.
@@ -84,6 +87,7 @@ impl Job {
             Means::Other(how) => Some(SaidBeside::NoLock { lock, how }),
             _ => None,
         }));
+        all.extend(self.unshown().into_iter().map(SaidBeside::Unshown));
         all.extend(self.undone.iter().map(SaidBeside::Undone));
         all.extend(self.unfound().map(|(trouble, cause)| SaidBeside::CauseNotFound(trouble, cause)));
         all.extend(self.has_newer().then_some(SaidBeside::Newer));

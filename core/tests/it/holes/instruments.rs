@@ -1,5 +1,6 @@
 //! Instruments: one that failed, that nobody looked over, that lights too late, or that is proved on itself proves nothing.
 
+use stillbar_core::job::steps::Step;
 use stillbar_core::journal::Fact;
 use stillbar_core::journal::fact::{InstrumentKind, ProvedOn};
 use stillbar_core::prove::Reading;
@@ -58,6 +59,7 @@ fn an_indicator_is_not_proved_on_itself() {
     let twin = noted(InstrumentKind::ProvingUnit, "Two-pole indicator, yellow case", "40771");
     let twin = one.field().keep(one.person(MARA), None, twin).unwrap();
     keeps(&one, MARA, check(twin, true));
+    answers(&one, MARA, Step::Instruments);
     for on in [twin, tester(&one)] {
         assert!(tries(&one, MARA, proof_on(&one, ProvedOn::ProvingUnit(on))).is_err());
     }
@@ -110,6 +112,7 @@ fn an_indicator_that_lights_too_late_begins_no_test() {
         let late = Fact::InstrumentNoted { kind, name, serial: "7".into(), lights_from };
         let late = one.field().keep(one.person(MARA), None, late).unwrap();
         keeps(&one, MARA, check(late, true));
+        answers(&one, MARA, Step::Instruments);
         let proof = Fact::IndicatorProved { run: None, indicator: late, on: unit(&one), works: true };
         assert_eq!(tries(&one, MARA, proof).is_ok(), fits, "{from} mV");
     }

@@ -1,5 +1,6 @@
 //! Locks of others: keys in boxes, forced removals, and acts without a PIN.
 
+use stillbar_core::job::steps::Step;
 use stillbar_core::journal::fact::{Duty, On};
 use stillbar_core::journal::{EntryId, Fact, SignedOn};
 use stillbar_core::point::Means;
@@ -125,6 +126,7 @@ fn an_owner_who_was_taken_off_the_job_is_told_all_the_same() {
     assert!(one.proved(), "{}", banner(&one));
     assert!(one.at("/").contains("2 owners are not told yet"), "{}", one.at("/"));
     assert!(one.at("/locks").contains("Forced off, owner not told"), "{}", one.at("/locks"));
+    answers(&one, MARA, Step::Work);
     assert!(tries(&one, MARA, Fact::WorkBegan { run }).unwrap_err().contains("Tomas Brandt"));
     for lock in locks {
         keeps(&one, MARA, Fact::OwnerTold { lock, how: "By telephone at 18:05".into() });

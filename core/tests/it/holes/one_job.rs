@@ -2,10 +2,12 @@
 
 use stillbar_core::Filled;
 use stillbar_core::job::Job;
+use stillbar_core::job::steps::Step;
 use stillbar_core::journal::fact::{InstrumentKind, ProvedOn, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::screens::as_text;
 
+use super::by_hand::{MARA, answers};
 use crate::desk::*;
 use crate::forgotten::Phone;
 
@@ -71,7 +73,7 @@ fn another_round_asks_for_everything_again() {
 
 #[test]
 fn work_under_a_new_proof_is_begun_anew() {
-    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Begin work"]);
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Nothing within reach\ntap Begin work"]);
     device.play(
         &field,
         "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
@@ -224,6 +226,7 @@ fn an_instrument_noted_twice_fails_as_one() {
     assert!(one.proved());
     one.hear(&other);
     assert!(!one.proved() && one.at_job().contains("not fit for use"), "{}", one.at_job());
+    answers(&one, MARA, Step::Instruments);
     let proof = || Fact::IndicatorProved { run: None, indicator: tester, on: ProvedOn::ProvingUnit(unit), works: true };
     let refused = one.field().keep(mara, Some(job), proof()).unwrap_err().to_string();
     assert!(refused.contains("Check it again first"), "{refused}");

@@ -1,5 +1,6 @@
 //! People: who learns, who looks like another, and what a job is called.
 
+use stillbar_core::job::steps::Step;
 use stillbar_core::journal::Fact;
 use stillbar_core::journal::fact::{Duty, On};
 use stillbar_core::point::Means;
@@ -28,6 +29,7 @@ fn a_learners_test_is_signed_and_a_learner_does_not_begin_work() {
     keeps(&one, MARA, signs());
     assert!(one.proved(), "{}", banner(&one));
     assert!(tries(&one, IDA, Fact::WorkBegan { run }).is_err());
+    answers(&one, MARA, Step::Work);
     keeps(&one, MARA, Fact::WorkBegan { run });
 }
 

@@ -1,5 +1,6 @@
 //! What is read in one's own job: a failed proof of earth, a cause that nobody found, a neutral that is not joined to earth.
 
+use stillbar_core::job::steps::Step;
 use stillbar_core::journal::Fact;
 use stillbar_core::journal::fact::InstrumentKind;
 use stillbar_core::prove::Reading;
@@ -43,6 +44,7 @@ fn a_cause_that_was_not_found_asks_for_two_tests() {
     let other = noted(InstrumentKind::Indicator, "Two-pole indicator, red case", "51002");
     let indicator = one.field().keep(one.person(MARA), None, other).unwrap();
     keeps(&one, MARA, check(indicator, true));
+    answers(&one, MARA, Step::Instruments);
     let proved = |run| Fact::IndicatorProved { run, indicator, on: unit(&one), works: true };
     let run = keeps(&one, MARA, proved(None));
     keeps(&one, MARA, earth(run, true));

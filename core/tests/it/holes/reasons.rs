@@ -32,7 +32,7 @@ fn a_reason_is_at_least_a_word_of_letters() {
     for found in [true, false] {
         only_with_words(&one, MARA, |why| Fact::CauseNoted { of: vec![seen], found, cause: why.into() });
     }
-    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Begin work"]);
+    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE, "tap Nothing within reach\ntap Begin work"]);
     only_with_words(&one, MARA, |why| Fact::WorkLeft { why: why.into() });
 }
 

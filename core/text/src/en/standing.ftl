@@ -56,6 +56,9 @@ standing-undone = { $what }: withdrawn. { $why } ({ $by })
 # $trouble is one of the trouble- messages.
 # A life rests on this.
 standing-cause-not-found = { $trouble } Cause not found: { $cause } ({ $by })
+# $says is an answer by which not all was shown.
+# A life rests on this.
+standing-unshown = { $says } ({ $by })
 # A life rests on this.
 standing-limit = Up to { $ac } V AC and { $dc } V DC count as no indication, by { $rule }
 

@@ -21,6 +21,8 @@ ended-cover-off = A cover came off: { $what }.
 ended-limit = The limit for dead was changed.
 ended-neutral-parted = A neutral was parted: { $what }.
 ended-withdrawn = An entry of this job was withdrawn.
+# $says is an answer with what it is about.
+ended-answered = { $says }.
 
 # $at is a pair or a place, $reading what was read.
 trouble-voltage = Indication: { $at } { $reading }.

@@ -189,6 +189,10 @@ fn looked(flow: &mut PageFlow, report: &Report) {
     if !circuits.is_empty() {
         flow.table(&[("Circuit", 48.0), ("Off", 40.0), ("Seen", 44.0), ("On again", 40.0)], &circuits);
     }
+    let answers: Vec<Vec<String>> = report.answers.iter().map(|a| vec![a.says.says(), by(&a.when)]).collect();
+    if !answers.is_empty() {
+        flow.table(&[("Asked and answered", 122.0), ("When", 50.0)], &answers);
+    }
     let mut others: Vec<Vec<String>> =
         report.barriers.iter().map(|b| vec![b.says.says(), by(&b.when), String::new()]).collect();
     others.extend(

@@ -12,7 +12,7 @@ use reasons::says_nothing;
 
 use super::{
     Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Ended, Fault, Heard, Job, Photo, Source, Stored, Told,
-    Voided, Worker,
+    Voided, Worker, asked,
 };
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
@@ -138,6 +138,8 @@ impl Job {
             shift: None,
             shift_taken: None,
             handed: None,
+            given: Vec::new(),
+            neutrals_parted: Vec::new(),
             deviations: Vec::new(),
             scopes: Vec::new(),
             unaware: BTreeSet::new(),
@@ -185,6 +187,10 @@ impl Job {
             Fact::LimitSet { .. } => Ended::Limit,
             Fact::NeutralParted { what } => Ended::NeutralParted { what: what.clone() },
             Fact::Withdrawn { .. } => Ended::Withdrawn,
+            Fact::Answered { question, answer, .. } => match asked::stopping(question, answer) {
+                Some((question, answer)) => Ended::Answered { question, answer },
+                None => return,
+            },
             _ => return,
         };
         self.voided.push(Voided { stamp: entry.stamp(), why });
@@ -314,6 +320,8 @@ impl Job {
             Fact::Deviated { step, why } => {
                 self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });
             }
+            Fact::Answered { .. } => self.answer_given(stamp, &entry.body.fact),
+            Fact::NeutralParted { .. } => self.neutrals_parted.push(stamp),
             Fact::Withdrawn { entry, why } => self.withdrawn.push((stamp, *entry, why.clone())),
             Fact::AsideAnswered { entry, .. } => self.aside_answered.push((stamp, *entry)),
             Fact::ShiftOffered { to, told } => {

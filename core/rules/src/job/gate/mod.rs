@@ -9,6 +9,7 @@ mod supply;
 
 use super::Job;
 use super::age::Moment;
+use super::asked::{Does, Question, Words};
 use super::limits;
 use super::refusal::{AloneRefusal, PlanRefusal, Refusal, WithdrawRefusal};
 use super::steps::{Stage, Step};
@@ -154,6 +155,7 @@ impl Gate<'_> {
                 self.turn(job, step)?;
             }
         }
+        self.question(job, fact)?;
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
         self.proof(job, fact)?;
@@ -197,11 +199,36 @@ impl Gate<'_> {
                     | Fact::SourceElsewhere { .. }
                     | Fact::LimitSet { .. }
                     | Fact::AsideAnswered { .. }
+                    | Fact::Answered { .. }
             );
         if hands_on && !job.people().contains(&person) {
             return no(Refusal::NotOnJob { person });
         }
         Ok(())
+    }
+
+    /// Answers to what is asked, and what is done only after an answer.
+    fn question(&self, job: &Job, fact: &Fact) -> GateVerdict {
+        let Fact::Answered { question, answer, of, words, who } = fact else {
+            return job.question_before(fact).map_or(Ok(()), |open| no(Refusal::Question(open)));
+        };
+        let Some(question) = Question::of(question) else { return no(Refusal::NoSuchQuestion) };
+        let (Some(asked), Some(answer)) = (job.asked(question, *of), question.answer(answer)) else {
+            return no(Refusal::NoSuchQuestion);
+        };
+        let said = match answer.words {
+            Words::None => true,
+            Words::How => says_something(words),
+            Words::Who => says_something(who),
+        };
+        if !said {
+            return no(Refusal::AnswerUnsaid);
+        }
+        match asked.step {
+            // What stops is never refused.
+            Some(step) if answer.does != Does::Stops => self.turn_or_plan(job, step),
+            _ => Ok(()),
+        }
     }
 
     fn person(&self) -> Result<EntryId, Refusal> {

@@ -21,6 +21,7 @@ pub use switching::SwitchRefusal;
 pub use withdraw::WithdrawRefusal;
 
 use super::Blocker;
+use super::asked::Open;
 use super::steps::StepOf;
 use crate::journal::EntryId;
 
@@ -51,6 +52,12 @@ pub enum Refusal {
     },
     /// The job has no such step.
     NoSuchStep,
+    /// A question has to be answered first.
+    Question(Open),
+    /// The job has no such question, or the question no such answer.
+    NoSuchQuestion,
+    /// The answer needs to be told in words.
+    AnswerUnsaid,
     /// The job has no such point.
     NoSuchPoint,
     /// Something that belongs to no job.

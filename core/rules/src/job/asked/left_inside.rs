@@ -1,0 +1,17 @@
+//! Tools, links, shorts and earths are counted out before a cover goes back (29 CFR 1910.333(b)(2)(v)(A)).
+
+use super::*;
+
+pub(super) static QUESTION: Question = Question {
+    code: "left-inside",
+    arises: |job| if job.covers.is_empty() { Vec::new() } else { once(Step::CoversBack) },
+    answers: &[plain("nothing"), stops("something")],
+    // Counted once the work is over: what came off later was not counted.
+    counts: |job, given| {
+        let end = job.finished.as_ref().or(job.given_up.as_ref()).map(|(stamp, _)| stamp);
+        end.is_some_and(|end| end.clock < given.stamp.clock)
+            && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
+    },
+    before: |fact, _| matches!(fact, Fact::CoverBack { .. }),
+    firm: true,
+};

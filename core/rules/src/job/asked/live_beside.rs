@@ -1,0 +1,18 @@
+//! What stays live within reach of the work is screened before anybody touches anything (EN 50110-1, the fifth of its five rules).
+
+use super::*;
+
+pub(super) static QUESTION: Question = Question {
+    code: "live-beside",
+    arises: |job| {
+        // Behind a cover that came off.
+        if job.covers.is_empty() || job.finished.is_some() { Vec::new() } else { once(Step::Work) }
+    },
+    answers: &[plain("none"), said("screened"), stops("not-screened")],
+    // Another cover shows other parts.
+    counts: |job, given| {
+        job.this_round(&given.stamp) && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
+    },
+    before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
+    firm: true,
+};

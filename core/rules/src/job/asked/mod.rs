@@ -1,0 +1,294 @@
+//! Questions of the procedure: what a good one asks beside what is done and read, each a room of its own.
+//!
+//! Promises: a question is asked only where the job calls for it, so that a small job stays short; it is answered by one of its answers
+//! and never by default; an answer that stops keeps everything behind it waiting, and ends what was proved, until somebody who knew of it
+//! answers anew. What a new one takes: a file here, a line in [`ALL`], and its messages. Start at [`Question`].
+
+mod controls_back;
+mod instrument_fit;
+mod left_inside;
+mod live_beside;
+mod neutral_current;
+mod rcd;
+mod right_board;
+mod starts_itself;
+mod told_each_other;
+mod tried_to_start;
+
+use super::Job;
+use super::steps::{Stage, Step};
+use crate::journal::{EntryId, Fact, Stamp};
+
+/// Every question, in the order in which a screen asks them.
+pub static ALL: [&Question; 10] = [
+    &told_each_other::QUESTION,
+    &instrument_fit::QUESTION,
+    &right_board::QUESTION,
+    &starts_itself::QUESTION,
+    &tried_to_start::QUESTION,
+    &neutral_current::QUESTION,
+    &live_beside::QUESTION,
+    &left_inside::QUESTION,
+    &rcd::QUESTION,
+    &controls_back::QUESTION,
+];
+
+/// All that decides when something is asked, how it may be answered, and what an answer does.
+pub struct Question {
+    /// Its name in entries, tables and messages.
+    pub code: &'static str,
+    /// Of what it is asked in this job now, answered or not.
+    pub arises: fn(&Job) -> Vec<Asked>,
+    /// Its answers, as offered.
+    pub answers: &'static [Answer],
+    /// Whether an answer still counts: what it told of may have changed since.
+    pub counts: fn(&Job, &Given) -> bool,
+    /// Whether this is only done once the question is answered of that subject.
+    pub before: fn(&Fact, Option<EntryId>) -> bool,
+    /// Whether nobody may pass it over.
+    pub firm: bool,
+}
+
+/// Where a question is asked, and of what.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Asked {
+    /// The step that waits for the answer; `None`: what it comes before is done at any time.
+    pub step: Option<Step>,
+    /// The point or source, where it is asked of each.
+    pub of: Option<EntryId>,
+}
+
+/// One answer.
+pub struct Answer {
+    /// Its name in entries, tables and messages.
+    pub code: &'static str,
+    /// What has to be said with it.
+    pub words: Words,
+    /// What it does.
+    pub does: Does,
+}
+
+/// What has to be said with an answer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Words {
+    /// Nothing.
+    None,
+    /// How, what or why.
+    How,
+    /// Who: names, which can be withheld.
+    Who,
+}
+
+/// What an answer does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Does {
+    /// The question is answered.
+    Goes,
+    /// The same, and the answer stands beside what is proved: not all was shown.
+    Stands,
+    /// Nothing behind it goes on, and nothing stands proved, until it is answered otherwise.
+    Stops,
+}
+
+/// An answer that was given.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Given {
+    /// When and by whom.
+    pub stamp: Stamp,
+    /// The question's code.
+    pub question: String,
+    /// The answer's.
+    pub answer: String,
+    /// The point or source that it is about.
+    pub of: Option<EntryId>,
+    /// What was said with it.
+    pub words: String,
+    /// Who was named with it.
+    pub who: String,
+}
+
+/// A question that is open, as it is told.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Open {
+    /// Its code.
+    pub question: &'static str,
+    /// What it is asked of, as it is called; `None` where it is asked of the job.
+    pub about: Option<String>,
+    /// What was answered last, where that stops.
+    pub stopped: Option<&'static str>,
+    /// Whether nobody may pass it over.
+    pub firm: bool,
+}
+
+impl Given {
+    /// What was said with it, or who was named.
+    pub fn said(&self) -> &str {
+        if self.who.is_empty() { &self.words } else { &self.who }
+    }
+}
+
+impl Question {
+    /// The question of this code.
+    pub fn of(code: &str) -> Option<&'static Question> {
+        ALL.into_iter().find(|q| q.code == code)
+    }
+
+    /// Its answer of this code.
+    pub fn answer(&self, code: &str) -> Option<&'static Answer> {
+        self.answers.iter().find(|a| a.code == code)
+    }
+
+    /// Answers to it about this subject that still count, first to last.
+    fn given<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> impl DoubleEndedIterator<Item = &'a Given> {
+        job.given.iter().filter(move |g| g.question == self.code && g.of == of && (self.counts)(job, g))
+    }
+
+    /// The answer that stops and that nobody who knew of it has answered anew.
+    fn stopped(&'static self, job: &Job, of: Option<EntryId>) -> Option<&'static Answer> {
+        let stops = |g: &Given| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
+        let over = |g: &Given| {
+            let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock && stops(l).is_none());
+            later.into_iter().any(|l| job.heard.saw(&l.stamp, &g.stamp))
+        };
+        self.given(job, of).find_map(|g| stops(g).filter(|_| !over(g)))
+    }
+
+    /// The answer that holds, if one does.
+    pub fn answered<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> Option<&'a Given> {
+        if self.stopped(job, of).is_some() { None } else { self.given(job, of).next_back() }
+    }
+
+    fn open(&'static self, job: &Job, of: Option<EntryId>) -> Option<Open> {
+        if self.answered(job, of).is_some() {
+            return None;
+        }
+        let stopped = self.stopped(job, of).map(|a| a.code);
+        Some(Open {
+            question: self.code,
+            about: of.map(|id| job.called(id)),
+            stopped,
+            firm: self.firm || stopped.is_some(),
+        })
+    }
+}
+
+/// The codes of a question and an answer that stops.
+pub(super) fn stopping(question: &str, answer: &str) -> Option<(&'static str, &'static str)> {
+    let question = Question::of(question)?;
+    let answer = question.answer(answer).filter(|a| a.does == Does::Stops)?;
+    Some((question.code, answer.code))
+}
+
+impl Job {
+    /// What an entry answers.
+    pub(super) fn answer_given(&mut self, stamp: Stamp, fact: &Fact) {
+        let Fact::Answered { question, answer, of, words, who } = fact else { return };
+        // What a later version asks, or a later answer, may stop everything.
+        if Question::of(question).and_then(|q| q.answer(answer)).is_none() {
+            self.newer.push(stamp);
+        }
+        let (question, answer) = (question.clone(), answer.clone());
+        self.given.push(Given { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() });
+    }
+
+    /// The questions that are open at a step, and of what.
+    pub fn questions(&self, step: Option<Step>) -> Vec<(&'static Question, Option<EntryId>, Open)> {
+        let mut all = Vec::new();
+        for question in ALL {
+            for asked in (question.arises)(self).into_iter().filter(|a| a.step == step) {
+                all.extend(question.open(self, asked.of).map(|open| (question, asked.of, open)));
+            }
+        }
+        all
+    }
+
+    /// The answers of a step that hold.
+    pub fn answers(&self, step: Option<Step>) -> Vec<&Given> {
+        let mut all = Vec::new();
+        for question in ALL {
+            let here = (question.arises)(self).into_iter().filter(|a| a.step == step);
+            all.extend(here.filter_map(|asked| question.answered(self, asked.of)));
+        }
+        all
+    }
+
+    /// The question that has to be answered before this is done.
+    pub(super) fn question_before(&self, fact: &Fact) -> Option<Open> {
+        ALL.into_iter().find_map(|question| {
+            let arises = (question.arises)(self).into_iter();
+            arises.filter(|asked| (question.before)(fact, asked.of)).find_map(|asked| question.open(self, asked.of))
+        })
+    }
+
+    /// Where a question is asked of this subject, if it is asked at all.
+    pub(super) fn asked(&self, question: &Question, of: Option<EntryId>) -> Option<Asked> {
+        (question.arises)(self).into_iter().find(|asked| asked.of == of)
+    }
+
+    /// An answer before the work that stops: nothing stands proved under it.
+    pub(super) fn stopped_by(&self) -> Option<Open> {
+        let early = |asked: &Asked| asked.step.is_none_or(|step| step.stage() != Stage::Restore);
+        ALL.into_iter().find_map(|question| {
+            let mut arises = (question.arises)(self).into_iter().filter(early);
+            arises.find_map(|asked| question.open(self, asked.of).filter(|open| open.stopped.is_some()))
+        })
+    }
+
+    /// Answers that hold and by which not all was shown.
+    pub fn unshown(&self) -> Vec<&Given> {
+        let stands =
+            |question: &Question, g: &Given| question.answer(&g.answer).is_some_and(|a| a.does == Does::Stands);
+        let mut all = Vec::new();
+        for question in ALL {
+            let given = (question.arises)(self).into_iter().filter_map(|asked| question.answered(self, asked.of));
+            all.extend(given.filter(|g| stands(question, g)));
+        }
+        all
+    }
+
+    /// What a point or a source is called.
+    pub fn called(&self, id: EntryId) -> String {
+        let source = || self.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
+        self.point(id).map(|p| p.label.clone()).or_else(|| source().map(|f| f.what.clone())).unwrap_or_default()
+    }
+}
+
+/// Counts until the scope changes.
+fn this_round(job: &Job, given: &Given) -> bool {
+    job.this_round(&given.stamp)
+}
+
+/// Holds nothing back by itself: its step waits for it.
+fn nothing(_: &Fact, _: Option<EntryId>) -> bool {
+    false
+}
+
+/// Goes on, without words.
+const fn plain(code: &'static str) -> Answer {
+    Answer { code, words: Words::None, does: Does::Goes }
+}
+
+/// Goes on, with words.
+const fn said(code: &'static str) -> Answer {
+    Answer { code, words: Words::How, does: Does::Goes }
+}
+
+/// Goes on, with the names of people.
+const fn named(code: &'static str) -> Answer {
+    Answer { code, words: Words::Who, does: Does::Goes }
+}
+
+/// Goes on, with words, and stands beside what is proved.
+const fn stands(code: &'static str) -> Answer {
+    Answer { code, words: Words::How, does: Does::Stands }
+}
+
+/// Stops.
+const fn stops(code: &'static str) -> Answer {
+    Answer { code, words: Words::None, does: Does::Stops }
+}
+
+/// Once in a job, at this step.
+fn once(step: Step) -> Vec<Asked> {
+    vec![Asked { step: Some(step), of: None }]
+}

@@ -1,0 +1,17 @@
+//! A neutral may carry the current of a circuit that is not isolated: it is clamped before it is parted, with everything else live (trade
+//! press on borrowed neutrals; common practice).
+
+use super::*;
+
+pub(super) static QUESTION: Question = Question {
+    code: "neutral-current",
+    arises: |_| vec![Asked { step: None, of: None }],
+    answers: &[said("none"), stops("current")],
+    // Each neutral for itself; a current stays until somebody has found none.
+    counts: |job, given| {
+        given.answer == "current" || job.neutrals_parted.iter().all(|parted| parted.clock < given.stamp.clock)
+    },
+    // One that was parted is told all the same: what has happened is never refused.
+    before: nothing,
+    firm: true,
+};

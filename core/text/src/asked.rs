@@ -1,0 +1,131 @@
+//! Questions of the procedure, their answers, and what was answered.
+
+use super::catalogue::say;
+use stillbar_rules::job::asked::{Given, Open};
+
+/// A question, as it is asked. `of`: what the point or source is called that it is asked of.
+pub fn question(code: &str, of: &str) -> String {
+    match code {
+        "told-each-other" => say!("asked-told-each-other"),
+        "instrument-fit" => say!("asked-instrument-fit"),
+        "right-board" => say!("asked-right-board", of = of),
+        "starts-itself" => say!("asked-starts-itself", of = of),
+        "tried-to-start" => say!("asked-tried-to-start"),
+        "neutral-current" => say!("asked-neutral-current"),
+        "live-beside" => say!("asked-live-beside"),
+        "left-inside" => say!("asked-left-inside"),
+        "rcd" => say!("asked-rcd"),
+        "controls-back" => say!("asked-controls-back", of = of),
+        unknown => unknown.to_owned(),
+    }
+}
+
+/// What a question is about, before its answer.
+pub fn asked_of(code: &str, of: &str) -> String {
+    match code {
+        "told-each-other" => say!("asked-told-each-other-short"),
+        "instrument-fit" => say!("asked-instrument-fit-short"),
+        "right-board" => say!("asked-right-board-short", of = of),
+        "starts-itself" => say!("asked-starts-itself-short", of = of),
+        "tried-to-start" => say!("asked-tried-to-start-short"),
+        "neutral-current" => say!("asked-neutral-current-short"),
+        "live-beside" => say!("asked-live-beside-short"),
+        "left-inside" => say!("asked-left-inside-short"),
+        "rcd" => say!("asked-rcd-short"),
+        "controls-back" => say!("asked-controls-back-short", of = of),
+        unknown => unknown.to_owned(),
+    }
+}
+
+/// An answer.
+pub fn answer_to(question: &str, answer: &str) -> String {
+    match (question, answer) {
+        ("told-each-other", "told") => say!("asked-told-each-other-told"),
+        ("told-each-other", "one-employer") => say!("asked-told-each-other-one-employer"),
+        ("instrument-fit", "fits") => say!("asked-instrument-fit-fits"),
+        ("instrument-fit", "does-not-fit") => say!("asked-instrument-fit-does-not-fit"),
+        ("right-board", "seen-live") => say!("asked-right-board-seen-live"),
+        ("right-board", "traced") => say!("asked-right-board-traced"),
+        ("right-board", "not-shown") => say!("asked-right-board-not-shown"),
+        ("starts-itself", "blocked") => say!("asked-starts-itself-blocked"),
+        ("starts-itself", "cannot") => say!("asked-starts-itself-cannot"),
+        ("starts-itself", "not-blocked") => say!("asked-starts-itself-not-blocked"),
+        ("tried-to-start", "nothing-moved") => say!("asked-tried-to-start-nothing-moved"),
+        ("tried-to-start", "not-tried") => say!("asked-tried-to-start-not-tried"),
+        ("tried-to-start", "it-started") => say!("asked-tried-to-start-it-started"),
+        ("neutral-current", "none") => say!("asked-neutral-current-none"),
+        ("neutral-current", "current") => say!("asked-neutral-current-current"),
+        ("live-beside", "none") => say!("asked-live-beside-none"),
+        ("live-beside", "screened") => say!("asked-live-beside-screened"),
+        ("live-beside", "not-screened") => say!("asked-live-beside-not-screened"),
+        ("left-inside", "nothing") => say!("asked-left-inside-nothing"),
+        ("left-inside", "something") => say!("asked-left-inside-something"),
+        ("rcd", "measured") => say!("asked-rcd-measured"),
+        ("rcd", "button") => say!("asked-rcd-button"),
+        ("rcd", "none-fitted") => say!("asked-rcd-none-fitted"),
+        ("rcd", "not-tested") => say!("asked-rcd-not-tested"),
+        ("controls-back", "automatic") => say!("asked-controls-back-automatic"),
+        ("controls-back", "left-blocked") => say!("asked-controls-back-left-blocked"),
+        (_, unknown) => unknown.to_owned(),
+    }
+}
+
+/// What has to be said with an answer; nothing with one that says all.
+pub fn answer_words(question: &str, answer: &str) -> Option<String> {
+    Some(match (question, answer) {
+        ("told-each-other", "told") => say!("asked-told-each-other-told-words"),
+        ("right-board", "seen-live") => say!("asked-right-board-seen-live-words"),
+        ("right-board", "traced") => say!("asked-right-board-traced-words"),
+        ("right-board", "not-shown") => say!("asked-right-board-not-shown-words"),
+        ("starts-itself", "blocked") => say!("asked-starts-itself-blocked-words"),
+        ("starts-itself", "cannot") => say!("asked-starts-itself-cannot-words"),
+        ("tried-to-start", "not-tried") => say!("asked-tried-to-start-not-tried-words"),
+        ("neutral-current", "none") => say!("asked-neutral-current-none-words"),
+        ("live-beside", "screened") => say!("asked-live-beside-screened-words"),
+        ("rcd", "measured") => say!("asked-rcd-measured-words"),
+        ("rcd", "not-tested") => say!("asked-rcd-not-tested-words"),
+        ("controls-back", "automatic") => say!("asked-controls-back-automatic-words"),
+        ("controls-back", "left-blocked") => say!("asked-controls-back-left-blocked-words"),
+        _ => return None,
+    })
+}
+
+/// The button that saves an answer with what was said.
+pub fn save_answer(answer: &str) -> String {
+    say!("asked-save", answer = answer)
+}
+
+/// What is said once an answer is chosen that needs words.
+pub fn say_it() -> String {
+    say!("asked-words")
+}
+
+/// An answer that was given.
+pub fn given(given: &Given, of: &str) -> String {
+    told(&given.question, &given.answer, of, given.said())
+}
+
+/// An answer with what it is about and what was said with it.
+pub(super) fn told(question: &str, answer: &str, of: &str, words: &str) -> String {
+    let none = if words.is_empty() { "none" } else { words };
+    say!("asked-told", asked = asked_of(question, of), answer = answer_to(question, answer), words = none)
+}
+
+/// What an open question lacks.
+pub(super) fn lacking(open: &Open) -> String {
+    let of = open.about.as_deref().unwrap_or_default();
+    match open.stopped {
+        Some(answer) => {
+            say!("asked-stopped", asked = asked_of(open.question, of), answer = answer_to(open.question, answer))
+        }
+        None => say!("asked-lacks", asked = asked_of(open.question, of)),
+    }
+}
+
+/// What has to be answered before something is done.
+pub(super) fn first(open: &Open) -> String {
+    match open.stopped {
+        Some(_) => lacking(open),
+        None => say!("asked-first", asked = question(open.question, open.about.as_deref().unwrap_or_default())),
+    }
+}

@@ -1,0 +1,85 @@
+### Questions of the procedure. Of each: the question, what stands before an answer in a list, its answers as buttons, and what has to be said
+### with an answer. $of is the point or source that it is asked of, as people wrote it.
+
+# Where an answer is told: $asked is what the question is about, $answer a button's text, $words what was said with it, which may be empty.
+asked-told = { $words ->
+    [none] { $asked }: { $answer }
+   *[other] { $asked }: { $answer }. { $words }
+}
+asked-lacks = Answer: { $asked }
+# An answer that nothing goes on under. Life-critical.
+asked-stopped = { $asked }: { $answer }. Treat as live, put it right, and answer again.
+asked-first = Answer this first: { $asked }
+asked-unknown = This question does not belong to this job, or has no such answer. Go back and answer what is asked here.
+# On a button; $answer is one of the answers.
+asked-save = Save: { $answer }
+asked-words = Say how, what or where: a word or two.
+
+asked-told-each-other = Have owner and contractor told each other how they lock, and who controls the points?
+asked-told-each-other-short = Owner and contractor
+asked-told-each-other-told = Told each other
+asked-told-each-other-told-words = Who told whom
+asked-told-each-other-one-employer = One employer only
+
+asked-instrument-fit = Do the indicator and its leads have two poles, and category and voltage for this place?
+asked-instrument-fit-short = Instruments for this place
+asked-instrument-fit-fits = Yes, read on instrument and leads
+asked-instrument-fit-does-not-fit = No
+
+asked-right-board = Is { $of } the right switch? See what it feeds live, without opening anything.
+asked-right-board-short = Right switch, { $of }
+asked-right-board-seen-live = Seen live
+asked-right-board-seen-live-words = What was seen live: a lamp, a load, a meter
+asked-right-board-traced = Traced
+asked-right-board-traced-words = How it was traced
+asked-right-board-not-shown = Could not be shown
+asked-right-board-not-shown-words = Why not
+
+asked-starts-itself = Can { $of } start or come back by itself, or from afar?
+asked-starts-itself-short = Starting by itself, { $of }
+asked-starts-itself-blocked = Blocked at its controller
+asked-starts-itself-blocked-words = How it is blocked
+asked-starts-itself-cannot = It cannot
+asked-starts-itself-cannot-words = How that is known
+asked-starts-itself-not-blocked = Yes, and it is not blocked
+
+asked-tried-to-start = Work the normal controls, with everybody near told. Does anything start? Set them back to off.
+asked-tried-to-start-short = Tried to start
+asked-tried-to-start-nothing-moved = Nothing started
+asked-tried-to-start-not-tried = Not tried
+asked-tried-to-start-not-tried-words = Why not
+asked-tried-to-start-it-started = It started
+
+asked-neutral-current = Clamp the neutral before it is parted, everything else live. Does it carry current?
+asked-neutral-current-short = Current in the neutral
+asked-neutral-current-none = No current
+asked-neutral-current-none-words = What was read, with what
+asked-neutral-current-current = It carries current
+
+asked-live-beside = Is anything within reach of the work still live?
+asked-live-beside-short = Live parts beside the work
+asked-live-beside-none = Nothing within reach
+asked-live-beside-screened = Screened
+asked-live-beside-screened-words = What is live, and how it is screened
+asked-live-beside-not-screened = Live and not screened
+
+asked-left-inside = Count tools, links, shorts and earths. Is anything left inside?
+asked-left-inside-short = Left inside
+asked-left-inside-nothing = Nothing: all counted out
+asked-left-inside-something = Something is left inside
+
+asked-rcd = Were the RCDs tested, with the supply back?
+asked-rcd-short = RCDs
+asked-rcd-measured = By instrument
+asked-rcd-measured-words = Trip time and current, with what
+asked-rcd-button = By their button only
+asked-rcd-none-fitted = None fitted
+asked-rcd-not-tested = Not tested
+asked-rcd-not-tested-words = Why not
+
+asked-controls-back = Is the control of { $of } back to automatic?
+asked-controls-back-short = Control of { $of }
+asked-controls-back-automatic = Back to automatic
+asked-controls-back-automatic-words = Who was told
+asked-controls-back-left-blocked = Left blocked
+asked-controls-back-left-blocked-words = Why, and who knows
