@@ -13,7 +13,7 @@ use super::{DeviceId, EntryId};
 
 use stillbar_values::network::{Link, Node, Position};
 use stillbar_values::tag::TagId;
-use stillbar_values::{Earthing, Means, Order, PointKind, Reading, System, Tolerance};
+use stillbar_values::{Conductor, Earthing, Means, Order, PointKind, Reading, System, Tolerance};
 pub use stillbar_values::{PhotoDoubt, Rotation};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
@@ -66,8 +66,11 @@ pub enum Fact {
         system: System,
         earthing: Earthing,
         order: Order,
-        /// Line to neutral (line to line for three-wire), in millivolts.
+        /// The voltage that the system is named by, in millivolts.
         nominal_millivolts: u32,
+        /// The conductors of a system of one's own.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        own: Vec<Conductor>,
         /// The limit for figures that count as no indication; none unless the company set one.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         limit: Option<Limit>,
@@ -77,6 +80,24 @@ pub enum Fact {
     },
     /// The person in charge changes the limit of this job; the proof ends.
     LimitSet { limit: Option<Limit> },
+    /// Conductors, earthing or voltage had been noted wrong: this is what is there. The proof ends.
+    SystemCorrected {
+        system: System,
+        earthing: Earthing,
+        nominal_millivolts: u32,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        own: Vec<Conductor>,
+        why: String,
+    },
+    /// Something near the work cannot be made dead here and stays live: what, where, and how it is screened. `conductors`: those of the
+    /// job's own set that it is, which no point opens and which leave the dead test by name.
+    StaysLive {
+        what: String,
+        at: String,
+        screened: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        conductors: Vec<String>,
+    },
     /// The job is now about something else or more.
     ScopeChanged { scope: String, why: String },
     /// What is worked on in the site's network: ids of nodes or links.

@@ -84,6 +84,7 @@ fn stand_in(kind: &str) -> Option<(Fact, &'static [&'static str])> {
                 earthing: Earthing::Unknown,
                 order: Order::default(),
                 nominal_millivolts: 230_000,
+                own: Vec::new(),
                 limit: None,
                 tolerance: Tolerance::default(),
             };

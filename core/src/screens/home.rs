@@ -9,13 +9,14 @@ use super::context::{Act, Look};
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::rules;
+use super::system;
 use crate::app::NotDone;
 use crate::job::ProofState;
 use crate::job::steps::Step;
 use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Earthing, Order, System, parse_volts};
+use crate::prove::{Order, parse_volts};
 use crate::store::{JobRow, LockRow};
 use crate::text::times;
 use crate::text::{self, AskDevice, AskFirst, AskJob, Gone};
@@ -160,13 +161,10 @@ pub fn new_job(look: &Look) -> Page {
     page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
     let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
     page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
-    page.choice("system", "Conductors at the point of work", options(&System::ALL, text::system), look.draft("system"));
-    page.choice("earthing", "Earthing arrangement", options(&Earthing::ALL, text::earthing), look.draft("earthing"));
+    system::form(&mut page, look, None);
     let usual = word_of(&Order::default());
     page.choice("order", "Order of the dead test", options(&Order::ALL, text::order), look.draft_or("order", &usual));
     page.para("Orders differ between documents. Take the one that your site wants.");
-    let hint = "Line to neutral, such as 230. For three wire line to line, such as 400.";
-    page.field("volts", "Nominal voltage in volts", hint, look.draft("volts"), EntryKind::Number, 8);
     rules::at_set_up(&mut page, look);
     let usual = word_of(&Tolerance::default());
     let tolerances = options(&Tolerance::ALL, text::tolerance);
@@ -265,10 +263,8 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     let place = line(act, "place", AskJob::Place)?;
     let equipment = line(act, "equipment", AskJob::Equipment)?;
     let scope = act.need("scope", AskJob::Scope)?;
-    let system = picked::<System>(act, "system", AskJob::System)?;
-    let earthing = picked::<Earthing>(act, "earthing", AskJob::Earthing)?;
+    let system = system::given(act)?;
     let order = picked::<Order>(act, "order", AskJob::Order)?;
-    let nominal_millivolts = volts(act, "volts", AskJob::Volts)?;
     let tolerance = picked::<Tolerance>(act, "tolerance", AskJob::Tolerance)?;
     let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
     let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
@@ -282,10 +278,11 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
         place,
         equipment,
         scope,
-        system,
-        earthing,
+        system: system.system,
+        earthing: system.earthing,
         order,
-        nominal_millivolts,
+        nominal_millivolts: system.nominal,
+        own: system.own,
         limit: act.world().limit.clone(),
         tolerance,
     };

@@ -25,6 +25,7 @@ mod restore;
 mod rules;
 mod supply;
 pub mod svg;
+mod system;
 mod tags;
 mod text;
 mod work;

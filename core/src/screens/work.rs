@@ -8,7 +8,7 @@ use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put, sign_here};
 use super::parts::{EntryKind, Tone};
 use super::plan::sources;
-use super::rules;
+use super::{rules, system};
 use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, Standing, TroubleKind};
@@ -113,6 +113,9 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
     page.button("Keep that the neutral was parted", "neutral");
 
+    system::change(&mut page, look, job);
+    system::stays_live(&mut page, look, job);
+
     rules::change(&mut page, look, job);
 
     page.heading("A point of isolation is missing");
@@ -169,6 +172,7 @@ pub fn shift(look: &Look, job: &Job) -> Page {
 /// Does what a button on these screens says.
 pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
+        "system" | "stays-live" => return system::act(act, job, verb),
         super::asked::ANSWER => return super::asked::act(act, job, None, arg),
         super::asked::SAY => return super::asked::say(act, arg),
         "begin" => {

@@ -58,7 +58,7 @@ fn an_indication_stops_the_job() {
 /// Beside a cause that gives every reading none of them is doubted: that would send somebody to a live board once more.
 #[test]
 fn a_cause_that_explains_all_leaves_no_reading_to_doubt() {
-    let plan = PLAN.replace("Three phase with neutral: L1, L2, L3, N, PE", "Three wire: L1, L2, L3, PE");
+    let plan = PLAN.replace("Three phase with neutral: L1, L2, L3, N, PE", "Three phase, no neutral: L1, L2, L3, PE");
     let plan = plan.replace("choose Conductors that it opens = N\n", "");
     let proved = "tap The reference is earth\n";
     let begin = &INDICATION[..INDICATION.find(proved).unwrap() + proved.len()];

@@ -6,6 +6,9 @@ use stillbar_rules::job::asked::{Given, Open};
 /// A question, as it is asked. `of`: what the point or source is called that it is asked of.
 pub fn question(code: &str, of: &str) -> String {
     match code {
+        "high-line" => say!("asked-high-line"),
+        "grounded-line" => say!("asked-grounded-line"),
+        "earthed-pole" => say!("asked-earthed-pole"),
         "told-each-other" => say!("asked-told-each-other"),
         "instrument-fit" => say!("asked-instrument-fit"),
         "right-board" => say!("asked-right-board", of = of),
@@ -23,6 +26,9 @@ pub fn question(code: &str, of: &str) -> String {
 /// What a question is about, before its answer.
 pub fn asked_of(code: &str, of: &str) -> String {
     match code {
+        "high-line" => say!("asked-high-line-short"),
+        "grounded-line" => say!("asked-grounded-line-short"),
+        "earthed-pole" => say!("asked-earthed-pole-short"),
         "told-each-other" => say!("asked-told-each-other-short"),
         "instrument-fit" => say!("asked-instrument-fit-short"),
         "right-board" => say!("asked-right-board-short", of = of),
@@ -40,6 +46,18 @@ pub fn asked_of(code: &str, of: &str) -> String {
 /// An answer.
 pub fn answer_to(question: &str, answer: &str) -> String {
     match (question, answer) {
+        ("high-line", "l1") => say!("asked-high-line-l1"),
+        ("high-line", "l2") => say!("asked-high-line-l2"),
+        ("high-line", "l3") => say!("asked-high-line-l3"),
+        ("high-line", "not-known") => say!("asked-high-line-not-known"),
+        ("grounded-line", "l1") => say!("asked-grounded-line-l1"),
+        ("grounded-line", "l2") => say!("asked-grounded-line-l2"),
+        ("grounded-line", "l3") => say!("asked-grounded-line-l3"),
+        ("grounded-line", "not-known") => say!("asked-grounded-line-not-known"),
+        ("earthed-pole", "plus") => say!("asked-earthed-pole-plus"),
+        ("earthed-pole", "minus") => say!("asked-earthed-pole-minus"),
+        ("earthed-pole", "none") => say!("asked-earthed-pole-none"),
+        ("earthed-pole", "not-known") => say!("asked-earthed-pole-not-known"),
         ("told-each-other", "told") => say!("asked-told-each-other-told"),
         ("told-each-other", "one-employer") => say!("asked-told-each-other-one-employer"),
         ("instrument-fit", "fits") => say!("asked-instrument-fit-fits"),
@@ -73,6 +91,18 @@ pub fn answer_to(question: &str, answer: &str) -> String {
 /// What has to be said with an answer; nothing with one that says all.
 pub fn answer_words(question: &str, answer: &str) -> Option<String> {
     Some(match (question, answer) {
+        ("high-line", "l1") => say!("asked-high-line-l1-words"),
+        ("high-line", "l2") => say!("asked-high-line-l2-words"),
+        ("high-line", "l3") => say!("asked-high-line-l3-words"),
+        ("high-line", "not-known") => say!("asked-high-line-not-known-words"),
+        ("grounded-line", "l1") => say!("asked-grounded-line-l1-words"),
+        ("grounded-line", "l2") => say!("asked-grounded-line-l2-words"),
+        ("grounded-line", "l3") => say!("asked-grounded-line-l3-words"),
+        ("grounded-line", "not-known") => say!("asked-grounded-line-not-known-words"),
+        ("earthed-pole", "plus") => say!("asked-earthed-pole-plus-words"),
+        ("earthed-pole", "minus") => say!("asked-earthed-pole-minus-words"),
+        ("earthed-pole", "none") => say!("asked-earthed-pole-none-words"),
+        ("earthed-pole", "not-known") => say!("asked-earthed-pole-not-known-words"),
         ("told-each-other", "told") => say!("asked-told-each-other-told-words"),
         ("right-board", "seen-live") => say!("asked-right-board-seen-live-words"),
         ("right-board", "traced") => say!("asked-right-board-traced-words"),

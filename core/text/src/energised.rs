@@ -29,6 +29,8 @@ pub fn odd(finding: &Finding) -> String {
         }
         Odd::Unbalanced(percent) => say!("odd-unbalanced", percent = tenth(percent)),
         Odd::Delta(line, Arrangement::CornerGrounded(_)) => say!("odd-delta-corner", line = line),
-        Odd::Delta(line, Arrangement::HighLeg(_) | Arrangement::Star) => say!("odd-delta-high-leg", line = line),
+        Odd::Delta(line, Arrangement::HighLeg(_) | Arrangement::Star | Arrangement::Halves) => {
+            say!("odd-delta-high-leg", line = line)
+        }
     }
 }

@@ -8,6 +8,7 @@ use stillbar_journal::fact::{About, Duty, Found, PhotoDoubt, ProvedOn, RotationG
 use stillbar_journal::{Entry, EntryId, Fact};
 use stillbar_rules::job::{Job, NamedLock, Part, Summary};
 use stillbar_rules::point::Means;
+use stillbar_rules::prove::Supply;
 use stillbar_rules::supply::Position;
 use stillbar_rules::world::World;
 
@@ -46,6 +47,13 @@ fn recorded(told: &Summary, names: &World) -> String {
     let part = called(&told.part, names);
     match &told.fact {
         Fact::JobOpened { title, .. } => say!("entry-job-opened", title = title),
+        Fact::SystemCorrected { system, earthing, nominal_millivolts, own, why } => {
+            let conductors = words::supply(&Supply { own: own.clone(), ..Supply::of(*system, *nominal_millivolts) });
+            say!("entry-system-corrected", system = conductors, earthing = words::earthing(*earthing), why = why)
+        }
+        Fact::StaysLive { what, at, screened, .. } => {
+            say!("entry-stays-live", what = what, at = at, screened = screened)
+        }
         Fact::ScopeChanged { scope, why } => say!("entry-scope", scope = scope, why = why),
         Fact::PermitNoted { reference: Some(reference), .. } => say!("entry-permit", reference = reference),
         Fact::PermitNoted { why_none: Some(why), .. } => say!("entry-no-permit", why = why),

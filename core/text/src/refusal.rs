@@ -51,7 +51,8 @@ fn alone(why: &AloneRefusal) -> String {
         AloneRefusal::NameAlike { name, other } => say!("name-alike", name = name, other = other),
         AloneRefusal::LimitUnruled => say!("limit-unruled"),
         AloneRefusal::LimitTooHigh(error) => say!("limit-lower", limit = limit(error)),
-        AloneRefusal::NotLowVoltage { volts } => say!("not-low-voltage", volts = *volts),
+        AloneRefusal::NotLowVoltage { volts, most } => say!("not-low-voltage", volts = *volts, most = *most),
+        AloneRefusal::OwnConductors => say!("own-conductors"),
     }
 }
 
@@ -63,6 +64,8 @@ fn plan(why: &PlanRefusal, names: &World) -> String {
             say!("leaves-lock", person = names.name(*person), place = label(place))
         }
         PlanRefusal::LeavesCharge { person } => say!("leaves-charge", person = names.name(*person)),
+        PlanRefusal::StaysLiveUnsaid => say!("stays-live-unsaid"),
+        PlanRefusal::MayNotStayLive { conductor } => say!("may-not-stay-live", conductor = conductor),
         PlanRefusal::ControlDevice => say!("control-device"),
         PlanRefusal::PointAlike { label } => say!("point-alike", label = label),
         PlanRefusal::PointNotOfSite => say!("point-not-of-site"),

@@ -1,7 +1,7 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
 use super::catalogue::say;
-use super::words::{proof_state, semicolons, sentences};
+use super::words::{commas, proof_state, semicolons, sentences};
 use crate::reader::Reader;
 use serde::Serialize;
 use stillbar_journal::Stamp;
@@ -60,6 +60,13 @@ fn proved(job: &Job, reader: &Reader, since: &Stamp) -> String {
     const SOON_MS: i64 = 30 * 60_000;
     let with = job.run().map(|r| super::instrument(reader.world, r.indicator)).unwrap_or_default();
     let proved = say!("standing-proved", by = reader.by(since), with = with);
+    let proved = if job.stays_live.is_empty() {
+        proved
+    } else {
+        let live = commas(job.stays_live.iter().map(|live| live.what.clone()));
+        let dead = commas(job.conductors().into_iter().map(|c| c.name));
+        sentences(say!("standing-still-live", dead = dead, live = live), proved)
+    };
     let proved = match job.proof_left() {
         Some(left) if left < SOON_MS => {
             sentences(proved, say!("standing-runs-out", minutes = (left.max(0) + 59_999) / 60_000))
@@ -91,6 +98,15 @@ fn beside(said: &SaidBeside, job: &Job, reader: &Reader) -> String {
         SaidBeside::CauseNotFound(trouble, cause) => {
             let (met, by) = (super::trouble(&trouble.kind), reader.by(&cause.stamp));
             say!("standing-cause-not-found", trouble = met, cause = &*cause.cause, by = by)
+        }
+        SaidBeside::StaysLive(live) => {
+            say!(
+                "standing-stays-live",
+                what = &*live.what,
+                at = &*live.at,
+                screened = &*live.screened,
+                by = reader.by(&live.stamp)
+            )
         }
         SaidBeside::Unshown(given) => {
             let of = given.of.map(|id| job.called(id)).unwrap_or_default();

@@ -59,6 +59,8 @@ pub fn ended(why: &Ended) -> String {
         Ended::Limit => say!("ended-limit"),
         Ended::NeutralParted { what } => say!("ended-neutral-parted", what = what),
         Ended::Withdrawn => say!("ended-withdrawn"),
+        Ended::SystemCorrected => say!("ended-system-corrected"),
+        Ended::StaysLive { what } => say!("ended-stays-live", what = what),
         Ended::Answered { question, answer } => say!("ended-answered", says = told(question, answer, "", "")),
     }
 }

@@ -10,7 +10,7 @@ use stillbar_rules::point::LockRow;
 use stillbar_rules::point::{Lock, PointKind};
 use stillbar_rules::prove::judge::energised::{Rotation, Tolerance};
 use stillbar_rules::prove::limit::LimitError;
-use stillbar_rules::prove::{Earthing, Met, Order, Reading, System, volts};
+use stillbar_rules::prove::{Earthing, Met, Order, Reading, Supply, System, volts};
 use stillbar_rules::supply::{LinkKind, Position, SourceSort};
 
 /// What a lock is on.
@@ -88,6 +88,37 @@ pub fn system(system: System) -> String {
         System::OnePhase => say!("system-one-phase"),
         System::ThreePhaseNeutral => say!("system-three-phase-neutral"),
         System::ThreeWire => say!("system-three-wire"),
+        System::Pen => say!("system-pen"),
+        System::TwoLines => say!("system-two-lines"),
+        System::SiteTransformer => say!("system-site-transformer"),
+        System::SiteTransformerThree => say!("system-site-transformer-three"),
+        System::SplitPhase => say!("system-split-phase"),
+        System::HighLeg => say!("system-high-leg"),
+        System::CornerGrounded => say!("system-corner-grounded"),
+        System::DcTwoWire => say!("system-dc-two-wire"),
+        System::DcThreeWire => say!("system-dc-three-wire"),
+        System::Own => say!("system-own"),
+    }
+}
+
+/// A supply with its voltage; a set of one's own by the names of its conductors.
+pub fn supply(supply: &Supply) -> String {
+    let own = commas(supply.own.iter().map(|c| c.name.clone()));
+    match supply.system {
+        System::Own => say!("supply-own", conductors = own, volts = volts(supply.nominal)),
+        plain => say!("supply-named", system = system(plain), volts = volts(supply.nominal)),
+    }
+}
+
+/// Which voltage a system is named by, as a hint.
+pub fn named_by(system: System) -> String {
+    match system {
+        System::OnePhase | System::ThreePhaseNeutral | System::SplitPhase => say!("named-by-neutral"),
+        System::Pen => say!("named-by-pen"),
+        System::ThreeWire | System::TwoLines | System::SiteTransformerThree => say!("named-by-lines"),
+        System::HighLeg | System::CornerGrounded => say!("named-by-lines"),
+        System::SiteTransformer | System::DcTwoWire | System::DcThreeWire => say!("named-by-poles"),
+        System::Own => say!("named-by-highest"),
     }
 }
 

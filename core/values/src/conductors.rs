@@ -57,6 +57,8 @@ pub enum ConductorError {
 
 /// The most conductors that are tested together.
 pub const MAX: usize = 64;
+/// The longest name of a supply, in characters.
+const SUPPLY: usize = 40;
 /// The longest name of a conductor, in characters.
 pub const NAME: usize = 12;
 
@@ -97,6 +99,11 @@ impl Role {
         matches!(self, Role::Protective | Role::Pen)
     }
 
+    /// Whether it is a line, or a pole of a DC supply.
+    pub fn is_line(self) -> bool {
+        matches!(self, Role::Line | Role::DcPlus | Role::DcMinus)
+    }
+
     /// How dangerous a conductor of this role could be if it is not dead: higher is worse.
     /// Common practice, no source: lines, DC poles and control before neutral and mid-point before protective.
     pub fn danger(self) -> u8 {
@@ -128,7 +135,7 @@ impl Conductor {
     }
 }
 
-/// Reads a list such as `L1,L2,L3,N,PE` or `U=line,V=line,N`.
+/// Reads a list such as `L1,L2,L3,N,PE` or `U=line,V=line,N`; of another supply, `S+=dc-plus@String A`.
 pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
     let parts: Vec<&str> = list.split(',').map(str::trim).filter(|p| !p.is_empty()).collect();
     if parts.len() > MAX {
@@ -140,12 +147,19 @@ pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
         let conductor = match part.split_once('=') {
             None => Conductor::named(part).ok_or_else(unknown)?,
             Some((name, role)) => {
+                let (role, supply) = match role.split_once('@') {
+                    Some((role, supply)) => (role, Some(supply.trim().to_owned())),
+                    None => (role, None),
+                };
+                if supply.as_ref().is_some_and(|s| s.is_empty() || s.chars().count() > SUPPLY) {
+                    return Err(unknown());
+                }
                 let role = Role::of_name(role.trim()).ok_or_else(unknown)?;
                 let name = name.trim();
                 if name.is_empty() || name.chars().count() > NAME {
                     return Err(unknown());
                 }
-                Conductor { name: name.into(), role, supply: None }
+                Conductor { name: name.into(), role, supply }
             }
         };
         if found.iter().any(|c| c.name == conductor.name) {

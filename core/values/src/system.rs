@@ -2,18 +2,36 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::conductors::Conductor;
-
-/// Which conductors a dead test is about.
+/// Which conductors a dead test is about, and what stands between them while they are live: [`crate::Supply`] has that as a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum System {
-    /// L, N, PE: three tests.
+    /// L, N, PE: three tests. Named by line to neutral.
     OnePhase,
-    /// L1, L2, L3, N, PE: ten tests.
+    /// L1, L2, L3, N, PE: ten tests. Named by line to neutral.
     ThreePhaseNeutral,
-    /// L1, L2, L3, PE: six tests.
+    /// L1, L2, L3, PE: six tests. Named by line to line.
     ThreeWire,
+    /// L1, L2, L3 and a PEN: six tests. Named by line to PEN.
+    Pen,
+    /// Two lines of a supply without neutral, and PE. Named by line to line.
+    TwoLines,
+    /// Tools at 110 V: two poles, the middle of the winding at earth. Named by pole to pole.
+    SiteTransformer,
+    /// The same with three lines, the star point at earth. Named by line to line.
+    SiteTransformerThree,
+    /// Two lines, each the same voltage to the neutral in the middle of the winding. Named by line to neutral.
+    SplitPhase,
+    /// Three lines in delta, the middle of one side is the neutral: the line across from it stands higher. Named by line to line.
+    HighLeg,
+    /// Three lines in delta, one of them at earth. Named by line to line.
+    CornerGrounded,
+    /// L+, L-, PE. Named by pole to pole.
+    DcTwoWire,
+    /// L+, M, L-, PE. Named by pole to pole.
+    DcThreeWire,
+    /// Conductors that whoever opened the job listed, with their roles and supplies. Named by the highest voltage between any two.
+    Own,
 }
 
 /// How the installation is earthed (IEC 60364-1).
@@ -41,17 +59,21 @@ pub enum Earthing {
 
 impl System {
     /// All, as offered.
-    pub const ALL: [System; 3] = [System::ThreePhaseNeutral, System::ThreeWire, System::OnePhase];
-
-    /// Its conductors, in the order of the terminals.
-    pub fn conductors(self) -> Vec<Conductor> {
-        let names: &[&str] = match self {
-            System::OnePhase => &["L", "N", "PE"],
-            System::ThreePhaseNeutral => &["L1", "L2", "L3", "N", "PE"],
-            System::ThreeWire => &["L1", "L2", "L3", "PE"],
-        };
-        names.iter().filter_map(|name| Conductor::named(name)).collect()
-    }
+    pub const ALL: [System; 13] = [
+        System::ThreePhaseNeutral,
+        System::OnePhase,
+        System::ThreeWire,
+        System::Pen,
+        System::TwoLines,
+        System::SiteTransformer,
+        System::SiteTransformerThree,
+        System::SplitPhase,
+        System::HighLeg,
+        System::CornerGrounded,
+        System::DcTwoWire,
+        System::DcThreeWire,
+        System::Own,
+    ];
 }
 
 impl Earthing {

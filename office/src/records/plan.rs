@@ -227,6 +227,7 @@ pub fn plan_job(
             earthing: new.earthing,
             order: new.order,
             nominal_millivolts: new.nominal_millivolts,
+            own: Vec::new(),
             limit: None,
             tolerance: Tolerance::default(),
         };

@@ -117,6 +117,7 @@ impl Phone {
             earthing: Earthing::ALL[0],
             order: Order::ALL[0],
             nominal_millivolts: 230_000,
+            own: Vec::new(),
             limit: None,
             tolerance: Tolerance::default(),
         };

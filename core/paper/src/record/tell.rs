@@ -96,7 +96,7 @@ impl Teller<'_> {
             site: job.site.and_then(|site| self.reader.world.sites.get(&site).cloned()),
             equipment: job.equipment.clone(),
             scope: job.scope.clone(),
-            system: Claim::of(job.system, text::system(job.system)),
+            system: Claim::of(job.system, text::supply(&job.supply())),
             earthing: Claim::of(job.earthing, text::earthing(job.earthing)),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),

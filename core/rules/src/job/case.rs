@@ -78,10 +78,22 @@ impl Job {
         let limits = self.limits();
         (case.earthing, case.order) = (self.earthing, self.order);
         (case.dead_limit_mv, case.dead_limit_dc_mv) = (limits.ac_mv, limits.dc_mv);
+        let (nominal, named) = (&mut case.nominal, Some(self.nominal));
         match self.system {
-            System::ThreeWire => case.nominal.line_line_mv = Some(self.nominal),
-            System::OnePhase | System::ThreePhaseNeutral => case.nominal.line_neutral_mv = Some(self.nominal),
+            System::OnePhase | System::ThreePhaseNeutral | System::Pen => nominal.line_neutral_mv = named,
+            System::ThreeWire | System::TwoLines | System::SiteTransformerThree | System::CornerGrounded => {
+                nominal.line_line_mv = named;
+            }
+            System::SplitPhase => {
+                (nominal.line_neutral_mv, nominal.line_line_mv) = (named, Some(self.nominal.saturating_mul(2)));
+            }
+            System::SiteTransformer | System::HighLeg => {
+                (nominal.line_neutral_mv, nominal.line_line_mv) = (Some(self.nominal / 2), named);
+            }
+            System::DcTwoWire | System::DcThreeWire => nominal.dc_mv = named,
+            System::Own => (nominal.line_line_mv, nominal.dc_mv) = (named, named),
         }
+        case.supply = Some(self.supply());
         case.nominal.control_mv = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts).min();
         let opened = |c: &crate::prove::Conductor| match c.role {
             Role::Control => self.opens_control(&c.name),

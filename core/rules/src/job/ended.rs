@@ -119,6 +119,13 @@ pub enum Ended {
     },
     /// An entry was withdrawn.
     Withdrawn,
+    /// Conductors, earthing or voltage had been noted wrong.
+    SystemCorrected,
+    /// Something stays live.
+    StaysLive {
+        /// What.
+        what: String,
+    },
     /// A question was answered so that nothing goes on.
     Answered {
         /// Its code.
@@ -204,6 +211,8 @@ impl Ended {
             Ended::Shift => "shift",
             Ended::WayAnswered => "way-answered",
             Ended::Answered { .. } => "answered",
+            Ended::SystemCorrected => "system-corrected",
+            Ended::StaysLive { .. } => "stays-live",
             Ended::WorkLeft => "work-left",
             Ended::WorkFinished => "work-finished",
             Ended::WorkStopped => "work-stopped",

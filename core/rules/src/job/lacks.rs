@@ -7,8 +7,8 @@ use super::{Back, Blocker, Job, Source, Standing, SupplyName};
 use crate::journal::EntryId;
 use crate::journal::fact::{About, On, SourceKind};
 use crate::point::{Lock, Point, uncovered};
-use crate::prove::Role;
 use crate::prove::conditions::neutral_has_to_open;
+use crate::prove::{Conductor, Role};
 
 impl Job {
     /// What `step` still lacks.
@@ -132,7 +132,10 @@ impl Job {
     pub(super) fn point_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
         // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
         if self.points.iter().any(|p| p.cuts.is_none()) {
-            for line in self.conductors().into_iter().filter(|c| c.role == Role::Line && !self.opens(&c.name)) {
+            // A line at earth may be a solid link, once somebody has shown which it is.
+            let supply = self.supply();
+            let has_to = |c: &Conductor| c.role.is_line() && supply.grounded() != Some(c.name.as_str());
+            for line in self.conductors().into_iter().filter(|c| has_to(c) && !self.opens(&c.name)) {
                 way(OpenWay::LineClosed { line: line.name });
             }
         }
@@ -148,7 +151,8 @@ impl Job {
             }
         }
         if neutral_has_to_open(self.earthing) {
-            for neutral in self.of_role(Role::Neutral).filter(|n| !self.opens(n)) {
+            let middle = |c: &Conductor| matches!(c.role, Role::Neutral | Role::MidPoint);
+            for neutral in self.of(middle).filter(|n| !self.opens(n)) {
                 way(OpenWay::NeutralClosed { neutral, earthing: self.earthing });
             }
         }
@@ -168,8 +172,8 @@ impl Job {
         }
     }
 
-    fn of_role(&self, role: Role) -> impl Iterator<Item = String> {
-        self.conductors().into_iter().filter(move |c| c.role == role).map(|c| c.name)
+    fn of(&self, which: impl Fn(&Conductor) -> bool) -> impl Iterator<Item = String> {
+        self.conductors().into_iter().filter(move |c| which(c)).map(|c| c.name)
     }
 
     /// What the points of a found source have to open: its own terminals; or every line, and the neutral where it may not be earth or the
@@ -180,8 +184,8 @@ impl Job {
         }
         let over = matches!(source.kind, SourceKind::Generator | SourceKind::SecondFeeder | SourceKind::Ups);
         let doubtful = neutral_has_to_open(self.earthing);
-        let neutral = self.of_role(Role::Neutral).filter(|_| over || doubtful);
-        self.of_role(Role::Line).chain(neutral).collect()
+        let neutral = |c: &Conductor| matches!(c.role, Role::Neutral | Role::MidPoint) && (over || doubtful);
+        self.of(|c| c.role.is_line()).chain(self.of(neutral)).collect()
     }
 
     fn instrument_lacks(&self, lacks: &mut Vec<Blocker>) {

@@ -11,11 +11,22 @@ pub fn of(limit: &Limit) -> Limits {
     Limits { ac_mv: limit.ac, dc_mv: limit.dc }
 }
 
+/// Where an instrument has to begin at the latest on conductors of which nobody knows the lowest voltage, in millivolts: half of it. Our rule,
+/// no source; a control supply of 24 V is the lowest that is common.
+const LOWEST_OWN: u32 = 24_000;
+
 /// What the normal supply of a job is, by the voltage that it is named by.
 pub fn supply(system: System, nominal: u32) -> LimitSource {
     match system {
-        System::ThreeWire => LimitSource::LineLine(nominal),
-        System::OnePhase | System::ThreePhaseNeutral => LimitSource::LineNeutral(nominal),
+        System::OnePhase | System::ThreePhaseNeutral | System::Pen | System::SplitPhase => {
+            LimitSource::LineNeutral(nominal)
+        }
+        System::ThreeWire | System::TwoLines | System::SiteTransformerThree | System::CornerGrounded => {
+            LimitSource::LineLine(nominal)
+        }
+        System::SiteTransformer | System::HighLeg => LimitSource::TwoLines(nominal),
+        System::DcTwoWire | System::DcThreeWire => LimitSource::Poles(nominal),
+        System::Own => LimitSource::Control(nominal.min(LOWEST_OWN)),
     }
 }
 

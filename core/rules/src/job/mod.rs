@@ -45,7 +45,7 @@ use crate::journal::fact::{Duty, Limit, On, ProvedOn, Rotation, RotationGuard, S
 use crate::journal::{EntryId, Stamp};
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Conductor, Earthing, Order, Role, Run, System, Taken, Test};
+use crate::prove::{Conductor, Earthing, Order, Role, Run, Supply, System, Taken, Test};
 
 /// A job as the journal tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -72,8 +72,12 @@ pub struct Job {
     pub earthing: Earthing,
     /// The order of the dead test.
     pub order: Order,
-    /// Line to neutral (three-wire: line to line), millivolts.
+    /// The voltage that the system is named by, millivolts.
     pub nominal: u32,
+    /// The conductors of a system of one's own.
+    pub own: Vec<Conductor>,
+    /// What cannot be made dead here and stays live.
+    pub stays_live: Vec<StaysLive>,
     /// The company's limit for figures that count as no indication; none unless it set one.
     pub limit: Option<Limit>,
     /// When the limit was last changed in this job.
@@ -184,9 +188,16 @@ impl Job {
         self.stamp.id
     }
 
-    /// The conductors to test: those of the system, and those that a found control supply brings.
+    /// The supply, with the line that is marked in it as far as somebody has shown which.
+    pub fn supply(&self) -> Supply {
+        Supply { system: self.system, nominal: self.nominal, marked: asked::marked(self), own: self.own.clone() }
+    }
+
+    /// The conductors to test: those of the system, and those that a found control supply brings. What stays live is none of them.
     pub fn conductors(&self) -> Vec<Conductor> {
-        let mut all = self.system.conductors();
+        let mut all = Supply { own: self.own.clone(), ..Supply::of(self.system, self.nominal) }.conductors();
+        let named = |c: &Conductor| self.stays_live.iter().any(|live| live.conductors.contains(&c.name));
+        all.retain(|c| !(named(c) && self.may_stay_live(&c.name)));
         for source in self.found() {
             for terminal in &source.terminals {
                 if !all.iter().any(|c| c.name == *terminal) {
@@ -196,6 +207,17 @@ impl Job {
             }
         }
         all
+    }
+
+    /// Whether a conductor may leave the dead test as one that stays live: it is of the job's own set and of a supply beside the normal
+    /// one, of which no point opens anything. Whatever a point could open lies behind it, and is proved dead.
+    pub fn may_stay_live(&self, name: &str) -> bool {
+        let here = self.own.iter().find(|c| c.name == name && !c.role.is_reference());
+        let Some(supply) = here.filter(|_| self.system == System::Own).and_then(|c| c.supply.as_ref()) else {
+            return false;
+        };
+        let of_it = |pole: &String| self.own.iter().any(|c| c.name == *pole && c.supply.as_ref() == Some(supply));
+        !self.points.iter().any(|p| p.poles.iter().any(of_it))
     }
 
     /// The dead test.

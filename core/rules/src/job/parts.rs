@@ -17,6 +17,21 @@ pub struct Elsewhere {
     pub why: String,
 }
 
+/// Something that cannot be made dead here.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct StaysLive {
+    /// When and by whom it was said.
+    pub stamp: Stamp,
+    /// What it is.
+    pub what: String,
+    /// Where.
+    pub at: String,
+    /// How it is screened.
+    pub screened: String,
+    /// Which conductors of the job's own set it is.
+    pub conductors: Vec<String>,
+}
+
 /// What becomes of readings with the supply back that do not look as they should.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Answered {

@@ -8,7 +8,7 @@ use super::{Answered, Blocker, Job};
 use crate::journal::EntryId;
 use crate::journal::fact::SupplyAnswer;
 use crate::prove::judge::energised::{Arrangement, Energised, Finding, Rotation, energised};
-use crate::prove::{Earthing, Reading, Role, System, Taken};
+use crate::prove::{Conductor, Earthing, Reading, Role, System, Taken};
 
 /// Something that was read with the supply back and does not look as it should.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,24 +45,28 @@ impl Job {
         if let Some(other) = self.other() {
             pairs.extend(lines.iter().map(|line| own(line, &other)));
         }
-        if let [one, two, three] = &lines[..] {
-            pairs.extend([own(one, two), own(two, three), own(three, one)]);
+        match &lines[..] {
+            [one, two, three] => pairs.extend([own(one, two), own(two, three), own(three, one)]),
+            lines => pairs.extend(lines.windows(2).map(|two| own(&two[0], &two[1]))),
         }
         pairs
     }
 
     fn lines(&self) -> Vec<String> {
-        self.conductors().into_iter().filter(|c| c.role == Role::Line).map(|c| c.name).collect()
+        self.conductors().into_iter().filter(|c| c.role.is_line() && c.supply.is_none()).map(|c| c.name).collect()
     }
 
     fn neutral(&self) -> Option<String> {
-        self.conductors().into_iter().find(|c| c.role == Role::Neutral).map(|c| c.name)
+        let middle = |c: &Conductor| matches!(c.role, Role::Neutral | Role::MidPoint | Role::Pen);
+        self.conductors().into_iter().find(middle).map(|c| c.name)
     }
 
     /// What lines are read to, if that says anything.
     fn other(&self) -> Option<String> {
         let earthed = !matches!(self.earthing, Earthing::It | Earthing::Unknown);
         let protective = || self.conductors().into_iter().find(|c| c.role == Role::Protective).map(|c| c.name);
+        // Of a set of one's own, and of poles of which none is known to be at earth, nobody knows what they show to it.
+        let earthed = earthed && self.supply().line_shows_earth();
         self.neutral().or_else(|| protective().filter(|_| earthed))
     }
 
@@ -120,6 +124,28 @@ impl Job {
         self.supply_findings().into_iter().filter(|f| !self.is_answered(f)).collect()
     }
 
+    /// Between two lines, in volts.
+    fn line_line(&self) -> f64 {
+        // One line stands in a star of which the others are not here.
+        let of_star = if self.system == System::OnePhase { 3f64.sqrt() } else { 1.0 };
+        f64::from(self.supply().most()) / 1e3 * of_star
+    }
+
+    /// How the lines stand about what they are read to; `None` where nobody knows.
+    fn arrangement(&self) -> Option<Arrangement> {
+        let supply = self.supply();
+        let marked = || supply.lines().iter().position(|line| Some(line) == supply.marked.as_ref());
+        match self.system {
+            System::OnePhase | System::ThreePhaseNeutral | System::ThreeWire => Some(Arrangement::Star),
+            System::Pen | System::TwoLines | System::SiteTransformerThree => Some(Arrangement::Star),
+            System::SplitPhase | System::SiteTransformer | System::DcThreeWire => Some(Arrangement::Halves),
+            System::HighLeg => marked().map(Arrangement::HighLeg),
+            System::CornerGrounded => marked().map(Arrangement::CornerGrounded),
+            System::DcTwoWire => marked().map(Arrangement::CornerGrounded),
+            System::Own => None,
+        }
+    }
+
     fn voltages_odd(&self) -> Vec<Finding> {
         let lines = self.lines();
         let other = self.other();
@@ -129,7 +155,10 @@ impl Job {
             // Present, and nobody said at how many volts.
             Reading::Lit(_) | Reading::Continuity => None,
         };
-        let nominal = f64::from(self.nominal) / 1e3;
+        // Nobody has said what a set of one's own has to show.
+        if self.system == System::Own {
+            return Vec::new();
+        }
         let at = |k: usize| lines.get(k).map_or("", String::as_str);
         let to_other = |k: usize| volts(at(k), other.as_deref()?);
         energised(&Energised {
@@ -138,8 +167,8 @@ impl Job {
             neutral: self.neutral().is_some(),
             to_other: [to_other(0), to_other(1), to_other(2)],
             between: [volts(at(0), at(1)), volts(at(1), at(2)), volts(at(2), at(0))],
-            line_line: if self.system == System::ThreeWire { nominal } else { nominal * 3f64.sqrt() },
-            arrangement: other.is_some().then_some(Arrangement::Star),
+            line_line: self.line_line(),
+            arrangement: self.arrangement().filter(|_| other.is_some()),
             tolerance: self.tolerance,
         })
     }
@@ -167,8 +196,8 @@ impl Job {
                 lacks.push(Blocker::NotRead { first, then });
             }
         }
-        match (self.system, self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
-            (System::OnePhase, _) => {}
+        match (self.supply().turns(), self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
+            (false, _) => {}
             (_, None) => lacks.push(Blocker::RotationUnread),
             (_, Some((_, rotation, _, None))) if rotation.is_direction() && self.rotation_before().is_none() => {
                 lacks.push(Blocker::RotationUnguarded);

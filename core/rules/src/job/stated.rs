@@ -2,7 +2,7 @@
 //! words or codes, in this order.
 
 use super::asked::Given;
-use super::parts::{Deviation, Differs, Undone};
+use super::parts::{Deviation, Differs, StaysLive, Undone};
 use super::{Cause, Job, Standing, Trouble};
 use crate::journal::Stamp;
 use crate::journal::fact::Limit;
@@ -53,6 +53,8 @@ pub enum SaidBeside<'a> {
     Undone(&'a Undone),
     /// A question was answered so that not all is shown.
     Unshown(&'a Given),
+    /// Something cannot be made dead here.
+    StaysLive(&'a StaysLive),
     /// Something was met, and its cause was not found.
     CauseNotFound(&'a Trouble, &'a Cause),
     /// A newer version wrote something that cannot be read here.
@@ -81,7 +83,8 @@ impl Job {
 
     /// What stands beside it.
     pub fn said_beside(&self) -> Vec<SaidBeside<'_>> {
-        let mut all: Vec<SaidBeside> = self.deviations.iter().map(SaidBeside::PassedOver).collect();
+        let mut all: Vec<SaidBeside> = self.stays_live.iter().map(SaidBeside::StaysLive).collect();
+        all.extend(self.deviations.iter().map(SaidBeside::PassedOver));
         all.extend(self.differs.iter().map(SaidBeside::WayDiffers));
         all.extend(self.locks_on().filter_map(|lock| match &lock.means {
             Means::Other(how) => Some(SaidBeside::NoLock { lock, how }),

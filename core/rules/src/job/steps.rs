@@ -6,7 +6,6 @@
 
 use crate::journal::fact::About;
 use crate::journal::{EntryId, Fact};
-use crate::prove::System;
 
 use super::{Blocker, Deviation, Job};
 
@@ -227,7 +226,7 @@ impl Step {
             Step::Isolate(point) => job.point(point).map(|p| p.label.clone()),
             _ => None,
         };
-        StepOf { step: self, point, turns: job.system != System::OnePhase }
+        StepOf { step: self, point, turns: job.supply().turns() }
     }
 
     /// The step that `fact` belongs to, if it belongs to one whose turn has to have come.
@@ -261,7 +260,7 @@ impl Job {
     pub fn sequence(&self) -> Vec<Step> {
         let mut steps = Step::FIXED.to_vec();
         // One line does not turn.
-        steps.retain(|s| *s != Step::RotationFound || self.system != System::OnePhase);
+        steps.retain(|s| *s != Step::RotationFound || self.supply().turns());
         let after_shedding = 1 + steps.iter().position(|s| *s == Step::Shed).unwrap_or(0);
         steps.splice(after_shedding..after_shedding, self.points.iter().map(|p| Step::Isolate(p.stamp.id)));
         steps

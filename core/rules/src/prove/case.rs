@@ -11,8 +11,9 @@ mod read;
 
 use fault::CaseError;
 
+use super::conditions::known_line_proves;
 use super::limit::{ELV_DC_MV, Limits};
-use super::{Conductor, Earthing, Order};
+use super::{Conductor, Earthing, Order, Supply};
 
 /// The largest file, in bytes.
 pub const MAX_BYTES: usize = 1 << 20;
@@ -31,6 +32,8 @@ pub struct Case {
     pub earthing: Earthing,
     /// The nominal voltages, as far as they were given.
     pub nominal: Nominal,
+    /// The supply as a table, where the system is known: it says more than the nominal voltages.
+    pub supply: Option<Supply>,
     /// Names of the conductors that the points of isolation open, all points together. `None`: not said.
     pub poles_opened: Option<Vec<String>>,
     /// Which pairs come first.
@@ -189,6 +192,7 @@ impl Case {
             conductors,
             earthing: Earthing::Unknown,
             nominal: Nominal::default(),
+            supply: None,
             poles_opened: None,
             order: Order::default(),
             own_order: None,
@@ -217,6 +221,11 @@ impl Case {
     /// The limits for dead.
     pub fn limits(&self) -> Limits {
         Limits { ac_mv: self.dead_limit_mv, dc_mv: self.dead_limit_dc_mv }
+    }
+
+    /// Whether a known live line that shows its full voltage shows that a conductor is earth: see [`known_line_proves`].
+    pub fn known_line_proves(&self) -> bool {
+        known_line_proves(self.earthing) && self.supply.as_ref().is_none_or(Supply::line_shows_earth)
     }
 
     /// Whether the points open this conductor; `None` where nobody said what they open.

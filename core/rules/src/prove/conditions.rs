@@ -113,6 +113,7 @@ pub fn left_closed(case: &Case) -> Vec<&Conductor> {
     let has_to = |c: &Conductor| match c.role {
         Role::Protective | Role::Pen => false,
         Role::Neutral | Role::MidPoint => neutral_has_to_open(case.earthing),
+        Role::Line if case.supply.as_ref().and_then(|s| s.grounded()) == Some(c.name.as_str()) => false,
         Role::Line | Role::DcPlus | Role::DcMinus | Role::Control => true,
     };
     let closed = |c: &&Conductor| has_to(c) && case.opens(&c.name) == Some(false) && !discharges(case, c);
@@ -145,7 +146,7 @@ fn earth(case: &Case) -> Option<Unmet> {
     }
     match case.reference_proved {
         ReferenceProof::Unsaid | ReferenceProof::No | ReferenceProof::Failed => Some(Unmet::EarthNotProved),
-        ReferenceProof::KnownLine if known_line_proves(case.earthing) => None,
+        ReferenceProof::KnownLine if case.known_line_proves() => None,
         ReferenceProof::KnownLine => Some(Unmet::KnownLine { earthing: case.earthing }),
         ReferenceProof::SecondEarth | ReferenceProof::Continuity => None,
     }

@@ -68,6 +68,8 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     }
     lead(page, job, Step::Points, "Add this point", "point");
 
+    super::super::system::stays_live(page, look, job);
+
     page.heading("Use a lock box");
     page.para(
         "For several people: the keys of the locks at the points go into the box, and each person locks the box.",
@@ -132,6 +134,9 @@ pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
 
 /// Adds a point or a box.
 pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    if verb == "stays-live" {
+        return super::super::system::act(act, job, verb);
+    }
     let now = act.job(job)?;
     let fact = match verb {
         "known" => return fill_in(act, &now, id(arg)?),

@@ -7,7 +7,7 @@ use crate::job::steps::Step;
 use crate::job::{Job, SupplyFinding};
 use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Reading, System, parse_volts};
+use crate::prove::{Reading, parse_volts};
 use crate::screens::build::Page;
 use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
@@ -51,7 +51,7 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     } else {
         put(page, "Keep the readings", "presence");
     }
-    if job.system != System::OnePhase {
+    if job.supply().turns() {
         rotation(look, job, all, page);
     }
 }

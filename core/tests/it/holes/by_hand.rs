@@ -245,6 +245,7 @@ pub fn another_job(phone: &Phone) -> EntryId {
         earthing: Earthing::TnCS,
         order: Order::default(),
         nominal_millivolts: 230_000,
+        own: Vec::new(),
         limit: None,
         tolerance: Tolerance::default(),
     };

@@ -114,6 +114,7 @@ impl Plan {
             earthing: self.earthing,
             order: Order::ALL[0],
             nominal_millivolts: self.nominal,
+            own: Vec::new(),
             limit: self.limit.clone(),
             tolerance: Tolerance::default(),
         }

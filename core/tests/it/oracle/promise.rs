@@ -132,6 +132,7 @@ impl<'k, 'a> Ask<'k, 'a> {
         match self.system {
             System::OnePhase => vec!["L"],
             System::ThreePhaseNeutral | System::ThreeWire => vec!["L1", "L2", "L3"],
+            other => unreachable!("the players plan no {other:?}"),
         }
     }
 

@@ -83,3 +83,36 @@ asked-controls-back-automatic = Back to automatic
 asked-controls-back-automatic-words = Who was told
 asked-controls-back-left-blocked = Left blocked
 asked-controls-back-left-blocked-words = Why, and who knows
+
+asked-high-line = Which line stands higher to neutral? Read each line to N, before anything is opened.
+asked-high-line-short = The high line
+asked-high-line-l1 = L1
+asked-high-line-l1-words = What was read, L1, L2 and L3 to N
+asked-high-line-l2 = L2
+asked-high-line-l2-words = What was read, L1, L2 and L3 to N
+asked-high-line-l3 = L3
+asked-high-line-l3-words = What was read, L1, L2 and L3 to N
+asked-high-line-not-known = Not known
+asked-high-line-not-known-words = Why it could not be read
+
+asked-grounded-line = Which line is at earth? Read each line to PE, before anything is opened.
+asked-grounded-line-short = The line at earth
+asked-grounded-line-l1 = L1
+asked-grounded-line-l1-words = What was read, L1, L2 and L3 to PE
+asked-grounded-line-l2 = L2
+asked-grounded-line-l2-words = What was read, L1, L2 and L3 to PE
+asked-grounded-line-l3 = L3
+asked-grounded-line-l3-words = What was read, L1, L2 and L3 to PE
+asked-grounded-line-not-known = Not known
+asked-grounded-line-not-known-words = Why it could not be read
+
+asked-earthed-pole = Is a pole at earth? Read each to PE, before anything is opened.
+asked-earthed-pole-short = The pole at earth
+asked-earthed-pole-plus = L+
+asked-earthed-pole-plus-words = What was read, L+ and L- to PE
+asked-earthed-pole-minus = L-
+asked-earthed-pole-minus-words = What was read, L+ and L- to PE
+asked-earthed-pole-none = Neither
+asked-earthed-pole-none-words = How that is known
+asked-earthed-pole-not-known = Not known
+asked-earthed-pole-not-known-words = Why it could not be read

@@ -22,7 +22,10 @@ limit-too-high =
         [DC] 120
        *[AC] 50
     } V (EN 61243-3), and below half of the lowest voltage that a source puts on a line or pole
-not-low-voltage = { $volts } V between conductors is no low voltage: this app ends at 1000 V AC.
+not-low-voltage = { $volts } V between conductors is no low voltage, which ends here at { $most } V. This method and its indicators do not serve.
+own-conductors = List two to 64 conductors, each with a name of its own of at most 12 characters; and only with "your own set of conductors".
+stays-live-unsaid = Say what stays live, where it is, and how it is screened.
+may-not-stay-live = { $conductor } has to be proved dead: it lies behind a point, or is of the normal supply. Only a conductor of your own set, of another supply that no point opens, can stay live.
 
 charge-with-locks = Locks are on: change who answers for the isolation through a shift change.
 charge-left-with-locks = Locks are on, and this person answers for the isolation: that changes through a shift change.

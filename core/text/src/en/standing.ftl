@@ -56,6 +56,11 @@ standing-undone = { $what }: withdrawn. { $why } ({ $by })
 # $trouble is one of the trouble- messages.
 # A life rests on this.
 standing-cause-not-found = { $trouble } Cause not found: { $cause } ({ $by })
+# $dead are the conductors that were tested, $live what stays live beside them.
+# A life rests on this.
+standing-still-live = Proved dead: { $dead }. STILL LIVE: { $live }.
+# A life rests on this.
+standing-stays-live = STILL LIVE: { $what } at { $at }. Screened: { $screened } ({ $by })
 # $says is an answer by which not all was shown.
 # A life rests on this.
 standing-unshown = { $says } ({ $by })

@@ -21,6 +21,8 @@ ended-cover-off = A cover came off: { $what }.
 ended-limit = The limit for dead was changed.
 ended-neutral-parted = A neutral was parted: { $what }.
 ended-withdrawn = An entry of this job was withdrawn.
+ended-system-corrected = Conductors, earthing or voltage had been noted wrong.
+ended-stays-live = Something stays live: { $what }.
 # $says is an answer with what it is about.
 ended-answered = { $says }.
 

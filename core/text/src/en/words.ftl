@@ -59,7 +59,26 @@ point-control-device = Stop button, interlock or contactor
 
 system-one-phase = One phase: L, N, PE
 system-three-phase-neutral = Three phase with neutral: L1, L2, L3, N, PE
-system-three-wire = Three wire: L1, L2, L3, PE
+system-three-wire = Three phase, no neutral: L1, L2, L3, PE
+system-pen = Three phase with PEN (TN-C): L1, L2, L3, PEN
+system-two-lines = Two lines, no neutral: L1, L2, PE
+system-site-transformer = Site transformer 55-0-55: L1, L2, PE
+system-site-transformer-three = Site transformer, three lines: L1, L2, L3, PE
+system-split-phase = Split phase: L1, L2, N, PE
+system-high-leg = Delta with a high leg: L1, L2, L3, N, PE
+system-corner-grounded = Delta, one corner at earth: L1, L2, L3, PE
+system-dc-two-wire = DC, two poles: L+, L-, PE
+system-dc-three-wire = DC with mid-point: L+, M, L-, PE
+system-own = Your own set of conductors
+# $conductors are names, $volts the highest voltage between any two.
+supply-own = { $conductors }, up to { $volts } V
+# $system is one of the system- messages.
+supply-named = { $system }, { $volts } V
+named-by-neutral = Line to neutral, such as 230, 120 or 277
+named-by-pen = Line to PEN, such as 230
+named-by-lines = Line to line, such as 400, 230 or 480
+named-by-poles = Pole to pole, such as 110 or 48
+named-by-highest = The highest between any two
 
 earthing-unknown = Not known
 

@@ -5,7 +5,7 @@ use axum::extract::{Path, State};
 use axum::response::{IntoResponse, Redirect};
 use maud::{Markup, html};
 use stillbar_core::point::PointKind;
-use stillbar_core::prove::{Earthing, Order, System};
+use stillbar_core::prove::{Earthing, Order, Supply, System};
 use stillbar_core::tag::TagId;
 use stillbar_core::tag::sheet::{Grid, Label, MAX_TAGS, SheetKind, print};
 use stillbar_core::text;
@@ -41,6 +41,11 @@ fn line(name: &str, label: &str, hint: &str, required: bool) -> Markup {
     }
 }
 
+/// The systems that are planned here: a set of one's own is listed by whoever stands before it.
+fn offered() -> [System; System::ALL.len() - 1] {
+    std::array::from_fn(|at| System::ALL[at])
+}
+
 pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<String>) -> Paged {
     let site = on_site(&visitor, &site).map_err(or_page(&visitor))?;
     let inside = html! {
@@ -51,12 +56,12 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
             (line("place", "Place on the site", "Building, floor, room", true))
             (line("equipment", "Equipment to isolate", "As it is labelled", true))
             (line("scope", "Scope of the work", "What is worked on, and where it ends", true))
-            (choice("system", "Conductors at the point of work", &System::ALL.map(text::system)))
+            (choice("system", "Conductors at the point of work", &offered().map(text::system)))
             (choice("earthing", "Earthing arrangement", &Earthing::ALL.map(text::earthing)))
             (choice("order", "Order of the dead test", &Order::ALL.map(text::order)))
             label for="volts" { "Nominal voltage in volts" }
             input #volts name="volts" inputmode="decimal" required aria-describedby="volts-hint";
-            p .hint #volts-hint { "Line to neutral. For three wire line to line, such as 400." }
+            p .hint #volts-hint { "Line to neutral or to PEN; where there is no neutral line to line, and pole to pole. Your own set of conductors is planned on the phone." }
             @for n in 1..=POINTS {
                 fieldset {
                     legend { "Point of isolation " (n) @if n > 1 { ", if there is one" } }
@@ -98,7 +103,7 @@ fn point(posted: &Posted, n: usize, system: System) -> Result<Option<NewPoint>, 
             "a stop button, interlock or contactor is never a point of isolation. Name the switch that cuts the supply.",
         ));
     }
-    let names: Vec<String> = system.conductors().into_iter().map(|c| c.name).collect();
+    let names: Vec<String> = Supply::of(system, 0).conductors().into_iter().map(|c| c.name).collect();
     let typed = posted.text(&format!("poles{n}"));
     let poles: Vec<String> = typed.split(',').map(|p| p.trim().to_owned()).filter(|p| !p.is_empty()).collect();
     if poles.is_empty() || !poles.iter().all(|p| names.contains(p)) {
@@ -125,7 +130,7 @@ pub async fn plan(
     let failed = or_page(&posted.visitor);
     let site = on_site(&posted.visitor, &site).map_err(&failed)?;
     let read = || -> Result<NewJob, OfficeError> {
-        let system = chosen(&posted, "system", &System::ALL, "Choose the conductors at the point of work.")?;
+        let system = chosen(&posted, "system", &offered(), "Choose the conductors at the point of work.")?;
         let points = (1..=POINTS).map(|n| point(&posted, n, system)).collect::<Result<Vec<_>, _>>()?;
         Ok(NewJob {
             title: posted.text("title"),

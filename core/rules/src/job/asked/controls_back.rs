@@ -4,6 +4,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "controls-back",
+    home: Step::HandBack,
     arises: |job| {
         let blocked =
             job.given.iter().filter(|g| g.question == super::starts_itself::QUESTION.code && g.answer == "blocked");

@@ -5,6 +5,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "instrument-fit",
+    home: Step::Instruments,
     arises: |job| if job.instruments.is_empty() { Vec::new() } else { once(Step::Instruments) },
     answers: &[plain("fits"), stops("does-not-fit")],
     // Of every instrument that the job had by then.

@@ -4,6 +4,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "left-inside",
+    home: Step::CoversBack,
     arises: |job| if job.covers.is_empty() { Vec::new() } else { once(Step::CoversBack) },
     answers: &[plain("nothing"), stops("something")],
     // Counted once the work is over: what came off later was not counted.

@@ -4,6 +4,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "live-beside",
+    home: Step::Work,
     arises: |job| {
         // Behind a cover that came off.
         if job.covers.is_empty() || job.finished.is_some() { Vec::new() } else { once(Step::Work) }

@@ -5,6 +5,9 @@
 //! answers anew. What a new one takes: a file here, a line in [`ALL`], and its messages. Start at [`Question`].
 
 mod controls_back;
+mod earthed_pole;
+mod grounded_line;
+mod high_line;
 mod instrument_fit;
 mod left_inside;
 mod live_beside;
@@ -18,9 +21,14 @@ mod tried_to_start;
 use super::Job;
 use super::steps::{Stage, Step};
 use crate::journal::{EntryId, Fact, Stamp};
+use crate::names::says_something;
+use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 10] = [
+pub static ALL: [&Question; 13] = [
+    &high_line::QUESTION,
+    &grounded_line::QUESTION,
+    &earthed_pole::QUESTION,
     &told_each_other::QUESTION,
     &instrument_fit::QUESTION,
     &right_board::QUESTION,
@@ -37,6 +45,8 @@ pub static ALL: [&Question; 10] = [
 pub struct Question {
     /// Its name in entries, tables and messages.
     pub code: &'static str,
+    /// The step that waits where an answer stops and the question is not asked otherwise.
+    pub home: Step,
     /// Of what it is asked in this job now, answered or not.
     pub arises: fn(&Job) -> Vec<Asked>,
     /// Its answers, as offered.
@@ -138,12 +148,18 @@ impl Question {
         self.answers.iter().find(|a| a.code == code)
     }
 
-    /// Answers to it about this subject that still count, first to last.
+    /// Answers to it about this subject, first to last. One without the words that it needs is none.
     fn given<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> impl DoubleEndedIterator<Item = &'a Given> {
-        job.given.iter().filter(move |g| g.question == self.code && g.of == of && (self.counts)(job, g))
+        let whole = |g: &Given| match self.answer(&g.answer).map(|a| a.words) {
+            Some(Words::None) => true,
+            Some(Words::How) => says_something(&g.words),
+            Some(Words::Who) => says_something(&g.who),
+            None => false,
+        };
+        job.given.iter().filter(move |g| g.question == self.code && g.of == of && whole(g))
     }
 
-    /// The answer that stops and that nobody who knew of it has answered anew.
+    /// The answer that stops and that nobody who knew of it has answered anew. Whatever changes meanwhile, it stays.
     fn stopped(&'static self, job: &Job, of: Option<EntryId>) -> Option<&'static Answer> {
         let stops = |g: &Given| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
         let over = |g: &Given| {
@@ -155,7 +171,10 @@ impl Question {
 
     /// The answer that holds, if one does.
     pub fn answered<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> Option<&'a Given> {
-        if self.stopped(job, of).is_some() { None } else { self.given(job, of).next_back() }
+        if self.stopped(job, of).is_some() {
+            return None;
+        }
+        self.given(job, of).rfind(|g| (self.counts)(job, g))
     }
 
     fn open(&'static self, job: &Job, of: Option<EntryId>) -> Option<Open> {
@@ -170,6 +189,29 @@ impl Question {
             firm: self.firm || stopped.is_some(),
         })
     }
+}
+
+/// The line or pole that somebody has shown to be the marked one of the job's system.
+pub(super) fn marked(job: &Job) -> Option<String> {
+    let asked: [(&Question, System); 3] = [
+        (&high_line::QUESTION, System::HighLeg),
+        (&grounded_line::QUESTION, System::CornerGrounded),
+        (&earthed_pole::QUESTION, System::DcTwoWire),
+    ];
+    let (question, _) = asked.into_iter().find(|(_, system)| *system == job.system)?;
+    let question = Question::of(question.code)?;
+    let given = question.answered(job, None)?;
+    Some(
+        match given.answer.as_str() {
+            "l1" => "L1",
+            "l2" => "L2",
+            "l3" => "L3",
+            "plus" => "L+",
+            "minus" => "L-",
+            _ => return None,
+        }
+        .to_owned(),
+    )
 }
 
 /// The codes of a question and an answer that stops.
@@ -191,11 +233,22 @@ impl Job {
         self.given.push(Given { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() });
     }
 
+    /// Of what a question is asked: where the job calls for it, and wherever an answer stops.
+    fn asked_of(&self, question: &'static Question) -> Vec<Asked> {
+        let mut all = (question.arises)(self);
+        for given in self.given.iter().filter(|g| g.question == question.code) {
+            if !all.iter().any(|a| a.of == given.of) && question.stopped(self, given.of).is_some() {
+                all.push(Asked { step: Some(question.home), of: given.of });
+            }
+        }
+        all
+    }
+
     /// The questions that are open at a step, and of what.
     pub fn questions(&self, step: Option<Step>) -> Vec<(&'static Question, Option<EntryId>, Open)> {
         let mut all = Vec::new();
         for question in ALL {
-            for asked in (question.arises)(self).into_iter().filter(|a| a.step == step) {
+            for asked in self.asked_of(question).into_iter().filter(|a| a.step == step) {
                 all.extend(question.open(self, asked.of).map(|open| (question, asked.of, open)));
             }
         }
@@ -221,16 +274,15 @@ impl Job {
     }
 
     /// Where a question is asked of this subject, if it is asked at all.
-    pub(super) fn asked(&self, question: &Question, of: Option<EntryId>) -> Option<Asked> {
-        (question.arises)(self).into_iter().find(|asked| asked.of == of)
+    pub(super) fn asked(&self, question: &'static Question, of: Option<EntryId>) -> Option<Asked> {
+        self.asked_of(question).into_iter().find(|asked| asked.of == of)
     }
 
-    /// An answer before the work that stops: nothing stands proved under it.
+    /// An answer that stops, but for questions of restoring: nothing stands proved under it.
     pub(super) fn stopped_by(&self) -> Option<Open> {
-        let early = |asked: &Asked| asked.step.is_none_or(|step| step.stage() != Stage::Restore);
-        ALL.into_iter().find_map(|question| {
-            let mut arises = (question.arises)(self).into_iter().filter(early);
-            arises.find_map(|asked| question.open(self, asked.of).filter(|open| open.stopped.is_some()))
+        ALL.into_iter().filter(|q| q.home.stage() != Stage::Restore).find_map(|question| {
+            let of = self.asked_of(question).into_iter().map(|asked| asked.of);
+            of.filter(|of| question.stopped(self, *of).is_some()).find_map(|of| question.open(self, of))
         })
     }
 
@@ -251,11 +303,6 @@ impl Job {
         let source = || self.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
         self.point(id).map(|p| p.label.clone()).or_else(|| source().map(|f| f.what.clone())).unwrap_or_default()
     }
-}
-
-/// Counts until the scope changes.
-fn this_round(job: &Job, given: &Given) -> bool {
-    job.this_round(&given.stamp)
 }
 
 /// Holds nothing back by itself: its step waits for it.

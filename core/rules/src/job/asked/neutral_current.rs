@@ -5,12 +5,11 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "neutral-current",
+    home: Step::OpenUp,
     arises: |_| vec![Asked { step: None, of: None }],
     answers: &[said("none"), stops("current")],
-    // Each neutral for itself; a current stays until somebody has found none.
-    counts: |job, given| {
-        given.answer == "current" || job.neutrals_parted.iter().all(|parted| parted.clock < given.stamp.clock)
-    },
+    // Each neutral for itself.
+    counts: |job, given| job.neutrals_parted.iter().all(|parted| parted.clock < given.stamp.clock),
     // One that was parted is told all the same: what has happened is never refused.
     before: nothing,
     firm: true,

@@ -5,6 +5,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "rcd",
+    home: Step::HandBack,
     arises: |_| once(Step::HandBack),
     answers: &[said("measured"), plain("button"), plain("none-fitted"), stands("not-tested")],
     // With the supply back.

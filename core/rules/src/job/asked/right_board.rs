@@ -13,6 +13,7 @@ impl Job {
 
 pub(super) static QUESTION: Question = Question {
     code: "right-board",
+    home: Step::OpenUp,
     arises: |job| {
         let normal = job.points.iter().filter(|p| p.cuts.is_none());
         normal.map(|p| Asked { step: Some(Step::Isolate(p.stamp.id)), of: Some(p.stamp.id) }).collect()

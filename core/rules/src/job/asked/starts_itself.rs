@@ -6,6 +6,7 @@ use crate::journal::fact::SourceKind;
 
 pub(super) static QUESTION: Question = Question {
     code: "starts-itself",
+    home: Step::OpenUp,
     arises: |job| {
         let found = job.found().filter(|s| s.kind != SourceKind::Control);
         // Whoever stands at its point answers; a source without a point keeps the plan from being done.

@@ -5,6 +5,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "told-each-other",
+    home: Step::Told,
     arises: |job| match &job.permit {
         Some((_, Ok(_))) => once(Step::Told),
         _ => Vec::new(),

@@ -5,6 +5,7 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "tried-to-start",
+    home: Step::OpenUp,
     arises: |job| {
         let starts =
             job.given.iter().any(|g| g.question == super::starts_itself::QUESTION.code && g.answer == "blocked");

@@ -1,8 +1,10 @@
 //! From entries to a job.
 
 mod locks;
+mod open;
 mod proof;
 mod reasons;
+mod supply;
 mod tags;
 mod undone;
 
@@ -71,86 +73,6 @@ impl Job {
         }
     }
 
-    fn opened(entry: &Entry) -> Option<Job> {
-        let Fact::JobOpened {
-            title,
-            place,
-            equipment,
-            scope,
-            system,
-            earthing,
-            order,
-            nominal_millivolts,
-            limit,
-            tolerance,
-        } = &entry.body.fact
-        else {
-            return None;
-        };
-        Some(Job {
-            stamp: entry.stamp(),
-            site: entry.body.site,
-            practice: entry.body.practice,
-            newer: Vec::new(),
-            title: title.clone(),
-            place: place.clone(),
-            equipment: equipment.clone(),
-            scope: scope.clone(),
-            system: *system,
-            earthing: *earthing,
-            order: *order,
-            nominal: *nominal_millivolts,
-            limit: limit.clone(),
-            limit_set: None,
-            tolerance: *tolerance,
-            zone: Vec::new(),
-            zone_named: None,
-            differs: Vec::new(),
-            permit: None,
-            workers: Vec::new(),
-            told: Vec::new(),
-            barriers: Vec::new(),
-            sources: Vec::new(),
-            elsewhere: Vec::new(),
-            stored: Vec::new(),
-            points: Vec::new(),
-            boxes: Vec::new(),
-            locks: Vec::new(),
-            circuits: Vec::new(),
-            no_circuits: None,
-            instruments: Vec::new(),
-            checks: Vec::new(),
-            failures: Vec::new(),
-            photos: Vec::new(),
-            covers: Vec::new(),
-            no_covers: None,
-            runs: Vec::new(),
-            voided: Vec::new(),
-            troubles: Vec::new(),
-            causes: Vec::new(),
-            work: Vec::new(),
-            finished: None,
-            given_up: None,
-            presence: Vec::new(),
-            supply_answers: Vec::new(),
-            rotation_found: None,
-            rotation: None,
-            shift: None,
-            shift_taken: None,
-            handed: None,
-            given: Vec::new(),
-            neutrals_parted: Vec::new(),
-            deviations: Vec::new(),
-            scopes: Vec::new(),
-            unaware: BTreeSet::new(),
-            heard: Heard::default(),
-            withdrawn: Vec::new(),
-            undone: Vec::new(),
-            aside_answered: Vec::new(),
-            known: None,
-        })
-    }
-
     /// What this entry ends. Read for withdrawn entries too: a proof that ended stays ended, whatever is said later.
     fn note_void(&mut self, entry: &Entry) {
         let why = match &entry.body.fact {
@@ -187,6 +109,8 @@ impl Job {
             Fact::LimitSet { .. } => Ended::Limit,
             Fact::NeutralParted { what } => Ended::NeutralParted { what: what.clone() },
             Fact::Withdrawn { .. } => Ended::Withdrawn,
+            Fact::SystemCorrected { .. } => Ended::SystemCorrected,
+            Fact::StaysLive { what, .. } => Ended::StaysLive { what: what.clone() },
             Fact::Answered { question, answer, .. } => match asked::stopping(question, answer) {
                 Some((question, answer)) => Ended::Answered { question, answer },
                 None => return,
@@ -321,6 +245,7 @@ impl Job {
                 self.deviations.push(Deviation { stamp, step: step.clone(), why: why.clone() });
             }
             Fact::Answered { .. } => self.answer_given(stamp, &entry.body.fact),
+            Fact::SystemCorrected { .. } | Fact::StaysLive { .. } => self.note_supply(stamp, &entry.body.fact),
             Fact::NeutralParted { .. } => self.neutrals_parted.push(stamp),
             Fact::Withdrawn { entry, why } => self.withdrawn.push((stamp, *entry, why.clone())),
             Fact::AsideAnswered { entry, .. } => self.aside_answered.push((stamp, *entry)),

@@ -19,13 +19,15 @@ use crate::names::{alike, says_something};
 use crate::point::LockRow;
 use crate::point::PointKind;
 use crate::prove::limit::{Bound, bound};
-use crate::prove::{System, conductors};
+use crate::prove::{Conductor, Supply, System, conductors};
 use crate::site::Across;
 use crate::supply::{Cut, Held};
 use crate::world::World;
 
 /// Low voltage ends here between conductors, in millivolts: 1000 V AC (IEC 60038).
-const MAX_BETWEEN: f64 = 1_000_000.0;
+const MAX_BETWEEN: u32 = 1_000_000;
+/// And here with direct voltage: 1500 V DC (IEC 60038).
+const MAX_DIRECT: u32 = 1_500_000;
 /// Most conductors that a control supply brings to the point of work.
 const MAX_TERMINALS: usize = 12;
 /// Most tags that a point has had in one job.
@@ -73,6 +75,25 @@ fn limit_of(limit: &Limit, bound: Bound) -> GateVerdict {
     }
 }
 
+/// Whether a supply has conductors and a voltage that the app is for.
+fn low_voltage(system: System, nominal: u32, own: &[Conductor]) -> GateVerdict {
+    if system == System::Own {
+        let named = |c: &Conductor| !c.name.trim().is_empty() && c.name.chars().count() <= conductors::NAME;
+        let twice = |(at, c): (usize, &Conductor)| own[..at].iter().any(|other| alike(&other.name, &c.name));
+        if own.len() < 2 || own.len() > conductors::MAX || !own.iter().all(named) || own.iter().enumerate().any(twice) {
+            return no(AloneRefusal::OwnConductors);
+        }
+    } else if !own.is_empty() {
+        return no(AloneRefusal::OwnConductors);
+    }
+    let supply = Supply { own: own.to_vec(), ..Supply::of(system, nominal) };
+    let (most, bound) = (supply.most(), if supply.is_direct() { MAX_DIRECT } else { MAX_BETWEEN });
+    if nominal == 0 || most > bound {
+        return no(AloneRefusal::NotLowVoltage { volts: u64::from(most / 1000), most: bound / 1000 });
+    }
+    Ok(())
+}
+
 /// Whether what was found of a control supply says what has to be tested.
 fn control(job: &Job, kind: SourceKind, terminals: &[String], millivolts: Option<u32>) -> GateVerdict {
     if kind != SourceKind::Control {
@@ -110,15 +131,9 @@ impl Gate<'_> {
                 self.person()?;
                 limit_of(limit, bound([]))
             }
-            Fact::JobOpened { limit, system, nominal_millivolts: nominal, .. } => {
+            Fact::JobOpened { limit, system, nominal_millivolts: nominal, own, .. } => {
                 self.person()?;
-                let lines = match system {
-                    System::ThreePhaseNeutral => f64::from(*nominal) * 3f64.sqrt(),
-                    System::ThreeWire | System::OnePhase => f64::from(*nominal),
-                };
-                if *nominal == 0 || lines > MAX_BETWEEN {
-                    return no(AloneRefusal::NotLowVoltage { volts: (lines / 1000.0).round() as u64 });
-                }
+                low_voltage(*system, *nominal, own)?;
                 limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound([limits::supply(*system, *nominal)])))
             }
             Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
@@ -200,6 +215,8 @@ impl Gate<'_> {
                     | Fact::LimitSet { .. }
                     | Fact::AsideAnswered { .. }
                     | Fact::Answered { .. }
+                    | Fact::SystemCorrected { .. }
+                    | Fact::StaysLive { .. }
             );
         if hands_on && !job.people().contains(&person) {
             return no(Refusal::NotOnJob { person });
@@ -213,9 +230,12 @@ impl Gate<'_> {
             return job.question_before(fact).map_or(Ok(()), |open| no(Refusal::Question(open)));
         };
         let Some(question) = Question::of(question) else { return no(Refusal::NoSuchQuestion) };
-        let (Some(asked), Some(answer)) = (job.asked(question, *of), question.answer(answer)) else {
-            return no(Refusal::NoSuchQuestion);
-        };
+        let Some(answer) = question.answer(answer) else { return no(Refusal::NoSuchQuestion) };
+        // What stops is never refused, asked for or not.
+        if answer.does == Does::Stops {
+            return Ok(());
+        }
+        let Some(asked) = job.asked(question, *of) else { return no(Refusal::NoSuchQuestion) };
         let said = match answer.words {
             Words::None => true,
             Words::How => says_something(words),
@@ -225,9 +245,8 @@ impl Gate<'_> {
             return no(Refusal::AnswerUnsaid);
         }
         match asked.step {
-            // What stops is never refused.
-            Some(step) if answer.does != Does::Stops => self.turn_or_plan(job, step),
-            _ => Ok(()),
+            Some(step) => self.turn_or_plan(job, step),
+            None => Ok(()),
         }
     }
 
@@ -328,6 +347,19 @@ impl Gate<'_> {
             }
             Fact::SourceAnswered { kind, found: Some(_), terminals, millivolts, .. } => {
                 control(job, *kind, terminals, *millivolts)
+            }
+            Fact::SystemCorrected { system, nominal_millivolts, own, why, .. } => {
+                reason(why)?;
+                low_voltage(*system, *nominal_millivolts, own)
+            }
+            Fact::StaysLive { what, at, screened, conductors } => {
+                if ![what, at, screened].into_iter().all(|said| says_something(said)) {
+                    return no(PlanRefusal::StaysLiveUnsaid);
+                }
+                match conductors.iter().find(|name| !job.may_stay_live(name)) {
+                    Some(name) => no(PlanRefusal::MayNotStayLive { conductor: name.clone() }),
+                    None => Ok(()),
+                }
             }
             Fact::SourceElsewhere { source, why } => {
                 reason(why)?;

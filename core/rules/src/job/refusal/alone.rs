@@ -24,5 +24,9 @@ pub enum AloneRefusal {
     NotLowVoltage {
         /// Between conductors, in volts.
         volts: u64,
+        /// Where low voltage ends, in volts.
+        most: u32,
     },
+    /// A set of conductors that cannot be tested: too few, too many, or two of one name.
+    OwnConductors,
 }

@@ -21,6 +21,13 @@ pub enum PlanRefusal {
         /// Who.
         person: EntryId,
     },
+    /// What stays live, where, and how it is screened.
+    StaysLiveUnsaid,
+    /// A conductor that lies behind a point, or is of the normal supply.
+    MayNotStayLive {
+        /// Which.
+        conductor: String,
+    },
     /// A control device as a point.
     ControlDevice,
     /// A point that looks like one of this job.

@@ -11,7 +11,9 @@ pub enum Arrangement {
     Star,
     /// A delta with the middle of one side as neutral: the line across from it is the high leg, here the one with this index.
     HighLeg(usize),
-    /// A delta with the line of this index at earth, and no neutral.
+    /// Two lines or poles with the middle between them at earth or as neutral.
+    Halves,
+    /// A delta, or two poles, with the line of this index at earth, and no neutral.
     CornerGrounded(usize),
 }
 
@@ -84,6 +86,7 @@ impl Arrangement {
         let mut volts = [line_line / root; 3];
         match self {
             Arrangement::Star => {}
+            Arrangement::Halves => volts = [line_line / 2.0; 3],
             Arrangement::HighLeg(high) => {
                 volts = [line_line / 2.0; 3];
                 volts[high % 3] *= root;

@@ -1,7 +1,7 @@
 //! What a plan asks for beside the pairs: that the reference is earth, that charges are gone, that direct voltage is looked for.
 
 use super::Test;
-use crate::prove::conditions::{discharges, known_line_proves, left_closed};
+use crate::prove::conditions::{discharges, left_closed};
 use crate::prove::limit::Bound;
 use crate::prove::{Case, Conductor, Earthing, Holder, Role, Stored};
 
@@ -114,7 +114,7 @@ pub enum Note {
 pub(super) fn reference(case: &Case) -> ReferenceTest {
     let of = |role| case.conductors.iter().find(|c| c.role == role);
     let conductor = of(Role::Protective).or(of(Role::Pen)).map(|c| c.name.clone());
-    let ways = match (&conductor, known_line_proves(case.earthing)) {
+    let ways = match (&conductor, case.known_line_proves()) {
         (None, _) => vec![EarthWay::List],
         (Some(_), true) => vec![EarthWay::KnownLine, EarthWay::MainTerminal, EarthWay::Bonded],
         (Some(_), false) => vec![EarthWay::MainTerminal, EarthWay::Bonded],

@@ -1,6 +1,6 @@
 //! The voltage that stands between two conductors while nothing is isolated, by role, nominal voltages and earthing.
 
-use crate::prove::{Case, Conductor, Earthing, Role};
+use crate::prove::{Case, Conductor, Earthing, Live, Role};
 
 /// What stands between two conductors that are live.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,6 +17,13 @@ pub(super) enum Between {
 
 /// Between `a` and `b`, `a` the less dangerous one.
 pub(super) fn between(case: &Case, a: &Conductor, b: &Conductor) -> Between {
+    match case.supply.as_ref().and_then(|supply| supply.between(&a.name, &b.name, case.earthing)) {
+        // Of a control supply or another one that the table does not have, its role tells.
+        Some(Live::About(mv)) => return Between::About(mv),
+        Some(Live::UpTo(mv)) => return Between::UpTo(mv),
+        Some(Live::Either(one, other)) => return Between::Either(one, other),
+        None => {}
+    }
     let nominal = &case.nominal;
     let (phase, dc, control) = (nominal.line_neutral(), nominal.dc_mv, nominal.control_mv);
     let other_supply = matches!((&a.supply, &b.supply), (Some(x), Some(y)) if x != y);

@@ -1,0 +1,91 @@
+//! A job as the entry that opens it tells it.
+
+use std::collections::BTreeSet;
+
+use super::super::{Heard, Job};
+use crate::journal::{Entry, Fact};
+
+impl Job {
+    pub(super) fn opened(entry: &Entry) -> Option<Job> {
+        let Fact::JobOpened {
+            title,
+            place,
+            equipment,
+            scope,
+            system,
+            earthing,
+            order,
+            nominal_millivolts,
+            own,
+            limit,
+            tolerance,
+        } = &entry.body.fact
+        else {
+            return None;
+        };
+        Some(Job {
+            stamp: entry.stamp(),
+            site: entry.body.site,
+            practice: entry.body.practice,
+            newer: Vec::new(),
+            title: title.clone(),
+            place: place.clone(),
+            equipment: equipment.clone(),
+            scope: scope.clone(),
+            system: *system,
+            earthing: *earthing,
+            order: *order,
+            nominal: *nominal_millivolts,
+            own: own.clone(),
+            stays_live: Vec::new(),
+            limit: limit.clone(),
+            limit_set: None,
+            tolerance: *tolerance,
+            zone: Vec::new(),
+            zone_named: None,
+            differs: Vec::new(),
+            permit: None,
+            workers: Vec::new(),
+            told: Vec::new(),
+            barriers: Vec::new(),
+            sources: Vec::new(),
+            elsewhere: Vec::new(),
+            stored: Vec::new(),
+            points: Vec::new(),
+            boxes: Vec::new(),
+            locks: Vec::new(),
+            circuits: Vec::new(),
+            no_circuits: None,
+            instruments: Vec::new(),
+            checks: Vec::new(),
+            failures: Vec::new(),
+            photos: Vec::new(),
+            covers: Vec::new(),
+            no_covers: None,
+            runs: Vec::new(),
+            voided: Vec::new(),
+            troubles: Vec::new(),
+            causes: Vec::new(),
+            work: Vec::new(),
+            finished: None,
+            given_up: None,
+            presence: Vec::new(),
+            supply_answers: Vec::new(),
+            rotation_found: None,
+            rotation: None,
+            shift: None,
+            shift_taken: None,
+            handed: None,
+            given: Vec::new(),
+            neutrals_parted: Vec::new(),
+            deviations: Vec::new(),
+            scopes: Vec::new(),
+            unaware: BTreeSet::new(),
+            heard: Heard::default(),
+            withdrawn: Vec::new(),
+            undone: Vec::new(),
+            aside_answered: Vec::new(),
+            known: None,
+        })
+    }
+}

@@ -1,0 +1,118 @@
+//! The system of a job: picked at set-up, corrected once it turns out wrong, and what stays live beside it.
+
+use super::build::Page;
+use super::context::{Act, Look};
+use super::home::{options, picked};
+use super::parts::{EntryKind, Tone};
+use crate::app::NotDone;
+use crate::job::Job;
+use crate::journal::{EntryId, Fact};
+use crate::prove::{Conductor, Earthing, System, parse_conductors, parse_volts};
+use crate::text::{self, AskFirst, AskJob};
+
+/// What is picked of a system.
+pub(super) struct PickedSystem {
+    pub(super) system: System,
+    pub(super) earthing: Earthing,
+    pub(super) nominal: u32,
+    pub(super) own: Vec<Conductor>,
+}
+
+/// Where conductors of one's own are typed.
+const OWN: &str = "own";
+
+/// The conductors of a set as they are typed.
+fn typed(own: &[Conductor]) -> String {
+    let one = |c: &Conductor| {
+        let supply = c.supply.as_ref().map_or_else(String::new, |supply| format!("@{supply}"));
+        match Conductor::named(&c.name) {
+            Some(plain) if plain.role == c.role && supply.is_empty() => c.name.clone(),
+            _ => format!("{}={}{supply}", c.name, c.role.name()),
+        }
+    };
+    own.iter().map(one).collect::<Vec<_>>().join(", ")
+}
+
+/// Conductors, earthing and voltage. What only some systems need is asked once one of them is picked.
+pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
+    let word = |system: System| super::home::word_of(&system);
+    let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
+    page.choice("system", "Conductors at the point of work", options(&System::ALL, text::system), system.clone());
+    if system == word(System::Own) {
+        let hint = "L1, L2, N1=neutral, PE. Of another supply: S+=dc-plus@String A";
+        let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
+        page.entry(OWN, "Your conductors, with commas", hint, own);
+    }
+    let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));
+    page.choice(
+        "earthing",
+        "Earthing arrangement",
+        options(&Earthing::ALL, text::earthing),
+        look.draft_or("earthing", &earthing),
+    );
+    let picked = System::ALL.into_iter().find(|s| word(*s) == system);
+    let hint = picked.map_or_else(|| text::named_by(System::ThreePhaseNeutral), text::named_by);
+    let nominal = job.map_or_else(String::new, |job| crate::prove::volts(job.nominal));
+    page.field("volts", "Nominal voltage in volts", &hint, look.draft_or("volts", &nominal), EntryKind::Number, 8);
+}
+
+/// What was picked.
+pub(super) fn given(act: &Act) -> Result<PickedSystem, NotDone> {
+    let system = picked::<System>(act, "system", AskJob::System)?;
+    let own = match system {
+        System::Own => {
+            let list = act.need(OWN, AskJob::Own)?;
+            parse_conductors(&list).map_err(|_| AskFirst::from(AskJob::Own))?
+        }
+        _ => Vec::new(),
+    };
+    let earthing = picked::<Earthing>(act, "earthing", AskJob::Earthing)?;
+    let nominal = parse_volts(&act.need("volts", AskJob::Volts)?).map_err(AskFirst::Volts)?;
+    Ok(PickedSystem { system, earthing, nominal, own })
+}
+
+/// Corrects the system of a job.
+pub(super) fn change(page: &mut Page, look: &Look, job: &Job) {
+    page.heading("The conductors were noted wrong");
+    page.para("This ends the proof. What was recorded stays; points keep the conductors that they were noted with.");
+    form(page, look, Some(job));
+    page.entry("system-why", "What was wrong", "", look.draft("system-why"));
+    page.button("Correct the conductors", "system");
+}
+
+/// What stays live here, and a form for more.
+pub(super) fn stays_live(page: &mut Page, look: &Look, job: &Job) {
+    page.heading("What cannot be made dead here");
+    for live in &job.stays_live {
+        let text = format!("{}. Screened: {} ({})", live.at, live.screened, look.by(&live.stamp));
+        page.fact(format!("STILL LIVE: {}", live.what), text);
+    }
+    page.para(
+        "Such as the supply side of the main switch, PV strings by day, battery terminals. Name it, and screen it.",
+    );
+    let may: Vec<_> = job.own.iter().filter(|c| job.may_stay_live(&c.name)).collect();
+    if !may.is_empty() {
+        let options = may.iter().map(|c| (c.name.clone(), c.name.clone())).collect();
+        page.several("live-conductors", "Which of your conductors it is", options, look.draft("live-conductors"));
+    }
+    page.entry("live-what", "What stays live", "", look.draft("live-what"));
+    page.entry("live-at", "Where it is", "", look.draft("live-at"));
+    page.entry("live-screened", "How it is screened, and who looked", "", look.draft("live-screened"));
+    page.toned("This stays live", "stays-live", Tone::Warn);
+}
+
+/// Keeps a correction, or what stays live.
+pub(super) fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+    let fact = if verb == "system" {
+        let PickedSystem { system, earthing, nominal: nominal_millivolts, own } = given(act)?;
+        let why = act.need("system-why", AskJob::SystemWhy)?;
+        Fact::SystemCorrected { system, earthing, nominal_millivolts, own, why }
+    } else {
+        let what = act.need("live-what", AskJob::StaysLive)?;
+        let at = act.need("live-at", AskJob::StaysLive)?;
+        let screened = act.need("live-screened", AskJob::StaysLive)?;
+        let conductors = act.given("live-conductors").lines().map(str::to_owned).collect();
+        Fact::StaysLive { what, at, screened, conductors }
+    };
+    act.keep(Some(job), fact).map(drop)
+}
