@@ -10,6 +10,7 @@ use super::alike::says_something;
 use super::known::Known;
 use super::points::like;
 use super::promise::Ask;
+use super::questions::bars;
 use super::runs::{Run, in_force};
 
 /// What happened in a job that ends whatever was proved before, or without knowing of it.
@@ -40,6 +41,8 @@ fn ends(known: &Known, e: &Entry) -> Option<&'static str> {
         Fact::Withdrawn { .. } => Some("an entry was withdrawn"),
         Fact::PointClosed { .. } => Some("a point was closed"),
         Fact::GivenUp { .. } => Some("the isolation was given up"),
+        // "It stops: every proof before it is over."
+        Fact::Answered { .. } => bars(e),
         Fact::WorkFinished { .. } | Fact::HandedBack { .. } => Some("the work is finished"),
         _ => None,
     }

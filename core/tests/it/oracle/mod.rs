@@ -14,6 +14,7 @@
 //! ```
 
 mod alike;
+mod asked;
 mod chance;
 mod ends;
 mod instruments;
@@ -25,8 +26,10 @@ mod plan;
 mod points;
 mod promise;
 mod prove;
+mod questions;
 mod runs;
 mod slips;
+mod stopped;
 mod turns;
 mod wild;
 mod world;

@@ -5,6 +5,7 @@ use stillbar_core::journal::{EntryId, Fact};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::Reading;
 
+use super::asked::answered;
 use super::known::{HOUR, Known, MINUTE};
 use super::plan::{Next, check};
 use super::promise::may_stand;
@@ -12,15 +13,15 @@ use super::slips::Slip;
 use super::world::World;
 
 /// Whose phone is looked at, and the job in which somebody slips.
-const HERE: usize = 0;
-const JOB: usize = 1;
+pub const HERE: usize = 0;
+pub const JOB: usize = 1;
 /// Whose phone asks no gate: what it wrote has to be judged by who hears of it.
 pub const LOOSE: usize = 2;
 /// Who does something else meanwhile, and the job that may be about.
-const THERE: usize = 1;
+pub const THERE: usize = 1;
 const OTHER: usize = 0;
 /// All that somebody has.
-const WHOLE: usize = 9;
+pub const WHOLE: usize = 9;
 /// More than any job needs.
 const MAX: usize = 250;
 
@@ -73,7 +74,7 @@ impl World {
     }
 
     /// Right things, until one comes that fits.
-    fn until(&mut self, n: usize, nth: usize, fits: &dyn Fn(&Next) -> bool) -> Result<(), String> {
+    pub fn until(&mut self, n: usize, nth: usize, fits: &dyn Fn(&Next) -> bool) -> Result<(), String> {
         for _ in 0..MAX {
             let (next, by) = self.ahead(n, nth);
             if next.as_ref().is_some_and(fits) {
@@ -91,11 +92,11 @@ impl World {
         Err("it comes to no end".into())
     }
 
-    fn here(&mut self, fact: Fact) -> Result<EntryId, String> {
+    pub fn here(&mut self, fact: Fact) -> Result<EntryId, String> {
         self.keep(self.who, self.phones[self.who].person, Some(self.jobs[JOB].0), fact)
     }
 
-    fn there(&mut self, job: usize, fact: Fact) -> Result<EntryId, String> {
+    pub fn there(&mut self, job: usize, fact: Fact) -> Result<EntryId, String> {
         self.keep(THERE, self.phones[THERE].person, Some(self.jobs[job].0), fact)
     }
 
@@ -179,7 +180,7 @@ impl World {
                 self.check(HERE);
                 self.pass(30 * MINUTE);
             }
-            _ => {}
+            _ => self.stopped_before(slip)?,
         }
         Ok(())
     }
@@ -225,6 +226,9 @@ impl World {
             }
             Slip::Left => {
                 let run = of_job(self, &|f| matches!(f, Fact::IndicatorProved { run: None, works: true, .. }));
+                if self.jobs[JOB].1.covers {
+                    self.here(answered("live-beside", "none", None, ""))?;
+                }
                 self.here(Fact::WorkBegan { run: run.ok_or("no run")? })?;
                 self.here(Fact::WorkLeft { why: "The shift leader called".into() })?;
             }
@@ -294,7 +298,7 @@ impl World {
                 self.here(Fact::BarrierPlaced { what: "Chain".into(), at: "Back door".into() })?;
                 self.pass(4 * HOUR);
             }
-            _ => {}
+            _ => self.stopped_after(slip)?,
         }
         Ok(())
     }
@@ -321,7 +325,7 @@ fn broken(instrument: EntryId) -> Fact {
     fact
 }
 
-fn is_of_a_test(next: &Next) -> bool {
+pub fn is_of_a_test(next: &Next) -> bool {
     match next {
         Next::Keep(fact) => matches!(
             fact,

@@ -40,6 +40,8 @@ pub struct Plan {
     pub finds_out: bool,
     /// Whether the indicator shows figures: dark lamps that show both say something of direct voltage too, and a figure does not.
     pub figures: bool,
+    /// By what it is chosen which of the answers that go or stand is given.
+    pub answers: u64,
 }
 
 /// What comes next.
@@ -96,6 +98,7 @@ impl Plan {
             covers: chance.of(3) > 0,
             finds_out: chance.of(3) > 0,
             figures: chance.of(2) == 0,
+            answers: chance.of(1 << 16) as u64,
         }
     }
 
@@ -144,6 +147,8 @@ pub struct Desk<'a> {
     pub wall: i64,
     /// Begin the test again: the last run led to nothing.
     pub again: bool,
+    /// Whether they go on although an answer stopped.
+    pub goes_on: bool,
 }
 
 impl<'a> Desk<'a> {
@@ -175,7 +180,10 @@ impl<'a> Desk<'a> {
         if let Some(fact) = self.isolated() {
             return Next::Keep(fact);
         }
-        self.opened_up().unwrap_or_else(|| self.proving())
+        if let Some(next) = self.opened_up() {
+            return next;
+        }
+        self.tried_to_start().map_or_else(|| self.proving(), Next::Keep)
     }
 
     fn planned(&self) -> Option<Fact> {
@@ -193,6 +201,9 @@ impl<'a> Desk<'a> {
         }
         if !self.has(|f| matches!(f, Fact::Told { about: About::Isolating, .. })) {
             return Some(Fact::Told { who: "Shift leader".into(), how: "In person".into(), about: About::Isolating });
+        }
+        if let Some(fact) = self.told_each_other() {
+            return Some(fact);
         }
         if !self.has(|f| matches!(f, Fact::BarrierPlaced { .. })) {
             return Some(Fact::BarrierPlaced { what: "Chain barrier".into(), at: "Door of plant room 2".into() });
@@ -212,7 +223,7 @@ impl<'a> Desk<'a> {
             let looked = if found.is_some() { String::new() } else { "Nameplates of the washers".into() };
             return Some(Fact::StoredAnswered { found, seconds: self.plan.stored.map_or(0, |s| s.1), looked });
         }
-        self.foreign()
+        self.goes_again().or_else(|| self.foreign())
     }
 
     /// What another job found, and this one did not: it does not reach this work.
@@ -332,6 +343,9 @@ impl<'a> Desk<'a> {
             if self.needs_check(id) {
                 return Some(check(id));
             }
+        }
+        if let Some(asked) = self.instrument_fit() {
+            return Some(asked);
         }
         if !self.has(|f| matches!(f, Fact::NoCircuits { .. } | Fact::CircuitListed { .. })) {
             return Some(Fact::NoCircuits { why: "Nothing runs".into() });

@@ -12,6 +12,7 @@ use super::ends::{self, asides};
 use super::known::{Known, Moment};
 use super::network;
 use super::points::{like, locks_on};
+use super::questions;
 use super::runs::runs_stand;
 
 /// A job that is asked about.
@@ -61,6 +62,7 @@ pub fn may_stand(known: &Known, job: EntryId, moment: &Moment) -> Result<(), Str
     }
     // "Entries put aside are listed on the job they are about and count as the cautious reading."
     asides(&ask)?;
+    questions::allow(&ask)?;
     sources_answered(&ask)?;
     points_hold(&ask)?;
     network::allows(known, job, &moment)?;

@@ -18,6 +18,9 @@ impl Desk<'_> {
                 _ => false,
             });
             if !matches!(last.last().map(|e| &e.body.fact), Some(Fact::PointOpened { .. })) {
+                if let Some(asked) = self.at_the_point(point) {
+                    return Some(asked);
+                }
                 let (seen, found) = ("Lamp out, blades seen apart".into(), Position::Closed);
                 return Some(Fact::PointOpened { point, off_load: true, seen, found, knowing: Vec::new() });
             }

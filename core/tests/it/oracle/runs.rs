@@ -8,6 +8,7 @@ use super::ends::{answered, run_of, troubles};
 use super::instruments::{can_prove, checked, lights_at_dc};
 use super::known::{HOUR, MINUTE, now, tick};
 use super::promise::Ask;
+use super::questions;
 
 /// A run that somebody began with an indicator that worked.
 pub struct Run<'a> {
@@ -69,6 +70,7 @@ fn is_named(ask: &Ask, indicator: EntryId, on: &ProvedOn) -> bool {
 }
 
 fn stands(ask: &Ask, run: &Run, others: &[&Run]) -> Result<(), String> {
+    questions::known_to(ask, run)?;
     can_prove(ask, run)?;
     checked(ask, run)?;
     reference(ask, run)?;

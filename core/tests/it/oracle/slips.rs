@@ -7,6 +7,7 @@ use stillbar_core::journal::{EntryId, Fact};
 use stillbar_core::prove::{Earthing, Reading, System};
 
 use super::plan::{Next, Plan};
+use super::stopped;
 
 /// The one thing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -46,6 +47,18 @@ pub enum Slip {
     LimitByAnother,
     ProtectiveOpened,
     ProverFailed,
+    // What was answered so that it stops.
+    DoesNotFit,
+    NotBlocked,
+    StartedAndWentOn,
+    StartsAgain,
+    LiftSaysNothing,
+    LiftOfAnother,
+    LiftWithdrawn,
+    StartedThenCannot,
+    StartedThenOpened,
+    UnknownQuestion,
+    UnknownAnswer,
     // What happens once it is proved, and everything is put right but the test.
     Cover,
     Neutral,
@@ -62,6 +75,10 @@ pub enum Slip {
     IndicatorFailed,
     TooOld,
     PutBack,
+    StartedAfter,
+    NotScreened,
+    CurrentAfter,
+    StopWithdrawn,
     // What somebody else did.
     MetUnheard,
     CoverUnheard,
@@ -70,10 +87,13 @@ pub enum Slip {
     TwinFailed,
     ClosedElsewhere,
     ClockBack,
+    LiftUnknowing,
+    TwoStopsOneLift,
+    StopUnheard,
 }
 
 impl Slip {
-    pub const ALL: [Slip; 56] = [
+    pub const ALL: [Slip; 74] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -108,6 +128,17 @@ impl Slip {
         Slip::LimitByAnother,
         Slip::ProtectiveOpened,
         Slip::ProverFailed,
+        Slip::DoesNotFit,
+        Slip::NotBlocked,
+        Slip::StartedAndWentOn,
+        Slip::StartsAgain,
+        Slip::LiftSaysNothing,
+        Slip::LiftOfAnother,
+        Slip::LiftWithdrawn,
+        Slip::StartedThenCannot,
+        Slip::StartedThenOpened,
+        Slip::UnknownQuestion,
+        Slip::UnknownAnswer,
         Slip::Cover,
         Slip::Neutral,
         Slip::Source,
@@ -123,6 +154,10 @@ impl Slip {
         Slip::IndicatorFailed,
         Slip::TooOld,
         Slip::PutBack,
+        Slip::StartedAfter,
+        Slip::NotScreened,
+        Slip::CurrentAfter,
+        Slip::StopWithdrawn,
         Slip::MetUnheard,
         Slip::CoverUnheard,
         Slip::MetAside,
@@ -130,6 +165,9 @@ impl Slip {
         Slip::TwinFailed,
         Slip::ClosedElsewhere,
         Slip::ClockBack,
+        Slip::LiftUnknowing,
+        Slip::TwoStopsOneLift,
+        Slip::StopUnheard,
     ];
 
     /// Whether all is proved before it.
@@ -151,7 +189,25 @@ impl Slip {
                 | Slip::TwinFailed
                 | Slip::ClosedElsewhere
                 | Slip::ClockBack
+                | Slip::LiftUnknowing
+                | Slip::TwoStopsOneLift
+                | Slip::StopUnheard
         )
+    }
+
+    /// Whether it is about an answer that stops, whoever gave it.
+    pub fn is_of_a_question(self) -> bool {
+        self.goes_on_stopped()
+            || matches!(
+                self,
+                Slip::StartedAfter | Slip::NotScreened | Slip::CurrentAfter | Slip::StopWithdrawn | Slip::StopUnheard
+            )
+    }
+
+    /// Whether nobody answers otherwise, however often it stops.
+    pub fn goes_on_stopped(self) -> bool {
+        (Slip::DoesNotFit..=Slip::UnknownAnswer).contains(&self)
+            || matches!(self, Slip::LiftUnknowing | Slip::TwoStopsOneLift)
     }
 
     /// Makes the job one in which the slip matters, and nothing else goes wrong.
@@ -178,6 +234,7 @@ impl Slip {
             Slip::Source | Slip::Scope | Slip::ScopeChangedBefore => (plan.others, plan.stored) = (Vec::new(), None),
             Slip::CoverUnheard => plan.stored = None,
             Slip::ClosedElsewhere => plan.covers = false,
+            _ if self.is_of_a_question() => stopped::prepare(plan, self == Slip::LiftOfAnother),
             _ => {}
         }
     }
@@ -191,6 +248,9 @@ impl Slip {
             }
             other => return Turn::Right(other),
         };
+        if self.is_of_a_question() {
+            return stopped::turns(fact);
+        }
         let last_line = plan.lines().pop().unwrap_or_default();
         let forgotten = match (self, &fact) {
             (Slip::NoEarth, Fact::ReferenceProved { .. })

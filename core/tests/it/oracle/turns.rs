@@ -17,7 +17,8 @@ impl World {
         entries.extend(self.believed.iter().cloned());
         // Stable: what is only believed stands behind what was true then.
         entries.sort_by_key(Entry::order);
-        let desk = Desk { plan: &plan, entries: &entries, job, me, mate, wall: self.phones[n].wall(), again };
+        let goes_on = self.slip.is_some_and(|(job, slip)| job == nth && slip.goes_on_stopped());
+        let desk = Desk { plan: &plan, entries: &entries, job, me, mate, wall: self.phones[n].wall(), again, goes_on };
         let next = desk.next();
         let turn = desk.needs_mate() && desk.begun_since() % 2 == 1;
         let begins = matches!(next, Next::Keep(Fact::IndicatorProved { run: None, .. }));

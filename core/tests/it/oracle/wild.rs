@@ -7,9 +7,11 @@ use stillbar_core::prove::Reading;
 use stillbar_core::supply::{Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use stillbar_core::tag::TagId;
 
+use super::asked::answered;
 use super::chance::Chance;
 use super::plan::{check, found};
 use super::prove::went_wrong;
+use super::questions::{self, Of};
 
 /// What somebody on a job may think of.
 pub struct Wild<'a> {
@@ -127,6 +129,7 @@ impl Wild<'_> {
                             | Fact::RunSigned { .. }
                             | Fact::ZoneNoted { .. }
                             | Fact::Deviated { .. }
+                            | Fact::Answered { .. }
                     )
                 });
                 Fact::Withdrawn { entry: *self.chance.pick(&all)?, why: self.why() }
@@ -306,6 +309,29 @@ impl Wild<'_> {
             }
             _ => Fact::ZoneNoted { zone: vec![["DB4", "DB6"][self.chance.of(2)].into()] },
         })
+    }
+
+    /// Any answer to any question, about whatever.
+    pub fn answer(&mut self) -> Option<Fact> {
+        let asked = &questions::ALL[self.chance.of(questions::ALL.len())];
+        let of = match asked.of {
+            _ if self.chance.one_in(6) => {
+                let all = self.ids(|_| true);
+                [None, self.chance.pick(&all).copied()][self.chance.of(2)]
+            }
+            Of::Job => None,
+            Of::Point => Some(self.point()?),
+            Of::Source => {
+                let all = self.mine(|f| matches!(f, Fact::SourceAnswered { found: Some(_), .. }));
+                Some(*self.chance.pick(&all)?)
+            }
+        };
+        let words = if self.chance.one_in(3) { String::new() } else { self.why() };
+        // What a later version may ask, or have answered.
+        let question = if self.chance.one_in(40) { "boots-dry" } else { asked.code };
+        let answer =
+            if self.chance.one_in(40) { "mostly" } else { asked.answers[self.chance.of(asked.answers.len())].0 };
+        Some(answered(question, answer, of, &words))
     }
 
     /// Of the site, in no job.

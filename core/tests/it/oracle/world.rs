@@ -14,6 +14,7 @@ use super::phone::{Phone, True};
 use super::plan::Plan;
 use super::points::{locks_on, may_close};
 use super::promise::may_stand;
+use super::questions::{may_do, never_refused};
 use super::slips::Slip;
 use super::wild::Wild;
 use crate::desk::MORNING;
@@ -145,6 +146,10 @@ impl World {
         self.pass(15_000);
         let closes = if let Fact::PointClosed { point, .. } = fact { Some(point) } else { None };
         let free = closes.map(|p| may_close(&Known::new(&self.phones[n].entries, &self.phones[n].aside), p));
+        let known = Known::new(&self.phones[n].entries, &self.phones[n].aside);
+        let asked = job.map(|job| may_do(&known, job, &fact));
+        let stops = job.and_then(|job| never_refused(&known, job, by, &fact));
+        let loose = self.phones[n].loose.is_some();
         let who = self
             .people
             .iter()
@@ -158,10 +163,16 @@ impl World {
             Err(why) => format!("REFUSED: {why}"),
         };
         self.say(format!("{n} {who}, {about}: {shown} -> {what}"));
+        if let (Err(refused), Some(why), false) = (&kept, stops, self.phones[n].forgotten) {
+            panic!("phone {n}: {why}: {refused}");
+        }
         self.counts.0 += 1;
         if kept.is_ok() {
             self.counts.1 += 1;
             self.gather(n);
+            if let Some(Err(why)) = asked.filter(|_| !loose) {
+                panic!("phone {n} went on although {why}");
+            }
             if let Some(Err(why)) = free {
                 panic!("phone {n} closed a point although {why}");
             }
@@ -264,7 +275,7 @@ impl World {
         let (job, me) = (self.jobs[nth].0, self.phones[n].person);
         let me = if self.chance.one_in(6) { *self.chance.pick(&self.people).unwrap_or(&me) } else { me };
         let mut chance = self.chance.clone();
-        let kind = chance.of(12);
+        let kind = chance.of(13);
         let phone = &self.phones[n];
         let mut wild = Wild { chance: &mut chance, entries: &phone.entries, aside: &phone.aside, job, me };
         let fact = match kind {
@@ -272,11 +283,12 @@ impl World {
             3..6 => wild.trouble(),
             6..9 => wild.at_the_points(),
             9 | 10 => wild.other(),
+            11 => wild.answer(),
             _ => wild.at_the_site(),
         };
         self.chance = chance;
         if let Some(fact) = fact {
-            let _ = self.keep(n, me, if kind == 11 { None } else { Some(job) }, fact);
+            let _ = self.keep(n, me, if kind == 12 { None } else { Some(job) }, fact);
         }
     }
 

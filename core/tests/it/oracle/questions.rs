@@ -1,0 +1,246 @@
+//! Questions of the procedure, as the page tells of them: what can be answered, and what an answer that stops means for a proof.
+//!
+//! "It stops: nothing behind it goes on, every proof before it is over, and nothing stands proved until somebody who knew of it answers
+//! otherwise."
+
+use stillbar_core::journal::fact::SourceKind;
+use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::supply::Position;
+
+use super::alike::says_something;
+use super::known::Known;
+use super::promise::Ask;
+use super::runs::Run;
+
+/// What is asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Of {
+    Job,
+    Point,
+    Source,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Does {
+    Goes,
+    Stands,
+    Stops,
+}
+
+use Does::{Goes, Stands, Stops};
+
+/// A row of the page's table: the answers, what each does, and whether it needs words.
+pub struct Question {
+    pub code: &'static str,
+    pub of: Of,
+    /// Asked once the work is over; it says nothing of what was proved before.
+    restoring: bool,
+    pub answers: &'static [(&'static str, Does, bool)],
+}
+
+const fn before_work(code: &'static str, of: Of, answers: &'static [(&'static str, Does, bool)]) -> Question {
+    Question { code, of, restoring: false, answers }
+}
+
+const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str, Does, bool)]) -> Question {
+    Question { code, of, restoring: true, answers }
+}
+
+pub const ALL: [Question; 10] = [
+    before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
+    before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
+    before_work(
+        "right-board",
+        Of::Point,
+        &[("seen-live", Goes, true), ("traced", Goes, true), ("not-shown", Stands, true)],
+    ),
+    before_work(
+        "starts-itself",
+        Of::Source,
+        &[("blocked", Goes, true), ("cannot", Goes, true), ("not-blocked", Stops, false)],
+    ),
+    before_work(
+        "tried-to-start",
+        Of::Job,
+        &[("nothing-moved", Goes, false), ("not-tried", Stands, true), ("it-started", Stops, false)],
+    ),
+    before_work("neutral-current", Of::Job, &[("none", Goes, true), ("current", Stops, false)]),
+    before_work(
+        "live-beside",
+        Of::Job,
+        &[("none", Goes, false), ("screened", Goes, true), ("not-screened", Stops, false)],
+    ),
+    restoring("left-inside", Of::Job, &[("nothing", Goes, false), ("something", Stops, false)]),
+    restoring(
+        "rcd",
+        Of::Job,
+        &[
+            ("measured", Goes, true),
+            ("button", Goes, false),
+            ("none-fitted", Goes, false),
+            ("not-tested", Stands, true),
+        ],
+    ),
+    restoring("controls-back", Of::Source, &[("automatic", Goes, true), ("left-blocked", Stands, true)]),
+];
+
+/// An answer that can be read here.
+#[derive(Clone, Copy)]
+struct Answer<'a> {
+    question: &'static Question,
+    of: Option<EntryId>,
+    does: Does,
+    /// It says what it has to say.
+    said: bool,
+    entry: &'a Entry,
+}
+
+fn answer(e: &Entry) -> Option<Answer<'_>> {
+    let Fact::Answered { question, answer, of, words } = &e.body.fact else { return None };
+    let question = ALL.iter().find(|q| q.code == question)?;
+    let (_, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
+    // There is one job to ask about: whatever else somebody names there is of no matter.
+    let of = of.filter(|_| question.of != Of::Job);
+    Some(Answer { question, of, does: *does, said: !needs_words || says_something(words), entry: e })
+}
+
+/// An answer that bars a proof: it stops, or is one that nobody here can read.
+pub fn bars(e: &Entry) -> Option<&'static str> {
+    match answer(e) {
+        Some(a) => (a.does == Stops && !a.question.restoring).then_some("a question was answered so that it stops"),
+        // "Kept and told as 'written by a newer version: treat as live'."
+        None => matches!(e.body.fact, Fact::Answered { .. }).then_some("an answer cannot be read here"),
+    }
+}
+
+/// What stopped the job, whether it was called a mistake or not.
+fn stops<'a>(known: &Known<'a>, job: EntryId) -> Vec<Answer<'a>> {
+    let all = known.of(job).filter_map(answer);
+    all.filter(|a| a.does == Stops && !a.question.restoring).collect()
+}
+
+/// Answers of the same question that go or stand, by somebody who knew of the one that stops.
+fn lifts<'a>(known: &Known<'a>, job: EntryId, stop: &Answer) -> Vec<&'a Entry> {
+    let same = |a: &Answer| a.question.code == stop.question.code && a.of == stop.of;
+    let all = known.of(job).filter(|e| !known.is_withdrawn(e.id)).filter_map(answer);
+    let lifting = all.filter(|a| same(a) && a.does != Stops && a.said && known.knew(a.entry, stop.entry));
+    lifting.map(|a| a.entry).collect()
+}
+
+/// The answer, or the source that it is about: then there is nothing left that could start.
+fn is_mistake(known: &Known, stop: &Answer) -> bool {
+    known.is_withdrawn(stop.entry.id) || stop.of.is_some_and(|of| known.is_withdrawn(of))
+}
+
+/// Those that still stop, and were not called a mistake.
+pub fn standing<'a>(known: &Known<'a>, job: EntryId) -> Vec<&'a Entry> {
+    let all = stops(known, job).into_iter().filter(|s| !is_mistake(known, s));
+    all.filter(|s| lifts(known, job, s).is_empty()).map(|s| s.entry).collect()
+}
+
+/// Nothing stops, and every answer can be read.
+pub fn allow(ask: &Ask) -> Result<(), String> {
+    let newer = ask.valid().find(|e| matches!(e.body.fact, Fact::Answered { .. }) && answer(e).is_none());
+    if let Some(newer) = newer {
+        return Err(format!("an answer ({}) is of a newer version: treat as live", newer.id.short()));
+    }
+    match standing(ask.known, ask.job).first() {
+        Some(stop) => {
+            Err(format!("{} ({}), and nobody who knew of it answered otherwise", told(stop), stop.id.short()))
+        }
+        None => Ok(()),
+    }
+}
+
+/// A run counts only if whoever began it knew of all that had stopped, and of what lifted it. That a stop was a mistake changes nothing of
+/// what it ended.
+pub fn known_to(ask: &Ask, run: &Run) -> Result<(), String> {
+    for stop in stops(ask.known, ask.job) {
+        let what = format!("{} ({})", told(stop.entry), stop.entry.id.short());
+        if !ask.known.knew(run.begin, stop.entry) {
+            return Err(format!("{what}, and this run was begun without knowing it"));
+        }
+        let lifted = lifts(ask.known, ask.job, &stop).iter().any(|l| ask.known.knew(run.begin, l));
+        if !is_mistake(ask.known, &stop) && !lifted {
+            return Err(format!("{what}, and this run was begun without knowing what lifted it"));
+        }
+    }
+    Ok(())
+}
+
+fn told(e: &Entry) -> String {
+    match &e.body.fact {
+        Fact::Answered { question, answer, .. } => format!("{question} was answered: {answer}"),
+        _ => String::new(),
+    }
+}
+
+/// "An answer that stops is never refused, whoever's turn it is": if it is one, and is about something of the job that it can be about, why
+/// it may not be refused.
+pub fn never_refused(known: &Known, job: EntryId, by: EntryId, fact: &Fact) -> Option<&'static str> {
+    let Fact::Answered { question, answer, of, .. } = fact else { return None };
+    let asked = ALL.iter().find(|q| q.code == question && !q.restoring)?;
+    asked.answers.iter().find(|a| a.0 == answer && a.1 == Stops)?;
+    // "After the work is over, nothing that belongs to an earlier step is asked any more; after an isolation was given up, only what belongs
+    // to restoring is."
+    let over = known
+        .of(job)
+        .any(|e| matches!(e.body.fact, Fact::WorkFinished { .. } | Fact::GivenUp { .. } | Fact::HandedBack { .. }));
+    // "Only where the job calls for it."
+    let has = |fits: &dyn Fn(&Fact) -> bool| known.of(job).any(|e| !known.is_withdrawn(e.id) && fits(&e.body.fact));
+    let called = match question.as_str() {
+        "instrument-fit" => has(&|f| matches!(f, Fact::InstrumentChecked { .. })),
+        "tried-to-start" => has(
+            &|f| matches!(f, Fact::Answered { question, answer, of, .. } if question == "starts-itself" && answer == "blocked" && of.is_some()),
+        ),
+        "live-beside" => has(&|f| matches!(f, Fact::CoverOff { .. })),
+        _ => true,
+    };
+    // And of somebody who is on it.
+    let mut on = false;
+    for e in known.of(job) {
+        match e.body.fact {
+            Fact::WorkerJoined { person, .. } if person == by => on = true,
+            Fact::WorkerLeft { person } if person == by => on = false,
+            _ => {}
+        }
+    }
+    let fits = match (asked.of, of.and_then(|id| known.get(id))) {
+        (Of::Job, None) => of.is_none(),
+        (Of::Source, Some(e)) => {
+            let other = matches!(&e.body.fact, Fact::SourceAnswered { kind, found: Some(_), .. } if *kind != SourceKind::Control);
+            e.job() == Some(job) && other && !known.is_withdrawn(e.id)
+        }
+        _ => false,
+    };
+    (fits && called && on && !over).then_some("an answer that stops was refused")
+}
+
+/// "Before what": nobody opens a point of the normal supply before it was asked whether it is the right one, nor works on while something
+/// live beside the work was not answered for.
+pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
+    let valid = |e: &&Entry| !known.is_withdrawn(e.id);
+    let answered = |code: &str, of: Option<EntryId>| {
+        let all = known.of(job).filter(valid).filter_map(answer);
+        let fits = all.filter(|a| a.question.code == code && a.of == of && a.said);
+        fits.filter(|a| a.does != Stops).count() > 0
+    };
+    match fact {
+        // What is found open was opened by somebody else.
+        Fact::PointOpened { point, found: Position::Closed, .. } => {
+            let normal = known.get(*point).is_some_and(|p| matches!(p.body.fact, Fact::PointAdded { cuts: None, .. }));
+            let own = known.get(*point).and_then(Entry::job) == Some(job);
+            if own && normal && !answered("right-board", Some(*point)) {
+                return Err("nobody said how it is known to be the right one".into());
+            }
+        }
+        Fact::WorkBegan { .. } => {
+            let cover = known.of(job).filter(valid).any(|e| matches!(e.body.fact, Fact::CoverOff { .. }));
+            if cover && !answered("live-beside", None) {
+                return Err("nobody said what is live beside the work".into());
+            }
+        }
+        _ => {}
+    }
+    Ok(())
+}
