@@ -96,12 +96,18 @@ struct Answer<'a> {
 }
 
 fn answer(e: &Entry) -> Option<Answer<'_>> {
-    let Fact::Answered { question, answer, of, words } = &e.body.fact else { return None };
+    let Fact::Answered { question, answer, of, words, who } = &e.body.fact else { return None };
     let question = ALL.iter().find(|q| q.code == question)?;
     let (_, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
     // There is one job to ask about: whatever else somebody names there is of no matter.
     let of = of.filter(|_| question.of != Of::Job);
-    Some(Answer { question, of, does: *does, said: !needs_words || says_something(words), entry: e })
+    Some(Answer {
+        question,
+        of,
+        does: *does,
+        said: !needs_words || says_something(words) || says_something(who),
+        entry: e,
+    })
 }
 
 /// An answer that bars a proof: it stops, or is one that nobody here can read.
