@@ -13,7 +13,7 @@ use super::{DeviceId, EntryId};
 
 use stillbar_values::network::{Link, Node, Position};
 use stillbar_values::tag::TagId;
-use stillbar_values::{Conductor, Earthing, Means, Order, PointKind, Reading, System, Tolerance};
+use stillbar_values::{Conductor, Earthing, Means, Order, PointKind, Reading, RuleSet, System, Tolerance};
 pub use stillbar_values::{PhotoDoubt, Rotation};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
@@ -71,6 +71,9 @@ pub enum Fact {
         /// The conductors of a system of one's own.
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
         own: Vec<Conductor>,
+        /// By whose rules it is done; none where nobody chose.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        rules: Option<RuleSet>,
         /// The limit for figures that count as no indication; none unless the company set one.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         limit: Option<Limit>,

@@ -85,6 +85,7 @@ fn stand_in(kind: &str) -> Option<(Fact, &'static [&'static str])> {
                 order: Order::default(),
                 nominal_millivolts: 230_000,
                 own: Vec::new(),
+                rules: None,
                 limit: None,
                 tolerance: Tolerance::default(),
             };

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use stillbar_journal::fact::{InstrumentKind, LightsFrom, Limit};
 use stillbar_journal::{Entry, EntryId, Fact, WITHHELD};
+use stillbar_values::RuleSet;
 
 /// People, sites and instruments by the entry that brought them.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -16,6 +17,8 @@ pub struct World {
     pub instruments: BTreeMap<EntryId, Instrument>,
     /// The company's limit for figures that count as no indication, as it was set last.
     pub limit: Option<Limit>,
+    /// By whose rules the last job was opened.
+    pub rule_set: Option<RuleSet>,
 }
 
 /// A person.
@@ -58,6 +61,7 @@ impl World {
                 let instrument = Instrument { kind: *kind, name, serial, lights_from: *lights_from };
                 self.instruments.insert(entry.id, instrument);
             }
+            Fact::JobOpened { rules: Some(rules), .. } if !entry.body.practice => self.rule_set = Some(*rules),
             Fact::LimitRuled { limit } => self.limit = Some(limit.clone()),
             _ => {}
         }

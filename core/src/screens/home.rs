@@ -16,7 +16,7 @@ use crate::job::steps::Step;
 use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
-use crate::prove::{Order, parse_volts};
+use crate::prove::{Order, RuleSet, parse_volts};
 use crate::store::{JobRow, LockRow};
 use crate::text::times;
 use crate::text::{self, AskDevice, AskFirst, AskJob, Gone};
@@ -161,12 +161,18 @@ pub fn new_job(look: &Look) -> Page {
     page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
     let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
     page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
+    let rules = look.world.rule_set;
+    let named = |rules: RuleSet| text::rule_set(rules).name;
+    let usual = rules.as_ref().map_or_else(String::new, word_of);
+    page.choice("rules", "Rules of", options(&RuleSet::ALL, named), look.draft_or("rules", &usual));
+    page.para(text::defers(rules));
     system::form(&mut page, look, None);
-    let usual = word_of(&Order::default());
+    let figures = rules.unwrap_or(RuleSet::Own).figures();
+    let usual = word_of(&figures.order);
     page.choice("order", "Order of the dead test", options(&Order::ALL, text::order), look.draft_or("order", &usual));
     page.para("Orders differ between documents. Take the one that your site wants.");
     rules::at_set_up(&mut page, look);
-    let usual = word_of(&Tolerance::default());
+    let usual = word_of(&figures.tolerance);
     let tolerances = options(&Tolerance::ALL, text::tolerance);
     page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
     page.main("Open this job", "open-job");
@@ -283,6 +289,7 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
         order,
         nominal_millivolts: system.nominal,
         own: system.own,
+        rules: Some(picked::<RuleSet>(act, "rules", AskJob::Rules)?),
         limit: act.world().limit.clone(),
         tolerance,
     };

@@ -18,6 +18,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.fact("Place", job.place.clone());
     page.fact("Isolated", job.equipment.clone());
     page.fact("Work", job.scope.clone());
+    page.fact("Local rules", text::defers(job.rule_set));
     let states = job.steps();
     let current = states.iter().position(|s| !s.passed());
     let mut stage = None;

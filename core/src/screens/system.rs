@@ -7,7 +7,7 @@ use super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Conductor, Earthing, System, parse_conductors, parse_volts};
+use crate::prove::{Conductor, Earthing, RuleSet, System, parse_conductors, parse_volts};
 use crate::text::{self, AskFirst, AskJob};
 
 /// What is picked of a system.
@@ -37,7 +37,8 @@ fn typed(own: &[Conductor]) -> String {
 pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let word = |system: System| super::home::word_of(&system);
     let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
-    page.choice("system", "Conductors at the point of work", options(&System::ALL, text::system), system.clone());
+    let rules = job.map_or(look.world.rule_set, |job| job.rule_set).unwrap_or(RuleSet::Own);
+    page.choice("system", "Conductors at the point of work", options(&rules.systems(), text::system), system.clone());
     if system == word(System::Own) {
         let hint = "L1, L2, N1=neutral, PE. Of another supply: S+=dc-plus@String A";
         let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
@@ -52,6 +53,8 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     );
     let picked = System::ALL.into_iter().find(|s| word(*s) == system);
     let hint = picked.map_or_else(|| text::named_by(System::ThreePhaseNeutral), text::named_by);
+    let usual = picked.map(|system| rules.volts_of(system)).unwrap_or_default();
+    let hint = if usual.is_empty() { hint } else { format!("{hint}. Usual here: {}", usual.join(", ")) };
     let nominal = job.map_or_else(String::new, |job| crate::prove::volts(job.nominal));
     page.field("volts", "Nominal voltage in volts", &hint, look.draft_or("volts", &nominal), EntryKind::Number, 8);
 }

@@ -27,6 +27,7 @@ mod record;
 mod record_states;
 mod replay;
 mod restoring;
+mod rule_sets;
 mod shared_points;
 mod supply;
 mod tag;

@@ -394,7 +394,7 @@ fn a_record_of_the_first_version_holds() {
         assert!(worded.holds, "{:?}", worded.failures);
     }
     assert_eq!(verdict.title, "Replace the outgoing breaker of washer 4");
-    assert_eq!(verdict.head, "492b6d9340dd426e8c27d278045451e0ee5bd0f7cd927ea1f6fb5b7c22c71ea5");
+    assert_eq!(verdict.head, "66effa97761b6af071027c6f9bc02758320994daabbb930650691748a627c8aa");
 }
 
 /// Whatever comes is answered: a verdict or a sentence, never a panic, and never a yes.

@@ -36,6 +36,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/plan.ftl"),
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
+    include_str!("en/rule-sets.ftl"),
     include_str!("en/standing.ftl"),
     include_str!("en/steps.ftl"),
     include_str!("en/supply.ftl"),

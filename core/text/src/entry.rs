@@ -49,7 +49,8 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::JobOpened { title, .. } => say!("entry-job-opened", title = title),
         Fact::SystemCorrected { system, earthing, nominal_millivolts, own, why } => {
             let conductors = words::supply(&Supply { own: own.clone(), ..Supply::of(*system, *nominal_millivolts) });
-            say!("entry-system-corrected", system = conductors, earthing = words::earthing(*earthing), why = why)
+            let (earthing, volts) = (words::earthing(*earthing), stillbar_rules::prove::volts(*nominal_millivolts));
+            say!("entry-system-corrected", system = conductors, volts = volts, earthing = earthing, why = why)
         }
         Fact::StaysLive { what, at, screened, .. } => {
             say!("entry-stays-live", what = what, at = at, screened = screened)

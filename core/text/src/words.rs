@@ -101,12 +101,12 @@ pub fn system(system: System) -> String {
     }
 }
 
-/// A supply with its voltage; a set of one's own by the names of its conductors.
+/// The conductors of a supply; of a set of one's own their names.
 pub fn supply(supply: &Supply) -> String {
     let own = commas(supply.own.iter().map(|c| c.name.clone()));
     match supply.system {
-        System::Own => say!("supply-own", conductors = own, volts = volts(supply.nominal)),
-        plain => say!("supply-named", system = system(plain), volts = volts(supply.nominal)),
+        System::Own => own,
+        plain => system(plain),
     }
 }
 

@@ -228,6 +228,7 @@ pub fn plan_job(
             order: new.order,
             nominal_millivolts: new.nominal_millivolts,
             own: Vec::new(),
+            rules: None,
             limit: None,
             tolerance: Tolerance::default(),
         };

@@ -118,6 +118,7 @@ impl Phone {
             order: Order::ALL[0],
             nominal_millivolts: 230_000,
             own: Vec::new(),
+            rules: None,
             limit: None,
             tolerance: Tolerance::default(),
         };

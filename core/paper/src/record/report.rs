@@ -26,6 +26,8 @@ pub struct Report {
     pub system: Claim,
     /// The earthing arrangement.
     pub earthing: Claim,
+    /// By whose rules the job was done; its words are the sentence that defers to them.
+    pub rules: Claim,
     /// The nominal voltage, in volts.
     pub nominal_volts: String,
     /// The greatest reading that the company counts as dead, in volts.

@@ -98,6 +98,7 @@ impl Teller<'_> {
             scope: job.scope.clone(),
             system: Claim::of(job.system, text::supply(&job.supply())),
             earthing: Claim::of(job.earthing, text::earthing(job.earthing)),
+            rules: Claim::of(job.rule_set, text::defers(job.rule_set)),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),

@@ -4,6 +4,8 @@ use super::Job;
 use crate::journal::EntryId;
 use crate::journal::fact::{LightsFrom, Limit};
 use crate::prove::System;
+use stillbar_values::RuleSet;
+
 use crate::prove::limit::{Bound, LimitSource, Limits, bound};
 
 /// A company's limit as the rules take it.
@@ -30,11 +32,21 @@ pub fn supply(system: System, nominal: u32) -> LimitSource {
     }
 }
 
+/// What a limit has to be below with these sources, by the rules that a job is done by.
+pub fn bound_under(rules: Option<RuleSet>, sources: impl IntoIterator<Item = LimitSource>) -> Bound {
+    let found = bound(sources);
+    match rules.map(|rules| rules.figures().extra_low) {
+        Some((ac, dc)) => Bound { ac_mv: found.ac_mv.min(ac * 1000), dc_mv: found.dc_mv.min(dc * 1000) },
+        None => found,
+    }
+}
+
 impl Job {
     /// What a limit has to be below, and by what an instrument has to indicate.
     pub fn bound(&self) -> Bound {
         let control = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts);
-        bound(std::iter::once(supply(self.system, self.nominal)).chain(control.map(LimitSource::Control)))
+        let all = std::iter::once(supply(self.system, self.nominal)).chain(control.map(LimitSource::Control));
+        bound_under(self.rule_set, all)
     }
 
     /// Takes in a limit that `by` set: only the person in charge makes it higher, anybody may make it lower.

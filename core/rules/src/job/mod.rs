@@ -46,6 +46,7 @@ use crate::journal::{EntryId, Stamp};
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Role, Run, Supply, System, Taken, Test};
+use stillbar_values::RuleSet;
 
 /// A job as the journal tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -76,6 +77,8 @@ pub struct Job {
     pub nominal: u32,
     /// The conductors of a system of one's own.
     pub own: Vec<Conductor>,
+    /// By whose rules it is done.
+    pub rule_set: Option<RuleSet>,
     /// What cannot be made dead here and stays live.
     pub stays_live: Vec<StaysLive>,
     /// The company's limit for figures that count as no indication; none unless it set one.

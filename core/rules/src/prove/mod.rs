@@ -25,5 +25,5 @@ pub use plan::{
 pub use run::{Earth, Met, Proof, Run, Taken};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
-pub use stillbar_values::{Earthing, Live, Order, Reading, Supply, System};
+pub use stillbar_values::{Earthing, Live, Order, Reading, RuleSet, Supply, System};
 pub use terminals::{HeldConductor, terminals};

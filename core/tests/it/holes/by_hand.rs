@@ -246,6 +246,7 @@ pub fn another_job(phone: &Phone) -> EntryId {
         order: Order::default(),
         nominal_millivolts: 230_000,
         own: Vec::new(),
+        rules: None,
         limit: None,
         tolerance: Tolerance::default(),
     };

@@ -118,6 +118,7 @@ impl Plan {
             order: Order::ALL[0],
             nominal_millivolts: self.nominal,
             own: Vec::new(),
+            rules: None,
             limit: self.limit.clone(),
             tolerance: Tolerance::default(),
         }

@@ -11,6 +11,7 @@ asks! {
         Place => "ask-job-place",
         Equipment => "ask-job-equipment",
         Scope => "ask-job-scope",
+        Rules => "ask-job-rules",
         System => "ask-job-system",
         SystemWhy => "ask-job-system-why",
         Own => "ask-job-own",

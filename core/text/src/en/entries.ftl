@@ -18,7 +18,7 @@ part-source-unknown = A source of this site
 part-cover-unknown = a cover
 
 entry-job-opened = Job opened: { $title }
-entry-system-corrected = Corrected: { $system }, { $earthing }. { $why }
+entry-system-corrected = Corrected: { $system }, { $volts } V, { $earthing }. { $why }
 entry-stays-live = Stays live: { $what } at { $at }. Screened: { $screened }
 entry-scope = Scope changed to: { $scope }. { $why }
 entry-permit = Permit { $reference }

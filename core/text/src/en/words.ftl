@@ -70,10 +70,6 @@ system-corner-grounded = Delta, one corner at earth: L1, L2, L3, PE
 system-dc-two-wire = DC, two poles: L+, L-, PE
 system-dc-three-wire = DC with mid-point: L+, M, L-, PE
 system-own = Your own set of conductors
-# $conductors are names, $volts the highest voltage between any two.
-supply-own = { $conductors }, up to { $volts } V
-# $system is one of the system- messages.
-supply-named = { $system }, { $volts } V
 named-by-neutral = Line to neutral, such as 230, 120 or 277
 named-by-pen = Line to PEN, such as 230
 named-by-lines = Line to line, such as 400, 230 or 480

@@ -58,7 +58,7 @@ pub fn deed(chance: &mut Chance, number: usize, toms: bool) -> String {
         11 => format!("tap Next\n{INDICATION}"),
         12 => "tap Next\ntap Next".into(),
         13 => format!("{}\ntap The job\n{}", fit("Q4 feeder switch"), fit("Q9 changeover switch")),
-        14 => format!("tap Begin work\n{WORK}"),
+        14 => WORK.into(),
         _ => "tap People on the job\ntap Tomas Brandt leaves the job".into(),
     }
 }

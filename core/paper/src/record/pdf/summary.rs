@@ -52,6 +52,7 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
             ("Who", if people.is_empty() { "nobody named".into() } else { people.join("; ") }),
             ("When", format!("{} to {}", shown(&report.opened), shown(&report.last))),
             ("Permit", permit),
+            ("Local rules", report.rules.says()),
         ],
         BESIDE,
     );

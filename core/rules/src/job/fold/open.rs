@@ -17,6 +17,7 @@ impl Job {
             order,
             nominal_millivolts,
             own,
+            rules,
             limit,
             tolerance,
         } = &entry.body.fact
@@ -37,6 +38,7 @@ impl Job {
             order: *order,
             nominal: *nominal_millivolts,
             own: own.clone(),
+            rule_set: *rules,
             stays_live: Vec::new(),
             limit: limit.clone(),
             limit_set: None,

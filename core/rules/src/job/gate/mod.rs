@@ -131,10 +131,12 @@ impl Gate<'_> {
                 self.person()?;
                 limit_of(limit, bound([]))
             }
-            Fact::JobOpened { limit, system, nominal_millivolts: nominal, own, .. } => {
+            Fact::JobOpened { limit, system, nominal_millivolts: nominal, own, rules, .. } => {
                 self.person()?;
                 low_voltage(*system, *nominal, own)?;
-                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, bound([limits::supply(*system, *nominal)])))
+                limit.as_ref().map_or(Ok(()), |limit| {
+                    limit_of(limit, limits::bound_under(*rules, [limits::supply(*system, *nominal)]))
+                })
             }
             Fact::InstrumentNoted { .. } => self.person().map(|_| ()),
             _ => no(AloneRefusal::NoJobOpen),
