@@ -277,6 +277,10 @@ pub enum Fact {
     RunSigned { run: EntryId, mark: String },
 
     // ---- work
+    /// A temporary earth is in: the number on it, and where it is.
+    EarthFitted { label: String, at: String },
+    /// It is off again.
+    EarthRemoved { earth: EntryId },
     /// Work began or went on under a standing proof.
     WorkBegan { run: EntryId },
     /// The work was left; the proof ends.

@@ -43,6 +43,10 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 
 /// Does what a button of a restoring step says.
 pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
+    if verb == "earth-off" {
+        super::work::act_earth(act, job, verb, arg)?;
+        return act.onward(job, step);
+    }
     let fact = match (step, verb) {
         (Step::CoversBack, "back") => Fact::CoverBack { cover: id(arg)? },
         (Step::Warn, "told") => Fact::Told {
@@ -94,6 +98,7 @@ fn covers(look: &Look, job: &Job, page: &mut Page) {
         Tone::Must,
         "Look once more before a cover closes: no tool, no loose strand, no temporary earth left inside.",
     );
+    super::work::earths_in(page, look, job);
     if job.covers.is_empty() {
         page.para("No cover is recorded as taken off.");
     }

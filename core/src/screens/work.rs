@@ -56,10 +56,45 @@ pub fn view(look: &Look, job: &Job) -> Page {
             super::job::next(&mut page, job);
         }
     }
+    earths(&mut page, look, job);
     page.button("Something has changed", go(Route::Change(job.id())));
     page.button("Shift change", go(Route::Shift(job.id())));
     page.button("Locks and keys", go(Route::Locks(job.id())));
     page
+}
+
+/// The temporary earths that are in, and a form for one more once dead is proved.
+fn earths(page: &mut Page, look: &Look, job: &Job) {
+    let proved = matches!(job.standing(), Standing::Proved { .. });
+    if job.earths.is_empty() && !proved {
+        return;
+    }
+    page.heading("Temporary earths");
+    earths_in(page, look, job);
+    if proved {
+        page.entry("earth", "Number on the earth", "", look.draft("earth"));
+        page.entry("earth-at", "Where it is fitted", "Earth end first on, last off", look.draft("earth-at"));
+        page.button("This earth is in", "earth-in");
+    }
+}
+
+/// Each earth that is in, with the button that takes it off the list.
+pub(super) fn earths_in(page: &mut Page, look: &Look, job: &Job) {
+    for earth in job.earths_in() {
+        page.fact(format!("Earth {}", earth.label), format!("{} ({})", earth.at, look.by(&earth.stamp)));
+        page.button(format!("Earth {} is off", earth.label), format!("earth-off {}", earth.stamp.id));
+    }
+}
+
+/// Keeps that an earth is in, or off.
+pub(super) fn act_earth(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    let fact = match verb {
+        "earth-in" => {
+            Fact::EarthFitted { label: act.need("earth", AskJob::Earth)?, at: act.need("earth-at", AskJob::Earth)? }
+        }
+        _ => Fact::EarthRemoved { earth: super::home::id(arg)? },
+    };
+    act.keep(Some(job), fact).map(drop)
 }
 
 /// The proof ended under the work: everything else waits until that is stopped.
@@ -172,6 +207,7 @@ pub fn shift(look: &Look, job: &Job) -> Page {
 /// Does what a button on these screens says.
 pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
+        "earth-in" | "earth-off" => return act_earth(act, job, verb, arg),
         "system" | "stays-live" => return system::act(act, job, verb),
         super::asked::ANSWER => return super::asked::act(act, job, None, arg),
         super::asked::SAY => return super::asked::say(act, arg),

@@ -1,5 +1,6 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
+mod asked;
 mod background;
 mod clocks;
 mod conditions;

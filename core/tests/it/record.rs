@@ -394,7 +394,7 @@ fn a_record_of_the_first_version_holds() {
         assert!(worded.holds, "{:?}", worded.failures);
     }
     assert_eq!(verdict.title, "Replace the outgoing breaker of washer 4");
-    assert_eq!(verdict.head, "66effa97761b6af071027c6f9bc02758320994daabbb930650691748a627c8aa");
+    assert_eq!(verdict.head, "b9686286f9a2e2746b7b62296a5f90c44d08966a1c493031fa3591a82e5fb077");
 }
 
 /// Whatever comes is answered: a verdict or a sentence, never a panic, and never a yes.

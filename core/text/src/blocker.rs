@@ -71,6 +71,7 @@ pub fn blocker(lack: &Blocker, names: &World) -> String {
         Blocker::RotationUnguarded => say!("lacks-rotation-guard"),
         Blocker::CircuitOff { label } => say!("lacks-circuit-on", label = label),
         Blocker::NotHandedBack => say!("lacks-hand-back"),
+        Blocker::EarthIn { label, at } => say!("lacks-earth-off", label = label, at = at),
         Blocker::Question(open) => asked::lacking(open),
     }
 }

@@ -37,6 +37,7 @@ fn called(part: &Part, names: &World) -> String {
         Part::Direct(what) => what.clone().unwrap_or_else(|| say!("part-direct-withdrawn")),
         Part::Source(what) => what.clone().unwrap_or_else(|| say!("part-source-unknown")),
         Part::Cover(what) => what.clone().unwrap_or_else(|| say!("part-cover-unknown")),
+        Part::Earth(label) => label.clone().unwrap_or_default(),
         Part::Asked(of) => of.clone().unwrap_or_default(),
         Part::Step(of) => of.as_ref().map(step).unwrap_or_default(),
     }
@@ -164,6 +165,8 @@ fn recorded(told: &Summary, names: &World) -> String {
             SupplyAnswer::Accepted => say!("entry-answer-accepted", who = who, how = how),
         },
         Fact::AsideAnswered { why, .. } => say!("entry-aside-answered", why = why),
+        Fact::EarthFitted { label, at } => say!("entry-earth-in", label = label, at = at),
+        Fact::EarthRemoved { .. } => say!("entry-earth-off", label = part),
         Fact::WorkBegan { .. } => say!("entry-work-began"),
         Fact::WorkLeft { why } => say!("entry-work-left", why = why),
         Fact::NeutralParted { what } => say!("entry-neutral-parted", what = what),

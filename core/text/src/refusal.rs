@@ -8,8 +8,8 @@ use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
 use super::words::{self, ands, capital, commas, fault, label, limit, supply_name};
 use stillbar_rules::job::refusal::{
-    AloneRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal, SwitchRefusal,
-    Unsaid, WithdrawRefusal,
+    AloneRefusal, EarthRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal,
+    SwitchRefusal, Unsaid, WithdrawRefusal,
 };
 use stillbar_rules::point::{ForcedLack, Stays};
 use stillbar_rules::prove::volts;
@@ -36,6 +36,7 @@ pub fn refusal(why: &Refusal, names: &World) -> String {
         Refusal::Alone(why) => alone(why),
         Refusal::Plan(why) => plan(why, names),
         Refusal::Withdraw(why) => withdraw(*why),
+        Refusal::Earth(why) => earth(why),
         Refusal::Lock(why) => lock(why, names),
         Refusal::Proof(why) => proof(why, names),
         Refusal::Switch(why) => switching(why, names),
@@ -53,6 +54,16 @@ fn alone(why: &AloneRefusal) -> String {
         AloneRefusal::LimitTooHigh(error) => say!("limit-lower", limit = limit(error)),
         AloneRefusal::NotLowVoltage { volts, most } => say!("not-low-voltage", volts = *volts, most = *most),
         AloneRefusal::OwnConductors => say!("own-conductors"),
+    }
+}
+
+fn earth(why: &EarthRefusal) -> String {
+    match why {
+        EarthRefusal::Unsaid => say!("earth-unsaid"),
+        EarthRefusal::Alike { label, at } => say!("earth-alike", label = label, at = at),
+        EarthRefusal::NotProved => say!("earth-not-proved"),
+        EarthRefusal::NotIn => say!("earth-not-in"),
+        EarthRefusal::LeftIn { label, at } => say!("earth-left-in", label = label, at = at),
     }
 }
 

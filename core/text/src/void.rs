@@ -60,6 +60,7 @@ pub fn ended(why: &Ended) -> String {
         Ended::NeutralParted { what } => say!("ended-neutral-parted", what = what),
         Ended::Withdrawn => say!("ended-withdrawn"),
         Ended::SystemCorrected => say!("ended-system-corrected"),
+        Ended::EarthOff { label } => say!("ended-earth-off", label = label),
         Ended::StaysLive { what } => say!("ended-stays-live", what = what),
         Ended::Answered { question, answer } => say!("ended-answered", says = told(question, answer, "", "")),
     }

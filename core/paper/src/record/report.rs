@@ -64,6 +64,8 @@ pub struct Report {
     pub boxes: Vec<ReportLockBox>,
     /// Instruments as they were checked for this job.
     pub instruments: Vec<ReportInstrument>,
+    /// Temporary earths.
+    pub earths: Vec<ReportEarth>,
     /// Covers that came off.
     pub covers: Vec<Cover>,
     /// Runs of the dead test.
@@ -254,6 +256,19 @@ pub struct ReportInstrument {
     pub note: String,
     /// When it was checked.
     pub when: When,
+}
+
+/// A temporary earth.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ReportEarth {
+    /// The number on it.
+    pub label: String,
+    /// Where it was.
+    pub at: String,
+    /// When it was fitted.
+    pub fitted: When,
+    /// When it was taken off.
+    pub off: Option<When>,
 }
 
 /// A cover that came off.

@@ -132,6 +132,7 @@ impl Teller<'_> {
             points: job.points.iter().map(|p| self.point(p)).collect(),
             boxes: self.boxes(),
             instruments: self.instruments(),
+            earths: self.earths(),
             covers: self.covers(),
             runs: tell_proof::runs(self),
             readings: tell_proof::readings(self),

@@ -3,14 +3,26 @@
 use serde_json::json;
 use stillbar_journal::fact::{KeyAt, On};
 use stillbar_journal::{EntryId, Fact};
+use stillbar_rules::job::TemporaryEarth;
 use stillbar_rules::point::{self, Means, Off};
 use stillbar_text as text;
 
 use super::claim::Claim;
-use super::report::{ReportLock, ReportLockBox, ReportPoint};
+use super::report::{ReportEarth, ReportLock, ReportLockBox, ReportPoint};
 use super::tell::Teller;
 
 impl Teller<'_> {
+    /// Temporary earths, in and off.
+    pub(super) fn earths(&self) -> Vec<ReportEarth> {
+        let told = |e: &TemporaryEarth| ReportEarth {
+            label: e.label.clone(),
+            at: e.at.clone(),
+            fitted: self.when(&e.stamp),
+            off: self.maybe(e.off.as_ref()),
+        };
+        self.job.earths.iter().map(told).collect()
+    }
+
     /// A point of isolation, with its locks.
     pub(super) fn point(&self, p: &point::Point) -> ReportPoint {
         let source = |id: EntryId| self.job.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());

@@ -144,6 +144,13 @@ pub enum Blocker {
     },
     /// The installation is not handed back.
     NotHandedBack,
+    /// A temporary earth that is still in.
+    EarthIn {
+        /// The number on it.
+        label: String,
+        /// Where it is.
+        at: String,
+    },
     /// A question of the procedure that is open.
     Question(Open),
 }
@@ -190,6 +197,7 @@ impl Blocker {
             | Blocker::CoverOff { .. }
             | Blocker::LockOn { .. }
             | Blocker::Finding { .. }
+            | Blocker::EarthIn { .. }
             | Blocker::NotHandedBack => true,
         }
     }

@@ -121,6 +121,11 @@ pub enum Ended {
     Withdrawn,
     /// Conductors, earthing or voltage had been noted wrong.
     SystemCorrected,
+    /// A temporary earth came off before the work was over.
+    EarthOff {
+        /// Its number.
+        label: String,
+    },
     /// Something stays live.
     StaysLive {
         /// What.
@@ -212,6 +217,7 @@ impl Ended {
             Ended::WayAnswered => "way-answered",
             Ended::Answered { .. } => "answered",
             Ended::SystemCorrected => "system-corrected",
+            Ended::EarthOff { .. } => "earth-off",
             Ended::StaysLive { .. } => "stays-live",
             Ended::WorkLeft => "work-left",
             Ended::WorkFinished => "work-finished",

@@ -80,6 +80,7 @@ impl Job {
                 lacks.push(if self.working() { Blocker::AtWork } else { Blocker::NotAtWork });
             }
             Step::CoversBack => {
+                self.earth_lacks(&mut lacks);
                 let off = self.covers.iter().filter(|(.., back)| back.is_none());
                 lacks.extend(off.map(|(_, what, _)| Blocker::CoverOff { what: what.clone() }));
             }

@@ -9,6 +9,7 @@ pub mod asked;
 mod back;
 pub mod blocker;
 mod case;
+mod earths;
 pub mod ended;
 mod fold;
 pub mod gate;
@@ -26,6 +27,7 @@ mod summary;
 mod trouble;
 pub use back::{Back, SupplyName};
 pub use blocker::Blocker;
+pub use earths::TemporaryEarth;
 pub use ended::{Ended, Standing, Void, Voided};
 pub use heard::Heard;
 pub use known::Known;
@@ -44,6 +46,7 @@ use std::sync::Arc;
 use crate::journal::fact::{Duty, Limit, On, ProvedOn, Rotation, RotationGuard, SourceKind};
 use crate::journal::{EntryId, Stamp};
 use crate::point::{Lock, LockBox, Point};
+use crate::prove::conditions::known_line_proves;
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Role, Run, Supply, System, Taken, Test};
 use stillbar_values::RuleSet;
@@ -159,6 +162,8 @@ pub struct Job {
     pub handed: Option<(Stamp, String, String, String)>,
     /// Answers to questions of the procedure, first to last.
     pub given: Vec<asked::Given>,
+    /// Temporary earths, in and off.
+    pub earths: Vec<TemporaryEarth>,
     /// When neutrals were parted.
     pub neutrals_parted: Vec<Stamp>,
     /// Deviations.
@@ -210,6 +215,11 @@ impl Job {
             }
         }
         all
+    }
+
+    /// Whether a line that is known to be live shows by its full voltage that a conductor is earth.
+    pub fn live_line_shows_earth(&self) -> bool {
+        known_line_proves(self.earthing) && self.supply().line_shows_earth()
     }
 
     /// Whether a conductor may leave the dead test as one that stays live: it is of the job's own set and of a supply beside the normal

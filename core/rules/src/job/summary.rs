@@ -34,6 +34,8 @@ pub enum Part {
     Source(Option<String>),
     /// A cover.
     Cover(Option<String>),
+    /// A temporary earth, by its number.
+    Earth(Option<String>),
     /// The point or source that a question is asked of.
     Asked(Option<String>),
     /// A step.
@@ -89,6 +91,9 @@ fn part(job: &Job, fact: &Fact) -> Part {
         }
         Fact::CoverBack { cover } => {
             Part::Cover(job.covers.iter().find(|(s, ..)| s.id == *cover).map(|(_, what, _)| what.clone()))
+        }
+        Fact::EarthRemoved { earth } => {
+            Part::Earth(job.earths.iter().find(|e| e.stamp.id == *earth).map(|e| e.label.clone()))
         }
         Fact::Answered { of, .. } => Part::Asked(of.map(|id| job.called(id))),
         Fact::Deviated { step, .. } => Part::Step(Step::named(step).map(|step| step.of_job(job))),

@@ -11,7 +11,7 @@ use crate::job::age::Moment;
 use crate::job::steps::Step;
 use crate::journal::fact::EarthProof;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Earthing, Reading, parse_volts, volts};
+use crate::prove::{Reading, parse_volts, volts};
 use crate::text::{self, AskFirst, AskProve};
 
 /// The ways to show that PE is earth, as a screen offers them.
@@ -38,9 +38,8 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
          potential, not that it is earth.",
     );
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
-    let supply = job.supply();
-    let earthed = !matches!(job.earthing, Earthing::It | Earthing::Unknown) && supply.line_shows_earth();
-    if let (true, Some(mv)) = (earthed, supply.to_earth()) {
+    let earthed = job.live_line_shows_earth();
+    if let (true, Some(mv)) = (earthed, job.supply().to_earth()) {
         page.fact("A live line shows to earth", format!("About {} V", volts(mv)));
     }
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);

@@ -1,6 +1,7 @@
 //! What people keep without a screen, one fact at a time: through the same gate as from a screen.
 
 use stillbar_core::job::Job;
+use stillbar_core::job::asked::{Answer, Does, Question};
 use stillbar_core::job::steps::Step;
 use stillbar_core::journal::fact::{Duty, EarthProof, Found, InstrumentKind, KeyAt, On, ProvedOn, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
@@ -106,6 +107,12 @@ pub fn earth(run: EntryId, holds: bool) -> Fact {
     Fact::ReferenceProved { run, way: EarthProof::MainTerminal, how: "MET in the meter room".into(), holds }
 }
 
+/// An answer with which everything goes on; no earth is fitted here.
+fn goes(question: &Question) -> &'static str {
+    let goes = |a: &&Answer| a.does == Does::Goes && a.code != "fitted";
+    question.answers.iter().find(goes).expect("one that goes").code
+}
+
 /// What is asked up to this step is answered so that everything goes on.
 pub fn answers(phone: &Phone, who: &str, last: Step) {
     let job = phone.job();
@@ -115,7 +122,7 @@ pub fn answers(phone: &Phone, who: &str, last: Step) {
         let job = Job::fold(&entries).unwrap();
         let steps = job.sequence().into_iter().filter(|step| *step <= last);
         let Some((question, of, _)) = steps.flat_map(|step| job.questions(Some(step))).next() else { return };
-        let (question, answer) = (question.code.to_owned(), question.answers[0].code.to_owned());
+        let (question, answer) = (question.code.to_owned(), goes(question).to_owned());
         let (words, who_told) = ("Seen at the board".to_owned(), "Joel Aras".to_owned());
         if tries(phone, who, Fact::Answered { question, answer, of, words, who: who_told }).is_err() {
             return;

@@ -16,6 +16,7 @@ asks! {
         SystemWhy => "ask-job-system-why",
         Own => "ask-job-own",
         StaysLive => "ask-job-stays-live",
+        Earth => "ask-job-earth",
         Earthing => "ask-job-earthing",
         Order => "ask-job-order",
         Volts => "ask-job-volts",

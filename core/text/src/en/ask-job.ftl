@@ -9,6 +9,7 @@ ask-job-system = Choose which conductors there are at the point of work.
 ask-job-rules = Choose by whose rules the job is done, or that they are the site's own.
 ask-job-system-why = Write what was wrong about the conductors.
 ask-job-own = List your conductors with commas, two at least: L1, L2, N1=neutral, PE, and of another supply S+=dc-plus@String A. Roles: line, neutral, pen, protective, mid-point, dc-plus, dc-minus, control.
+ask-job-earth = Write the number on the earth, and where it is fitted.
 ask-job-stays-live = Write what stays live, where it is, and how it is screened.
 ask-job-earthing = Choose the earthing arrangement, or that it is not known.
 ask-job-order = Choose the order of the dead test.

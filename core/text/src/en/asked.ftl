@@ -116,3 +116,9 @@ asked-earthed-pole-none = Neither
 asked-earthed-pole-none-words = How that is known
 asked-earthed-pole-not-known = Not known
 asked-earthed-pole-not-known-words = Why it could not be read
+
+asked-temporary-earths = Are temporary earths asked for here? Prove dead first, then fit them below.
+asked-temporary-earths-short = Temporary earths
+asked-temporary-earths-fitted = Fitted, as listed
+asked-temporary-earths-not-asked = Not asked for
+asked-temporary-earths-not-asked-words = By whose rule

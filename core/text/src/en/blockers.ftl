@@ -30,6 +30,7 @@ lacks-any-test = No pair is tested under a proof that stands.
 lacks-proof-after = The indicator is not proved again after the tests.
 lacks-end-of-work = The work is not finished.
 lacks-work = Work has not begun under a proof that stands.
+lacks-earth-off = Temporary earth { $label } is still in: { $at }.
 lacks-cover-back = Not back yet: { $what }.
 lacks-warning = Nobody has been warned that the supply comes back.
 lacks-lock-off = The lock of { $owner } is still on { $place }.

@@ -18,6 +18,8 @@ part-source-unknown = A source of this site
 part-cover-unknown = a cover
 
 entry-job-opened = Job opened: { $title }
+entry-earth-in = Temporary earth { $label } in: { $at }
+entry-earth-off = Temporary earth { $label } off
 entry-system-corrected = Corrected: { $system }, { $volts } V, { $earthing }. { $why }
 entry-stays-live = Stays live: { $what } at { $at }. Screened: { $screened }
 entry-scope = Scope changed to: { $scope }. { $why }

@@ -44,3 +44,12 @@ point-locked-aside = { $at } stays open: lock { $lock } of { $owner } is on it, 
 cover-back-already = This cover is back already.
 no-such-cover = This job has no such cover.
 not-a-pair-to-read = { $first } – { $then } is not a pair to read here.
+
+# Temporary earths. $label is the number on one, $at where it is.
+earth-unsaid = Write the number on the earth, and where it is fitted.
+earth-alike = Earth { $label } is in already: { $at }. Number each differently.
+# A life rests on this.
+earth-not-proved = Treat as live: prove dead first, then earth.
+earth-not-in = This earth is not in. Look at the list.
+# A life rests on this.
+earth-left-in = Earth { $label } is still in: { $at }. Take it off first.

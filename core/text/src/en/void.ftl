@@ -22,6 +22,7 @@ ended-limit = The limit for dead was changed.
 ended-neutral-parted = A neutral was parted: { $what }.
 ended-withdrawn = An entry of this job was withdrawn.
 ended-system-corrected = Conductors, earthing or voltage had been noted wrong.
+ended-earth-off = Temporary earth { $label } came off.
 ended-stays-live = Something stays live: { $what }.
 # $says is an answer with what it is about.
 ended-answered = { $says }.

@@ -201,6 +201,14 @@ fn looked(flow: &mut PageFlow, report: &Report) {
             .iter()
             .map(|c| vec![format!("Cover: {}", c.what), by(&c.off), maybe(c.back.as_ref(), "not back")]),
     );
+    let earths: Vec<Vec<String>> = report
+        .earths
+        .iter()
+        .map(|e| vec![format!("{}: {}", e.label, e.at), by(&e.fitted), maybe(e.off.as_ref(), "STILL IN")])
+        .collect();
+    if !earths.is_empty() {
+        flow.table(&[("Temporary earths", 84.0), ("In", 44.0), ("Off", 44.0)], &earths);
+    }
     if !others.is_empty() {
         flow.table(&[("Barriers and covers", 84.0), ("Placed, or off", 44.0), ("Back", 44.0)], &others);
     }

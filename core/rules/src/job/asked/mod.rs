@@ -15,6 +15,7 @@ mod neutral_current;
 mod rcd;
 mod right_board;
 mod starts_itself;
+mod temporary_earths;
 mod told_each_other;
 mod tried_to_start;
 
@@ -25,7 +26,7 @@ use crate::names::says_something;
 use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 13] = [
+pub static ALL: [&Question; 14] = [
     &high_line::QUESTION,
     &grounded_line::QUESTION,
     &earthed_pole::QUESTION,
@@ -35,6 +36,7 @@ pub static ALL: [&Question; 13] = [
     &starts_itself::QUESTION,
     &tried_to_start::QUESTION,
     &neutral_current::QUESTION,
+    &temporary_earths::QUESTION,
     &live_beside::QUESTION,
     &left_inside::QUESTION,
     &rcd::QUESTION,

@@ -110,6 +110,10 @@ impl Job {
             Fact::NeutralParted { what } => Ended::NeutralParted { what: what.clone() },
             Fact::Withdrawn { .. } => Ended::Withdrawn,
             Fact::SystemCorrected { .. } => Ended::SystemCorrected,
+            Fact::EarthRemoved { earth } => match self.earth_over(*earth) {
+                Some(label) => Ended::EarthOff { label },
+                None => return,
+            },
             Fact::StaysLive { what, .. } => Ended::StaysLive { what: what.clone() },
             Fact::Answered { question, answer, .. } => match asked::stopping(question, answer) {
                 Some((question, answer)) => Ended::Answered { question, answer },
@@ -247,6 +251,7 @@ impl Job {
             Fact::Answered { .. } => self.answer_given(stamp, &entry.body.fact),
             Fact::SystemCorrected { .. } | Fact::StaysLive { .. } => self.note_supply(stamp, &entry.body.fact),
             Fact::NeutralParted { .. } => self.neutrals_parted.push(stamp),
+            Fact::EarthFitted { .. } | Fact::EarthRemoved { .. } => self.note_earth(stamp, &entry.body.fact),
             Fact::Withdrawn { entry, why } => self.withdrawn.push((stamp, *entry, why.clone())),
             Fact::AsideAnswered { entry, .. } => self.aside_answered.push((stamp, *entry)),
             Fact::ShiftOffered { to, told } => {

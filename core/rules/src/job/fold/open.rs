@@ -79,6 +79,7 @@ impl Job {
             shift_taken: None,
             handed: None,
             given: Vec::new(),
+            earths: Vec::new(),
             neutrals_parted: Vec::new(),
             deviations: Vec::new(),
             scopes: Vec::new(),

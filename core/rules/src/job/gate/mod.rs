@@ -53,7 +53,7 @@ pub struct Gate<'a> {
     pub now: Moment,
 }
 
-type GateVerdict = Result<(), Refusal>;
+pub(super) type GateVerdict = Result<(), Refusal>;
 
 fn no<T>(why: impl Into<Refusal>) -> Result<T, Refusal> {
     Err(why.into())
@@ -172,6 +172,7 @@ impl Gate<'_> {
                 self.turn(job, step)?;
             }
         }
+        job.earth_gate(fact)?;
         self.question(job, fact)?;
         self.plan(job, fact)?;
         self.locks(job, fact, person)?;
@@ -219,6 +220,8 @@ impl Gate<'_> {
                     | Fact::Answered { .. }
                     | Fact::SystemCorrected { .. }
                     | Fact::StaysLive { .. }
+                    | Fact::EarthFitted { .. }
+                    | Fact::EarthRemoved { .. }
             );
         if hands_on && !job.people().contains(&person) {
             return no(Refusal::NotOnJob { person });
@@ -428,6 +431,7 @@ impl Gate<'_> {
             | Fact::NoCovers { .. }
             | Fact::CoverOff { .. }
             | Fact::PhotoTaken { .. }
+            | Fact::StaysLive { .. }
             | Fact::Deviated { .. } => Ok(()),
             Fact::PresenceRead { .. } | Fact::RotationRead { .. }
                 if job.supply_findings().iter().any(|f| f.of.contains(&entry)) =>

@@ -7,7 +7,6 @@ use crate::journal::fact::{EarthProof, InstrumentKind, On, ProvedOn};
 use crate::journal::{EntryId, Fact};
 use crate::names::says_something;
 use crate::point::Off;
-use crate::prove::Earthing;
 
 impl Gate<'_> {
     fn fit_for_use(&self, job: &Job, id: EntryId, kind: InstrumentKind) -> GateVerdict {
@@ -69,9 +68,7 @@ impl Gate<'_> {
                 }
             }
             Fact::ReferenceProved { holds: false, run, .. } if job.runs.iter().any(|r| r.id() == *run) => Ok(()),
-            Fact::ReferenceProved { way: EarthProof::LiveLine, .. }
-                if matches!(job.earthing, Earthing::It | Earthing::Unknown) =>
-            {
+            Fact::ReferenceProved { way: EarthProof::LiveLine, .. } if !job.live_line_shows_earth() => {
                 no(ProofRefusal::LiveLineShowsNothing)
             }
             Fact::ReferenceProved { run, .. } | Fact::DischargeRead { run, .. }

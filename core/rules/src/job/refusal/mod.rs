@@ -3,6 +3,7 @@
 //! A topic a file. Labels are as people typed them; a person, point or lock is named by the entry that brought it.
 
 mod alone;
+mod earth;
 mod locks;
 mod network;
 mod plan;
@@ -12,6 +13,7 @@ mod switching;
 mod withdraw;
 
 pub use alone::AloneRefusal;
+pub use earth::EarthRefusal;
 pub use locks::LockRefusal;
 pub use network::NetworkRefusal;
 pub use plan::PlanRefusal;
@@ -66,6 +68,8 @@ pub enum Refusal {
     Plan(PlanRefusal),
     /// An entry that is to be withdrawn.
     Withdraw(WithdrawRefusal),
+    /// Temporary earths.
+    Earth(EarthRefusal),
     /// Locks and keys.
     Lock(LockRefusal),
     /// The proof and the work.
