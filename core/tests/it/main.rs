@@ -31,6 +31,7 @@ mod restoring;
 mod rule_sets;
 mod shared_points;
 mod supply;
+mod systems;
 mod tag;
 mod tags;
 mod text;

@@ -1,6 +1,7 @@
 //! Every system, from what docs/systems.md promises: circuits that are solved here say what stands between its conductors, whole stories go
 //! through the screens, a wrong choice is corrected, and what is no low voltage is refused.
 
+mod asked;
 mod circuit;
 mod corrected;
 mod gate;

@@ -72,8 +72,9 @@ impl Story {
         let label = text::system(self.system);
         let plan = until(PLAN, "tap Next: Indicator and proving unit");
         // The generator's switch first: its poles are the board's with the neutral.
-        let plan = changed(plan, &format!("{three}{}", poles(&["N"])), &poles(&every));
+        let plan = changed(plan, &format!("{three}{}", poles(&["N"])), "EVERY\n");
         let plan = changed(&plan, &three, &poles(&self.opens));
+        let plan = changed(&plan, "EVERY\n", &poles(&every));
         let plan = changed(&plan, "Three phase with neutral: L1, L2, L3, N, PE", &label);
         let plan = changed(
             &plan,
@@ -83,14 +84,31 @@ impl Story {
         changed(&plan, "Nominal voltage in volts = 230", &format!("Nominal voltage in volts = {}", self.volts))
     }
 
-    /// Instruments, and on *Circuits* the rotation and whatever is asked of this system.
+    /// Instruments, the rotation, and on *Circuits* whatever is asked of this system.
     pub fn circuits(&self) -> String {
         let all = from(PLAN, "tap Next: Indicator and proving unit");
-        let turning = &until(from(all, "see Rotation before isolating"), "fill Circuit, as it is labelled = F1");
-        let all = if self.turns() { all.to_owned() } else { changed(all, turning, "") };
+        let rotation = until(from(all, "see Rotation before isolating"), "fill Circuit, as it is labelled = F1");
+        let all = if self.turns() && !self.is_link() { all.to_owned() } else { changed(all, rotation, "") };
         // The answer leads on by itself.
         let answer = self.answer();
-        if answer.is_empty() { all } else { changed(&all, "tap Next: Shed the circuits\n", &answer) }
+        if answer.is_empty() {
+            return all;
+        }
+        let all = changed(&all, "tap Next: Shed the circuits\n", &answer);
+        if !self.is_link() {
+            return all;
+        }
+        // A solid link is let be only once it is shown which line is at earth. That is asked behind the points, which lack the link until
+        // then, and the rotation waits for them: the person gets there by the list of steps.
+        let round = |to: &str| format!("tap The job\ntap {to}\n");
+        let all = changed(&all, "tap Next: Indicator and proving unit\n", &round("Indicator and proving unit"));
+        let first = "fill Circuit, as it is labelled = F1";
+        format!("{}{rotation}", changed(&all, first, &format!("{}{first}", round("Circuits to shed"))))
+    }
+
+    /// Whether the line at earth is a solid link, which nothing opens.
+    fn is_link(&self) -> bool {
+        self.plant.marked.is_some_and(|at_earth| !self.opens.iter().any(|pole| pole == at_earth))
     }
 
     /// Which line is high or at earth, asked and answered with what was read.
