@@ -110,7 +110,7 @@ fn is_mid(closed: &[&str]) -> bool {
 /// Each pole left closed, the others open.
 fn one_closed(of_mid: bool) -> usize {
     let (mut wrong, mut showed) = (Vec::new(), 0);
-    each(false, &Earthing::ALL, |job, plant, system, earthing| {
+    each(false, &[Earthing::TnS, Earthing::TnC, Earthing::Tt, Earthing::It], |job, plant, system, earthing| {
         for fault in faults(plant, earthing) {
             for pole in plant.poles.iter().filter(|pole| **pole != "PEN" && is_mid(&[**pole]) == of_mid) {
                 for (instrument, leak) in INSTRUMENTS {
@@ -137,6 +137,10 @@ fn a_pole_that_stayed_closed_is_never_proved_dead() {
 fn set_comes_back(of_mid: bool) {
     let mut wrong = Vec::new();
     each(false, &[Earthing::TnS, Earthing::TnC, Earthing::It], |job, plant, system, earthing| {
+        // Of three lines that differ only by name the first is enough here.
+        if plant.marked.is_some_and(|marked| matches!(marked, "L2" | "L3")) {
+            return;
+        }
         // A set of its own may be tied to earth or not, whatever the grid is.
         let owns = [earthing, Earthing::It];
         for own in owns.into_iter().skip(usize::from(earthing == Earthing::It)) {

@@ -18,6 +18,16 @@ fn whole(story: &Story, earth_by_line: bool, back: &[(&str, &str)]) {
     let phone = story.opened_up();
     let screen = as_text(&phone.field().screen());
     assert_eq!(screen.contains(LIVE_LINE), earth_by_line, "{name}: {screen}");
+    // What a live line shows to earth is a figure of this system, as its circuit has it.
+    if let Some(says) = screen.lines().find_map(|line| line.strip_prefix("A live line shows to earth: About ")) {
+        let volts: f64 = says.trim_end_matches(" V").parse().unwrap();
+        let earth = if story.system == System::Pen { "PEN" } else { "PE" };
+        let lines = story.plant.poles.iter().filter(|pole| !matches!(**pole, "N" | "M" | "PEN"));
+        let shown: Vec<f64> = lines.map(|line| story.shows(line, earth)).collect();
+        assert!(shown.iter().any(|of_line| (of_line - volts).abs() <= 0.01 * volts), "{name}: {volts} V, {shown:?}");
+    } else {
+        assert!(!earth_by_line, "{name}: {screen}");
+    }
     reference_and_pairs(&phone, &story.plant.conductors());
     assert!(phone.proved(), "{name}");
     phone.play(&format!("{WORK}\n{}", until(RESTORE, "read L1 – N")));
