@@ -7,10 +7,13 @@ use super::plants::{Plant, Site, plants};
 
 const TN: [Earthing; 3] = [Earthing::TnS, Earthing::TnCS, Earthing::Tt];
 
+/// Pairs with their volts, as a table prints them.
+type Printed = &'static [(&'static str, &'static str, f64)];
+
 /// Nominal voltages as they are published, with pairs that the same tables print: IEC 60038 (230/400, 400/690); ANSI C84.1 (120/208,
 /// 277/480, 347/600, 120/240, 240/120 with a high leg, 480 with a corner at earth), all of it from memory; BS 7671 411.8 for the site
 /// transformers (an excerpt); NEK 400 for 230 V between lines (an excerpt); batteries and drives of 48 to 750 V from common practice.
-pub const NOMINAL: &[(System, f64, &[(&str, &str, f64)])] = &[
+pub const NOMINAL: &[(System, f64, Printed)] = &[
     (System::OnePhase, 230.0, &[("L", "N", 230.0), ("L", "PE", 230.0), ("N", "PE", 0.0)]),
     (System::OnePhase, 120.0, &[("L", "N", 120.0)]),
     (System::ThreePhaseNeutral, 230.0, &[("L1", "L2", 400.0), ("L3", "N", 230.0), ("L2", "PE", 230.0)]),
