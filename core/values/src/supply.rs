@@ -68,9 +68,12 @@ impl Supply {
         self.conductors().iter().filter(|c| c.role == Role::Line && c.supply.is_none()).count() == 3
     }
 
-    /// Whether it is direct voltage.
+    /// Whether it is direct voltage, all of it: in doubt it is not.
     pub fn is_direct(&self) -> bool {
-        self.conductors().iter().any(|c| matches!(c.role, Role::DcPlus | Role::DcMinus))
+        let all = self.conductors();
+        let pole = |role: Role| matches!(role, Role::DcPlus | Role::DcMinus);
+        all.iter().any(|c| pole(c.role))
+            && all.iter().all(|c| pole(c.role) || matches!(c.role, Role::MidPoint | Role::Protective))
     }
 
     /// The greatest voltage between any two of its conductors, in millivolts.
@@ -97,19 +100,29 @@ impl Supply {
         }
     }
 
-    /// What a live line shows to earth, in millivolts: the highest where lines differ.
-    pub fn to_earth(&self) -> Option<u32> {
+    /// What a live line shows to earth, in millivolts: the lowest and the highest, where lines differ.
+    pub fn to_earth(&self) -> Option<(u32, u32)> {
         if !self.line_shows_earth() {
             return None;
         }
         let spots = self.lines().into_iter().filter_map(|line| self.spot(&line));
-        let most = spots.map(|(x, y)| x.hypot(y)).fold(0.0, f64::max);
-        (most > 0.0).then(|| self.millivolts(most))
+        let far = spots.map(|(x, y)| x.hypot(y)).filter(|far| *far > 0.01);
+        let (least, most) = far.fold((f64::MAX, 0.0), |(least, most): (f64, f64), far| (least.min(far), most.max(far)));
+        (most > 0.0).then(|| (self.millivolts(least), self.millivolts(most)))
     }
 
     /// What two of its conductors show to each other while live; `None` where the roles alone tell it, as of the plain systems.
     pub fn between(&self, a: &str, b: &str, earthing: Earthing) -> Option<Live> {
-        if matches!(self.system, System::OnePhase | System::ThreePhaseNeutral | System::ThreeWire) {
+        let plain = matches!(self.system, System::OnePhase | System::ThreePhaseNeutral | System::ThreeWire);
+        if plain && earthing == Earthing::Unknown {
+            let is = |role: Role, name: &str| Conductor::named(name).is_some_and(|c| c.role == role);
+            let to_earth =
+                (is(Role::Line, a) && is(Role::Protective, b)) || (is(Role::Line, b) && is(Role::Protective, a));
+            // A line alone may be one of three.
+            let three = if self.system == System::OnePhase { ROOT_3 } else { 1.0 };
+            return to_earth.then(|| Live::UpTo((f64::from(self.most()) * three).round() as u32));
+        }
+        if plain {
             return None;
         }
         if self.system == System::Own {

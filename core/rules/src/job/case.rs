@@ -97,7 +97,7 @@ impl Job {
         case.nominal.control_mv = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts).min();
         let opened = |c: &crate::prove::Conductor| match c.role {
             Role::Control => self.opens_control(&c.name),
-            _ => self.opens(&c.name),
+            _ => self.opens_it(c),
         };
         case.poles_opened = Some(self.conductors().into_iter().filter(opened).map(|c| c.name).collect());
         let has = |kinds: &[SourceKind]| self.found().any(|s| kinds.contains(&s.kind));

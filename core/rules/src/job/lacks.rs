@@ -136,7 +136,7 @@ impl Job {
             // A line at earth may be a solid link, once somebody has shown which it is.
             let supply = self.supply();
             let has_to = |c: &Conductor| c.role.is_line() && supply.grounded() != Some(c.name.as_str());
-            for line in self.conductors().into_iter().filter(|c| has_to(c) && !self.opens(&c.name)) {
+            for line in self.conductors().into_iter().filter(|c| has_to(c) && !self.opens_it(c)) {
                 way(OpenWay::LineClosed { line: line.name });
             }
         }
@@ -157,7 +157,7 @@ impl Job {
                 way(OpenWay::NeutralClosed { neutral, earthing: self.earthing });
             }
         }
-        for source in self.found() {
+        for source in self.found().filter(|s| !self.stays_live_whole(s)) {
             let found = source.found.as_ref();
             let what = || found.map_or(SupplyName::Unnamed, |f| SupplyName::Source(f.what.clone()));
             let points = || self.points.iter().filter(|p| p.cuts == Some(source.stamp.id));
@@ -183,10 +183,16 @@ impl Job {
         if !source.terminals.is_empty() {
             return source.terminals.clone();
         }
+        // A supply that brings conductors of its own to a set of one's own.
+        let own: Vec<String> = self.of_supply(source).map(|c| c.name.clone()).collect();
+        if !own.is_empty() {
+            return own;
+        }
         let over = matches!(source.kind, SourceKind::Generator | SourceKind::SecondFeeder | SourceKind::Ups);
         let doubtful = neutral_has_to_open(self.earthing);
         let neutral = |c: &Conductor| matches!(c.role, Role::Neutral | Role::MidPoint) && (over || doubtful);
-        self.of(|c| c.role.is_line()).chain(self.of(neutral)).collect()
+        let normal = |c: &Conductor| c.supply.is_none();
+        self.of(|c| c.role.is_line() && normal(c)).chain(self.of(|c| neutral(c) && normal(c))).collect()
     }
 
     fn instrument_lacks(&self, lacks: &mut Vec<Blocker>) {

@@ -6,16 +6,12 @@ use crate::journal::fact::{LightsFrom, Limit};
 use crate::prove::System;
 use stillbar_values::RuleSet;
 
-use crate::prove::limit::{Bound, LimitSource, Limits, bound};
+use crate::prove::limit::{Bound, LimitSource, Limits, bound, own_lowest};
 
 /// A company's limit as the rules take it.
 pub fn of(limit: &Limit) -> Limits {
     Limits { ac_mv: limit.ac, dc_mv: limit.dc }
 }
-
-/// Where an instrument has to begin at the latest on conductors of which nobody knows the lowest voltage, in millivolts: half of it. Our rule,
-/// no source; a control supply of 24 V is the lowest that is common.
-const LOWEST_OWN: u32 = 24_000;
 
 /// What the normal supply of a job is, by the voltage that it is named by.
 pub fn supply(system: System, nominal: u32) -> LimitSource {
@@ -28,7 +24,7 @@ pub fn supply(system: System, nominal: u32) -> LimitSource {
         }
         System::SiteTransformer | System::HighLeg => LimitSource::TwoLines(nominal),
         System::DcTwoWire | System::DcThreeWire => LimitSource::Poles(nominal),
-        System::Own => LimitSource::Control(nominal.min(LOWEST_OWN)),
+        System::Own => own_lowest(nominal),
     }
 }
 

@@ -45,6 +45,7 @@ use std::sync::Arc;
 
 use crate::journal::fact::{Duty, Limit, On, ProvedOn, Rotation, RotationGuard, SourceKind};
 use crate::journal::{EntryId, Stamp};
+use crate::names::alike;
 use crate::point::{Lock, LockBox, Point};
 use crate::prove::conditions::known_line_proves;
 use crate::prove::judge::energised::Tolerance;
@@ -248,8 +249,8 @@ impl Job {
     pub fn direct(&self) -> Vec<(EntryId, String, u32)> {
         let stored = self.stored.iter();
         let stored = stored.filter_map(|s| s.found.as_ref().map(|found| (s.stamp.id, found.what.clone(), s.seconds)));
-        let sources =
-            self.sources.iter().filter(|s| matches!(s.kind, SourceKind::Ups | SourceKind::Pv | SourceKind::Battery));
+        let direct = |s: &&Source| matches!(s.kind, SourceKind::Ups | SourceKind::Pv | SourceKind::Battery);
+        let sources = self.sources.iter().filter(direct).filter(|s| !self.stays_live_whole(s));
         let sources = sources.filter_map(|s| s.found.as_ref().map(|f| (s.stamp.id, f.what.clone(), 0)));
         stored.chain(sources).collect()
     }
@@ -331,6 +332,36 @@ impl Job {
     /// Whether a point of the normal supply opens this conductor.
     pub fn opens(&self, conductor: &str) -> bool {
         self.points.iter().any(|p| p.cuts.is_none() && p.poles.iter().any(|pole| pole == conductor))
+    }
+
+    /// Whether a point opens this conductor: of the normal supply its points, of another supply any point.
+    pub fn opens_it(&self, conductor: &Conductor) -> bool {
+        match (conductor.role, &conductor.supply) {
+            (Role::Control, _) | (_, None) => self.opens(&conductor.name),
+            _ => self.points.iter().any(|p| p.poles.contains(&conductor.name)),
+        }
+    }
+
+    /// The conductors of one's own set that a found source feeds: its supply is called as it is.
+    pub fn of_supply(&self, source: &Source) -> impl Iterator<Item = &Conductor> {
+        let what = source.found.as_ref().map(|f| f.what.clone());
+        let fed =
+            move |c: &&Conductor| c.supply.as_ref().zip(what.as_ref()).is_some_and(|(own, what)| alike(own, what));
+        self.own.iter().filter(|c| !c.role.is_reference()).filter(fed)
+    }
+
+    /// Whether all that a found source feeds here stays live and is named so: then no point has to cut it off.
+    pub fn stays_live_whole(&self, source: &Source) -> bool {
+        let named = |c: &Conductor| self.stays_live.iter().any(|live| live.conductors.contains(&c.name));
+        let mut fed = self.of_supply(source).peekable();
+        fed.peek().is_some() && fed.all(|c| named(c) && self.may_stay_live(&c.name))
+    }
+
+    /// All conductors that are here, those that stay live with them: what a point may open.
+    pub fn all_conductors(&self) -> Vec<Conductor> {
+        let mut all = self.conductors();
+        all.extend(self.own.iter().filter(|own| !self.conductors().iter().any(|c| c.name == own.name)).cloned());
+        all
     }
 
     /// The boxes that hold the key of a lock on a point.

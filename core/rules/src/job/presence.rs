@@ -66,7 +66,8 @@ impl Job {
         let earthed = !matches!(self.earthing, Earthing::It | Earthing::Unknown);
         let protective = || self.conductors().into_iter().find(|c| c.role == Role::Protective).map(|c| c.name);
         // Of a set of one's own, and of poles of which none is known to be at earth, nobody knows what they show to it.
-        let earthed = earthed && self.supply().line_shows_earth();
+        // Of a delta with a line at earth they tell which one it is.
+        let earthed = earthed && (self.system == System::CornerGrounded || self.supply().line_shows_earth());
         self.neutral().or_else(|| protective().filter(|_| earthed))
     }
 
@@ -131,18 +132,20 @@ impl Job {
         f64::from(self.supply().most()) / 1e3 * of_star
     }
 
-    /// How the lines stand about what they are read to; `None` where nobody knows.
-    fn arrangement(&self) -> Option<Arrangement> {
+    /// How the lines may stand about what they are read to: one way where it is known, each where a line was not shown; none where nobody knows.
+    fn arrangements(&self) -> Vec<Arrangement> {
         let supply = self.supply();
-        let marked = || supply.lines().iter().position(|line| Some(line) == supply.marked.as_ref());
+        let marked = supply.lines().iter().position(|line| Some(line) == supply.marked.as_ref());
+        let each =
+            |of: fn(usize) -> Arrangement| marked.map_or_else(|| (0..3).map(of).collect(), |line| vec![of(line)]);
         match self.system {
-            System::OnePhase | System::ThreePhaseNeutral | System::ThreeWire => Some(Arrangement::Star),
-            System::Pen | System::TwoLines | System::SiteTransformerThree => Some(Arrangement::Star),
-            System::SplitPhase | System::SiteTransformer | System::DcThreeWire => Some(Arrangement::Halves),
-            System::HighLeg => marked().map(Arrangement::HighLeg),
-            System::CornerGrounded => marked().map(Arrangement::CornerGrounded),
-            System::DcTwoWire => marked().map(Arrangement::CornerGrounded),
-            System::Own => None,
+            System::OnePhase | System::ThreePhaseNeutral | System::ThreeWire => vec![Arrangement::Star],
+            System::Pen | System::TwoLines | System::SiteTransformerThree => vec![Arrangement::Star],
+            System::SplitPhase | System::SiteTransformer | System::DcThreeWire => vec![Arrangement::Halves],
+            System::HighLeg => each(Arrangement::HighLeg),
+            System::CornerGrounded => each(Arrangement::CornerGrounded),
+            System::DcTwoWire => marked.map(Arrangement::CornerGrounded).into_iter().collect(),
+            System::Own => Vec::new(),
         }
     }
 
@@ -161,16 +164,20 @@ impl Job {
         }
         let at = |k: usize| lines.get(k).map_or("", String::as_str);
         let to_other = |k: usize| volts(at(k), other.as_deref()?);
-        energised(&Energised {
+        let read = Energised {
             lines: [at(0), at(1), at(2)],
             other: other.as_deref().unwrap_or("earth"),
             neutral: self.neutral().is_some(),
             to_other: [to_other(0), to_other(1), to_other(2)],
             between: [volts(at(0), at(1)), volts(at(1), at(2)), volts(at(2), at(0))],
             line_line: self.line_line(),
-            arrangement: self.arrangement().filter(|_| other.is_some()),
+            arrangement: None,
             tolerance: self.tolerance,
-        })
+        };
+        // Where nobody has shown which line it is, it is the one that leaves least to find.
+        let ways = if other.is_some() { self.arrangements() } else { Vec::new() };
+        let found = ways.into_iter().map(|way| energised(&Energised { arrangement: Some(way), ..read }));
+        found.min_by_key(Vec::len).unwrap_or_else(|| energised(&read))
     }
 
     /// What is found and not answered: no reason passes over it.

@@ -4,7 +4,7 @@
 //! dead up to limits of its own, AC and DC apart. Neither may hide a source of the plan, so both have to stay within the same [`Bound`].
 //! Start at [`bound`], or at [`Bound::of`] for a case.
 
-use super::{Case, Role};
+use super::{Case, Role, System};
 
 /// Where extra-low voltage ends: EN 61243-3 has an indicator show these at the latest.
 const ELV_AC_MV: u32 = 50_000;
@@ -140,8 +140,18 @@ impl Bound {
     }
 }
 
+/// What is taken for the lowest voltage of a set of one's own, of which nobody knows it: 24 V, the lowest control supply that is common. Our
+/// rule, no source.
+pub fn own_lowest(nominal_mv: u32) -> LimitSource {
+    LimitSource::Control(nominal_mv.min(24_000))
+}
+
 /// The sources that the nominal voltages of a case name.
 fn sources(case: &Case) -> Vec<LimitSource> {
+    if let Some(own) = case.supply.as_ref().filter(|s| s.system == System::Own) {
+        let control = case.nominal.control_mv.map(LimitSource::Control);
+        return std::iter::once(own_lowest(own.nominal)).chain(control).collect();
+    }
     let nominal = case.nominal;
     let lines_with =
         |name: &Option<String>| case.conductors.iter().filter(|c| c.role == Role::Line && c.supply == *name).count();

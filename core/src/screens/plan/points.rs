@@ -49,7 +49,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let lockable = [("yes", "It takes a lock"), ("no", "It takes no lock")];
     let lockable = lockable.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
     page.choice("lockable", "Can it be locked open?", lockable, look.draft("lockable"));
-    let poles = job.conductors().into_iter().map(|c| (c.name.clone(), c.name)).collect();
+    let poles = job.all_conductors().into_iter().map(|c| (c.name.clone(), c.name)).collect();
     page.several("poles", "Conductors that it opens", poles, look.draft("poles"));
     page.para("Mark what it really opens. Whether the neutral must be opened as well, your local rules say.");
     let mut cuts = vec![(SUPPLY.to_owned(), "The normal supply".to_owned())];
@@ -175,7 +175,7 @@ fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), NotDone> {
     let known = act.app.point_known(job, point).ok_or(ask)?;
     let there = act.job(known.job)?;
     let there = there.point(point).ok_or(ask)?;
-    let own: Vec<String> = job.conductors().into_iter().map(|c| c.name).collect();
+    let own: Vec<String> = job.all_conductors().into_iter().map(|c| c.name).collect();
     let poles: Vec<&str> = there.poles.iter().filter(|p| own.contains(p)).map(String::as_str).collect();
     act.note("same-as", &point.to_string());
     act.note("label", &known.label);
@@ -204,7 +204,7 @@ fn point(act: &Act, job: &Job, cut: Option<&Cut>) -> Result<Fact, NotDone> {
     };
     let marked = act.need("poles", AskPlan::PointPoles)?;
     let poles: Vec<String> =
-        job.conductors().into_iter().map(|c| c.name).filter(|name| marked.lines().any(|l| l == name)).collect();
+        job.all_conductors().into_iter().map(|c| c.name).filter(|name| marked.lines().any(|l| l == name)).collect();
     if poles.is_empty() {
         return Err(AskPlan::PointPoles.into());
     }

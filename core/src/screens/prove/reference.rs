@@ -39,8 +39,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     );
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = job.live_line_shows_earth();
-    if let (true, Some(mv)) = (earthed, job.supply().to_earth()) {
-        page.fact("A live line shows to earth", format!("About {} V", volts(mv)));
+    if let (true, Some((least, most))) = (earthed, job.supply().to_earth()) {
+        let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
+        page.fact("A live line shows to earth", format!("About {least}{} V", volts(most)));
     }
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
     let ways = ways.map(|(way, label)| (word_of(way), (*label).to_owned())).collect();

@@ -51,6 +51,7 @@ impl Office {
             order: Order::default(),
             nominal_millivolts: (volts * 1000.0).round() as u32,
             own: own.to_vec(),
+            rules: None,
             limit: None,
             tolerance: Tolerance::default(),
         };

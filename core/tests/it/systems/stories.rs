@@ -20,11 +20,16 @@ fn whole(story: &Story, earth_by_line: bool, back: &[(&str, &str)]) {
     assert_eq!(screen.contains(LIVE_LINE), earth_by_line, "{name}: {screen}");
     // What a live line shows to earth is a figure of this system, as its circuit has it.
     if let Some(says) = screen.lines().find_map(|line| line.strip_prefix("A live line shows to earth: About ")) {
-        let volts: f64 = says.trim_end_matches(" V").parse().unwrap();
+        let figures: Vec<f64> = says.trim_end_matches(" V").split(" or ").map(|volts| volts.parse().unwrap()).collect();
         let earth = if story.system == System::Pen { "PEN" } else { "PE" };
         let lines = story.plant.poles.iter().filter(|pole| !matches!(**pole, "N" | "M" | "PEN"));
         let shown: Vec<f64> = lines.map(|line| story.shows(line, earth)).collect();
-        assert!(shown.iter().any(|of_line| (of_line - volts).abs() <= 0.01 * volts), "{name}: {volts} V, {shown:?}");
+        for volts in figures {
+            assert!(
+                shown.iter().any(|of_line| (of_line - volts).abs() <= 0.01 * volts),
+                "{name}: {volts} V, {shown:?}"
+            );
+        }
     } else {
         assert!(!earth_by_line, "{name}: {screen}");
     }
@@ -111,7 +116,6 @@ fn a_corner_that_nobody_knows() {
 
 /// "Or to PE where a system without them is earthed": it is, whoever knows where, and only the reading to PE shows it.
 #[test]
-#[ignore = "with the line at earth not known the lines of a corner-grounded supply are not read to PE with the supply back"]
 fn a_corner_that_nobody_knows_is_read_to_earth() {
     for which in 0..3 {
         let story = Story { known: false, ..Story::of(System::CornerGrounded, 480.0, Earthing::TnS, which) };

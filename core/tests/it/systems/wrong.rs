@@ -37,7 +37,6 @@ fn a_high_leg_on_another_line() {
 /// Where nobody knew which line is high, each may be it, and no more: to N a line shows 120 or 208. The readings: a star of 240 V
 /// between lines; a neutral that is lost; one that is changed with a line; a line that is missing.
 #[test]
-#[ignore = "with the high line not known the lines are read to N and held against nothing: even 0 V and 240 V pass"]
 fn no_high_leg_where_one_should_be() {
     let story = Story { known: false, ..Story::of(System::HighLeg, 240.0, Earthing::TnCS, 1) };
     for to_n in [[139.0, 139.0, 139.0], [165.0, 208.0, 75.0], [120.0, 240.0, 120.0], [0.0, 208.0, 120.0]] {
@@ -111,7 +110,6 @@ fn the_mid_point_of_direct_voltage_is_lost() {
 /// A neutral that stands 45 V off the middle of its lines is as lost as one of three lines, and destroys what hangs on it: nobody accepts
 /// it. Common practice, no source.
 #[test]
-#[ignore = "of two lines a neutral off their middle is told as 'outside', which somebody may accept; of three it is told as missing"]
 fn nobody_accepts_a_lost_middle() {
     for (system, volts, pairs) in [
         (System::SplitPhase, 120.0, [("L1", "N", 165.0), ("L2", "N", 75.0), ("L1", "L2", 240.0)]),

@@ -159,12 +159,11 @@ fn against(read: &Energised) -> Vec<Finding> {
     if let Some(expected) = read.arrangement.map(|a| a.to_other(read.line_line)) {
         for (k, nominal) in expected.into_iter().enumerate() {
             let what = read.to_other[k].and_then(|volts| check(volts, nominal, read));
-            let what =
-                what.map(
-                    |what| {
-                        if read.arrangement == Some(Arrangement::Star) { star(what, k, nominal, read) } else { what }
-                    },
-                );
+            let what = what.map(|what| match read.arrangement {
+                Some(Arrangement::Star) => star(what, k, nominal, read),
+                Some(Arrangement::Halves) => halves(what, nominal, read),
+                _ => what,
+            });
             found.extend(what.map(|what| Finding { what, pairs: vec![read.to(k)] }));
         }
     }
@@ -207,6 +206,19 @@ fn star(what: Odd, line: usize, nominal: f64, read: &Energised) -> Odd {
         Odd::LineMissing(volts) if there && read.neutral => Odd::NeutralMissing(volts),
         Odd::LineMissing(volts) if there => Odd::AtReference(volts),
         Odd::Outside(volts, ..) if read.neutral && volts > nominal * (1.0 + MISSING) => Odd::NeutralMissing(volts),
+        what => what,
+    }
+}
+
+/// Of two lines with their middle as neutral the voltage between them tells the same.
+fn halves(what: Odd, nominal: f64, read: &Energised) -> Odd {
+    let there = read.between[0].is_some_and(|v| v > (1.0 - MISSING) * read.line_line);
+    match what {
+        Odd::LineMissing(volts) if there && read.neutral => Odd::NeutralMissing(volts),
+        Odd::LineMissing(volts) if there => Odd::AtReference(volts),
+        Odd::Outside(volts, ..) if read.neutral && (volts - nominal).abs() > nominal * MISSING => {
+            Odd::NeutralMissing(volts)
+        }
         what => what,
     }
 }

@@ -71,7 +71,10 @@ impl<'a> View<'a> {
 
     /// Whether the pair is read in the DC range too.
     pub(super) fn dc(&self, first: &Conductor, then: &Conductor) -> bool {
-        let direct = |c: &Conductor| matches!(c.role, Role::DcPlus | Role::DcMinus);
+        let pole = |c: &Conductor| matches!(c.role, Role::DcPlus | Role::DcMinus);
+        // What is left of a DC supply stands on its middle as well.
+        let middle = |c: &Conductor| c.role == Role::MidPoint && self.case.conductors.iter().any(pole);
+        let direct = |c: &Conductor| pole(c) || middle(c);
         self.everything_dc || direct(first) || direct(then)
     }
 
