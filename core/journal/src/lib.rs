@@ -7,6 +7,7 @@
 
 mod entry;
 mod key;
+mod kinds;
 mod personal;
 mod read;
 

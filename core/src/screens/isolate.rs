@@ -158,7 +158,10 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
             );
             open_form(page, look, job, point);
         } else if point.opened.is_none() {
-            open_form(page, look, job, point);
+            // What is asked first leads; whoever has answered opens the point.
+            if !job.asked_before_opening(point.stamp.id) {
+                open_form(page, look, job, point);
+            }
         } else {
             secure(page, look, job, point);
         }

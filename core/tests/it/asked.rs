@@ -3,10 +3,11 @@
 use stillbar_core::job::asked::{ALL, Does, Words};
 use stillbar_core::journal::Fact;
 use stillbar_core::screens::as_text;
+use stillbar_core::supply::Position;
 use stillbar_core::text;
 
 use crate::desk::*;
-use crate::restoring::keep;
+use crate::restoring::{find, keep};
 
 /// Every question and answer has its messages, and each needs just the words that it says it needs.
 #[test]
@@ -42,12 +43,14 @@ fn an_answer_asks_for_its_words() {
     let kept = field.entries().unwrap().len();
     device.play(
         &field,
-        "tap Could not be shown\nsee Why not\ntap Save: Could not be shown\nsee Say how, what or where\n\
-         tap Q4 feeder switch is open, off load",
+        "tap Could not be shown\nsee Why not\ntap Save: Could not be shown\nsee Say how, what or where\nunseen Q4 feeder switch is open",
     );
     assert_eq!(field.entries().unwrap().len(), kept);
-    device.play(&field, "fill What shows that it is open = Handle at 0\nchoose How you found it = On: I switched it off\ntap Q4 feeder switch is open, off load\nsee Answer this first");
-    assert_eq!(field.entries().unwrap().len(), kept);
+    // Nor does a phone with another screen open it before that.
+    let point = find(&field, |f| matches!(f, Fact::PointAdded { label, .. } if label == "Q4 feeder switch"));
+    let (seen, found) = ("Handle at 0".into(), Position::Closed);
+    let opened = Fact::PointOpened { point, off_load: true, seen, found, knowing: Vec::new() };
+    assert!(keep(&field, opened).unwrap_err().contains("Answer this first"));
     device.play(
         &field,
         "tap Could not be shown\nfill Why not = The hall has been dark since May\ntap Save: Could not be shown\n\

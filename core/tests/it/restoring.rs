@@ -24,7 +24,7 @@ fn both_on() -> String {
     ISOLATE.replace("How you found it = Off already", "How you found it = On: I switched it off")
 }
 
-fn find(field: &Field, wanted: impl Fn(&Fact) -> bool) -> EntryId {
+pub fn find(field: &Field, wanted: impl Fn(&Fact) -> bool) -> EntryId {
     field.entries().unwrap().iter().find(|e| wanted(&e.body.fact)).unwrap().id
 }
 

@@ -5,6 +5,12 @@
 use super::*;
 
 impl Job {
+    /// Whether something has to be answered before this point is opened.
+    pub fn asked_before_opening(&self, point: EntryId) -> bool {
+        QUESTION.open(self, Some(point)).is_some()
+            && (QUESTION.arises)(self).iter().any(|asked| asked.of == Some(point))
+    }
+
     /// Whether what a point feeds was seen live before it was opened.
     pub fn shown_live(&self, point: EntryId) -> bool {
         QUESTION.answered(self, Some(point)).is_some_and(|given| given.answer == "seen-live")
