@@ -190,7 +190,7 @@ fn no_proof_of_the_copy_stands() {
     // The same while the app was only in the background.
     let mut phone = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let copy = phone.copy();
-    phone.play("tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work");
+    phone.play(BEGIN);
     phone.field().suspend();
     write(&phone.database(), &copy);
     phone.field().resume().unwrap();
@@ -347,7 +347,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
 fn ended_between() {
     let mut phone = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let copy = phone.copy();
-    phone.play("tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work");
+    phone.play(BEGIN);
     phone.put_back(&copy);
     let (old, before) = (phone.key(), phone.entries());
     let forgotten = phone.copy();

@@ -1,7 +1,7 @@
 //! Questions of the procedure, their answers, and what was answered.
 
 use super::catalogue::say;
-use stillbar_rules::job::asked::{Given, Open};
+use stillbar_rules::job::asked::{GivenAnswer, Open};
 
 /// A question, as it is asked. `of`: what the point or source is called that it is asked of.
 pub fn question(code: &str, of: &str) -> String {
@@ -136,7 +136,7 @@ pub fn say_it() -> String {
 }
 
 /// An answer that was given.
-pub fn given(given: &Given, of: &str) -> String {
+pub fn given(given: &GivenAnswer, of: &str) -> String {
     told(&given.question, &given.answer, of, given.said())
 }
 

@@ -31,8 +31,8 @@ pub enum Live {
     Either(u32, u32),
 }
 
-/// Where a conductor stands, in units of the nominal voltage.
-type Spot = (f64, f64);
+/// Where a conductor stands: its voltage as a phasor, in units of the nominal one.
+type Phasor = (f64, f64);
 
 const ROOT_3: f64 = 1.732_050_807_568_877_2;
 
@@ -145,14 +145,14 @@ impl Supply {
         if self.system == System::HighLeg && self.marked.is_none() && !both {
             return Some(Live::Either(self.millivolts(0.5), self.millivolts(ROOT_3 / 2.0)));
         }
-        let apart = |(a, b): (Spot, Spot)| (a.0 - b.0).hypot(a.1 - b.1);
+        let apart = |(a, b): (Phasor, Phasor)| (a.0 - b.0).hypot(a.1 - b.1);
         let far = apart((self.spot(a)?, self.spot(b)?));
         // The line at earth shows nothing although it is live.
         Some(if far < 0.01 { Live::UpTo(self.most()) } else { Live::About(self.millivolts(far)) })
     }
 
     /// Where a conductor stands.
-    fn spot(&self, name: &str) -> Option<Spot> {
+    fn spot(&self, name: &str) -> Option<Phasor> {
         let third = |k: usize, size: f64| {
             let angle = -2.0 * std::f64::consts::FRAC_PI_3 * k as f64;
             (size * angle.cos(), size * angle.sin())

@@ -12,7 +12,7 @@ use super::{tell_proof, tell_state};
 use stillbar_journal::fact::{About, Duty};
 use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
 use stillbar_rules::job::age::Moment;
-use stillbar_rules::job::asked::Given;
+use stillbar_rules::job::asked::GivenAnswer;
 use stillbar_rules::job::{Job, Known};
 use stillbar_rules::prove::volts;
 use stillbar_rules::supply::Drawn;
@@ -280,7 +280,7 @@ impl Teller<'_> {
     }
 
     fn answers(&self) -> Vec<ReportSeen> {
-        let given = |g: &Given| {
+        let given = |g: &GivenAnswer| {
             let of = g.of.map(|id| self.job.called(id)).unwrap_or_default();
             let code = json!({ "question": g.question, "answer": g.answer, "of": g.of.map(|id| id.to_string()), "who": g.who, "words": g.words });
             ReportSeen { says: Claim::of(code, text::given(g, &of)), when: self.when(&g.stamp) }

@@ -41,7 +41,7 @@ pub enum SupplyName {
 
 /// A supply of its own.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Supply<'a> {
+enum BroughtSupply<'a> {
     Normal,
     Of(Option<&'a Source>, crate::journal::EntryId),
 }
@@ -109,7 +109,7 @@ impl Job {
     pub fn rank(&self, point: &Point) -> u8 {
         match (self.back(point), self.supply_of(point)) {
             (Back::Beside(..), _) => 4,
-            (_, Some(Supply::Normal)) => 0,
+            (_, Some(BroughtSupply::Normal)) => 0,
             (_, Some(_)) => 1,
             (_, None) if self.follows(point) => 3,
             (_, None) => 2,
@@ -133,17 +133,17 @@ impl Job {
     }
 
     /// The supply that a point brings; `None` where what it brings makes none. A source that is no longer listed counts as one that does.
-    fn supply_of(&self, point: &Point) -> Option<Supply<'_>> {
-        let Some(cuts) = point.cuts else { return Some(Supply::Normal) };
+    fn supply_of(&self, point: &Point) -> Option<BroughtSupply<'_>> {
+        let Some(cuts) = point.cuts else { return Some(BroughtSupply::Normal) };
         match self.source_of(point) {
             Some(source) if !makes_supply(source.kind) => None,
-            source => Some(Supply::Of(source, cuts)),
+            source => Some(BroughtSupply::Of(source, cuts)),
         }
     }
 
     /// Every supply that this job knows a point of.
-    fn supplies(&self) -> Vec<Supply<'_>> {
-        let mut all: Vec<Supply> = Vec::new();
+    fn supplies(&self) -> Vec<BroughtSupply<'_>> {
+        let mut all: Vec<BroughtSupply> = Vec::new();
         for supply in self.points.iter().filter_map(|p| self.supply_of(p)) {
             if !all.contains(&supply) {
                 all.push(supply);
@@ -152,7 +152,7 @@ impl Job {
         all
     }
 
-    fn points_of<'a>(&'a self, supply: Supply<'a>) -> impl Iterator<Item = &'a Point> {
+    fn points_of<'a>(&'a self, supply: BroughtSupply<'a>) -> impl Iterator<Item = &'a Point> {
         self.points.iter().filter(move |p| self.supply_of(p) == Some(supply))
     }
 
@@ -163,11 +163,12 @@ impl Job {
         }
         let open = |p: &&Point| p.opened.is_some() && self.was_on(p);
         let supplies = self.supplies().into_iter();
-        let (normal, other): (Vec<Supply>, Vec<Supply>) = supplies.partition(|s| *s == Supply::Normal);
-        let waits = |of: Vec<Supply<'a>>| -> Vec<&'a Point> {
+        let (normal, other): (Vec<BroughtSupply>, Vec<BroughtSupply>) =
+            supplies.partition(|s| *s == BroughtSupply::Normal);
+        let waits = |of: Vec<BroughtSupply<'a>>| -> Vec<&'a Point> {
             of.into_iter().flat_map(|s| self.points_of(s)).filter(open).collect()
         };
-        let was_on = |s: &Supply<'a>| self.points_of(*s).any(|p| p.opened.is_none() || self.was_on(p));
+        let was_on = |s: &BroughtSupply<'a>| self.points_of(*s).any(|p| p.opened.is_none() || self.was_on(p));
         if normal.iter().any(was_on) { waits(normal) } else { waits(other) }
     }
 
@@ -175,25 +176,25 @@ impl Job {
     /// later. A supply that no point of this job cuts off was never off.
     fn others(&self, point: &Point) -> Option<(SupplyName, Vec<SupplyName>)> {
         let own = self.supply_of(point)?;
-        let on = |p: &Point| p.opened.is_none() || (own != Supply::Normal && self.was_on(p));
+        let on = |p: &Point| p.opened.is_none() || (own != BroughtSupply::Normal && self.was_on(p));
         let mut beside: Vec<SupplyName> = self
             .supplies()
             .into_iter()
             .filter(|other| *other != own && self.points_of(*other).any(on))
             .map(|other| other.name())
             .collect();
-        if own != Supply::Normal && !self.points.iter().any(|p| p.cuts.is_none()) {
-            beside.insert(0, Supply::Normal.name());
+        if own != BroughtSupply::Normal && !self.points.iter().any(|p| p.cuts.is_none()) {
+            beside.insert(0, BroughtSupply::Normal.name());
         }
         Some((own.name(), beside))
     }
 }
 
-impl Supply<'_> {
+impl BroughtSupply<'_> {
     fn name(self) -> SupplyName {
         match self {
-            Supply::Normal => SupplyName::Normal,
-            Supply::Of(source, _) => source
+            BroughtSupply::Normal => SupplyName::Normal,
+            BroughtSupply::Of(source, _) => source
                 .and_then(|s| s.found.as_ref())
                 .map_or(SupplyName::Unlisted, |f| SupplyName::Source(f.what.clone())),
         }

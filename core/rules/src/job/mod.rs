@@ -162,7 +162,7 @@ pub struct Job {
     /// The hand-back: when, to whom, note, drawn signature.
     pub handed: Option<(Stamp, String, String, String)>,
     /// Answers to questions of the procedure, first to last.
-    pub given: Vec<asked::Given>,
+    pub given: Vec<asked::GivenAnswer>,
     /// Temporary earths, in and off.
     pub earths: Vec<TemporaryEarth>,
     /// When neutrals were parted.

@@ -1,7 +1,7 @@
 //! What is said first of a job, on a banner as in a record: what stands, and what stands beside it. Values; who tells them puts them into
 //! words or codes, in this order.
 
-use super::asked::Given;
+use super::asked::GivenAnswer;
 use super::parts::{Deviation, Differs, StaysLive, Undone};
 use super::{Cause, Job, Standing, Trouble};
 use crate::journal::Stamp;
@@ -52,7 +52,7 @@ pub enum SaidBeside<'a> {
     /// What was found is withdrawn.
     Undone(&'a Undone),
     /// A question was answered so that not all is shown.
-    Unshown(&'a Given),
+    Unshown(&'a GivenAnswer),
     /// Something cannot be made dead here.
     StaysLive(&'a StaysLive),
     /// Something was met, and its cause was not found.

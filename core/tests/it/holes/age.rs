@@ -26,13 +26,7 @@ fn a_proof_holds_for_a_shift() {
 /// Work began in time; twenty days later it is still under way.
 #[test]
 fn a_proof_that_is_too_old_stops_the_work() {
-    let one = Phone::begun(&[
-        PEOPLE,
-        PLAN,
-        ISOLATE,
-        PROVE,
-        "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work",
-    ]);
+    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     assert!(one.proved());
     one.device.pass(20 * DAY);
     let shown = one.at_job();

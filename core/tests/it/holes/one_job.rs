@@ -73,13 +73,7 @@ fn another_round_asks_for_everything_again() {
 
 #[test]
 fn work_under_a_new_proof_is_begun_anew() {
-    let (_folder, device, field) = begun(&[
-        PEOPLE,
-        PLAN,
-        ISOLATE,
-        PROVE,
-        "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work",
-    ]);
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     device.play(
         &field,
         "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",

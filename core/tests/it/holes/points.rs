@@ -75,13 +75,7 @@ fn a_neutral_that_may_not_be_earth_is_opened() {
 /// closes what it holds.
 #[test]
 fn one_tag_makes_points_of_two_jobs_one_point() {
-    let one = Phone::begun(&[
-        PEOPLE,
-        PLAN,
-        ISOLATE,
-        PROVE,
-        "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work",
-    ]);
+    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     let first = one.job();
     hand(&one.device, one.field(), MARA, TOMAS);
     let renamed = second_isolated().replace("Q4 feeder switch", "Switch 44").replace("Main board MB1, bay 4", "Bay F");

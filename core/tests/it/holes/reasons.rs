@@ -32,13 +32,7 @@ fn a_reason_is_at_least_a_word_of_letters() {
     for found in [true, false] {
         only_with_words(&one, MARA, |why| Fact::CauseNoted { of: vec![seen], found, cause: why.into() });
     }
-    let one = Phone::begun(&[
-        PEOPLE,
-        PLAN,
-        ISOLATE,
-        PROVE,
-        "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work",
-    ]);
+    let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     only_with_words(&one, MARA, |why| Fact::WorkLeft { why: why.into() });
 }
 

@@ -8,13 +8,7 @@ use super::by_hand::*;
 use crate::desk::*;
 use crate::forgotten::Phone;
 
-const AT_WORK: [&str; 5] = [
-    PEOPLE,
-    PLAN,
-    ISOLATE,
-    PROVE,
-    "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work",
-];
+const AT_WORK: [&str; 5] = [PEOPLE, PLAN, ISOLATE, PROVE, BEGIN];
 
 /// The site's supply is drawn on another phone: the grid and the board.
 const DRAWN: &str = "tap Supply of Brook Lane dye works\n\

@@ -54,7 +54,7 @@ pub struct Question {
     /// Its answers, as offered.
     pub answers: &'static [Answer],
     /// Whether an answer still counts: what it told of may have changed since.
-    pub counts: fn(&Job, &Given) -> bool,
+    pub counts: fn(&Job, &GivenAnswer) -> bool,
     /// Whether this is only done once the question is answered of that subject.
     pub before: fn(&Fact, Option<EntryId>) -> bool,
     /// Whether nobody may pass it over.
@@ -104,7 +104,7 @@ pub enum Does {
 
 /// An answer that was given.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Given {
+pub struct GivenAnswer {
     /// When and by whom.
     pub stamp: Stamp,
     /// The question's code.
@@ -132,7 +132,7 @@ pub struct Open {
     pub firm: bool,
 }
 
-impl Given {
+impl GivenAnswer {
     /// What was said with it, or who was named.
     pub fn said(&self) -> &str {
         if self.who.is_empty() { &self.words } else { &self.who }
@@ -151,8 +151,8 @@ impl Question {
     }
 
     /// Answers to it about this subject, first to last. One without the words that it needs is none.
-    fn given<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> impl DoubleEndedIterator<Item = &'a Given> {
-        let whole = |g: &Given| match self.answer(&g.answer).map(|a| a.words) {
+    fn given<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> impl DoubleEndedIterator<Item = &'a GivenAnswer> {
+        let whole = |g: &GivenAnswer| match self.answer(&g.answer).map(|a| a.words) {
             Some(Words::None) => true,
             Some(Words::How) => says_something(&g.words),
             Some(Words::Who) => says_something(&g.who),
@@ -163,8 +163,8 @@ impl Question {
 
     /// The answer that stops and that nobody who knew of it has answered anew. Whatever changes meanwhile, it stays.
     fn stopped(&'static self, job: &Job, of: Option<EntryId>) -> Option<&'static Answer> {
-        let stops = |g: &Given| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
-        let over = |g: &Given| {
+        let stops = |g: &GivenAnswer| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
+        let over = |g: &GivenAnswer| {
             let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock && stops(l).is_none());
             later.into_iter().any(|l| job.heard.saw(&l.stamp, &g.stamp))
         };
@@ -172,7 +172,7 @@ impl Question {
     }
 
     /// The answer that holds, if one does.
-    pub fn answered<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> Option<&'a Given> {
+    pub fn answered<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> Option<&'a GivenAnswer> {
         if self.stopped(job, of).is_some() {
             return None;
         }
@@ -232,7 +232,7 @@ impl Job {
             self.newer.push(stamp);
         }
         let (question, answer) = (question.clone(), answer.clone());
-        self.given.push(Given { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() });
+        self.given.push(GivenAnswer { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() });
     }
 
     /// Of what a question is asked: where the job calls for it, and wherever an answer stops.
@@ -258,7 +258,7 @@ impl Job {
     }
 
     /// The answers of a step that hold.
-    pub fn answers(&self, step: Option<Step>) -> Vec<&Given> {
+    pub fn answers(&self, step: Option<Step>) -> Vec<&GivenAnswer> {
         let mut all = Vec::new();
         for question in ALL {
             let here = (question.arises)(self).into_iter().filter(|a| a.step == step);
@@ -289,9 +289,9 @@ impl Job {
     }
 
     /// Answers that hold and by which not all was shown.
-    pub fn unshown(&self) -> Vec<&Given> {
+    pub fn unshown(&self) -> Vec<&GivenAnswer> {
         let stands =
-            |question: &Question, g: &Given| question.answer(&g.answer).is_some_and(|a| a.does == Does::Stands);
+            |question: &Question, g: &GivenAnswer| question.answer(&g.answer).is_some_and(|a| a.does == Does::Stands);
         let mut all = Vec::new();
         for question in ALL {
             let given = (question.arises)(self).into_iter().filter_map(|asked| question.answered(self, asked.of));
