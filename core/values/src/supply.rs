@@ -105,8 +105,7 @@ impl Supply {
         if !self.line_shows_earth() {
             return None;
         }
-        let spots = self.lines().into_iter().filter_map(|line| self.spot(&line));
-        let far = spots.map(|(x, y)| x.hypot(y)).filter(|far| *far > 0.01);
+        let far = self.reaches().filter(|far| *far > 0.01);
         let (least, most) = far.fold((f64::MAX, 0.0), |(least, most): (f64, f64), far| (least.min(far), most.max(far)));
         (most > 0.0).then(|| (self.millivolts(least), self.millivolts(most)))
     }
@@ -131,9 +130,7 @@ impl Supply {
         let role = |name: &str| Conductor::named(name).map(|c| c.role);
         let (one, other) = (role(a)?, role(b)?);
         if !one.is_line() && !other.is_line() {
-            return Some(Live::UpTo(self.millivolts(
-                self.lines().iter().filter_map(|l| self.spot(l)).map(|(x, y)| x.hypot(y)).fold(0.0, f64::max),
-            )));
+            return Some(Live::UpTo(self.millivolts(self.reaches().fold(0.0, f64::max))));
         }
         let both = one.is_line() && other.is_line();
         if !both && (one == Role::Protective || other == Role::Protective) {
@@ -149,6 +146,11 @@ impl Supply {
         let far = apart((self.spot(a)?, self.spot(b)?));
         // The line at earth shows nothing although it is live.
         Some(if far < 0.01 { Live::UpTo(self.most()) } else { Live::About(self.millivolts(far)) })
+    }
+
+    /// How far each line stands from the earthed point.
+    fn reaches(&self) -> impl Iterator<Item = f64> {
+        self.lines().into_iter().filter_map(|line| self.spot(&line)).map(|(x, y)| x.hypot(y))
     }
 
     /// Where a conductor stands.

@@ -197,14 +197,24 @@ impl Job {
         self.stamp.id
     }
 
+    /// The supply as it was noted; no line is marked in it.
+    fn noted_supply(&self) -> Supply {
+        Supply { own: self.own.clone(), ..Supply::of(self.system, self.nominal) }
+    }
+
+    /// Whether the lines of the supply turn.
+    pub fn turns(&self) -> bool {
+        self.noted_supply().turns()
+    }
+
     /// The supply, with the line that is marked in it as far as somebody has shown which.
     pub fn supply(&self) -> Supply {
-        Supply { system: self.system, nominal: self.nominal, marked: asked::marked(self), own: self.own.clone() }
+        Supply { marked: asked::marked(self), ..self.noted_supply() }
     }
 
     /// The conductors to test: those of the system, and those that a found control supply brings. What stays live is none of them.
     pub fn conductors(&self) -> Vec<Conductor> {
-        let mut all = Supply { own: self.own.clone(), ..Supply::of(self.system, self.nominal) }.conductors();
+        let mut all = self.noted_supply().conductors();
         let named = |c: &Conductor| self.stays_live.iter().any(|live| live.conductors.contains(&c.name));
         all.retain(|c| !(named(c) && self.may_stay_live(&c.name)));
         for source in self.found() {
@@ -360,7 +370,9 @@ impl Job {
     /// All conductors that are here, those that stay live with them: what a point may open.
     pub fn all_conductors(&self) -> Vec<Conductor> {
         let mut all = self.conductors();
-        all.extend(self.own.iter().filter(|own| !self.conductors().iter().any(|c| c.name == own.name)).cloned());
+        let others = self.own.iter().filter(|own| !all.iter().any(|c| c.name == own.name));
+        let others: Vec<Conductor> = others.cloned().collect();
+        all.extend(others);
         all
     }
 

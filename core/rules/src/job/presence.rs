@@ -203,7 +203,7 @@ impl Job {
                 lacks.push(Blocker::NotRead { first, then });
             }
         }
-        match (self.supply().turns(), self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
+        match (self.turns(), self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
             (false, _) => {}
             (_, None) => lacks.push(Blocker::RotationUnread),
             (_, Some((_, rotation, _, None))) if rotation.is_direction() && self.rotation_before().is_none() => {

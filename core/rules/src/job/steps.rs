@@ -226,7 +226,7 @@ impl Step {
             Step::Isolate(point) => job.point(point).map(|p| p.label.clone()),
             _ => None,
         };
-        StepOf { step: self, point, turns: job.supply().turns() }
+        StepOf { step: self, point, turns: job.turns() }
     }
 
     /// The step that `fact` belongs to, if it belongs to one whose turn has to have come.
@@ -260,7 +260,7 @@ impl Job {
     pub fn sequence(&self) -> Vec<Step> {
         let mut steps = Step::FIXED.to_vec();
         // One line does not turn.
-        steps.retain(|s| *s != Step::RotationFound || self.supply().turns());
+        steps.retain(|s| *s != Step::RotationFound || self.turns());
         let after_shedding = 1 + steps.iter().position(|s| *s == Step::Shed).unwrap_or(0);
         steps.splice(after_shedding..after_shedding, self.points.iter().map(|p| Step::Isolate(p.stamp.id)));
         steps

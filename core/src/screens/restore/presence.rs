@@ -51,7 +51,7 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
     } else {
         put(page, "Keep the readings", "presence");
     }
-    if job.supply().turns() {
+    if job.turns() {
         rotation(look, job, all, page);
     }
 }

@@ -195,14 +195,8 @@ impl Question {
 
 /// The line or pole that somebody has shown to be the marked one of the job's system.
 pub(super) fn marked(job: &Job) -> Option<String> {
-    let asked: [(&Question, System); 3] = [
-        (&high_line::QUESTION, System::HighLeg),
-        (&grounded_line::QUESTION, System::CornerGrounded),
-        (&earthed_pole::QUESTION, System::DcTwoWire),
-    ];
-    let (question, _) = asked.into_iter().find(|(_, system)| *system == job.system)?;
-    let question = Question::of(question.code)?;
-    let given = question.answered(job, None)?;
+    let asked = [&high_line::QUESTION, &grounded_line::QUESTION, &earthed_pole::QUESTION].into_iter();
+    let given = asked.filter(|q| !(q.arises)(job).is_empty()).find_map(|q| q.answered(job, None))?;
     Some(
         match given.answer.as_str() {
             "l1" => "L1",
@@ -257,14 +251,17 @@ impl Job {
         all
     }
 
+    /// The answers that hold, where the job calls for them.
+    fn holding(&self) -> impl Iterator<Item = (&'static Question, Asked, &GivenAnswer)> {
+        ALL.into_iter().flat_map(move |question| {
+            let asked = (question.arises)(self).into_iter();
+            asked.filter_map(move |asked| Some((question, asked, question.answered(self, asked.of)?)))
+        })
+    }
+
     /// The answers of a step that hold.
     pub fn answers(&self, step: Option<Step>) -> Vec<&GivenAnswer> {
-        let mut all = Vec::new();
-        for question in ALL {
-            let here = (question.arises)(self).into_iter().filter(|a| a.step == step);
-            all.extend(here.filter_map(|asked| question.answered(self, asked.of)));
-        }
-        all
+        self.holding().filter(|(_, asked, _)| asked.step == step).map(|(.., given)| given).collect()
     }
 
     /// The question that has to be answered before this is done.
@@ -292,12 +289,7 @@ impl Job {
     pub fn unshown(&self) -> Vec<&GivenAnswer> {
         let stands =
             |question: &Question, g: &GivenAnswer| question.answer(&g.answer).is_some_and(|a| a.does == Does::Stands);
-        let mut all = Vec::new();
-        for question in ALL {
-            let given = (question.arises)(self).into_iter().filter_map(|asked| question.answered(self, asked.of));
-            all.extend(given.filter(|g| stands(question, g)));
-        }
-        all
+        self.holding().filter(|(question, _, given)| stands(question, given)).map(|(.., given)| given).collect()
     }
 
     /// What a point or a source is called.
@@ -310,6 +302,12 @@ impl Job {
 /// Holds nothing back by itself: its step waits for it.
 fn nothing(_: &Fact, _: Option<EntryId>) -> bool {
     false
+}
+
+/// Counts in this round, with every point closed that is: what is asked with the supply back.
+fn supply_back(job: &Job, given: &GivenAnswer) -> bool {
+    let closed = job.points.iter().filter_map(|p| p.closed.as_ref());
+    job.this_round(&given.stamp) && closed.into_iter().all(|c| c.clock < given.stamp.clock)
 }
 
 /// Goes on, without words.

@@ -8,11 +8,7 @@ pub(super) static QUESTION: Question = Question {
     home: Step::HandBack,
     arises: |_| once(Step::HandBack),
     answers: &[said("measured"), plain("button"), plain("none-fitted"), stands("not-tested")],
-    // With the supply back.
-    counts: |job, given| {
-        job.this_round(&given.stamp)
-            && job.points.iter().filter_map(|p| p.closed.as_ref()).all(|c| c.clock < given.stamp.clock)
-    },
+    counts: supply_back,
     before: |fact, _| matches!(fact, Fact::HandedBack { .. }),
     firm: true,
 };

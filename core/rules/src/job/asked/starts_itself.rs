@@ -23,3 +23,8 @@ pub(super) static QUESTION: Question = Question {
     before: nothing,
     firm: true,
 };
+
+/// Every answer by which something was blocked, also one that no longer holds.
+pub(super) fn blocked(job: &Job) -> impl Iterator<Item = &GivenAnswer> {
+    job.given.iter().filter(|g| g.question == QUESTION.code && g.answer == "blocked")
+}

@@ -7,9 +7,7 @@ pub(super) static QUESTION: Question = Question {
     code: "tried-to-start",
     home: Step::OpenUp,
     arises: |job| {
-        let starts =
-            job.given.iter().any(|g| g.question == super::starts_itself::QUESTION.code && g.answer == "blocked");
-        if starts { once(Step::OpenUp) } else { Vec::new() }
+        if super::starts_itself::blocked(job).next().is_some() { once(Step::OpenUp) } else { Vec::new() }
     },
     answers: &[plain("nothing-moved"), stands("not-tried"), stops("it-started")],
     // With all points open: one that was opened since was not in the attempt.
