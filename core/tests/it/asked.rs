@@ -103,6 +103,15 @@ fn temporary_earths_are_in_after_the_proof_and_out_before_a_cover_is_back() {
     );
 }
 
+/// "Fitted" is no answer while none is listed.
+#[test]
+fn fitted_is_said_of_an_earth_that_is_listed() {
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
+    let kept = field.entries().unwrap().len();
+    device.play(&field, "tap Fitted, as listed\nsee this is not so yet\nsee Not asked for");
+    assert_eq!(field.entries().unwrap().len(), kept);
+}
+
 /// An earth that comes off under people at work ends the proof.
 #[test]
 fn an_earth_that_comes_off_ends_the_proof() {

@@ -31,6 +31,7 @@ pub fn refusal(why: &Refusal, names: &World) -> String {
         Refusal::NoSuchStep => say!("no-such-step"),
         Refusal::Question(open) => asked::first(open),
         Refusal::NoSuchQuestion => say!("asked-unknown"),
+        Refusal::AnswerCountsNot => say!("asked-not-so"),
         Refusal::AnswerUnsaid => say!("asked-words"),
         Refusal::NoSuchPoint => say!("no-such-point"),
         Refusal::Alone(why) => alone(why),

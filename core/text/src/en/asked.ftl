@@ -13,6 +13,7 @@ asked-first = Answer this first: { $asked }
 asked-unknown = This question does not belong to this job, or has no such answer. Go back and answer what is asked here.
 # On a button; $answer is one of the answers.
 asked-save = Save: { $answer }
+asked-not-so = By what is recorded this is not so yet. Do it and list it first, or give another answer.
 asked-words = Say how, what or where: a word or two.
 
 asked-told-each-other = Have owner and contractor told each other how they lock, and who controls the points?

@@ -21,7 +21,7 @@ mod tried_to_start;
 
 use super::Job;
 use super::steps::{Stage, Step};
-use crate::journal::{EntryId, Fact, Stamp};
+use crate::journal::{EntryId, Fact, Hlc, Stamp};
 use crate::names::says_something;
 use crate::prove::System;
 
@@ -133,6 +133,13 @@ pub struct Open {
 }
 
 impl GivenAnswer {
+    /// What an entry answers; `None` if it answers nothing.
+    fn of(stamp: Stamp, fact: &Fact) -> Option<GivenAnswer> {
+        let Fact::Answered { question, answer, of, words, who } = fact else { return None };
+        let (question, answer) = (question.clone(), answer.clone());
+        Some(GivenAnswer { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() })
+    }
+
     /// What was said with it, or who was named.
     pub fn said(&self) -> &str {
         if self.who.is_empty() { &self.words } else { &self.who }
@@ -220,13 +227,12 @@ pub(super) fn stopping(question: &str, answer: &str) -> Option<(&'static str, &'
 impl Job {
     /// What an entry answers.
     pub(super) fn answer_given(&mut self, stamp: Stamp, fact: &Fact) {
-        let Fact::Answered { question, answer, of, words, who } = fact else { return };
+        let Some(given) = GivenAnswer::of(stamp, fact) else { return };
         // What a later version asks, or a later answer, may stop everything.
-        if Question::of(question).and_then(|q| q.answer(answer)).is_none() {
+        if Question::of(&given.question).and_then(|q| q.answer(&given.answer)).is_none() {
             self.newer.push(stamp);
         }
-        let (question, answer) = (question.clone(), answer.clone());
-        self.given.push(GivenAnswer { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() });
+        self.given.push(given);
     }
 
     /// Of what a question is asked: where the job calls for it, and wherever an answer stops.
@@ -270,6 +276,12 @@ impl Job {
             let arises = (question.arises)(self).into_iter();
             arises.filter(|asked| (question.before)(fact, asked.of)).find_map(|asked| question.open(self, asked.of))
         })
+    }
+
+    /// Whether an answer would count if it were given now, behind everything that is recorded.
+    pub(super) fn would_count(&self, question: &Question, fact: &Fact) -> bool {
+        let last = Stamp { clock: Hlc(i64::MAX, u32::MAX), ..self.stamp };
+        GivenAnswer::of(last, fact).is_some_and(|given| (question.counts)(self, &given))
     }
 
     /// Where a question is asked of this subject, if it is asked at all.

@@ -226,6 +226,9 @@ impl Gate<'_> {
         if !said {
             return no(Refusal::AnswerUnsaid);
         }
+        if !job.would_count(question, fact) {
+            return no(Refusal::AnswerCountsNot);
+        }
         match asked.step {
             Some(step) => self.turn_or_plan(job, step),
             None => Ok(()),

@@ -58,6 +58,8 @@ pub enum Refusal {
     Question(Open),
     /// The job has no such question, or the question no such answer.
     NoSuchQuestion,
+    /// The answer is not so by what is recorded.
+    AnswerCountsNot,
     /// The answer needs to be told in words.
     AnswerUnsaid,
     /// The job has no such point.
