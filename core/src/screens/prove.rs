@@ -59,7 +59,10 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             Ok(())
         }
         ("cause", found) => indication::cause(act, job, found != "none"),
-        ("sign-run", _) => sign(act, job),
+        ("sign-run", _) => {
+            sign_run(act, job)?;
+            act.onward(job, Step::ProveAfter)
+        }
         ("level", pair) => level(act, job, pair),
         _ => Err(UNKNOWN.into()),
     }
@@ -360,13 +363,12 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
     page.main("It responds as it should", "after works");
 }
 
-/// Somebody of the job who does not learn stands by a learner's test.
-fn sign(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+/// Somebody of the job who does not learn stands by a test: a learner's, or before they let the work start.
+pub(super) fn sign_run(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
     let name = act.world().name(act.acting()?);
     let mark = act.signature(&name)?;
-    act.keep(Some(job), Fact::RunSigned { run, mark })?;
-    act.onward(job, Step::ProveAfter)
+    act.keep(Some(job), Fact::RunSigned { run, mark }).map(drop)
 }
 
 fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), NotDone> {

@@ -36,6 +36,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     let standing = job.standing();
     if let Standing::Proved { .. } = standing {
         proved(look, job, &mut page);
+        release(look, job, &mut page);
     }
     match standing {
         Standing::Proved { .. } if job.working() => working(look, &mut page),
@@ -61,6 +62,24 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.button("Shift change", go(Route::Shift(job.id())));
     page.button("Locks and keys", go(Route::Locks(job.id())));
     page
+}
+
+/// Where somebody else than the tester lets the work start: the place for their signature.
+fn release(look: &Look, job: &Job, page: &mut Page) {
+    let tester = job.run().and_then(|run| run.before.by);
+    let may = |p: &EntryId| Some(*p) != tester && job.people().contains(p) && !job.learns(Some(*p));
+    let Some(person) = look.acting.filter(may).filter(|_| job.asks_who_releases()) else { return };
+    let name = look.name(person);
+    page.mark("mark", format!("{name} lets the work start"), look.draft("mark"));
+    page.button(format!("Sign as {name}"), "sign-run");
+}
+
+/// Signs for the release, which answers who lets the work start.
+fn release_signed(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+    super::prove::sign_run(act, job)?;
+    let (question, answer) = ("released-by".to_owned(), "another".to_owned());
+    let answered = Fact::Answered { question, answer, of: None, words: String::new(), who: String::new() };
+    act.keep(Some(job), answered).map(drop)
 }
 
 /// The temporary earths that are in, and a form for one more once dead is proved.
@@ -211,6 +230,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "system" | "stays-live" => return system::act(act, job, verb),
         super::asked::ANSWER => return super::asked::act(act, job, None, arg),
         super::asked::SAY => return super::asked::say(act, arg),
+        "sign-run" => release_signed(act, job)?,
         "begin" => {
             let run = act.job(job)?.run().map(|r| r.id()).ok_or(AskJob::ProveFirst)?;
             act.keep(Some(job), Fact::WorkBegan { run })?;

@@ -93,7 +93,7 @@ fn temporary_earths_are_in_after_the_proof_and_out_before_a_cover_is_back() {
         &field,
         "fill Number on the earth = E1\nfill Where it is fitted = Busbar, below Q4\ntap This earth is in\nsee Earth E1: Busbar, below Q4\n\
          see [Proved dead]\nfill Number on the earth = e 1\nfill Where it is fitted = Elsewhere\ntap This earth is in\nsee is in already\n\
-         tap Fitted, as listed\ntap Nothing within reach\ntap Begin work\nwait 40\nfill How you saw that people, tools and earths are clear = Counted\ntap Work is finished",
+         tap Fitted, as listed\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\ntap Begin work\nwait 40\nfill How you saw that people, tools and earths are clear = Counted\ntap Work is finished",
     );
     // Finished is not restored: it is still in.
     device.play(
@@ -118,7 +118,7 @@ fn an_earth_that_comes_off_ends_the_proof() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     device.play(
         &field,
-        "fill Number on the earth = E1\nfill Where it is fitted = Busbar\ntap This earth is in\ntap Fitted, as listed\ntap Nothing within reach\n\
+        "fill Number on the earth = E1\nfill Where it is fitted = Busbar\ntap This earth is in\ntap Fitted, as listed\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\n\
          tap Begin work\ntap Earth E1 is off\nsee [Treat as live] The proof is void. Temporary earth E1 came off.\nsee Stop work",
     );
 }

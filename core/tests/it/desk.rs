@@ -145,7 +145,7 @@ pub const PLAN: &str = concat!(
 );
 pub const ISOLATE: &str = include_str!("../../journeys/isolate.journey");
 /// Work begins: what is asked before it is answered.
-pub const BEGIN: &str = "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work";
+pub const BEGIN: &str = "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\ntap Begin work";
 pub const PROVE: &str = include_str!("../../journeys/prove.journey");
 pub const WORK: &str = include_str!("../../journeys/work.journey");
 pub const RESTORE: &str = include_str!("../../journeys/restore.journey");

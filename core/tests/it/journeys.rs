@@ -117,7 +117,7 @@ fn a_reading_that_showed_a_voltage_stays() {
 fn whatever_changes_ends_the_proof() {
     let cases = [
         (
-            "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work\nfill Why the work is left = Break\ntap Leave the work",
+            "tap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\ntap Begin work\nfill Why the work is left = Break\ntap Leave the work",
             "The work was left.",
         ),
         (

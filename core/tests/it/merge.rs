@@ -222,7 +222,7 @@ fn proved_while_it_ended() {
              auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
         );
         one.play(PROVE);
-        one.play("see [Proved dead]\ntap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap Begin work");
+        one.play("see [Proved dead]\ntap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\ntap Begin work");
         let shown = meet(&mut one, &mut other);
         assert!(
             shown.contains("[Treat as live] The proof is void. Another source was found: Heater from DB2."),

@@ -72,6 +72,8 @@ pub(super) fn cause(act: &mut Act, job: EntryId, found: bool) -> Result<(), NotD
     let cause = act.need("cause", ask)?;
     let of = act.job(job)?.unexplained().map(|t| t.stamp.id).collect();
     act.keep(Some(job), Fact::CauseNoted { of, found, cause })?;
-    act.go = Some(Route::Step(job, Step::ProveBefore));
+    // Where the cause leads to a question, that comes before another test.
+    let open = act.job(job)?.current().filter(|step| *step < Step::ProveBefore);
+    act.go = Some(Route::Step(job, open.unwrap_or(Step::ProveBefore)));
     Ok(())
 }

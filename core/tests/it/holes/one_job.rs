@@ -80,7 +80,7 @@ fn work_under_a_new_proof_is_begun_anew() {
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &PROVE[from..]);
-    device.play(&field, "unseen Work is finished\ntap Begin work\nsee Work is finished");
+    device.play(&field, "unseen Work is finished\ntap Whoever tested lets it start\ntap Begin work\nsee Work is finished");
 }
 
 #[test]
@@ -140,7 +140,7 @@ fn an_indication_needs_its_cause_before_another_test() {
     device.play(
         &field,
         "fill What the cause was, and what was done about it = Lighting of bay 3 shared the neutral; parted and locked at DB1\ntap Keep the cause, \
-         then prove again\n",
+         then prove again\ntap Another cause, noted\nfill What showed that cause = Gone with DB1 locked\ntap Save: Another cause, noted\n",
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &format!("{}see Earlier: PE – L2 lit\nsee Lighting of bay 3", &PROVE[from..]));

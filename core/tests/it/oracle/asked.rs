@@ -2,10 +2,12 @@
 
 use stillbar_core::journal::fact::{About, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::prove::{Earthing, System};
 
 use super::chance::Chance;
 use super::known::Known;
 use super::plan::Desk;
+use super::prove::went_wrong;
 use super::questions::{self, Does};
 
 /// What there is to be said, whatever is asked.
@@ -90,6 +92,36 @@ impl Desk<'_> {
         let again = |f: &Fact| matches!(f, Fact::PointOpened { .. } | Fact::ScopeChanged { .. });
         let asked = blocked && !self.goes_on_stopped() && !self.is_answered_since("tried-to-start", None, again);
         asked.then(|| self.says("tried-to-start", None))
+    }
+
+    /// On opening up, each where the job calls for it.
+    pub fn at_the_open_points(&self) -> Option<Fact> {
+        let opened = |f: &Fact| matches!(f, Fact::PointOpened { .. });
+        let two = self.has(|f| {
+            matches!(
+                f,
+                Fact::SourceAnswered {
+                    kind: SourceKind::Generator | SourceKind::Ups | SourceKind::SecondFeeder,
+                    found: Some(_),
+                    ..
+                }
+            )
+        });
+        if two && !self.is_answered_since("interlocks", None, opened) {
+            return Some(self.says("interlocks", None));
+        }
+        let off_earth = matches!(self.plan.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown);
+        let neutral = matches!(self.plan.system, System::OnePhase | System::ThreePhaseNeutral);
+        let opens = |f: &Fact| matches!(f, Fact::PointAdded { poles, .. } if poles.is_empty() || poles.contains(&"N".to_owned()));
+        if off_earth && neutral && !self.has(opens) && !self.is_answered_since("neutral-closed", None, opened) {
+            return Some(self.says("neutral-closed", None));
+        }
+        let met = |f: &Fact| {
+            let voltage = matches!(f, Fact::ReadingTaken { .. } | Fact::VoltageMet { .. });
+            voltage && went_wrong(f)
+        };
+        let asked = self.has(met) && self.cause().is_none() && !self.is_answered_since("coupled", None, met);
+        asked.then(|| self.says("coupled", None))
     }
 
     /// What stops is answered otherwise once it is so.

@@ -5,7 +5,7 @@ use stillbar_core::journal::{EntryId, Fact};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::Reading;
 
-use super::asked::answered;
+use super::asked::{WORDS, answered};
 use super::known::{HOUR, Known, MINUTE};
 use super::plan::{Next, check};
 use super::promise::may_stand;
@@ -228,7 +228,12 @@ impl World {
                 let run = of_job(self, &|f| matches!(f, Fact::IndicatorProved { run: None, works: true, .. }));
                 if self.jobs[JOB].1.covers {
                     self.here(answered("live-beside", "none", None, ""))?;
+                    // On a board of three lines only: refused elsewhere, and that is right.
+                    drop(self.here(answered("current-transformers", "none", None, "")));
                 }
+                drop(self.here(answered("charge-returned", "gone", None, WORDS)));
+                drop(self.here(answered("temporary-earths", "not-asked", None, WORDS)));
+                drop(self.here(answered("released-by", "tester", None, "")));
                 self.here(Fact::WorkBegan { run: run.ok_or("no run")? })?;
                 self.here(Fact::WorkLeft { why: "The shift leader called".into() })?;
             }

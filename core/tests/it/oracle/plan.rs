@@ -184,7 +184,8 @@ impl<'a> Desk<'a> {
         if let Some(next) = self.opened_up() {
             return next;
         }
-        self.tried_to_start().map_or_else(|| self.proving(), Next::Keep)
+        let asked = self.tried_to_start().or_else(|| self.at_the_open_points());
+        asked.map_or_else(|| self.proving(), Next::Keep)
     }
 
     fn planned(&self) -> Option<Fact> {

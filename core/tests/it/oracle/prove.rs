@@ -179,7 +179,7 @@ impl Desk<'_> {
     }
 
     /// What was behind what went wrong.
-    fn cause(&self) -> Option<Fact> {
+    pub fn cause(&self) -> Option<Fact> {
         let named: BTreeSet<EntryId> = self
             .all()
             .filter_map(|e| if let Fact::CauseNoted { of, .. } = &e.body.fact { Some(of) } else { None })

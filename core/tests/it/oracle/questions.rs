@@ -46,7 +46,7 @@ const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str,
     Question { code, of, restoring: true, answers }
 }
 
-pub const ALL: [Question; 10] = [
+pub const ALL: [Question; 19] = [
     before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
     before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
     before_work(
@@ -64,6 +64,32 @@ pub const ALL: [Question; 10] = [
         Of::Job,
         &[("nothing-moved", Goes, false), ("not-tried", Stands, true), ("it-started", Stops, false)],
     ),
+    before_work(
+        "interlocks",
+        Of::Job,
+        &[("none-fitted", Goes, false), ("in-order", Goes, true), ("bridged", Stops, false)],
+    ),
+    before_work(
+        "neutral-closed",
+        Of::Job,
+        &[("parted-elsewhere", Goes, true), ("stays-closed", Stands, true), ("off-earth", Stops, false)],
+    ),
+    before_work(
+        "coupled",
+        Of::Job,
+        &[("other-cause", Goes, true), ("gone-under-load", Stands, true), ("stays-under-load", Stops, false)],
+    ),
+    before_work(
+        "charge-returned",
+        Of::Job,
+        &[("gone", Goes, true), ("shorted", Goes, true), ("returned", Stops, false)],
+    ),
+    before_work(
+        "current-transformers",
+        Of::Job,
+        &[("none", Goes, false), ("left-closed", Goes, false), ("shorted", Goes, true), ("open", Stops, false)],
+    ),
+    before_work("released-by", Of::Job, &[("tester", Goes, false), ("another", Goes, false)]),
     before_work("neutral-current", Of::Job, &[("none", Goes, true), ("current", Stops, false)]),
     before_work(
         "live-beside",
@@ -81,6 +107,9 @@ pub const ALL: [Question; 10] = [
             ("not-tested", Stands, true),
         ],
     ),
+    restoring("shorts-off", Of::Job, &[("off", Goes, true), ("left-on", Stands, true)]),
+    restoring("counted-back", Of::Job, &[("all", Goes, false), ("missing", Stands, true)]),
+    restoring("polarity-back", Of::Job, &[("as-marked", Goes, true), ("reversed", Stops, false)]),
     restoring("controls-back", Of::Source, &[("automatic", Goes, true), ("left-blocked", Stands, true)]),
 ];
 

@@ -46,10 +46,10 @@ fn a_known_live_line_shows_earth_only_where_it_can() {
 fn nothing_is_opened_before_the_line_is_asked_for() {
     for (system, volts) in [(System::HighLeg, 240.0), (System::CornerGrounded, 480.0), (System::DcTwoWire, 220.0)] {
         let story = Story::of(system, volts, Earthing::TnS, 0);
-        let unanswered = changed(&story.circuits(), &story.answer(), "");
+        let unanswered = changed(&story.plan(), &story.answer(), "");
         let shed = until(ISOLATE, "fill What you saw go off");
-        let phone = Phone::begun(&[PEOPLE, &story.plan(), &unanswered]);
-        let lacks = format!("{:?}", folded(&phone).lacks(Step::Circuits));
+        let phone = Phone::begun(&[PEOPLE, &unanswered]);
+        let lacks = format!("{:?}", folded(&phone).lacks(Step::Points));
         assert!(!lacks.is_empty() && lacks != "[]", "{system:?}");
         let q4 = phone
             .entries()

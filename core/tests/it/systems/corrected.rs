@@ -107,7 +107,7 @@ fn a_corrected_job_comes_to_its_hand_back() {
     phone.play(&isolated_anew());
     // The cover is off since the first time.
     let indicator = from(until(PROVE, "choose How it was shown"), "choose Proved on");
-    phone.play(&format!("tap Nothing started\n{indicator}"));
+    phone.play(&format!("tap Nothing started\ntap None fitted\n{indicator}"));
     reference_and_pairs(&phone, &["L1", "L2", "L3", "N", "PE"]);
     assert!(phone.proved());
     let off = until(RESTORE, "read L1 – N");
@@ -152,7 +152,7 @@ fn what_the_right_system_asks_is_asked_after_a_correction() {
     phone.play(&correct("Delta with a high leg: L1, L2, L3, N, PE", "240"));
     assert!(!phone.proved());
     phone.at_job();
-    let shown = phone.at(&format!("/job/{}/step/circuits", phone.job()));
+    let shown = phone.at(&format!("/job/{}/step/points", phone.job()));
     assert!(shown.contains("Which line stands higher to neutral?"), "{shown}");
     let shown = as_text(&phone.field().screen());
     assert!(shown.contains("[Treat as live]"), "{shown}");

@@ -182,7 +182,7 @@ fn a_string_that_is_opened_after_all_is_proved_dead() {
     );
     let isolate = format!("{}{}", until(ISOLATE, "see Isolate Q9"), opens_qd());
     let phone = Phone::begun(&[PEOPLE, &plan, &qd(""), circuits(), &isolate]);
-    phone.play(&changed(until(PROVE, "choose How it was shown"), "tap Nothing started\n", ""));
+    phone.play(&changed(until(PROVE, "choose How it was shown"), "tap Nothing started\ntap None fitted\n", ""));
     reference_and_pairs(&phone, &ALL);
     assert!(phone.proved() && !banner(&phone).contains("STILL LIVE"), "{}", banner(&phone));
 }

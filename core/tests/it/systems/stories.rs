@@ -35,12 +35,16 @@ fn whole(story: &Story, earth_by_line: bool, back: &[(&str, &str)]) {
     }
     reference_and_pairs(&phone, &story.plant.conductors());
     assert!(phone.proved(), "{name}");
-    phone.play(&format!("{WORK}\n{}", until(RESTORE, "read L1 – N")));
+    phone.play(&format!("{}\n{}", story.work(), until(RESTORE, "read L1 – N")));
     let read = presence(&phone, |a, b| story.shows(a, b));
     let wanted: BTreeSet<_> = back.iter().map(|(a, b)| (a.min(b).to_string(), a.max(b).to_string())).collect();
     let as_promised = if story.known { read == wanted } else { read.is_superset(&wanted) };
     assert!(as_promised, "{name}: read with the supply back {read:?}");
     assert_eq!(findings(&phone), Vec::<String>::new(), "{name}");
+    if story.plant.direct {
+        let polarity = "tap As marked\nfill What was read, with its sign = L+ above L- at the terminals\ntap Save: As marked";
+        phone.play(polarity);
+    }
     phone.play(&hand_back(story.turns()));
 }
 

@@ -81,34 +81,17 @@ impl Story {
             "Earthing arrangement = TN-C-S",
             &format!("Earthing arrangement = {}", text::earthing(self.earthing)),
         );
-        changed(&plan, "Nominal voltage in volts = 230", &format!("Nominal voltage in volts = {}", self.volts))
+        let plan =
+            changed(&plan, "Nominal voltage in volts = 230", &format!("Nominal voltage in volts = {}", self.volts));
+        let points = "tap Next: Points of isolation\n";
+        changed(&plan, points, &format!("{points}{}", self.answer()))
     }
 
-    /// Instruments, the rotation, and on *Circuits* whatever is asked of this system.
+    /// Instruments, the rotation, circuits.
     pub fn circuits(&self) -> String {
         let all = from(PLAN, "tap Next: Indicator and proving unit");
         let rotation = until(from(all, "see Rotation before isolating"), "fill Circuit, as it is labelled = F1");
-        let all = if self.turns() && !self.is_link() { all.to_owned() } else { changed(all, rotation, "") };
-        // The answer leads on by itself.
-        let answer = self.answer();
-        if answer.is_empty() {
-            return all;
-        }
-        let all = changed(&all, "tap Next: Shed the circuits\n", &answer);
-        if !self.is_link() {
-            return all;
-        }
-        // A solid link is let be only once it is shown which line is at earth. That is asked behind the points, which lack the link until
-        // then, and the rotation waits for them: the person gets there by the list of steps.
-        let round = |to: &str| format!("tap The job\ntap {to}\n");
-        let all = changed(&all, "tap Next: Indicator and proving unit\n", &round("Indicator and proving unit"));
-        let first = "fill Circuit, as it is labelled = F1";
-        format!("{}{rotation}", changed(&all, first, &format!("{}{first}", round("Circuits to shed"))))
-    }
-
-    /// Whether the line at earth is a solid link, which nothing opens.
-    fn is_link(&self) -> bool {
-        self.plant.marked.is_some_and(|at_earth| !self.opens.iter().any(|pole| pole == at_earth))
+        if self.turns() { all.to_owned() } else { changed(all, rotation, "") }
     }
 
     /// Which line is high or at earth, asked and answered with what was read.
@@ -148,8 +131,13 @@ impl Story {
     /// Plays up to the readings with the supply back.
     pub fn supplied(&self) -> Phone {
         let phone = self.proved();
-        phone.play(&format!("{WORK}\n{}", until(RESTORE, "read L1 – N")));
+        phone.play(&format!("{}\n{}", self.work(), until(RESTORE, "read L1 – N")));
         phone
+    }
+
+    /// The work; current transformers are asked about where there are three lines.
+    pub fn work(&self) -> String {
+        if self.turns() { WORK.to_owned() } else { changed(WORK, "tap None in there\n", "") }
     }
 
     /// What the circuit shows with all poles closed, in volts to a tenth.

@@ -123,3 +123,66 @@ asked-temporary-earths-short = Temporary earths
 asked-temporary-earths-fitted = Fitted, as listed
 asked-temporary-earths-not-asked = Not asked for
 asked-temporary-earths-not-asked-words = By whose rule
+
+asked-charge-returned = Read the stored charge again at the work, after the wait. Does any come back?
+asked-charge-returned-short = Charge coming back
+asked-charge-returned-gone = No charge came back
+asked-charge-returned-gone-words = What was read, with what
+asked-charge-returned-shorted = A short stays on
+asked-charge-returned-shorted-words = Where, and what it is marked with
+asked-charge-returned-returned = Charge came back
+
+asked-coupled = Load the conductor that showed a voltage: a low-impedance tester, its button held. Does it stay?
+asked-coupled-short = The voltage under load
+asked-coupled-other-cause = Another cause, noted
+asked-coupled-other-cause-words = What showed that cause
+asked-coupled-gone-under-load = Gone under load: coupled
+asked-coupled-gone-under-load-words = What was read without load, and with it
+asked-coupled-stays-under-load = It stays under load: a source
+
+asked-current-transformers = Are current transformers in there? Never open a secondary under current: short it first.
+asked-current-transformers-short = Current transformers
+asked-current-transformers-none = None in there
+asked-current-transformers-left-closed = There are; nothing of them is opened
+asked-current-transformers-shorted = Shorted before opening
+asked-current-transformers-shorted-words = Where, how many shorts
+asked-current-transformers-open = A secondary is open
+
+asked-shorts-off = Are the shorts of the current transformers off, and their current seen back?
+asked-shorts-off-short = Shorts of current transformers
+asked-shorts-off-off = Off, and current seen back
+asked-shorts-off-off-words = Where the current was seen
+asked-shorts-off-left-on = Left on
+asked-shorts-off-left-on-words = Why, and who knows
+
+asked-interlocks = Two supplies can meet here. Look at each interlock and shutter. Is any bridged or held?
+asked-interlocks-short = Interlocks and shutters
+asked-interlocks-none-fitted = None fitted
+asked-interlocks-in-order = Looked at, none is bridged
+asked-interlocks-in-order-words = Which, and how they were tried
+asked-interlocks-bridged = One is bridged or held
+
+asked-neutral-closed = The neutral is not opened here and can come off earth. Is it parted elsewhere?
+asked-neutral-closed-short = The neutral that stays closed
+asked-neutral-closed-parted-elsewhere = Parted elsewhere
+asked-neutral-closed-parted-elsewhere-words = Where, and how it is held open
+asked-neutral-closed-stays-closed = It stays closed
+asked-neutral-closed-stays-closed-words = How people are kept off it
+asked-neutral-closed-off-earth = It shows a voltage to earth
+
+asked-polarity-back = Are the poles where they are marked? Read L+ to L- with its sign.
+asked-polarity-back-short = Polarity
+asked-polarity-back-as-marked = As marked
+asked-polarity-back-as-marked-words = What was read, with its sign
+asked-polarity-back-reversed = Reversed
+
+asked-counted-back = Are instruments, keys, labels and drawings all back in their place?
+asked-counted-back-short = Counted back
+asked-counted-back-all = All are back
+asked-counted-back-missing = Something is missing
+asked-counted-back-missing-words = What, and who looks for it
+
+asked-released-by = Who lets the work start? If it is somebody else than the tester, they sign below first.
+asked-released-by-short = Let the work start
+asked-released-by-tester = Whoever tested lets it start
+asked-released-by-another = Another person, who signed

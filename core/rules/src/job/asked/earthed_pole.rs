@@ -4,8 +4,8 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "earthed-pole",
-    home: Step::Circuits,
-    arises: |job| if job.system == System::DcTwoWire { once(Step::Circuits) } else { Vec::new() },
+    home: Step::Points,
+    arises: |job| if job.system == System::DcTwoWire { once(Step::Points) } else { Vec::new() },
     answers: &[said("plus"), said("minus"), said("none"), stands("not-known")],
     counts: |_, _| true,
     before: nothing,

@@ -4,8 +4,8 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "grounded-line",
-    home: Step::Circuits,
-    arises: |job| if job.system == System::CornerGrounded { once(Step::Circuits) } else { Vec::new() },
+    home: Step::Points,
+    arises: |job| if job.system == System::CornerGrounded { once(Step::Points) } else { Vec::new() },
     answers: &[said("l1"), said("l2"), said("l3"), stands("not-known")],
     counts: |_, _| true,
     before: nothing,

@@ -5,8 +5,8 @@ use super::*;
 
 pub(super) static QUESTION: Question = Question {
     code: "high-line",
-    home: Step::Circuits,
-    arises: |job| if job.system == System::HighLeg { once(Step::Circuits) } else { Vec::new() },
+    home: Step::Points,
+    arises: |job| if job.system == System::HighLeg { once(Step::Points) } else { Vec::new() },
     answers: &[said("l1"), said("l2"), said("l3"), stands("not-known")],
     counts: |_, _| true,
     before: nothing,

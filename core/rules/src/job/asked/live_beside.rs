@@ -10,10 +10,7 @@ pub(super) static QUESTION: Question = Question {
         if job.covers.is_empty() || job.finished.is_some() { Vec::new() } else { once(Step::Work) }
     },
     answers: &[plain("none"), said("screened"), stops("not-screened")],
-    // Another cover shows other parts.
-    counts: |job, given| {
-        job.this_round(&given.stamp) && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
-    },
+    counts: behind_covers,
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
 };

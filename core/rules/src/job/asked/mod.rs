@@ -4,16 +4,25 @@
 //! and never by default; an answer that stops keeps everything behind it waiting, and ends what was proved, until somebody who knew of it
 //! answers anew. What a new one takes: a file here, a line in [`ALL`], and its messages. Start at [`Question`].
 
+mod charge_returned;
 mod controls_back;
+mod counted_back;
+mod coupled;
+mod current_transformers;
 mod earthed_pole;
 mod grounded_line;
 mod high_line;
 mod instrument_fit;
+mod interlocks;
 mod left_inside;
 mod live_beside;
+mod neutral_closed;
 mod neutral_current;
+mod polarity_back;
 mod rcd;
+mod released_by;
 mod right_board;
+mod shorts_off;
 mod starts_itself;
 mod temporary_earths;
 mod told_each_other;
@@ -26,7 +35,7 @@ use crate::names::says_something;
 use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 14] = [
+pub static ALL: [&Question; 23] = [
     &high_line::QUESTION,
     &grounded_line::QUESTION,
     &earthed_pole::QUESTION,
@@ -35,12 +44,21 @@ pub static ALL: [&Question; 14] = [
     &right_board::QUESTION,
     &starts_itself::QUESTION,
     &tried_to_start::QUESTION,
+    &interlocks::QUESTION,
+    &neutral_closed::QUESTION,
+    &coupled::QUESTION,
     &neutral_current::QUESTION,
+    &charge_returned::QUESTION,
     &temporary_earths::QUESTION,
     &live_beside::QUESTION,
+    &current_transformers::QUESTION,
+    &released_by::QUESTION,
     &left_inside::QUESTION,
+    &polarity_back::QUESTION,
     &rcd::QUESTION,
+    &shorts_off::QUESTION,
     &controls_back::QUESTION,
+    &counted_back::QUESTION,
 ];
 
 /// All that decides when something is asked, how it may be answered, and what an answer does.
@@ -320,6 +338,22 @@ fn nothing(_: &Fact, _: Option<EntryId>) -> bool {
 fn supply_back(job: &Job, given: &GivenAnswer) -> bool {
     let closed = job.points.iter().filter_map(|p| p.closed.as_ref());
     job.this_round(&given.stamp) && closed.into_iter().all(|c| c.clock < given.stamp.clock)
+}
+
+/// Counts in the test that was begun last, in this round.
+fn since_this_run(job: &Job, given: &GivenAnswer) -> bool {
+    job.this_round(&given.stamp) && job.run().is_some_and(|run| run.before.clock < given.stamp.clock)
+}
+
+/// Counts in this round, for all that is behind a cover by then: another cover shows other parts.
+fn behind_covers(job: &Job, given: &GivenAnswer) -> bool {
+    job.this_round(&given.stamp) && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
+}
+
+/// Counts with every point open that is: one that was opened since was not in it.
+fn points_open(job: &Job, given: &GivenAnswer) -> bool {
+    let opened = job.points.iter().filter_map(|p| p.opened.as_ref());
+    opened.into_iter().all(|o| o.clock < given.stamp.clock)
 }
 
 /// Goes on, without words.

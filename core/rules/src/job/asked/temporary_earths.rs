@@ -7,7 +7,8 @@ pub(super) static QUESTION: Question = Question {
     code: "temporary-earths",
     home: Step::Work,
     arises: |job| {
-        let feeds = job.found().next().is_some() || job.stored.iter().any(|s| s.found.is_some());
+        let stores = job.stored.iter().any(|s| s.found.is_some());
+        let feeds = job.found().next().is_some() || stores || super::coupled::is_coupled(job);
         if feeds && job.finished.is_none() { once(Step::Work) } else { Vec::new() }
     },
     answers: &[plain("fitted"), said("not-asked")],

@@ -10,11 +10,7 @@ pub(super) static QUESTION: Question = Question {
         if super::starts_itself::blocked(job).next().is_some() { once(Step::OpenUp) } else { Vec::new() }
     },
     answers: &[plain("nothing-moved"), stands("not-tried"), stops("it-started")],
-    // With all points open: one that was opened since was not in the attempt.
-    counts: |job, given| {
-        let opened = job.points.iter().filter_map(|p| p.opened.as_ref());
-        opened.into_iter().all(|o| o.clock < given.stamp.clock)
-    },
+    counts: points_open,
     before: nothing,
     firm: true,
 };
