@@ -254,7 +254,8 @@ fn handed_back_while_locked() {
     );
     one.play(PROVE);
     one.play(WORK);
-    one.play(RESTORE);
+    // Two took part: what they had is counted back.
+    one.play(&RESTORE.replace("tap Save: Back to automatic\n", "tap Save: Back to automatic\ntap All are back\n"));
     other.play(&fit("Q4 feeder switch", "TB 1"));
     let shown = meet(&mut one, &mut other);
     assert!(is_on(&one.tables(), "TB 1"), "{shown}");

@@ -80,7 +80,10 @@ fn work_under_a_new_proof_is_begun_anew() {
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &PROVE[from..]);
-    device.play(&field, "unseen Work is finished\ntap Whoever tested lets it start\ntap Begin work\nsee Work is finished");
+    device.play(
+        &field,
+        "unseen Work is finished\ntap Whoever tested lets it start\ntap Begin work\nsee Work is finished",
+    );
 }
 
 #[test]

@@ -42,7 +42,8 @@ fn whole(story: &Story, earth_by_line: bool, back: &[(&str, &str)]) {
     assert!(as_promised, "{name}: read with the supply back {read:?}");
     assert_eq!(findings(&phone), Vec::<String>::new(), "{name}");
     if story.plant.direct {
-        let polarity = "tap As marked\nfill What was read, with its sign = L+ above L- at the terminals\ntap Save: As marked";
+        let polarity =
+            "tap As marked\nfill What was read, with its sign = L+ above L- at the terminals\ntap Save: As marked";
         phone.play(polarity);
     }
     phone.play(&hand_back(story.turns()));
