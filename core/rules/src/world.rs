@@ -19,6 +19,8 @@ pub struct World {
     pub limit: Option<Limit>,
     /// By whose rules the last job was opened.
     pub rule_set: Option<RuleSet>,
+    /// By whose rules the last job of each site was opened.
+    pub site_rule_sets: BTreeMap<EntryId, RuleSet>,
 }
 
 /// A person.
@@ -61,10 +63,20 @@ impl World {
                 let instrument = Instrument { kind: *kind, name, serial, lights_from: *lights_from };
                 self.instruments.insert(entry.id, instrument);
             }
-            Fact::JobOpened { rules: Some(rules), .. } if !entry.body.practice => self.rule_set = Some(*rules),
+            Fact::JobOpened { rules: Some(rules), .. } if !entry.body.practice => {
+                self.rule_set = Some(*rules);
+                self.site_rule_sets.extend(entry.body.site.map(|site| (site, *rules)));
+            }
             Fact::LimitRuled { limit } => self.limit = Some(limit.clone()),
             _ => {}
         }
+    }
+
+    /// By whose rules jobs of the site of this name are done: those of its last job, or else of the last job anywhere.
+    pub fn rules_at(&self, site: &str) -> Option<RuleSet> {
+        let same = |name: &String| name.trim().to_lowercase() == site.trim().to_lowercase();
+        let known = self.sites.iter().filter(|(_, name)| same(name));
+        known.filter_map(|(id, _)| self.site_rule_sets.get(id)).next().copied().or(self.rule_set)
     }
 
     /// A person's name; by the entry that brought them where the name is not known here or withheld.

@@ -161,7 +161,7 @@ pub fn new_job(look: &Look) -> Page {
     page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
     let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
     page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
-    let rules = look.world.rule_set;
+    let rules = look.world.rules_at(&look.draft("site"));
     let named = |rules: RuleSet| text::rule_set(rules).name;
     let usual = rules.as_ref().map_or_else(String::new, word_of);
     page.choice("rules", "Rules of", options(&RuleSet::ALL, named), look.draft_or("rules", &usual));

@@ -37,7 +37,9 @@ fn typed(own: &[Conductor]) -> String {
 pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let word = |system: System| super::home::word_of(&system);
     let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
-    let rules = job.map_or(look.world.rule_set, |job| job.rule_set).unwrap_or(RuleSet::Own);
+    let picked = RuleSet::ALL.into_iter().find(|rules| super::home::word_of(rules) == look.draft("rules"));
+    let at_site = || picked.or_else(|| look.world.rules_at(&look.draft("site")));
+    let rules = job.map_or_else(at_site, |job| job.rule_set).unwrap_or(RuleSet::Own);
     page.choice("system", "Conductors at the point of work", options(&rules.systems(), text::system), system.clone());
     if system == word(System::Own) {
         let hint = "L1, L2, N1=neutral, PE. Of another supply: S+=dc-plus@String A";

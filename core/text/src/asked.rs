@@ -6,6 +6,7 @@ use stillbar_rules::job::asked::{GivenAnswer, Open};
 /// A question, as it is asked. `of`: what the point or source is called that it is asked of.
 pub fn question(code: &str, of: &str) -> String {
     match code {
+        "line-at-earth" => say!("asked-line-at-earth"),
         "high-line" => say!("asked-high-line"),
         "grounded-line" => say!("asked-grounded-line"),
         "earthed-pole" => say!("asked-earthed-pole"),
@@ -36,6 +37,7 @@ pub fn question(code: &str, of: &str) -> String {
 /// What a question is about, before its answer.
 pub fn asked_of(code: &str, of: &str) -> String {
     match code {
+        "line-at-earth" => say!("asked-line-at-earth-short"),
         "high-line" => say!("asked-high-line-short"),
         "grounded-line" => say!("asked-grounded-line-short"),
         "earthed-pole" => say!("asked-earthed-pole-short"),
@@ -66,6 +68,9 @@ pub fn asked_of(code: &str, of: &str) -> String {
 /// An answer.
 pub fn answer_to(question: &str, answer: &str) -> String {
     match (question, answer) {
+        ("line-at-earth", "none") => say!("asked-line-at-earth-none"),
+        ("line-at-earth", "not-known") => say!("asked-line-at-earth-not-known"),
+        ("line-at-earth", "one-is") => say!("asked-line-at-earth-one-is"),
         ("high-line", "l1") => say!("asked-high-line-l1"),
         ("high-line", "l2") => say!("asked-high-line-l2"),
         ("high-line", "l3") => say!("asked-high-line-l3"),
@@ -137,6 +142,8 @@ pub fn answer_to(question: &str, answer: &str) -> String {
 /// What has to be said with an answer; nothing with one that says all.
 pub fn answer_words(question: &str, answer: &str) -> Option<String> {
     Some(match (question, answer) {
+        ("line-at-earth", "none") => say!("asked-line-at-earth-none-words"),
+        ("line-at-earth", "not-known") => say!("asked-line-at-earth-not-known-words"),
         ("high-line", "l1") => say!("asked-high-line-l1-words"),
         ("high-line", "l2") => say!("asked-high-line-l2-words"),
         ("high-line", "l3") => say!("asked-high-line-l3-words"),

@@ -99,6 +99,11 @@ fn beside(said: &SaidBeside, job: &Job, reader: &Reader) -> String {
             let (met, by) = (super::trouble(&trouble.kind), reader.by(&cause.stamp));
             say!("standing-cause-not-found", trouble = met, cause = &*cause.cause, by = by)
         }
+        SaidBeside::Corrected(corrected) => {
+            let volts = volts(corrected.was_nominal);
+            let (was, by) = (super::system(corrected.was), reader.by(&corrected.stamp));
+            say!("standing-corrected", was = was, volts = volts, why = &*corrected.why, by = by)
+        }
         SaidBeside::StaysLive(live) => {
             say!(
                 "standing-stays-live",

@@ -45,6 +45,9 @@ pub(super) fn beside(said: &SaidBeside) -> Value {
         SaidBeside::CauseNotFound(trouble, cause) => {
             json!({ "cause-not-found": id(trouble.stamp.id), "why": cause.cause, "entry": id(cause.stamp.id) })
         }
+        SaidBeside::Corrected(corrected) => {
+            json!({ "corrected-from": corrected.was, "mv": corrected.was_nominal, "why": corrected.why, "entry": id(corrected.stamp.id) })
+        }
         SaidBeside::StaysLive(live) => {
             json!({ "stays-live": live.what, "at": live.at, "screened": live.screened, "entry": id(live.stamp.id) })
         }

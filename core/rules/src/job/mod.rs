@@ -83,6 +83,8 @@ pub struct Job {
     pub own: Vec<Conductor>,
     /// By whose rules it is done.
     pub rule_set: Option<RuleSet>,
+    /// Corrections of the supply, first to last.
+    pub corrected: Vec<SupplyCorrected>,
     /// What cannot be made dead here and stays live.
     pub stays_live: Vec<StaysLive>,
     /// The company's limit for figures that count as no indication; none unless it set one.
@@ -215,8 +217,7 @@ impl Job {
     /// The conductors to test: those of the system, and those that a found control supply brings. What stays live is none of them.
     pub fn conductors(&self) -> Vec<Conductor> {
         let mut all = self.noted_supply().conductors();
-        let named = |c: &Conductor| self.stays_live.iter().any(|live| live.conductors.contains(&c.name));
-        all.retain(|c| !(named(c) && self.may_stay_live(&c.name)));
+        all.retain(|c| !(self.named_live(&c.name) && self.may_stay_live(&c.name)));
         for source in self.found() {
             for terminal in &source.terminals {
                 if !all.iter().any(|c| c.name == *terminal) {
@@ -233,6 +234,11 @@ impl Job {
         known_line_proves(self.earthing) && self.supply().line_shows_earth()
     }
 
+    /// Whether an entry names it as one that stays live.
+    fn named_live(&self, name: &str) -> bool {
+        self.stays_live.iter().any(|live| live.conductors.iter().any(|named| named == name))
+    }
+
     /// Whether a conductor may leave the dead test as one that stays live: it is of the job's own set and of a supply beside the normal
     /// one, of which no point opens anything. Whatever a point could open lies behind it, and is proved dead.
     pub fn may_stay_live(&self, name: &str) -> bool {
@@ -240,6 +246,11 @@ impl Job {
         let Some(supply) = here.filter(|_| self.system == System::Own).and_then(|c| c.supply.as_ref()) else {
             return false;
         };
+        // Something is left to be proved: a line or a pole that no entry takes out.
+        let left = |c: &Conductor| c.role.is_line() && c.name != name && !self.named_live(&c.name);
+        if !self.own.iter().any(left) {
+            return false;
+        }
         let of_it = |pole: &String| self.own.iter().any(|c| c.name == *pole && c.supply.as_ref() == Some(supply));
         !self.points.iter().any(|p| p.poles.iter().any(of_it))
     }

@@ -5,6 +5,7 @@ use serde::Serialize;
 use crate::TagId;
 use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
+use crate::prove::System;
 
 /// A source known at the site that does not reach this work.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -14,6 +15,19 @@ pub struct Elsewhere {
     /// Which source.
     pub source: SourceRef,
     /// How they know.
+    pub why: String,
+}
+
+/// The supply had been noted wrong.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SupplyCorrected {
+    /// When and by whom it was corrected.
+    pub stamp: Stamp,
+    /// What it had been noted as.
+    pub was: System,
+    /// The voltage that it had been named by, in millivolts.
+    pub was_nominal: u32,
+    /// What was wrong.
     pub why: String,
 }
 

@@ -2,7 +2,7 @@
 //! words or codes, in this order.
 
 use super::asked::GivenAnswer;
-use super::parts::{Deviation, Differs, StaysLive, Undone};
+use super::parts::{Deviation, Differs, StaysLive, SupplyCorrected, Undone};
 use super::{Cause, Job, Standing, Trouble};
 use crate::journal::Stamp;
 use crate::journal::fact::Limit;
@@ -53,6 +53,8 @@ pub enum SaidBeside<'a> {
     Undone(&'a Undone),
     /// A question was answered so that not all is shown.
     Unshown(&'a GivenAnswer),
+    /// The conductors had been noted wrong, and what is tested is something else since.
+    Corrected(&'a SupplyCorrected),
     /// Something cannot be made dead here.
     StaysLive(&'a StaysLive),
     /// Something was met, and its cause was not found.
@@ -84,6 +86,7 @@ impl Job {
     /// What stands beside it.
     pub fn said_beside(&self) -> Vec<SaidBeside<'_>> {
         let mut all: Vec<SaidBeside> = self.stays_live.iter().map(SaidBeside::StaysLive).collect();
+        all.extend(self.corrected.iter().map(SaidBeside::Corrected));
         all.extend(self.deviations.iter().map(SaidBeside::PassedOver));
         all.extend(self.differs.iter().map(SaidBeside::WayDiffers));
         all.extend(self.locks_on().filter_map(|lock| match &lock.means {

@@ -110,6 +110,8 @@ fn a_corrected_job_comes_to_its_hand_back() {
     phone.play(&format!("tap Nothing started\ntap None fitted\n{indicator}"));
     reference_and_pairs(&phone, &["L1", "L2", "L3", "N", "PE"]);
     assert!(phone.proved());
+    // Whoever reads what is proved sees that it was first noted as something else.
+    assert!(banner(&phone).contains("Conductors corrected, before noted as One phase"), "{}", banner(&phone));
     let off = until(RESTORE, "read L1 – N");
     let more = changed(
         off,

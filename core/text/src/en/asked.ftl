@@ -186,3 +186,11 @@ asked-released-by = Who lets the work start? If it is somebody else than the tes
 asked-released-by-short = Let the work start
 asked-released-by-tester = Whoever tested lets it start
 asked-released-by-another = Another person, who signed
+
+asked-line-at-earth = Is one of the lines at earth? Read each line to PE, before anything is opened.
+asked-line-at-earth-short = A line at earth
+asked-line-at-earth-none = None: all read alike
+asked-line-at-earth-none-words = What was read, L1, L2 and L3 to PE
+asked-line-at-earth-not-known = Not known
+asked-line-at-earth-not-known-words = Why it could not be read
+asked-line-at-earth-one-is = One is: correct the conductors

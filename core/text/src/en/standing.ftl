@@ -59,6 +59,8 @@ standing-cause-not-found = { $trouble } Cause not found: { $cause } ({ $by })
 # $dead are the conductors that were tested, $live what stays live beside them.
 # A life rests on this.
 standing-still-live = Proved dead: { $dead }. STILL LIVE: { $live }.
+# $was is what the conductors had been noted as before somebody corrected them.
+standing-corrected = Conductors corrected, before noted as { $was } at { $volts } V: { $why } ({ $by })
 # A life rests on this.
 standing-stays-live = STILL LIVE: { $what } at { $at }. Screened: { $screened } ({ $by })
 # $says is an answer by which not all was shown.

@@ -15,6 +15,7 @@ mod high_line;
 mod instrument_fit;
 mod interlocks;
 mod left_inside;
+mod line_at_earth;
 mod live_beside;
 mod neutral_closed;
 mod neutral_current;
@@ -35,7 +36,8 @@ use crate::names::says_something;
 use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 23] = [
+pub static ALL: [&Question; 24] = [
+    &line_at_earth::QUESTION,
     &high_line::QUESTION,
     &grounded_line::QUESTION,
     &earthed_pole::QUESTION,

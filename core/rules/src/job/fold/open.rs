@@ -39,6 +39,7 @@ impl Job {
             nominal: *nominal_millivolts,
             own: own.clone(),
             rule_set: *rules,
+            corrected: Vec::new(),
             stays_live: Vec::new(),
             limit: limit.clone(),
             limit_set: None,
