@@ -27,4 +27,4 @@ pub use stillbar_rules::{job, point, prove, site, supply, world};
 pub use stillbar_store as store;
 pub use stillbar_sync as sync;
 pub use stillbar_text as text;
-pub use stillbar_values::names;
+pub use stillbar_values::{company, names};

@@ -14,8 +14,10 @@ use super::{DeviceId, EntryId};
 pub use super::kinds::*;
 use stillbar_values::network::{Link, Node, Position};
 use stillbar_values::tag::TagId;
-use stillbar_values::{Conductor, Earthing, Means, Order, PointKind, Reading, RuleSet, System, Tolerance};
-pub use stillbar_values::{PhotoDoubt, Rotation};
+use stillbar_values::{
+    CompanyRules, Conductor, Earthing, Means, Order, PointKind, Reading, RuleSet, System, Tolerance,
+};
+pub use stillbar_values::{Limit, PhotoDoubt, Rotation};
 
 /// One thing that happened. The kebab-case names are the ones in the file format.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -46,6 +48,8 @@ pub enum Fact {
     LimitRuled { limit: Limit },
     /// What the site sets below our own most: minutes between two proofs of the indicator, minutes that a proof holds.
     SiteRuled { between_proofs: u32, proof_holds: u32 },
+    /// What the company rules for jobs that are opened at this site from now on. `call`: whom to call, as `company::call_written` writes it.
+    CompanyRuled { rules: Box<CompanyRules>, call: String },
 
     // ---- the supply network of a site
     /// A source, board, load or joint of the site's network, in the place of what was noted under its id before.
@@ -81,6 +85,9 @@ pub enum Fact {
         /// What the supply is held against when it is back.
         #[serde(default, skip_serializing_if = "Tolerance::is_usual")]
         tolerance: Tolerance,
+        /// The rules of the company that held at the site: the job is done by them, whatever comes later.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        company: Option<Box<CompanyRules>>,
     },
     /// The person in charge changes the limit of this job; the proof ends.
     LimitSet { limit: Option<Limit> },
@@ -329,12 +336,15 @@ pub enum Fact {
     /// A named person passes over what a step still asks for.
     Deviated { step: String, why: String },
     /// A question of the procedure was answered: its code, and that of the answer. `of`: the point or source that it was asked of, if it is
-    /// asked of each; `words`: what the answer asks to be said, or `who`, where it asks for people.
+    /// asked of each; `point`: the point of the company's own checklist, by its code; `words`: what the answer asks to be said, or `who`,
+    /// where it asks for people.
     Answered {
         question: String,
         answer: String,
         #[serde(default, skip_serializing_if = "Option::is_none")]
         of: Option<EntryId>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        point: Option<String>,
         #[serde(default, skip_serializing_if = "String::is_empty")]
         words: String,
         #[serde(default, skip_serializing_if = "String::is_empty")]

@@ -96,18 +96,6 @@ pub enum ProvedOn {
     KnownSource(String),
 }
 
-/// A limit for figures that count as no indication, alternating and direct apart.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub struct Limit {
-    /// The greatest figure in the range for alternating voltage, in millivolts.
-    pub ac: u32,
-    /// The same for direct voltage.
-    pub dc: u32,
-    /// The name of the company's rule.
-    pub rule: String,
-}
-
 /// The lowest voltage that an instrument indicates, in millivolts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

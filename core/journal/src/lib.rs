@@ -6,6 +6,7 @@
 //! signature do not ask what it says. Start at [`Entry`]; the closed list of what this version can record is [`Fact`].
 
 mod entry;
+mod fingerprint;
 mod key;
 mod kinds;
 mod personal;
@@ -18,6 +19,7 @@ pub mod fact;
 pub use clock::{Clock, Hlc};
 pub use entry::{Body, Entry, EntryError, MAX_ENTRY_BYTES, Running, Seen, SignedOn, Stamp, VERSION};
 pub use fact::Fact;
+pub use fingerprint::fingerprint;
 pub use key::{DeviceKey, Signed};
 pub use personal::WITHHELD;
 pub use read::Newer;

@@ -16,7 +16,7 @@ pub const WITHHELD: &str = "(withheld)";
 const SALT: usize = 16;
 
 /// The fields, by the fact that has them.
-const FIELDS: [(&str, &[&str]); 9] = [
+const FIELDS: [(&str, &[&str]); 10] = [
     ("person-noted", &["name", "qualification", "telephone"]),
     ("told", &["who"]),
     ("handed-back", &["to", "mark"]),
@@ -26,6 +26,7 @@ const FIELDS: [(&str, &[&str]); 9] = [
     ("run-signed", &["mark"]),
     ("supply-answered", &["who"]),
     ("answered", &["who"]),
+    ("company-ruled", &["call"]),
 ];
 
 /// The key of the envelope under which the commitments stand, by the names of their fields.

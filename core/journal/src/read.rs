@@ -88,6 +88,7 @@ fn stand_in(kind: &str) -> Option<(Fact, &'static [&'static str])> {
                 rules: None,
                 limit: None,
                 tolerance: Tolerance::default(),
+                company: None,
             };
             (fact, &[])
         }

@@ -1,10 +1,12 @@
 //! What all jobs of a device share: people, sites, instruments.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use stillbar_journal::fact::{InstrumentKind, LightsFrom, Limit};
-use stillbar_journal::{Entry, EntryId, Fact, WITHHELD};
-use stillbar_values::RuleSet;
+use stillbar_journal::{Entry, EntryId, Fact, Stamp, WITHHELD};
+use stillbar_values::company::{WhomToCall, call_read};
+use stillbar_values::{CompanyRules, RuleSet};
 
 /// People, sites and instruments by the entry that brought them.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -17,10 +19,23 @@ pub struct World {
     pub instruments: BTreeMap<EntryId, Instrument>,
     /// The company's limit for figures that count as no indication, as it was set last.
     pub limit: Option<Limit>,
+    /// The rules of the company at each site: of all versions that anybody wrote, the last in the journal's order.
+    pub company: BTreeMap<EntryId, CompanyHeld>,
     /// By whose rules the last job was opened.
     pub rule_set: Option<RuleSet>,
     /// By whose rules the last job of each site was opened.
     pub site_rule_sets: BTreeMap<EntryId, RuleSet>,
+}
+
+/// The rules of a company that hold at a site.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CompanyHeld {
+    /// Since when, and by whom.
+    pub stamp: Stamp,
+    /// The rules.
+    pub rules: Arc<CompanyRules>,
+    /// Whom to call.
+    pub call: Vec<WhomToCall>,
 }
 
 /// A person.
@@ -68,6 +83,15 @@ impl World {
                 self.site_rule_sets.extend(entry.body.site.map(|site| (site, *rules)));
             }
             Fact::LimitRuled { limit } => self.limit = Some(limit.clone()),
+            Fact::CompanyRuled { rules, call } if !entry.body.practice => {
+                let (Some(site), stamp) = (entry.body.site, entry.stamp()) else { return };
+                let held = CompanyHeld { stamp, rules: Arc::new((**rules).clone()), call: call_read(call) };
+                // Two devices may write one each, and entries come in any order: what counts is the same everywhere.
+                let order = |stamp: &Stamp| (stamp.clock, stamp.device, stamp.id);
+                if self.company.get(&site).is_none_or(|before| order(&before.stamp) < order(&stamp)) {
+                    self.company.insert(site, held);
+                }
+            }
             _ => {}
         }
     }

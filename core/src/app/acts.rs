@@ -11,9 +11,10 @@ use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
 use crate::text::{AskDevice, Gone};
+use stillbar_values::company::MAX_FILE;
 
-/// Most characters of one draft; a drawn signature is the longest.
-const MAX_DRAFT: usize = 8_000;
+/// Most bytes of one draft; a file of company rules is the longest.
+const MAX_DRAFT: usize = MAX_FILE;
 
 impl Session {
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {

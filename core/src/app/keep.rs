@@ -20,7 +20,8 @@ impl Session {
                 | Fact::LinkNoted { .. }
                 | Fact::PartGone { .. }
                 | Fact::LinkSeen { .. }
-                | Fact::SiteRuled { .. },
+                | Fact::SiteRuled { .. }
+                | Fact::CompanyRuled { .. },
                 Some(site),
                 None,
             ) => self.keep_at(site, fact),
@@ -53,7 +54,7 @@ impl Session {
             self.reload()?;
         }
         let drawn = self.sites.get(&site).cloned().unwrap_or_default();
-        self.gate(None, None, &[], self.moment()).network(&drawn, &fact)?;
+        self.gate(None, None, &[], self.moment()).network(site, &drawn, &fact)?;
         self.note_touched(site, None, &fact)?;
         self.seal(Some(site), None, fact)
     }

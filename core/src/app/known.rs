@@ -94,6 +94,13 @@ impl Session {
         match fact {
             Fact::InstrumentChecked { instrument, knowing, .. } => *knowing = self.across.failures_of(*instrument),
             Fact::PointOpened { point, knowing, .. } => *knowing = self.across.closings_of(*point),
+            // Whatever screen a job is opened from, it is done by the rules that hold at its site.
+            Fact::JobOpened { limit, company, system, nominal_millivolts, rules, .. } => {
+                if let Some(held) = self.site.and_then(|site| self.world.company.get(&site)) {
+                    *limit = held.opens_with(limit.as_ref(), *rules, *system, *nominal_millivolts);
+                    *company = Some(Box::new((*held.rules).clone()));
+                }
+            }
             _ => {}
         }
     }

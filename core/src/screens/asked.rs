@@ -6,7 +6,7 @@ use super::home::UNKNOWN;
 use super::parts::Tone;
 use crate::app::NotDone;
 use crate::job::Job;
-use crate::job::asked::{Does, Question, Words};
+use crate::job::asked::{Does, Question, Subject, Words};
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::text;
@@ -23,7 +23,7 @@ const CHOSEN: &str = "answering";
 /// What is open at a step, the first of it to be answered, and what was answered.
 pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) {
     for given in job.answers(step) {
-        let of = given.of.map(|id| job.called(id)).unwrap_or_default();
+        let of = job.called(&given.of).unwrap_or_default();
         let mut said = text::answer_to(&given.question, &given.answer);
         if !given.said().is_empty() {
             said = format!("{said}: {}", given.said());
@@ -33,8 +33,12 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
     let Some((question, of, open)) = job.questions(step).into_iter().next() else { return };
     page.heading(text::question(question.code, open.about.as_deref().unwrap_or_default()));
     let chosen = look.draft(CHOSEN);
-    for answer in question.answers {
-        let of = of.map(|id| format!(" {id}")).unwrap_or_default();
+    for answer in question.offered(job, &of) {
+        let of = match &of {
+            Subject::Job => String::new(),
+            Subject::Part(id) => format!(" {id}"),
+            Subject::Own(code) => format!(" {code}"),
+        };
         let action = format!("{} {}{of}", question.code, answer.code);
         let label = text::answer_to(question.code, answer.code);
         match text::answer_words(question.code, answer.code) {
@@ -71,10 +75,14 @@ pub(super) fn say(act: &mut Act, arg: &str) -> Result<(), NotDone> {
 pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, arg: &str) -> Result<(), NotDone> {
     let mut parts = arg.split(' ');
     let (Some(question), Some(answer)) = (parts.next(), parts.next()) else { return Err(UNKNOWN.into()) };
-    let of = parts.next().map(|id| id.parse().map_err(|_| UNKNOWN)).transpose()?;
+    // An id has 64 hex digits, the code of a point of one's own at most 40 characters.
+    let named = parts.next();
+    let of: Option<EntryId> = named.and_then(|id| id.parse().ok());
+    let point = named.filter(|_| of.is_none()).map(str::to_owned);
     let takes = Question::of(question).and_then(|q| q.answer(answer)).map_or(Words::None, |a| a.words);
     let said = if takes == Words::None { String::new() } else { super::home::spare(act, WORDS)? };
     let (words, who) = if takes == Words::Who { (String::new(), said) } else { (said, String::new()) };
-    act.keep(Some(job), Fact::Answered { question: question.to_owned(), answer: answer.to_owned(), of, words, who })?;
+    let (question, answer) = (question.to_owned(), answer.to_owned());
+    act.keep(Some(job), Fact::Answered { question, answer, of, point, words, who })?;
     step.map_or(Ok(()), |step| act.onward(job, step))
 }

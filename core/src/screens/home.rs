@@ -292,6 +292,8 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
         rules: Some(picked::<RuleSet>(act, "rules", AskJob::Rules)?),
         limit: act.world().limit.clone(),
         tolerance,
+        // The rules of the site's company are put in where it is kept.
+        company: None,
     };
     let job = act.keep(None, opened)?;
     act.keep(Some(job), Fact::WorkerJoined { person: acting, duty: Duty::InCharge })?;

@@ -2,6 +2,7 @@
 
 use super::Route;
 use super::build::Page;
+use super::company;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
@@ -19,6 +20,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.fact("Isolated", job.equipment.clone());
     page.fact("Work", job.scope.clone());
     page.fact("Local rules", text::defers(job.rule_set));
+    company::of_job(&mut page, look, job);
     let states = job.steps();
     let current = states.iter().position(|s| !s.passed());
     let mut stage = None;
@@ -30,6 +32,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         page.step(row(job, look, state, i, current));
     }
     page.heading("At any time");
+    company::whom_to_call(&mut page, look, job);
     super::aside::row(&mut page, job);
     let on = job.locks_on().count() + job.aside_locks().count();
     page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
@@ -126,6 +129,9 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
             page.fact("Still lacking", format!("and {} more", lacks.len() - shown));
         }
     }
+    if let (Some(company), Some(text)) = (&job.company, job.ppe(step)) {
+        page.caution(Tone::Must, text::company_ppe(&company.company, text));
+    }
     super::asked::view(page, look, job, Some(step));
 }
 
@@ -221,6 +227,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &st
             act.go = Some(Route::Step(job, step));
             act.onward(job, step)
         }
+        (company::RING, None) => company::ring(act, job, arg),
         ("correct", None) => {
             act.app.edit("entry", arg);
             Ok(())

@@ -10,6 +10,7 @@ mod route;
 
 mod aside;
 mod asked;
+mod company;
 mod give_up;
 mod home;
 mod isolate;

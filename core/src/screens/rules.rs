@@ -1,9 +1,10 @@
 //! What a company and its sites set: the limit for figures that count as no indication, and how old a proof may get.
 //!
 //! The company's limit is set once and stands on every job that is opened after it; in a job only the person in charge changes it, and
-//! that ends the proof. Start at [`view`].
+//! that ends the proof. What else a company rules is in `company.rs`. Start at [`view`].
 
 use super::build::Page;
+use super::company;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, volts};
 use super::parts::{EntryKind, Errand, Tone};
@@ -36,6 +37,8 @@ pub fn view(look: &Look) -> Page {
     limit_form(&mut page, look);
     page.main(format!("Save the limit, signed by {name}"), "limit");
     page.button("Ask who is responsible", "ask-limit");
+
+    company::view(&mut page, look, &name);
 
     page.heading("How old a proof may get");
     page.para(format!(
@@ -82,6 +85,7 @@ pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
     match verb {
         "limit" => act.keep(None, Fact::LimitRuled { limit: limit_given(act)? }).map(drop),
         "ask-limit" => ask(act),
+        "company" => company::act(act),
         "site" => {
             let site = act.need_id("site", AskDevice::Site)?;
             let minutes = |field: &str, most: u32| -> Result<u32, NotDone> {

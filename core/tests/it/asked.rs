@@ -71,6 +71,7 @@ fn what_starts_stops_everything() {
         question: "tried-to-start".into(),
         answer: "it-started".into(),
         of: None,
+        point: None,
         words: String::new(),
         who: String::new(),
     };

@@ -30,6 +30,7 @@ pub fn question(code: &str, of: &str) -> String {
         "polarity-back" => say!("asked-polarity-back"),
         "counted-back" => say!("asked-counted-back"),
         "released-by" => say!("asked-released-by"),
+        "company-isolate" | "company-work" | "company-restore" => say!("asked-company", of = of),
         unknown => unknown.to_owned(),
     }
 }
@@ -61,6 +62,7 @@ pub fn asked_of(code: &str, of: &str) -> String {
         "polarity-back" => say!("asked-polarity-back-short"),
         "counted-back" => say!("asked-counted-back-short"),
         "released-by" => say!("asked-released-by-short"),
+        "company-isolate" | "company-work" | "company-restore" => say!("asked-company-short", of = of),
         unknown => unknown.to_owned(),
     }
 }
@@ -135,6 +137,13 @@ pub fn answer_to(question: &str, answer: &str) -> String {
         ("counted-back", "missing") => say!("asked-counted-back-missing"),
         ("released-by", "tester") => say!("asked-released-by-tester"),
         ("released-by", "another") => say!("asked-released-by-another"),
+        ("company-isolate" | "company-work" | "company-restore", "done") => say!("asked-company-done"),
+        ("company-isolate" | "company-work" | "company-restore", "does-not-apply") => {
+            say!("asked-company-does-not-apply")
+        }
+        ("company-isolate" | "company-work" | "company-restore", "not-as-it-should-be") => {
+            say!("asked-company-not-as-it-should-be")
+        }
         (_, unknown) => unknown.to_owned(),
     }
 }
@@ -182,6 +191,9 @@ pub fn answer_words(question: &str, answer: &str) -> Option<String> {
         ("neutral-closed", "stays-closed") => say!("asked-neutral-closed-stays-closed-words"),
         ("polarity-back", "as-marked") => say!("asked-polarity-back-as-marked-words"),
         ("counted-back", "missing") => say!("asked-counted-back-missing-words"),
+        ("company-isolate" | "company-work" | "company-restore", "does-not-apply") => {
+            say!("asked-company-does-not-apply-words")
+        }
         _ => return None,
     })
 }

@@ -38,6 +38,7 @@ fn fault(what: &CaseFault) -> String {
         CaseFault::Negative(volts) => say!("case-negative", volts = volts.to_string()),
         CaseFault::TooHigh => say!("case-too-high", most = figures::MAX),
         CaseFault::NotWhole(Unit::Seconds, least, most) => say!("case-not-seconds", least = *least, most = *most),
+        CaseFault::NotWhole(Unit::Minutes, least, most) => say!("case-not-minutes", least = *least, most = *most),
         CaseFault::NotWhole(Unit::Hertz, least, most) => say!("case-not-hertz", least = *least, most = *most),
         CaseFault::ReadElsewhere => say!("case-read-elsewhere"),
         CaseFault::EquipmentTwice => say!("case-equipment-twice"),

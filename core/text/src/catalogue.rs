@@ -23,6 +23,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/asked.ftl"),
     include_str!("en/blockers.ftl"),
     include_str!("en/case.ftl"),
+    include_str!("en/company.ftl"),
     include_str!("en/conditions.ftl"),
     include_str!("en/dead-test.ftl"),
     include_str!("en/energised.ftl"),

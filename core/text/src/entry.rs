@@ -47,6 +47,9 @@ fn recorded(told: &Summary, names: &World) -> String {
     let name = |id: &EntryId| names.name(*id);
     let part = called(&told.part, names);
     match &told.fact {
+        Fact::JobOpened { title, company: Some(rules), .. } => {
+            say!("entry-job-opened-by", title = title, company = &*rules.company, version = &*rules.version)
+        }
         Fact::JobOpened { title, .. } => say!("entry-job-opened", title = title),
         Fact::SystemCorrected { system, earthing, nominal_millivolts, own, why } => {
             let conductors = words::supply(&Supply { own: own.clone(), ..Supply::of(*system, *nominal_millivolts) });
@@ -208,6 +211,7 @@ fn recorded(told: &Summary, names: &World) -> String {
         | Fact::InstrumentNoted { .. }
         | Fact::LimitRuled { .. }
         | Fact::SiteRuled { .. }
+        | Fact::CompanyRuled { .. }
         | Fact::NodeNoted { .. }
         | Fact::LinkNoted { .. }
         | Fact::PartGone { .. }

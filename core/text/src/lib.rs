@@ -9,6 +9,7 @@ mod asked;
 mod blocker;
 mod case;
 mod catalogue;
+mod company;
 mod conditions;
 mod dead_test;
 mod drawing;
@@ -35,6 +36,7 @@ pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_f
 pub use case::{case, json};
 #[doc(hidden)]
 pub use catalogue::Distorted;
+pub use company::{company_error, company_file, company_ppe, company_rules, company_version, company_wrong, ring};
 pub use conditions::unmet;
 pub use dead_test::{ToldDcTest, ToldPlan, ToldReference, ToldTest, ToldWait, if_dead, if_live, plan, terminals};
 pub use drawing::draw;

@@ -4,6 +4,7 @@ use super::World;
 use super::asked;
 use super::blocker::{blocker, charged};
 use super::catalogue::say;
+use super::company::company_wrong;
 use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
 use super::words::{self, ands, capital, commas, fault, label, limit, supply_name};
@@ -55,6 +56,7 @@ fn alone(why: &AloneRefusal) -> String {
         AloneRefusal::LimitTooHigh(error) => say!("limit-lower", limit = limit(error)),
         AloneRefusal::NotLowVoltage { volts, most } => say!("not-low-voltage", volts = *volts, most = *most),
         AloneRefusal::OwnConductors => say!("own-conductors"),
+        AloneRefusal::Company(wrong) => capital(&company_wrong(wrong)),
     }
 }
 
@@ -91,6 +93,9 @@ fn plan(why: &PlanRefusal, names: &World) -> String {
         PlanRefusal::NothingToPass => say!("nothing-to-pass"),
         PlanRefusal::CannotPass => say!("cannot-pass"),
         PlanRefusal::LimitNotInCharge => say!("limit-not-in-charge"),
+        PlanRefusal::LimitAboveCompany { limit } => {
+            say!("limit-above-company", ac = volts(limit.ac), dc = volts(limit.dc), rule = &*limit.rule)
+        }
         PlanRefusal::LookedUnsaid => say!("looked-unsaid"),
         PlanRefusal::OnlyControl => say!("only-control"),
         PlanRefusal::NoTerminals => say!("no-terminals"),

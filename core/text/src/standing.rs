@@ -114,7 +114,7 @@ fn beside(said: &SaidBeside, job: &Job, reader: &Reader) -> String {
             )
         }
         SaidBeside::Unshown(given) => {
-            let of = given.of.map(|id| job.called(id)).unwrap_or_default();
+            let of = job.called(&given.of).unwrap_or_default();
             say!("standing-unshown", says = super::given(given, &of), by = reader.by(&given.stamp))
         }
         SaidBeside::Newer => super::void(&Void::Newer, reader.world),

@@ -62,7 +62,9 @@ pub fn ended(why: &Ended) -> String {
         Ended::SystemCorrected => say!("ended-system-corrected"),
         Ended::EarthOff { label } => say!("ended-earth-off", label = label),
         Ended::StaysLive { what } => say!("ended-stays-live", what = what),
-        Ended::Answered { question, answer } => say!("ended-answered", says = told(question, answer, "", "")),
+        Ended::Answered { question, answer, about } => {
+            say!("ended-answered", says = told(question, answer, about, ""))
+        }
     }
 }
 

@@ -3,6 +3,7 @@
 //! Promises: a value says what was given and decides nothing; one value has one spelling in files; nothing here reads a file, a clock or a
 //! random source. Start at [`EntryId`], [`Conductor`], [`Reading`] and [`network`].
 
+pub mod company;
 pub mod conductors;
 pub mod drawing;
 pub mod figures;
@@ -20,6 +21,7 @@ mod system;
 pub mod tag;
 mod tone;
 
+pub use company::{CompanyRules, Limit};
 pub use conductors::{Conductor, Role};
 pub use figures::{parse_volts, volts};
 pub use id::{DeviceId, EntryId, IdError};

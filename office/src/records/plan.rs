@@ -6,6 +6,7 @@ use stillbar_core::point::PointKind;
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
 
+use super::world;
 use crate::error::{Code, OfficeError};
 use crate::exchange::{FeedEntry, Feeds};
 use crate::office::Office;
@@ -218,6 +219,8 @@ pub fn plan_job(
         let mut chain = chain_on(office, tx, site)?;
         let mut entries = Vec::new();
         let by = noted(office, tx, &mut chain, person, &mut entries)?;
+        let held = world(tx, site)?.company.remove(&site);
+        let limit = held.as_ref().and_then(|held| held.opens_with(None, None, new.system, new.nominal_millivolts));
         let fact = Fact::JobOpened {
             title: new.title.clone(),
             place: new.place.clone(),
@@ -229,8 +232,9 @@ pub fn plan_job(
             nominal_millivolts: new.nominal_millivolts,
             own: Vec::new(),
             rules: None,
-            limit: None,
+            limit,
             tolerance: Tolerance::default(),
+            company: held.map(|held| Box::new((*held.rules).clone())),
         };
         let opened = write(office, &mut chain, Some(site), None, Some(by), fact)?;
         let job = opened.id;

@@ -121,6 +121,7 @@ impl Phone {
             rules: None,
             limit: None,
             tolerance: Tolerance::default(),
+            company: None,
         };
         self.write(Some(site), None, fact)
     }

@@ -98,7 +98,9 @@ pub fn gather(job: EntryId, own: &[Entry], shared: &[Entry], photos: BTreeMap<St
     // What is chosen names more; three rounds reach whatever an entry of no job can name.
     for _round in 0..3 {
         for entry in shared {
-            let of_site = on_network && entry.body.site.is_some() && entry.body.site == site;
+            // What a company rules stands in the entry that opens the job; whom to call is for who works there.
+            let network = on_network && !matches!(entry.body.fact, Fact::CompanyRuled { .. });
+            let of_site = network && entry.body.site.is_some() && entry.body.site == site;
             let begins = entry.body.seq == 1 && devices.contains(&entry.body.device);
             let corrects =
                 matches!(entry.body.fact, Fact::PersonNoted { corrects: Some(who), .. } if wanted.contains(&who));

@@ -28,6 +28,9 @@ pub struct Report {
     pub earthing: Claim,
     /// By whose rules the job was done; its words are the sentence that defers to them.
     pub rules: Claim,
+    /// The rules of the company that the job was done by; nothing where it had none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub company: Option<Claim>,
     /// The nominal voltage, in volts.
     pub nominal_volts: String,
     /// The greatest reading that the company counts as dead, in volts.

@@ -10,7 +10,7 @@ use super::claim::Claim;
 use super::report::*;
 use super::{tell_proof, tell_state};
 use stillbar_journal::fact::{About, Duty};
-use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD};
+use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Stamp, WITHHELD, fingerprint};
 use stillbar_rules::job::age::Moment;
 use stillbar_rules::job::asked::GivenAnswer;
 use stillbar_rules::job::{Job, Known};
@@ -99,6 +99,11 @@ impl Teller<'_> {
             system: Claim::of(job.system, text::supply(&job.supply())),
             earthing: Claim::of(job.earthing, text::earthing(job.earthing)),
             rules: Claim::of(job.rule_set, text::defers(job.rule_set)),
+            company: job.company.as_ref().map(|rules| {
+                let sha256 = fingerprint(rules);
+                let code = json!({ "name": rules.company, "version": rules.version, "sha256": sha256 });
+                Claim::of(code, text::company_version(rules, &sha256))
+            }),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
@@ -281,8 +286,14 @@ impl Teller<'_> {
 
     fn answers(&self) -> Vec<ReportSeen> {
         let given = |g: &GivenAnswer| {
-            let of = g.of.map(|id| self.job.called(id)).unwrap_or_default();
-            let code = json!({ "question": g.question, "answer": g.answer, "of": g.of.map(|id| id.to_string()), "who": g.who, "words": g.words });
+            let of = self.job.called(&g.of).unwrap_or_default();
+            let part = g.of.part().map(|id| id.to_string());
+            let mut code =
+                json!({ "question": g.question, "answer": g.answer, "of": part, "who": g.who, "words": g.words });
+            // In the words of the company: what was asked stands nowhere else in the claims.
+            if let Some(point) = g.of.own() {
+                code["point"] = json!({ "code": point, "text": of });
+            }
             ReportSeen { says: Claim::of(code, text::given(g, &of)), when: self.when(&g.stamp) }
         };
         self.job.given.iter().map(given).collect()

@@ -137,6 +137,8 @@ pub enum Ended {
         question: &'static str,
         /// The answer's.
         answer: &'static str,
+        /// What it is about, as it is called; empty for the job.
+        about: String,
     },
 }
 

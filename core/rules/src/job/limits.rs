@@ -55,6 +55,9 @@ impl Job {
             }
             (false, ..) => None,
         };
+        if let Some(company) = &self.company {
+            self.limit = company.tightened(self.limit.take());
+        }
     }
 
     /// The limit that counts: the company's where it is below the bound, or else none.

@@ -9,6 +9,7 @@ pub mod asked;
 mod back;
 pub mod blocker;
 mod case;
+pub mod company;
 mod earths;
 pub mod ended;
 mod fold;
@@ -50,7 +51,7 @@ use crate::point::{Lock, LockBox, Point};
 use crate::prove::conditions::known_line_proves;
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Conductor, Earthing, Order, Role, Run, Supply, System, Taken, Test};
-use stillbar_values::RuleSet;
+use stillbar_values::{CompanyRules, RuleSet};
 
 /// A job as the journal tells it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -89,6 +90,8 @@ pub struct Job {
     pub stays_live: Vec<StaysLive>,
     /// The company's limit for figures that count as no indication; none unless it set one.
     pub limit: Option<Limit>,
+    /// The rules of the company that the job is done by: those that held when it was opened.
+    pub company: Option<Arc<CompanyRules>>,
     /// When the limit was last changed in this job.
     pub limit_set: Option<Stamp>,
     /// What the supply is held against when it is back.

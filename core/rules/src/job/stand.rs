@@ -147,9 +147,9 @@ impl Job {
         }
     }
 
-    /// What the site allows.
+    /// What the site allows, and the rules that the job was opened with.
     pub fn rules(&self) -> super::known::Rules {
-        self.known.as_ref().map(|k| k.rules).unwrap_or_default()
+        self.with_company(self.known.as_ref().map(|k| k.rules).unwrap_or_default())
     }
 
     /// Where the isolation does not hold now, by this job and by what is known of others.
@@ -246,7 +246,7 @@ impl Job {
 
     /// Milliseconds for which the proof of this run still holds; `None` if no clock can be believed.
     fn age(&self, run: &Run, known: &Known) -> Option<i64> {
-        Some(i64::from(known.rules.proof_holds) * 60_000 - known.oldest(&run.before, &known.now)?)
+        Some(i64::from(self.with_company(known.rules).proof_holds) * 60_000 - known.oldest(&run.before, &known.now)?)
     }
 
     /// Milliseconds for which the proof that stands still holds.
@@ -257,7 +257,7 @@ impl Job {
     /// Milliseconds until the indicator has to be proved again, while a test is under way.
     pub fn test_left(&self) -> Option<i64> {
         let (run, known) = (self.run()?, self.known.as_ref()?);
-        let most = i64::from(known.rules.between_proofs) * 60_000;
+        let most = i64::from(self.with_company(known.rules).between_proofs) * 60_000;
         Some(most - known.oldest(&run.proofs.last()?.stamp, &known.now).unwrap_or(i64::MAX / 2))
     }
 

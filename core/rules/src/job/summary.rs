@@ -1,6 +1,7 @@
 //! What an entry tells, with the values of its job that a sentence of it needs: so it can be told where the job is not at hand.
 
 use super::Job;
+use super::asked::Subject;
 use super::steps::{Step, StepOf};
 use crate::journal::{Entry, EntryId, Fact, Newer};
 
@@ -36,7 +37,7 @@ pub enum Part {
     Cover(Option<String>),
     /// A temporary earth, by its number.
     Earth(Option<String>),
-    /// The point or source that a question is asked of.
+    /// The point or source that a question is asked of, or the company's own point.
     Asked(Option<String>),
     /// A step.
     Step(Option<StepOf>),
@@ -95,7 +96,7 @@ fn part(job: &Job, fact: &Fact) -> Part {
         Fact::EarthRemoved { earth } => {
             Part::Earth(job.earths.iter().find(|e| e.stamp.id == *earth).map(|e| e.label.clone()))
         }
-        Fact::Answered { of, .. } => Part::Asked(of.map(|id| job.called(id))),
+        Fact::Answered { .. } => Part::Asked(job.called(&Subject::of(fact))),
         Fact::Deviated { step, .. } => Part::Step(Step::named(step).map(|step| step.of_job(job))),
         _ => Part::Nothing,
     }

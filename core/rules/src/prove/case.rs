@@ -4,9 +4,9 @@
 //! different conductors that are in the list, voltages without a sign that fit in millivolts and are rounded up, limits below their bound,
 //! no field twice and none that is not known. The format is in `docs/formats.md`.
 
-mod at;
+pub(crate) mod at;
 pub mod fault;
-mod node;
+pub(crate) mod node;
 mod read;
 
 use fault::CaseError;

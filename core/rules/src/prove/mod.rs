@@ -18,6 +18,7 @@ pub use case::{
     Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, MAX_BYTES, Nominal, ReferenceProof, SHOWS_NONE,
     Stored,
 };
+pub(crate) use case::{at, node};
 pub use plan::{
     DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, PlanWarning, ReferenceTest, Test, Wait, WhyFirst,
     fewest_moves, group, plan, plan_case,

@@ -123,8 +123,8 @@ pub fn answers(phone: &Phone, who: &str, last: Step) {
         let steps = job.sequence().into_iter().filter(|step| *step <= last);
         let Some((question, of, _)) = steps.flat_map(|step| job.questions(Some(step))).next() else { return };
         let (question, answer) = (question.code.to_owned(), goes(question).to_owned());
-        let (words, who_told) = ("Seen at the board".to_owned(), "Joel Aras".to_owned());
-        if tries(phone, who, Fact::Answered { question, answer, of, words, who: who_told }).is_err() {
+        let (words, who_told, of) = ("Seen at the board".to_owned(), "Joel Aras".to_owned(), of.part());
+        if tries(phone, who, Fact::Answered { question, answer, of, point: None, words, who: who_told }).is_err() {
             return;
         }
     }
@@ -256,6 +256,7 @@ pub fn another_job(phone: &Phone) -> EntryId {
         rules: None,
         limit: None,
         tolerance: Tolerance::default(),
+        company: None,
     };
     let job = phone.field().keep(mara, None, opened).unwrap();
     phone.field().keep(mara, Some(job), Fact::WorkerJoined { person: mara, duty: Duty::InCharge }).unwrap();

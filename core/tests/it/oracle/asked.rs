@@ -14,7 +14,14 @@ use super::questions::{self, Does};
 pub const WORDS: &str = "Seen and said at the spot";
 
 pub fn answered(question: &str, answer: &str, of: Option<EntryId>, words: &str) -> Fact {
-    Fact::Answered { question: question.into(), answer: answer.into(), of, words: words.into(), who: words.into() }
+    Fact::Answered {
+        question: question.into(),
+        answer: answer.into(),
+        of,
+        point: None,
+        words: words.into(),
+        who: words.into(),
+    }
 }
 
 impl Desk<'_> {

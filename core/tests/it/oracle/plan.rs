@@ -121,6 +121,7 @@ impl Plan {
             rules: None,
             limit: self.limit.clone(),
             tolerance: Tolerance::default(),
+            company: None,
         }
     }
 

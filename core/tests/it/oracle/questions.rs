@@ -125,7 +125,7 @@ struct Answer<'a> {
 }
 
 fn answer(e: &Entry) -> Option<Answer<'_>> {
-    let Fact::Answered { question, answer, of, words, who } = &e.body.fact else { return None };
+    let Fact::Answered { question, answer, of, words, who, .. } = &e.body.fact else { return None };
     let question = ALL.iter().find(|q| q.code == question)?;
     let (_, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
     // There is one job to ask about: whatever else somebody names there is of no matter.

@@ -54,6 +54,7 @@ impl Office {
             rules: None,
             limit: None,
             tolerance: Tolerance::default(),
+            company: None,
         };
         self.field.keep(self.mara, None, opened).map_err(|why| why.to_string())
     }
@@ -65,7 +66,7 @@ impl Office {
         if let Some((question, answer)) = answer {
             let (question, answer) = (question.to_owned(), answer.to_owned());
             let (words, who) = ("Each was read at the meter".to_owned(), String::new());
-            self.keep(id, Fact::Answered { question, answer, of: None, words, who }).unwrap();
+            self.keep(id, Fact::Answered { question, answer, of: None, point: None, words, who }).unwrap();
         }
         self.folded(id)
     }

@@ -24,14 +24,16 @@ pub use supply::AskSupply;
 
 use super::World;
 use super::catalogue::say;
+use super::company::company_error;
 use super::words::{commas, row_place};
 use stillbar_journal::EntryId;
+use stillbar_rules::job::company::CompanyError;
 use stillbar_rules::point::LockRow;
 use stillbar_rules::prove::ReadingError;
 use stillbar_values::tag::TagError;
 
 /// What has to be given, said or done first.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum AskFirst {
     /// About the device itself.
     Device(AskDevice),
@@ -112,6 +114,8 @@ pub enum AskFirst {
     },
     /// A tag as it is printed.
     TagText(TagError),
+    /// A file of rules that can be read and can hold.
+    Company(CompanyError),
     /// That the wait after a wrong PIN is over.
     PinWait {
         /// What is left of it.
@@ -164,6 +168,7 @@ pub fn ask_first(ask: &AskFirst, names: &World) -> String {
             say!("ask-volts-back", first = first, then = then, why = why.to_string())
         }
         AskFirst::TagText(why) => say!("ask-tag-text", why = why.to_string()),
+        AskFirst::Company(why) => say!("ask-company", why = company_error(why)),
         AskFirst::PinWait { seconds } => say!("ask-pin-wait", seconds = *seconds),
         AskFirst::PinOf { person, seconds } => say!("ask-pin-of", name = names.name(*person), seconds = *seconds),
         AskFirst::PinDigits { from, to } => say!("ask-pin-digits", from = *from, to = *to),

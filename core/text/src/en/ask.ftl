@@ -12,6 +12,8 @@ ask-volts = { $why }.
 ask-volts-of = { $first } – { $then }: { $why }
 ask-volts-back = { $first } – { $then }: { $why }.
 ask-tag-text = { $why }.
+# $why is what is wrong with the file, with its place.
+ask-company = The file was not taken in. { $why }
 ask-pin-wait = Wait { $seconds } s, then try again.
 ask-pin-of = That is not the PIN of { $name }. Wait { $seconds } s, then try again.
 ask-pin-digits = A PIN has { $from } to { $to } digits and nothing else.

@@ -35,6 +35,7 @@ case-not-one-of = { $word } is not one of { $choices }.
 case-negative = { $volts } V is below zero; write the amount without a sign.
 case-too-high = this is more than { $most } V, the most that can be saved; correct it.
 case-not-seconds = a whole number of seconds from { $least } to { $most } belongs here.
+case-not-minutes = a whole number of minutes from { $least } to { $most } belongs here; rules only set less than that, never more.
 case-not-hertz = a whole number of hertz from { $least } to { $most } belongs here.
 case-two-orders = "own_order" is given too, and only one of them can count; leave one out.
 case-few-conductors = a dead test needs at least two conductors; list all that are at the point of work.

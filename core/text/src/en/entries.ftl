@@ -18,6 +18,7 @@ part-source-unknown = A source of this site
 part-cover-unknown = a cover
 
 entry-job-opened = Job opened: { $title }
+entry-job-opened-by = Job opened: { $title }, by the rules of { $company }, version { $version }
 entry-earth-in = Temporary earth { $label } in: { $at }
 entry-earth-off = Temporary earth { $label } off
 entry-system-corrected = Corrected: { $system }, { $volts } V, { $earthing }. { $why }

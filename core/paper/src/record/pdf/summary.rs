@@ -43,19 +43,18 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
             format!("{}{trained}: {}{left}", p.name, p.duty)
         })
         .collect();
-    flow.facts(
-        &[
-            ("Where", place),
-            ("Isolated", report.equipment.clone()),
-            ("Worked on", report.scope.clone()),
-            ("Supply", format!("{}; {}, {} V; {limit}", report.system, report.earthing, report.nominal_volts)),
-            ("Who", if people.is_empty() { "nobody named".into() } else { people.join("; ") }),
-            ("When", format!("{} to {}", shown(&report.opened), shown(&report.last))),
-            ("Permit", permit),
-            ("Local rules", report.rules.says()),
-        ],
-        BESIDE,
-    );
+    let mut facts = vec![
+        ("Where", place),
+        ("Isolated", report.equipment.clone()),
+        ("Worked on", report.scope.clone()),
+        ("Supply", format!("{}; {}, {} V; {limit}", report.system, report.earthing, report.nominal_volts)),
+        ("Who", if people.is_empty() { "nobody named".into() } else { people.join("; ") }),
+        ("When", format!("{} to {}", shown(&report.opened), shown(&report.last))),
+        ("Permit", permit),
+        ("Local rules", report.rules.says()),
+    ];
+    facts.extend(report.company.as_ref().map(|company| ("Company rules", company.says())));
+    flow.facts(&facts, BESIDE);
     flow.gap(4.0);
     // Never green: no page claims a safe condition.
     let colour: PdfColour = match report.state.tone {

@@ -10,4 +10,5 @@ pub(super) static QUESTION: Question = Question {
     counts: |_, _| true,
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::Never,
 };

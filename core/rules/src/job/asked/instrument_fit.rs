@@ -16,4 +16,5 @@ pub(super) static QUESTION: Question = Question {
     },
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::Anyway,
 };

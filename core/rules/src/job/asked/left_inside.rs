@@ -9,10 +9,9 @@ pub(super) static QUESTION: Question = Question {
     answers: &[plain("nothing"), stops("something")],
     // Counted once the work is over: what came off later was not counted.
     counts: |job, given| {
-        let end = job.finished.as_ref().or(job.given_up.as_ref()).map(|(stamp, _)| stamp);
-        end.is_some_and(|end| end.clock < given.stamp.clock)
-            && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
+        job.after_work(&given.stamp) && job.covers.iter().all(|(off, ..)| off.clock < given.stamp.clock)
     },
     before: |fact, _| matches!(fact, Fact::CoverBack { .. }),
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };

@@ -13,4 +13,5 @@ pub(super) static QUESTION: Question = Question {
     counts: behind_covers,
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };

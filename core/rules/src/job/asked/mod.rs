@@ -19,6 +19,7 @@ mod line_at_earth;
 mod live_beside;
 mod neutral_closed;
 mod neutral_current;
+mod own;
 mod polarity_back;
 mod rcd;
 mod released_by;
@@ -36,7 +37,7 @@ use crate::names::says_something;
 use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 24] = [
+pub static ALL: [&Question; 27] = [
     &line_at_earth::QUESTION,
     &high_line::QUESTION,
     &grounded_line::QUESTION,
@@ -45,6 +46,7 @@ pub static ALL: [&Question; 24] = [
     &instrument_fit::QUESTION,
     &right_board::QUESTION,
     &starts_itself::QUESTION,
+    &own::ISOLATE,
     &tried_to_start::QUESTION,
     &interlocks::QUESTION,
     &neutral_closed::QUESTION,
@@ -54,9 +56,11 @@ pub static ALL: [&Question; 24] = [
     &temporary_earths::QUESTION,
     &live_beside::QUESTION,
     &current_transformers::QUESTION,
+    &own::WORK,
     &released_by::QUESTION,
     &left_inside::QUESTION,
     &polarity_back::QUESTION,
+    &own::RESTORE,
     &rcd::QUESTION,
     &shorts_off::QUESTION,
     &controls_back::QUESTION,
@@ -76,18 +80,42 @@ pub struct Question {
     /// Whether an answer still counts: what it told of may have changed since.
     pub counts: fn(&Job, &GivenAnswer) -> bool,
     /// Whether this is only done once the question is answered of that subject.
-    pub before: fn(&Fact, Option<EntryId>) -> bool,
+    pub before: fn(&Fact, &Subject) -> bool,
     /// Whether nobody may pass it over.
     pub firm: bool,
+    /// Whether a company may have it asked where the job does not call for it.
+    pub in_every_job: InEveryJob,
+}
+
+/// Whether a company may have a question asked in every job of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum InEveryJob {
+    /// It says nothing where the job does not call for it.
+    Never,
+    /// Every job calls for it.
+    Anyway,
+    /// Once in the job, at its home, where a company rules so.
+    IfRuled,
+}
+
+/// Of what a question is asked.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Subject {
+    /// The job.
+    Job,
+    /// A point or a source.
+    Part(EntryId),
+    /// A point of the company's own checklist, by its code.
+    Own(String),
 }
 
 /// Where a question is asked, and of what.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Asked {
     /// The step that waits for the answer; `None`: what it comes before is done at any time.
     pub step: Option<Step>,
-    /// The point or source, where it is asked of each.
-    pub of: Option<EntryId>,
+    /// Of what.
+    pub of: Subject,
 }
 
 /// One answer.
@@ -131,8 +159,8 @@ pub struct GivenAnswer {
     pub question: String,
     /// The answer's.
     pub answer: String,
-    /// The point or source that it is about.
-    pub of: Option<EntryId>,
+    /// What it is about.
+    pub of: Subject,
     /// What was said with it.
     pub words: String,
     /// Who was named with it.
@@ -152,12 +180,33 @@ pub struct Open {
     pub firm: bool,
 }
 
+impl Subject {
+    /// What an answer is about.
+    pub fn of(fact: &Fact) -> Subject {
+        match fact {
+            Fact::Answered { point: Some(code), .. } => Subject::Own(code.clone()),
+            Fact::Answered { of: Some(id), .. } => Subject::Part(*id),
+            _ => Subject::Job,
+        }
+    }
+
+    /// The point or source, as an entry names it.
+    pub fn part(&self) -> Option<EntryId> {
+        if let Subject::Part(id) = self { Some(*id) } else { None }
+    }
+
+    /// The code of a point of the company's own, as an entry names it.
+    pub fn own(&self) -> Option<&str> {
+        if let Subject::Own(code) = self { Some(code) } else { None }
+    }
+}
+
 impl GivenAnswer {
     /// What an entry answers; `None` if it answers nothing.
     fn of(stamp: Stamp, fact: &Fact) -> Option<GivenAnswer> {
-        let Fact::Answered { question, answer, of, words, who } = fact else { return None };
-        let (question, answer) = (question.clone(), answer.clone());
-        Some(GivenAnswer { stamp, question, answer, of: *of, words: words.clone(), who: who.clone() })
+        let Fact::Answered { question, answer, words, who, .. } = fact else { return None };
+        let (question, answer, of) = (question.clone(), answer.clone(), Subject::of(fact));
+        Some(GivenAnswer { stamp, question, answer, of, words: words.clone(), who: who.clone() })
     }
 
     /// What was said with it, or who was named.
@@ -178,18 +227,20 @@ impl Question {
     }
 
     /// Answers to it about this subject, first to last. One without the words that it needs is none.
-    fn given<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> impl DoubleEndedIterator<Item = &'a GivenAnswer> {
+    fn given<'a>(&'static self, job: &'a Job, of: &Subject) -> impl DoubleEndedIterator<Item = &'a GivenAnswer> {
         let whole = |g: &GivenAnswer| match self.answer(&g.answer).map(|a| a.words) {
             Some(Words::None) => true,
             Some(Words::How) => says_something(&g.words),
             Some(Words::Who) => says_something(&g.who),
             None => false,
         };
-        job.given.iter().filter(move |g| g.question == self.code && g.of == of && whole(g))
+        job.given
+            .iter()
+            .filter(move |g| g.question == self.code && g.of == *of && whole(g) && own::takes(job, of, &g.answer))
     }
 
     /// The answer that stops and that nobody who knew of it has answered anew. Whatever changes meanwhile, it stays.
-    fn stopped(&'static self, job: &Job, of: Option<EntryId>) -> Option<&'static Answer> {
+    fn stopped(&'static self, job: &Job, of: &Subject) -> Option<&'static Answer> {
         let stops = |g: &GivenAnswer| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
         let over = |g: &GivenAnswer| {
             let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock && stops(l).is_none());
@@ -199,31 +250,42 @@ impl Question {
     }
 
     /// The answer that holds, if one does.
-    pub fn answered<'a>(&'static self, job: &'a Job, of: Option<EntryId>) -> Option<&'a GivenAnswer> {
+    pub fn answered<'a>(&'static self, job: &'a Job, of: &Subject) -> Option<&'a GivenAnswer> {
         if self.stopped(job, of).is_some() {
             return None;
         }
         self.given(job, of).rfind(|g| (self.counts)(job, g))
     }
 
-    fn open(&'static self, job: &Job, of: Option<EntryId>) -> Option<Open> {
+    /// Of what it is asked in this job now, answered or not: where the job calls for it, and where the company has it asked.
+    fn arises_in(&'static self, job: &Job) -> Vec<Asked> {
+        let mut all = (self.arises)(job);
+        // What comes before the work is not asked any more once it is over.
+        let over = self.home == Step::Work && job.finished.is_some();
+        if job.ruled_in(self) && !over && !all.iter().any(|asked| asked.of == Subject::Job) {
+            all.extend(once(self.home));
+        }
+        all
+    }
+
+    /// The answers that a subject takes, as offered.
+    pub fn offered(&'static self, job: &Job, of: &Subject) -> impl Iterator<Item = &'static Answer> {
+        self.answers.iter().filter(|answer| own::takes(job, of, answer.code))
+    }
+
+    fn open(&'static self, job: &Job, of: &Subject) -> Option<Open> {
         if self.answered(job, of).is_some() {
             return None;
         }
         let stopped = self.stopped(job, of).map(|a| a.code);
-        Some(Open {
-            question: self.code,
-            about: of.map(|id| job.called(id)),
-            stopped,
-            firm: self.firm || stopped.is_some(),
-        })
+        Some(Open { question: self.code, about: job.called(of), stopped, firm: self.firm || stopped.is_some() })
     }
 }
 
 /// The line or pole that somebody has shown to be the marked one of the job's system.
 pub(super) fn marked(job: &Job) -> Option<String> {
     let asked = [&high_line::QUESTION, &grounded_line::QUESTION, &earthed_pole::QUESTION].into_iter();
-    let given = asked.filter(|q| !(q.arises)(job).is_empty()).find_map(|q| q.answered(job, None))?;
+    let given = asked.filter(|q| !(q.arises)(job).is_empty()).find_map(|q| q.answered(job, &Subject::Job))?;
     Some(
         match given.answer.as_str() {
             "l1" => "L1",
@@ -257,21 +319,22 @@ impl Job {
 
     /// Of what a question is asked: where the job calls for it, and wherever an answer stops.
     fn asked_of(&self, question: &'static Question) -> Vec<Asked> {
-        let mut all = (question.arises)(self);
+        let mut all = question.arises_in(self);
         for given in self.given.iter().filter(|g| g.question == question.code) {
-            if !all.iter().any(|a| a.of == given.of) && question.stopped(self, given.of).is_some() {
-                all.push(Asked { step: Some(question.home), of: given.of });
+            if !all.iter().any(|a| a.of == given.of) && question.stopped(self, &given.of).is_some() {
+                all.push(Asked { step: Some(question.home), of: given.of.clone() });
             }
         }
         all
     }
 
     /// The questions that are open at a step, and of what.
-    pub fn questions(&self, step: Option<Step>) -> Vec<(&'static Question, Option<EntryId>, Open)> {
+    pub fn questions(&self, step: Option<Step>) -> Vec<(&'static Question, Subject, Open)> {
         let mut all = Vec::new();
         for question in ALL {
             for asked in self.asked_of(question).into_iter().filter(|a| a.step == step) {
-                all.extend(question.open(self, asked.of).map(|open| (question, asked.of, open)));
+                let open = question.open(self, &asked.of);
+                all.extend(open.map(|open| (question, asked.of, open)));
             }
         }
         all
@@ -280,8 +343,8 @@ impl Job {
     /// The answers that hold, where the job calls for them.
     fn holding(&self) -> impl Iterator<Item = (&'static Question, Asked, &GivenAnswer)> {
         ALL.into_iter().flat_map(move |question| {
-            let asked = (question.arises)(self).into_iter();
-            asked.filter_map(move |asked| Some((question, asked, question.answered(self, asked.of)?)))
+            let asked = question.arises_in(self).into_iter();
+            asked.filter_map(move |asked| question.answered(self, &asked.of).map(|given| (question, asked, given)))
         })
     }
 
@@ -293,8 +356,8 @@ impl Job {
     /// The question that has to be answered before this is done.
     pub(super) fn question_before(&self, fact: &Fact) -> Option<Open> {
         ALL.into_iter().find_map(|question| {
-            let arises = (question.arises)(self).into_iter();
-            arises.filter(|asked| (question.before)(fact, asked.of)).find_map(|asked| question.open(self, asked.of))
+            let arises = question.arises_in(self).into_iter();
+            arises.filter(|asked| (question.before)(fact, &asked.of)).find_map(|asked| question.open(self, &asked.of))
         })
     }
 
@@ -305,15 +368,15 @@ impl Job {
     }
 
     /// Where a question is asked of this subject, if it is asked at all.
-    pub(super) fn asked(&self, question: &'static Question, of: Option<EntryId>) -> Option<Asked> {
-        self.asked_of(question).into_iter().find(|asked| asked.of == of)
+    pub(super) fn asked(&self, question: &'static Question, of: &Subject) -> Option<Asked> {
+        self.asked_of(question).into_iter().find(|asked| asked.of == *of)
     }
 
     /// An answer that stops, but for questions of restoring: nothing stands proved under it.
     pub(super) fn stopped_by(&self) -> Option<Open> {
         ALL.into_iter().filter(|q| q.home.stage() != Stage::Restore).find_map(|question| {
             let of = self.asked_of(question).into_iter().map(|asked| asked.of);
-            of.filter(|of| question.stopped(self, *of).is_some()).find_map(|of| question.open(self, of))
+            of.filter(|of| question.stopped(self, of).is_some()).find_map(|of| question.open(self, &of))
         })
     }
 
@@ -324,15 +387,31 @@ impl Job {
         self.holding().filter(|(question, _, given)| stands(question, given)).map(|(.., given)| given).collect()
     }
 
-    /// What a point or a source is called.
-    pub fn called(&self, id: EntryId) -> String {
-        let source = || self.sources.iter().find(|s| s.stamp.id == id).and_then(|s| s.found.as_ref());
-        self.point(id).map(|p| p.label.clone()).or_else(|| source().map(|f| f.what.clone())).unwrap_or_default()
+    /// What a question is asked of, as it is called; `None` where it is asked of the job. A point of the company's own is told in its words.
+    pub fn called(&self, of: &Subject) -> Option<String> {
+        match of {
+            Subject::Job => None,
+            Subject::Part(id) => {
+                let source = || self.sources.iter().find(|s| s.stamp.id == *id).and_then(|s| s.found.as_ref());
+                let called = self.point(*id).map(|p| p.label.clone()).or_else(|| source().map(|f| f.what.clone()));
+                Some(called.unwrap_or_default())
+            }
+            Subject::Own(code) => {
+                let point = self.company.as_ref().and_then(|company| company.point(code));
+                Some(point.map_or_else(|| code.clone(), |p| p.text.clone()))
+            }
+        }
+    }
+
+    /// Whether something was done after the work of this round was over, finished or given up.
+    fn after_work(&self, stamp: &Stamp) -> bool {
+        let end = self.finished.as_ref().or(self.given_up.as_ref()).map(|(stamp, _)| stamp);
+        end.is_some_and(|end| end.clock < stamp.clock)
     }
 }
 
 /// Holds nothing back by itself: its step waits for it.
-fn nothing(_: &Fact, _: Option<EntryId>) -> bool {
+fn nothing(_: &Fact, _: &Subject) -> bool {
     false
 }
 
@@ -385,5 +464,5 @@ const fn stops(code: &'static str) -> Answer {
 
 /// Once in a job, at this step.
 fn once(step: Step) -> Vec<Asked> {
-    vec![Asked { step: Some(step), of: None }]
+    vec![Asked { step: Some(step), of: Subject::Job }]
 }

@@ -7,13 +7,13 @@ use super::*;
 impl Job {
     /// Whether something has to be answered before this point is opened.
     pub fn asked_before_opening(&self, point: EntryId) -> bool {
-        QUESTION.open(self, Some(point)).is_some()
-            && (QUESTION.arises)(self).iter().any(|asked| asked.of == Some(point))
+        QUESTION.open(self, &Subject::Part(point)).is_some()
+            && (QUESTION.arises)(self).iter().any(|asked| asked.of == Subject::Part(point))
     }
 
     /// Whether what a point feeds was seen live before it was opened.
     pub fn shown_live(&self, point: EntryId) -> bool {
-        QUESTION.answered(self, Some(point)).is_some_and(|given| given.answer == "seen-live")
+        QUESTION.answered(self, &Subject::Part(point)).is_some_and(|given| given.answer == "seen-live")
     }
 }
 
@@ -22,11 +22,12 @@ pub(super) static QUESTION: Question = Question {
     home: Step::OpenUp,
     arises: |job| {
         let normal = job.points.iter().filter(|p| p.cuts.is_none());
-        normal.map(|p| Asked { step: Some(Step::Isolate(p.stamp.id)), of: Some(p.stamp.id) }).collect()
+        normal.map(|p| Asked { step: Some(Step::Isolate(p.stamp.id)), of: Subject::Part(p.stamp.id) }).collect()
     },
     answers: &[said("seen-live"), said("traced"), stands("not-shown")],
     // What the switch feeds does not change with the scope.
     counts: |_, _| true,
-    before: |fact, of| matches!(fact, Fact::PointOpened { point, .. } if Some(*point) == of),
+    before: |fact, of| matches!(fact, Fact::PointOpened { point, .. } if Some(*point) == of.part()),
     firm: true,
+    in_every_job: InEveryJob::Never,
 };

@@ -13,7 +13,7 @@ pub(super) static QUESTION: Question = Question {
         let at = |source: EntryId| job.points.iter().find(|p| p.cuts == Some(source));
         found
             .filter_map(|s| {
-                at(s.stamp.id).map(|p| Asked { step: Some(Step::Isolate(p.stamp.id)), of: Some(s.stamp.id) })
+                at(s.stamp.id).map(|p| Asked { step: Some(Step::Isolate(p.stamp.id)), of: Subject::Part(s.stamp.id) })
             })
             .collect()
     },
@@ -22,6 +22,7 @@ pub(super) static QUESTION: Question = Question {
     counts: |_, _| true,
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::Never,
 };
 
 /// Every answer by which something was blocked, also one that no longer holds.

@@ -16,4 +16,5 @@ pub(super) static QUESTION: Question = Question {
     counts: |job, given| job.this_round(&given.stamp) && (given.answer != "fitted" || job.earths_in().next().is_some()),
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };

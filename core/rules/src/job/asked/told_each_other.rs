@@ -14,4 +14,5 @@ pub(super) static QUESTION: Question = Question {
     counts: |_, _| true,
     before: nothing,
     firm: false,
+    in_every_job: InEveryJob::IfRuled,
 };

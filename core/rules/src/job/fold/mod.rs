@@ -16,6 +16,7 @@ use super::{
     Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Ended, Fault, Heard, Job, Photo, Source, Stored, Told,
     Voided, Worker, asked,
 };
+use crate::job::asked::Subject;
 use crate::journal::fact::{Duty, On};
 use crate::journal::{Entry, EntryId, Fact, Stamp};
 use crate::point::{LockBox, Point};
@@ -116,7 +117,10 @@ impl Job {
             },
             Fact::StaysLive { what, .. } => Ended::StaysLive { what: what.clone() },
             Fact::Answered { question, answer, .. } => match asked::stopping(question, answer) {
-                Some((question, answer)) => Ended::Answered { question, answer },
+                Some((question, answer)) => {
+                    let about = self.called(&Subject::of(&entry.body.fact)).unwrap_or_default();
+                    Ended::Answered { question, answer, about }
+                }
                 None => return,
             },
             _ => return,

@@ -1,6 +1,7 @@
 //! A job as the entry that opens it tells it.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use super::super::{Heard, Job};
 use crate::journal::{Entry, Fact};
@@ -20,6 +21,7 @@ impl Job {
             rules,
             limit,
             tolerance,
+            company,
         } = &entry.body.fact
         else {
             return None;
@@ -28,7 +30,11 @@ impl Job {
             stamp: entry.stamp(),
             site: entry.body.site,
             practice: entry.body.practice,
-            newer: Vec::new(),
+            // What of these rules cannot be asked here is another version's: nothing stands proved beside it.
+            newer: match company {
+                Some(rules) if super::super::company::fits(rules).is_err() => vec![entry.stamp()],
+                _ => Vec::new(),
+            },
             title: title.clone(),
             place: place.clone(),
             equipment: equipment.clone(),
@@ -41,7 +47,11 @@ impl Job {
             rule_set: *rules,
             corrected: Vec::new(),
             stays_live: Vec::new(),
-            limit: limit.clone(),
+            limit: match company {
+                Some(rules) => rules.tightened(limit.clone()),
+                None => limit.clone(),
+            },
+            company: company.as_ref().map(|rules| Arc::new((**rules).clone())),
             limit_set: None,
             tolerance: *tolerance,
             zone: Vec::new(),

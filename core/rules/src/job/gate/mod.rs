@@ -10,7 +10,7 @@ mod supply;
 
 use super::Job;
 use super::age::Moment;
-use super::asked::{Does, Question, Words};
+use super::asked::{Does, Question, Subject, Words};
 use super::limits;
 use super::refusal::{AloneRefusal, Refusal};
 use super::steps::{Stage, Step};
@@ -208,7 +208,7 @@ impl Gate<'_> {
 
     /// Answers to what is asked, and what is done only after an answer.
     fn question(&self, job: &Job, fact: &Fact) -> GateVerdict {
-        let Fact::Answered { question, answer, of, words, who } = fact else {
+        let Fact::Answered { question, answer, words, who, .. } = fact else {
             return job.question_before(fact).map_or(Ok(()), |open| no(Refusal::Question(open)));
         };
         let Some(question) = Question::of(question) else { return no(Refusal::NoSuchQuestion) };
@@ -217,7 +217,11 @@ impl Gate<'_> {
         if answer.does == Does::Stops {
             return Ok(());
         }
-        let Some(asked) = job.asked(question, *of) else { return no(Refusal::NoSuchQuestion) };
+        let of = Subject::of(fact);
+        let Some(asked) = job.asked(question, &of) else { return no(Refusal::NoSuchQuestion) };
+        if !question.offered(job, &of).any(|offered| offered.code == answer.code) {
+            return no(Refusal::NoSuchQuestion);
+        }
         let said = match answer.words {
             Words::None => true,
             Words::How => says_something(words),

@@ -97,7 +97,14 @@ impl Gate<'_> {
                 if job.in_charge() != Some(self.person()?) {
                     return no(PlanRefusal::LimitNotInCharge);
                 }
-                limit.as_ref().map_or(Ok(()), |limit| limit_of(limit, job.bound()))
+                let company = job.company.as_ref().and_then(|company| company.limit.as_ref());
+                match (limit, company) {
+                    (Some(set), Some(own)) if set.ac > own.ac || set.dc > own.dc => {
+                        no(PlanRefusal::LimitAboveCompany { limit: own.clone() })
+                    }
+                    (Some(set), _) => limit_of(set, job.bound()),
+                    (None, _) => Ok(()),
+                }
             }
             Fact::SourceAnswered { found: None, looked, .. } | Fact::StoredAnswered { found: None, looked, .. }
                 if !says_something(looked) =>

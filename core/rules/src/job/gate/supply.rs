@@ -1,15 +1,17 @@
 //! What the supply network has to say: parts that fit, work that rests on a cut zone, points that nobody else counts on.
 
 use super::{Gate, GateVerdict, no};
-use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
-use crate::job::refusal::{NetworkRefusal, Refusal};
-use crate::journal::Fact;
+use crate::job::refusal::{AloneRefusal, NetworkRefusal, Refusal};
+use crate::job::{Job, company};
+use crate::journal::{EntryId, Fact};
+use stillbar_values::company::call_read;
+
 use crate::supply::{Drawn, Link, Node, Position, Restore, States, restore};
 
 impl Gate<'_> {
     /// Whether a site's network, or its rules, take in `fact`.
-    pub fn network(&self, drawn: &Drawn, fact: &Fact) -> GateVerdict {
+    pub fn network(&self, site: EntryId, drawn: &Drawn, fact: &Fact) -> GateVerdict {
         self.person()?;
         let known = |id: &String| {
             drawn.nodes().iter().any(|n| n.part.id == *id) || drawn.links().iter().any(|l| l.part.id == *id)
@@ -37,6 +39,10 @@ impl Gate<'_> {
                 } else {
                     no(NetworkRefusal::RulesTooWide { between_proofs: BETWEEN_PROOFS, proof_holds: PROOF_HOLDS })
                 }
+            }
+            Fact::CompanyRuled { rules, call } => {
+                let taken = company::takes(self.world.company.get(&site), rules, &call_read(call));
+                taken.map_err(|wrong| AloneRefusal::Company(wrong).into())
             }
             _ => no(NetworkRefusal::NotOfSite),
         }

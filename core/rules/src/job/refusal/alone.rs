@@ -1,5 +1,6 @@
 //! What belongs to no job: people, limits, the opening of a job.
 
+use crate::job::company::CompanyWrong;
 use crate::prove::limit::LimitError;
 
 /// Why something that belongs to no job is refused.
@@ -29,4 +30,6 @@ pub enum AloneRefusal {
     },
     /// A set of conductors that cannot be tested: too few, too many, or two of one name.
     OwnConductors,
+    /// Rules of a company that cannot hold.
+    Company(CompanyWrong),
 }

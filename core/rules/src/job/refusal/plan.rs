@@ -1,6 +1,7 @@
 //! What is planned: people, sources, points, tags, limits, steps that are passed over.
 
 use crate::journal::EntryId;
+use crate::journal::fact::Limit;
 
 /// Why something of the plan is refused.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -71,6 +72,11 @@ pub enum PlanRefusal {
     CannotPass,
     /// A limit by somebody who is not in charge.
     LimitNotInCharge,
+    /// A limit above that of the company's rules.
+    LimitAboveCompany {
+        /// Theirs.
+        limit: Limit,
+    },
     /// Where somebody looked who found nothing.
     LookedUnsaid,
     /// Terminals of something that is no control supply.

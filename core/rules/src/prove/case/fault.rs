@@ -171,6 +171,8 @@ pub enum Unit {
     Seconds,
     /// Hertz.
     Hertz,
+    /// Minutes.
+    Minutes,
 }
 
 /// A field that has to be there.

@@ -10,7 +10,7 @@ use crate::json::{self, CROWDED, JsonKind, MAX_FIELDS, TWICE, quoted};
 
 /// One value.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) enum Node {
+pub(crate) enum Node {
     Null,
     Flag(bool),
     Number(f64),
@@ -21,7 +21,7 @@ pub(super) enum Node {
 
 impl Node {
     /// Reads `text`; an error has the line and the column.
-    pub(super) fn parse(text: &str) -> Result<Node, CaseError> {
+    pub(crate) fn parse(text: &str) -> Result<Node, CaseError> {
         let whole = |what| Err(CaseError { place: Place::Whole, what });
         if text.len() > MAX_BYTES {
             return whole(CaseFault::TooLarge(MAX_BYTES));
@@ -38,7 +38,7 @@ impl Node {
     }
 
     /// What it is.
-    pub(super) fn kind(&self) -> JsonKind {
+    pub(crate) fn kind(&self) -> JsonKind {
         match self {
             Node::Null => JsonKind::Null,
             Node::Flag(_) => JsonKind::Flag,

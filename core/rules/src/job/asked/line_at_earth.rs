@@ -1,0 +1,19 @@
+//! Three lines without a neutral are taken to stand evenly about earth. Where deltas with a line at earth are met, somebody reads that this is
+//! none: such a line shows nothing to earth while it is live (common practice in North America; trade press).
+
+use stillbar_values::RuleSet;
+
+use super::*;
+
+pub(super) static QUESTION: Question = Question {
+    code: "line-at-earth",
+    home: Step::Points,
+    arises: |job| {
+        let met_there = matches!(job.rule_set, Some(RuleSet::Us | RuleSet::Ca));
+        if job.system == System::ThreeWire && met_there { once(Step::Points) } else { Vec::new() }
+    },
+    answers: &[said("none"), stands("not-known"), stops("one-is")],
+    counts: |_, _| true,
+    before: nothing,
+    firm: true,
+};

@@ -1,0 +1,441 @@
+//! Rules of a company: the file that they come in, what of them can hold, and what they mean in a job.
+//!
+//! Promises: they only ever ask for more. A limit or a time above ours is refused, no question can be dropped, and none that is firm can be
+//! passed over for them. A job is done by the rules that it was opened with, whatever comes later. Start at [`CompanyFile::from_json`].
+
+use std::collections::BTreeSet;
+
+use serde::Serialize;
+use stillbar_values::company::{
+    CompanyRules, MAX_ALWAYS, MAX_CALL, MAX_CODE, MAX_COMPANY, MAX_FILE, MAX_NUMBER, MAX_POINT, MAX_POINTS, MAX_PPE,
+    MAX_RULE, MAX_VERSION, MAX_WHO, OwnPoint, OwnStage, Ppe, PpeMoment, WhomToCall,
+};
+
+use super::Job;
+use super::asked::{self, InEveryJob, Question};
+use super::known::{BETWEEN_PROOFS, PROOF_HOLDS, Rules};
+use super::limits;
+use super::steps::{Stage, Step};
+use crate::journal::fact::Limit;
+use crate::json::quoted;
+use crate::names::says_something;
+use crate::prove::at::{At, Fields};
+use crate::prove::fault::{CaseError, Place, Unit};
+use crate::prove::limit::{LimitError, bound};
+use crate::prove::node::Node;
+use crate::prove::{RuleSet, System, volts};
+use crate::world::CompanyHeld;
+
+/// The longest note in a file, in characters: it is for whoever keeps the file, and goes nowhere.
+const MAX_NOTE: usize = 1000;
+
+const FIELDS: [&str; 10] = [
+    "company",
+    "version",
+    "always_asked",
+    "dead_limit",
+    "minutes_between_proofs",
+    "minutes_a_proof_holds",
+    "ppe",
+    "points",
+    "call",
+    "note",
+];
+
+/// What a file of rules holds.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CompanyFile {
+    /// The rules.
+    pub rules: CompanyRules,
+    /// Whom to call.
+    pub call: Vec<WhomToCall>,
+}
+
+/// Why a file of rules cannot be used.
+#[derive(Debug, Clone, PartialEq)]
+pub enum CompanyError {
+    /// It is not written as such a file is.
+    Form(CaseError),
+    /// What it says cannot hold.
+    Wrong(CompanyWrong),
+}
+
+/// What in rules cannot hold, and where.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CompanyWrong {
+    /// Where, as a path in the file.
+    pub place: Place,
+    /// What.
+    pub what: CompanyFault,
+}
+
+/// What cannot hold.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum CompanyFault {
+    /// The file has more bytes than are read.
+    TooLarge,
+    /// The file is empty.
+    Empty,
+    /// This field has to be there.
+    Missing(&'static str),
+    /// A text that says nothing, is longer than so many characters, or has characters that cannot be seen.
+    Text(usize),
+    /// More items than so many.
+    TooMany(usize),
+    /// No question of the app's.
+    NoQuestion(String),
+    /// A question that says nothing where a job does not call for it: it is asked of a point or a source, of one system, or of an act.
+    OfItsOwn(String),
+    /// There twice.
+    Twice(String),
+    /// A limit at or above where it could hide a source.
+    Limit(LimitError),
+    /// A limit without the name of the rule that sets it.
+    LimitUnruled,
+    /// Minutes that are none, or above the most that the app allows.
+    Minutes(u32),
+    /// A code has small letters, digits and hyphens.
+    Code,
+    /// No telephone number.
+    Number,
+    /// What holds at the site has this version, and says something else.
+    VersionTaken(String),
+    /// This is what holds at the site.
+    HeldAlready,
+}
+
+impl From<CaseError> for CompanyError {
+    fn from(error: CaseError) -> CompanyError {
+        CompanyError::Form(error)
+    }
+}
+
+impl From<CompanyWrong> for CompanyError {
+    fn from(wrong: CompanyWrong) -> CompanyError {
+        CompanyError::Wrong(wrong)
+    }
+}
+
+fn wrong(path: impl Into<String>, what: CompanyFault) -> CompanyWrong {
+    let path: String = path.into();
+    CompanyWrong { place: if path.is_empty() { Place::Whole } else { Place::Path(path) }, what }
+}
+
+impl CompanyFile {
+    /// Reads a file; the first thing that is wrong is told with its place.
+    pub fn from_json(text: &str) -> Result<CompanyFile, CompanyError> {
+        if text.len() > MAX_FILE {
+            return Err(wrong("", CompanyFault::TooLarge).into());
+        }
+        if text.trim_start_matches('\u{feff}').trim().is_empty() {
+            return Err(wrong("", CompanyFault::Empty).into());
+        }
+        let node = Node::parse(text)?;
+        let fields = At::root(&node).fields(&FIELDS)?;
+        if let Some(note) = fields.get("note") {
+            note.text(MAX_NOTE)?;
+        }
+        let minutes = |name: &str, most| fields.get(name).map(|at| at.whole(1, most, Unit::Minutes)).transpose();
+        let rules = CompanyRules {
+            company: text_of(&fields, "", "company", MAX_COMPANY)?,
+            version: text_of(&fields, "", "version", MAX_VERSION)?,
+            always: list(&fields, "always_asked", MAX_ALWAYS, |at| Ok(at.text(MAX_CODE)?.to_owned()))?,
+            limit: fields.get("dead_limit").map(|at| limit(&at)).transpose()?,
+            between_proofs: minutes("minutes_between_proofs", BETWEEN_PROOFS)?,
+            proof_holds: minutes("minutes_a_proof_holds", PROOF_HOLDS)?,
+            ppe: ppe(&fields)?,
+            points: list(&fields, "points", MAX_POINTS, point)?,
+        };
+        let call = list(&fields, "call", MAX_CALL, |at| {
+            let (fields, path) = (at.fields(&["who", "number"])?, at.path());
+            let who = text_of(&fields, path, "who", MAX_WHO)?;
+            Ok(WhomToCall { who, number: text_of(&fields, path, "number", MAX_NUMBER)? })
+        })?;
+        fits(&rules)?;
+        calls_fit(&call)?;
+        Ok(CompanyFile { rules, call })
+    }
+
+    /// The same as a file, one spelling for one content.
+    pub fn to_json(&self) -> String {
+        // Texts and whole numbers: they can always be written.
+        serde_json::to_string_pretty(&Written::of(self)).unwrap_or_default() + "\n"
+    }
+}
+
+fn text_of(fields: &Fields, path: &str, name: &'static str, most: usize) -> Result<String, CompanyError> {
+    match fields.get(name) {
+        Some(at) => Ok(at.text(most)?.to_owned()),
+        None => Err(wrong(path, CompanyFault::Missing(name)).into()),
+    }
+}
+
+fn list<T>(
+    fields: &Fields,
+    name: &str,
+    most: usize,
+    item: impl Fn(&At) -> Result<T, CompanyError>,
+) -> Result<Vec<T>, CompanyError> {
+    let Some(at) = fields.get(name) else { return Ok(Vec::new()) };
+    at.items(most)?.iter().map(item).collect()
+}
+
+fn limit(at: &At) -> Result<Limit, CompanyError> {
+    let (fields, path) = (at.fields(&["ac_volts", "dc_volts", "rule"])?, at.path());
+    let volts = |name: &'static str| match fields.get(name) {
+        Some(at) => Ok(at.volts_set()?),
+        None => Err(CompanyError::from(wrong(path, CompanyFault::Missing(name)))),
+    };
+    Ok(Limit { ac: volts("ac_volts")?, dc: volts("dc_volts")?, rule: text_of(&fields, path, "rule", MAX_RULE)? })
+}
+
+fn ppe(fields: &Fields) -> Result<Vec<Ppe>, CompanyError> {
+    let Some(at) = fields.get("ppe") else { return Ok(Vec::new()) };
+    let moments = at.fields(&PpeMoment::ALL.map(PpeMoment::name))?;
+    let said = PpeMoment::ALL.into_iter().filter_map(|before| Some((before, moments.get(before.name())?)));
+    said.map(|(before, at)| Ok(Ppe { before, text: at.text(MAX_PPE)?.to_owned() })).collect()
+}
+
+fn point(at: &At) -> Result<OwnPoint, CompanyError> {
+    let (fields, path) = (at.fields(&["code", "stage", "text", "may_be_skipped"])?, at.path());
+    let Some(stage) = fields.get("stage") else { return Err(wrong(path, CompanyFault::Missing("stage")).into()) };
+    Ok(OwnPoint {
+        code: text_of(&fields, path, "code", MAX_CODE)?,
+        stage: stage.choice(&OwnStage::ALL.map(|stage| (stage.name(), stage)))?,
+        text: text_of(&fields, path, "text", MAX_POINT)?,
+        skippable: fields.get("may_be_skipped").map(|at| at.flag()).transpose()?.unwrap_or(false),
+    })
+}
+
+/// Whether a text can be shown and says something.
+fn shown(path: &str, text: &str, most: usize) -> Result<(), CompanyWrong> {
+    let fits = text.trim() == text && text.chars().count() <= most && !text.chars().any(char::is_control);
+    if fits && !text.is_empty() { Ok(()) } else { Err(wrong(path, CompanyFault::Text(most))) }
+}
+
+fn at_most(path: &str, count: usize, most: usize) -> Result<(), CompanyWrong> {
+    if count <= most { Ok(()) } else { Err(wrong(path, CompanyFault::TooMany(most))) }
+}
+
+/// Whether rules can hold, wherever they come from: an entry of another program is looked at as a file is.
+pub fn fits(rules: &CompanyRules) -> Result<(), CompanyWrong> {
+    shown("company", &rules.company, MAX_COMPANY)?;
+    shown("version", &rules.version, MAX_VERSION)?;
+    at_most("always_asked", rules.always.len(), MAX_ALWAYS)?;
+    let mut once = BTreeSet::new();
+    for (i, code) in rules.always.iter().enumerate() {
+        let no = |what: fn(String) -> CompanyFault| Err(wrong(format!("always_asked[{i}]"), what(quoted(code))));
+        match Question::of(code).map(|q| q.in_every_job) {
+            None => return no(CompanyFault::NoQuestion),
+            Some(InEveryJob::Never) => return no(CompanyFault::OfItsOwn),
+            Some(_) if !once.insert(code) => return no(CompanyFault::Twice),
+            Some(_) => {}
+        }
+    }
+    if let Some(limit) = &rules.limit {
+        shown("dead_limit.rule", &limit.rule, MAX_RULE)?;
+        if !says_something(&limit.rule) {
+            return Err(wrong("dead_limit.rule", CompanyFault::LimitUnruled));
+        }
+        if let Some(error) = bound([]).refuses(limits::of(limit)) {
+            let path = if error.dc { "dead_limit.dc_volts" } else { "dead_limit.ac_volts" };
+            return Err(wrong(path, CompanyFault::Limit(error)));
+        }
+    }
+    for (path, minutes, most) in [
+        ("minutes_between_proofs", rules.between_proofs, BETWEEN_PROOFS),
+        ("minutes_a_proof_holds", rules.proof_holds, PROOF_HOLDS),
+    ] {
+        if minutes.is_some_and(|minutes| !(1..=most).contains(&minutes)) {
+            return Err(wrong(path, CompanyFault::Minutes(most)));
+        }
+    }
+    for (i, ppe) in rules.ppe.iter().enumerate() {
+        let path = format!("ppe.{}", ppe.before.name());
+        shown(&path, &ppe.text, MAX_PPE)?;
+        if rules.ppe[..i].iter().any(|other| other.before == ppe.before) {
+            return Err(wrong("ppe", CompanyFault::Twice(ppe.before.name().into())));
+        }
+    }
+    at_most("points", rules.points.len(), MAX_POINTS)?;
+    for (i, point) in rules.points.iter().enumerate() {
+        let path = format!("points[{i}].code");
+        let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+        let whole = !point.code.is_empty() && !point.code.starts_with('-') && !point.code.ends_with('-');
+        if !whole || point.code.len() > MAX_CODE || !point.code.chars().all(plain) || point.code.contains("--") {
+            return Err(wrong(path, CompanyFault::Code));
+        }
+        if rules.points[..i].iter().any(|other| other.code == point.code) {
+            return Err(wrong(path, CompanyFault::Twice(quoted(&point.code))));
+        }
+        let path = format!("points[{i}].text");
+        shown(&path, &point.text, MAX_POINT)?;
+        if !says_something(&point.text) {
+            return Err(wrong(path, CompanyFault::Text(MAX_POINT)));
+        }
+    }
+    Ok(())
+}
+
+/// Whether people can be called so.
+pub fn calls_fit(call: &[WhomToCall]) -> Result<(), CompanyWrong> {
+    at_most("call", call.len(), MAX_CALL)?;
+    for (i, called) in call.iter().enumerate() {
+        let path = format!("call[{i}].who");
+        shown(&path, &called.who, MAX_WHO)?;
+        // Each is a button: two of one name could not be told apart.
+        if call[..i].iter().any(|other| other.who == called.who) {
+            return Err(wrong(path, CompanyFault::Twice(quoted(&called.who))));
+        }
+        let number = &called.number;
+        let dialled = |c: char| c.is_ascii_digit() || matches!(c, '+' | ' ' | '-' | '(' | ')' | '/' | '*' | '#');
+        let digits = number.chars().filter(char::is_ascii_digit).count();
+        if digits < 3 || number.trim() != number || number.len() > MAX_NUMBER || !number.chars().all(dialled) {
+            return Err(wrong(format!("call[{i}].number"), CompanyFault::Number));
+        }
+    }
+    Ok(())
+}
+
+/// Whether a site that has `present` takes these rules in: one version says one thing, and what holds is not written again.
+pub fn takes(present: Option<&CompanyHeld>, rules: &CompanyRules, call: &[WhomToCall]) -> Result<(), CompanyWrong> {
+    fits(rules)?;
+    calls_fit(call)?;
+    match present {
+        Some(held) if *held.rules == *rules && held.call == call => Err(wrong("", CompanyFault::HeldAlready)),
+        Some(held)
+            if *held.rules != *rules
+                && (&held.rules.company, &held.rules.version) == (&rules.company, &rules.version) =>
+        {
+            Err(wrong("version", CompanyFault::VersionTaken(quoted(&rules.version))))
+        }
+        _ => Ok(()),
+    }
+}
+
+impl Job {
+    /// What the company wants worn at a step, in its words.
+    pub fn ppe(&self, step: Step) -> Option<&str> {
+        let before = match step {
+            Step::Isolate(point) if self.point(point).is_some_and(|p| p.opened.is_none()) => PpeMoment::Opening,
+            // From the first cover to the second proof: until then everything behind it counts as live.
+            step if step.stage() == Stage::Prove => PpeMoment::DeadTest,
+            Step::Work if self.finished.is_none() => PpeMoment::Work,
+            Step::CoversBack | Step::Close => PpeMoment::Restoring,
+            _ => return None,
+        };
+        self.company.as_ref()?.ppe(before)
+    }
+
+    /// Whether the company has this question asked in every job.
+    pub(super) fn ruled_in(&self, question: &Question) -> bool {
+        question.in_every_job == InEveryJob::IfRuled
+            && self.company.as_ref().is_some_and(|company| company.always.iter().any(|code| code == question.code))
+    }
+
+    /// The times that hold here: those of the site, and those of the rules that the job was opened with, the shorter of each.
+    pub(super) fn with_company(&self, site: Rules) -> Rules {
+        let Some(company) = &self.company else { return site };
+        let less = |own: Option<u32>, site: u32| own.map_or(site, |own| own.min(site));
+        Rules {
+            between_proofs: less(company.between_proofs, site.between_proofs),
+            proof_holds: less(company.proof_holds, site.proof_holds),
+        }
+        .within()
+    }
+}
+
+impl CompanyHeld {
+    /// The limit of a job that is opened under these rules, where `set` is what this device was told before: the tighter of both, and none
+    /// where that could hide the supply, so that only 0 V counts as dead.
+    pub fn opens_with(
+        &self,
+        set: Option<&Limit>,
+        rule_set: Option<RuleSet>,
+        system: System,
+        nominal: u32,
+    ) -> Option<Limit> {
+        let bound = limits::bound_under(rule_set, [limits::supply(system, nominal)]);
+        self.rules.opens_with(set).filter(|limit| bound.refuses(limits::of(limit)).is_none())
+    }
+}
+
+/// The questions that a company may have asked in every job.
+pub fn may_be_always() -> Vec<&'static str> {
+    let may = asked::ALL.into_iter().filter(|q| q.in_every_job != InEveryJob::Never);
+    may.map(|q| q.code).collect()
+}
+
+/// A file, field by field in the order in which it is told of.
+#[derive(Serialize)]
+struct Written<'a> {
+    company: &'a str,
+    version: &'a str,
+    #[serde(skip_serializing_if = "<[String]>::is_empty")]
+    always_asked: &'a [String],
+    #[serde(skip_serializing_if = "Option::is_none")]
+    dead_limit: Option<LimitWritten<'a>>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    minutes_between_proofs: Option<u32>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    minutes_a_proof_holds: Option<u32>,
+    #[serde(skip_serializing_if = "serde_json::Map::is_empty")]
+    ppe: serde_json::Map<String, serde_json::Value>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    points: Vec<PointWritten<'a>>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    call: Vec<CallWritten<'a>>,
+}
+
+#[derive(Serialize)]
+struct LimitWritten<'a> {
+    ac_volts: serde_json::Value,
+    dc_volts: serde_json::Value,
+    rule: &'a str,
+}
+
+#[derive(Serialize)]
+struct PointWritten<'a> {
+    code: &'a str,
+    stage: &'static str,
+    text: &'a str,
+    may_be_skipped: bool,
+}
+
+#[derive(Serialize)]
+struct CallWritten<'a> {
+    who: &'a str,
+    number: &'a str,
+}
+
+impl Written<'_> {
+    fn of(file: &CompanyFile) -> Written<'_> {
+        let rules = &file.rules;
+        // As figures in volts: what stands there is a number in JSON as well.
+        let figure = |mv| serde_json::from_str(&volts(mv)).unwrap_or_default();
+        Written {
+            company: &rules.company,
+            version: &rules.version,
+            always_asked: &rules.always,
+            dead_limit: rules.limit.as_ref().map(|limit| LimitWritten {
+                ac_volts: figure(limit.ac),
+                dc_volts: figure(limit.dc),
+                rule: &limit.rule,
+            }),
+            minutes_between_proofs: rules.between_proofs,
+            minutes_a_proof_holds: rules.proof_holds,
+            ppe: rules.ppe.iter().map(|p| (p.before.name().to_owned(), p.text.as_str().into())).collect(),
+            points: rules
+                .points
+                .iter()
+                .map(|p| PointWritten {
+                    code: &p.code,
+                    stage: p.stage.name(),
+                    text: &p.text,
+                    may_be_skipped: p.skippable,
+                })
+                .collect(),
+            call: file.call.iter().map(|c| CallWritten { who: &c.who, number: &c.number }).collect(),
+        }
+    }
+}
