@@ -8,7 +8,7 @@ use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
 
 use crate::calls::{PlanError, PlanOf};
 use crate::error::CommandError;
-use crate::{calls, office, photo, record, start, supply, tag_read, tags};
+use crate::{calls, company, office, photo, record, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
                      what proves each step: readings, photos, names, times. It works without any network: the desk \
@@ -29,6 +29,7 @@ Examples:
   stillbar tag new -o tags.pdf              a sheet of QR tags for points of isolation
   stillbar tag read photo.jpg               which tags are in a photo
   stillbar photo check lock.jpg             how good a photo is as evidence, before it is kept
+  stillbar company-rules check rules.json   what a company's file of rules asks, before anybody works by it
   stillbar record 3f2a91c0 -o dryer.pdf --data ~/isolations
                                             what was done in a job, with all that proves it
   stillbar verify dryer.pdf                 whether a record holds
@@ -124,6 +125,11 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
     Supply {
         #[command(subcommand)]
         what: supply::SupplyCommand,
+    },
+    /// Rules of a company: what is always asked, tighter limits, what to wear, points of its own, whom to call
+    CompanyRules {
+        #[command(subcommand)]
+        what: CompanyCommand,
     },
     /// Write the record of a job: PDF with the signed journal in it, JSON, or CSV of readings and time line
     ///
@@ -221,6 +227,26 @@ Examples:
     },
 }
 
+#[derive(Subcommand)]
+enum CompanyCommand {
+    /// Say what a file of rules holds, or what is wrong with it
+    ///
+    /// Nothing is kept: a site lead brings the file in at the office, or it is pasted on a phone under Rules. Rules only ask for more, or set
+    /// less. A file that cannot hold gets one sentence with the place, and the exit code 2. The format is in docs/company-rules.md.
+    #[command(after_help = "\
+Examples:
+  stillbar company-rules check rules.json
+  stillbar company-rules check - --json < rules.json")]
+    Check {
+        /// A JSON file, or - to pipe it in
+        #[arg(value_name = "FILE")]
+        file: PathBuf,
+        /// Print {"sha256":…,"rules":{…}} instead of lines for a person
+        #[arg(long)]
+        json: bool,
+    },
+}
+
 #[derive(Args)]
 struct DemoArgs {
     /// Where to keep the demo's jobs [default: your own data folder]
@@ -310,6 +336,7 @@ fn done(command: Command) -> Result<ExitCode, CommandError> {
             say(photo::check(&path, copies.as_deref(), json)?);
         }
         Command::Supply { what } => say(supply::run(&what)?),
+        Command::CompanyRules { what: CompanyCommand::Check { file, json } } => say(company::check(&file, json)?),
         Command::Record(a) => say(record::make(&a)?),
         Command::Verify { file, authority, json } => {
             // What was found out is the answer, also where the answer is no.

@@ -2,6 +2,7 @@
 //! beside each; here they come together.
 
 use crate::calls::{PlanError, RescueError};
+use crate::company::CompanyCheckError;
 use crate::office::OfficeCommandError;
 use crate::photo::PhotoCheckError;
 use crate::record::{MakeError, VerifyError};
@@ -37,6 +38,9 @@ pub enum CommandError {
     /// A photo to check.
     #[error(transparent)]
     Photo(#[from] PhotoCheckError),
+    /// A file of company rules to check.
+    #[error(transparent)]
+    Company(#[from] CompanyCheckError),
     /// A question to a network.
     #[error(transparent)]
     Supply(#[from] AskError),
@@ -67,6 +71,7 @@ impl CommandError {
             | CommandError::NewTags(_)
             | CommandError::UnreadPhotos(_)
             | CommandError::Photo(_)
+            | CommandError::Company(_)
             | CommandError::Supply(_)
             | CommandError::Verify(_) => WRONG,
         }

@@ -6,6 +6,7 @@
 pub mod body;
 pub mod calls;
 pub mod cli;
+pub mod company;
 pub mod error;
 pub mod file;
 pub mod folder;

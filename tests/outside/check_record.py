@@ -58,6 +58,28 @@ def item(data, at):
     return (dict(zip(items[::2], items[1::2])) if major == 5 else items), at
 
 
+def written(value):
+    """A value as such an item: what names the rules of a company is the hash of the bytes that stand in the entry."""
+    if isinstance(value, bool) or value is None:
+        return {False: b"\xf4", True: b"\xf5", None: b"\xf6"}[value]
+
+    def head(major, number):
+        size = next((size for size, least in ((0, 24), (1, 1 << 8), (2, 1 << 16), (4, 1 << 32)) if number < least), 8)
+        kind = {0: number, 1: 24, 2: 25, 4: 26, 8: 27}[size]
+        return bytes([major << 5 | kind]) + (number.to_bytes(size, "big") if size else b"")
+
+    if isinstance(value, int):
+        return head(0, value) if value >= 0 else head(1, -1 - value)
+    if isinstance(value, str):
+        return head(3, len(value.encode())) + value.encode()
+    if isinstance(value, bytes):
+        return head(2, len(value)) + value
+    if isinstance(value, list):
+        return head(4, len(value)) + b"".join(map(written, value))
+    pairs = sorted((written(key), written(one)) for key, one in value.items())
+    return head(5, len(pairs)) + b"".join(key + one for key, one in pairs)
+
+
 def entry(wire):
     """What an entry says, with what is opened in it; its id, and its fact as `kind` and `says`."""
     need(set(wire) == {"body", "sig"}, "an entry with something else")
@@ -98,7 +120,7 @@ def chains(entries, job):
 
 
 def claims(said, own, shared, last):
-    """Readings, time line, photos and head follow from the entries."""
+    """Readings, time line, photos, head and the rules of the company follow from the entries."""
     people = [e for e in shared if e["kind"] == "person-noted"]
     names = {e["says"]["corrects"] or e["id"]: e["says"]["name"] for e in people}
 
@@ -110,6 +132,9 @@ def claims(said, own, shared, last):
 
     head = b"".join(device + e["seq"].to_bytes(8, "big") + e["id"] for device, e in sorted(last.items()))
     need(said["head"] == sha256(head).hex(), "the head is another one")
+    rules = next(e["says"].get("company") for e in own if e["kind"] == "job-opened")
+    ruled = rules and {"name": rules["company"], "version": rules["version"], "sha256": sha256(written(rules)).hex()}
+    need(said.get("company") == ruled, "other rules of a company")
     need([(x["seq"], x["kind"], x["when"]) for x in said["time_line"]] == [(e["seq"], e["kind"], when(e)) for e in own], "another time line")
     read = [(e["says"], when(e)) for e in own if e["kind"] in ("reading-taken", "presence-read", "discharge-read", "voltage-met")]
     need([(r["reading"], r["when"]) for r in said["readings"]] == [(s["reading"], at) for s, at in read], "another reading")

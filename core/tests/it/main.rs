@@ -3,6 +3,7 @@
 mod asked;
 mod background;
 mod clocks;
+mod company;
 mod conditions;
 mod desk;
 mod energised;

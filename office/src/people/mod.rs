@@ -25,7 +25,7 @@ pub enum AccountRole {
     Reader,
     /// Plans jobs and prints labels.
     Planner,
-    /// Enrols and withdraws phones, releases what is aside, takes in sites.
+    /// Enrols and withdraws phones, releases what is aside, takes in sites, brings in the rules of the company.
     Lead,
     /// Looks after people and sees all sites.
     Admin,

@@ -5,6 +5,7 @@
 //! Start at [`refresh`] and [`board`].
 
 mod board;
+mod company;
 mod erase;
 mod job;
 mod network;
@@ -14,6 +15,7 @@ mod site;
 
 pub(crate) use board::named;
 pub use board::{Board, HeldLock, LockOn, board};
+pub use company::{CompanyVersion, SiteCompany, company, take_company};
 pub use erase::{NamedPerson, erase, names};
 pub use job::{JobTold, job, sentences};
 pub use network::{SiteSupply, supply, take_network};

@@ -147,6 +147,11 @@ pub fn routes() -> Vec<ApiRoute> {
         route("GET", "/sites/{site}/network/{file}", reader, get(pages::network_file))
             .says("The network as a file: drawing.svg, network.json, or the pair nodes.csv and links.csv; docs/formats.md")
             .file("*/*"),
+        route("GET", "/sites/{site}/company-rules", reader, get(pages::company))
+            .says("The rules of a company at a site: what holds, and what held before"),
+        route("GET", "/sites/{site}/company-rules/company-rules.json", reader, get(pages::company_file))
+            .says("The rules that hold, as a file; docs/company-rules.md")
+            .file("application/json"),
         route("GET", "/sites/{site}/jobs/{job}", reader, get(pages::job))
             .says("A job: what stands proved, locks, readings, photos, time line"),
         route("GET", "/sites/{site}/jobs/{job}/record/{kind}", reader, get(pages::record))
@@ -189,6 +194,9 @@ pub fn routes() -> Vec<ApiRoute> {
         route("POST", "/sites/{site}", lead, post(pages::change_site))
             .says("Takes a site in, or joins two")
             .form(&[("do", true), ("main", false)]),
+        route("POST", "/sites/{site}/company-rules", lead, post(pages::take_company))
+            .says("Takes in a file of rules of a company, for jobs that are opened from then on")
+            .form(&[("rules", true)]),
         route("GET", "/phones", lead, get(pages::phones)).says("Phones"),
         route("POST", "/phones", lead, post(pages::make_code))
             .says("A one-time code, as a QR")

@@ -76,6 +76,8 @@ reader GET /sites/{site}/jobs.csv
 reader GET /sites/{site}/export.json
 reader GET /sites/{site}/network
 reader GET /sites/{site}/network/{file}
+reader GET /sites/{site}/company-rules
+reader GET /sites/{site}/company-rules/company-rules.json
 reader GET /sites/{site}/jobs/{job}
 reader GET /sites/{site}/jobs/{job}/record/{kind}
 reader GET /sites/{site}/jobs/{job}/stamps.json
@@ -90,6 +92,7 @@ planner POST /sites/{site}/network
 planner GET /labels
 planner POST /labels
 lead POST /sites/{site}
+lead POST /sites/{site}/company-rules
 lead GET /phones
 lead POST /phones
 lead POST /phones/{device}

@@ -4,6 +4,7 @@
 //! clearance; every state is a word, colour only repeats it. Start at [`page`].
 
 mod board;
+mod company;
 mod form;
 mod held;
 mod job;
@@ -16,6 +17,7 @@ mod sign_in;
 mod site;
 
 pub use board::{board, board_csv, board_rows, home};
+pub use company::{company, company_file, take_company};
 pub use held::{held, look_at, release};
 pub use job::{export_json, job, picture, record, stamps};
 pub use names::{erase, names};

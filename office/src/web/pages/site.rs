@@ -7,7 +7,7 @@ use axum::extract::{Path, Query, State};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use serde::Deserialize;
-use stillbar_core::journal::EntryId;
+use stillbar_core::journal::{EntryId, fingerprint};
 use stillbar_core::text::{self, times};
 
 use super::form::{Posted, csrf};
@@ -117,12 +117,16 @@ pub async fn site(
         let all = records::sites(office, &of)?;
         let tags = office.read(|tx| records::tags(tx, id))?;
         let supply = records::supply(office, id)?;
-        Ok((jobs, all, tags, supply))
+        Ok((jobs, all, tags, supply, records::company(office, id)?))
     });
-    let (jobs, all, tags, supply) = found.await.map_err(or_page(&visitor))?;
+    let (jobs, all, tags, supply, company) = found.await.map_err(or_page(&visitor))?;
     let Some(this) = all.iter().find(|s| s.id == id) else {
         return Err(refusal(Some(&visitor), &OfficeError::nothing("There is no such site here for you.")));
     };
+    let company = company.held.map_or_else(
+        || "None hold yet.".to_owned(),
+        |held| format!("{}.", text::company_version(&held.rules, &fingerprint(&held.rules))),
+    );
     let now = office.now();
     let tag_rows: Vec<Vec<Markup>> = tags
         .iter()
@@ -145,6 +149,8 @@ pub async fn site(
             Some(supply) => { (drawing(id, supply)) p { a .button href={ "/sites/" (id) "/network" } { "Its parts, and files" } } }
             None => p { "Nothing is drawn yet. " a href={ "/sites/" (id) "/network" } { "Supply network of this site" } },
         }
+        h2 { "Company rules" }
+        p { (company) " " a href={ "/sites/" (id) "/company-rules" } { "Company rules of this site" } }
         h2 { "Tags at points of isolation" }
         @if tags.is_empty() { p { "No tag is known here." } }
         @else { (table("Tags, as last heard", &["Point", "Where", "Tag", "Hangs"], &tag_rows)) }
