@@ -124,13 +124,23 @@ fn tighter_only() {
         // There is no field by which a question goes away, or may be skipped.
         ("never_asked", json!(["live-beside"]), "", "is not known here"),
         ("firm", json!(false), "", "is not known here"),
-        ("points", json!([{ "code": "live-beside", "stage": "plan", "text": "Asked?" }]), "points[0].stage: ", "isolate, work, restore"),
+        (
+            "points",
+            json!([{ "code": "live-beside", "stage": "plan", "text": "Asked?" }]),
+            "points[0].stage: ",
+            "isolate, work, restore",
+        ),
         ("points", json!([{ "code": "A", "stage": "work", "text": "Asked?" }]), "points[0].code: ", "small letters"),
         ("points", json!([{ "code": "a", "stage": "work", "text": "?!" }]), "points[0].text: ", "says something"),
         ("points", json!([{ "code": "a", "stage": "work" }]), "points[0]: ", "\"text\" is missing"),
         ("ppe", json!({ "before_lunch": "Bib" }), "ppe: ", "is not known here"),
         ("call", json!([{ "who": "Gate", "number": "ask" }]), "call[0].number: ", "three digits"),
-        ("call", json!([{ "who": "Gate", "number": "123" }, { "who": "Gate", "number": "124" }]), "call[1].who: ", "twice"),
+        (
+            "call",
+            json!([{ "who": "Gate", "number": "123" }, { "who": "Gate", "number": "124" }]),
+            "call[1].who: ",
+            "twice",
+        ),
         ("version", json!("x".repeat(41)), "version: ", "at most 40"),
         ("version", json!("one\ntwo"), "version: ", "can be seen"),
     ] {
@@ -189,10 +199,12 @@ fn what_is_always_asked_is_asked_where_the_job_does_not_call_for_it() {
     plain.field().keep(plain.person(MARA), None, Fact::SiteNoted { name: SITE.into() }).unwrap();
     let open = |phone: &Phone| -> Vec<(&'static str, Step)> {
         let job = folded(phone, another_job(phone));
-        let of = |step: Step| job.lacks(step).into_iter().filter_map(move |lack| match lack {
-            Blocker::Question(open) if !open.question.starts_with("company-") => Some((open.question, step)),
-            _ => None,
-        });
+        let of = |step: Step| {
+            job.lacks(step).into_iter().filter_map(move |lack| match lack {
+                Blocker::Question(open) if !open.question.starts_with("company-") => Some((open.question, step)),
+                _ => None,
+            })
+        };
         job.sequence().into_iter().flat_map(of).collect()
     };
     let (before, now) = (open(&plain), open(&asked));
@@ -259,12 +271,18 @@ fn own_points_are_asked_before_what_they_come_before() {
 fn a_whole_job_under_rules_and_its_record() {
     let one = ruled(&example());
     one.play(PLAN);
-    one.play(&isolated().replace("tap Seen live\n", "see Face shield, insulating gloves class 0, arms covered\ntap Seen live\n"));
+    one.play(
+        &isolated()
+            .replace("tap Seen live\n", "see Face shield, insulating gloves class 0, arms covered\ntap Seen live\n"),
+    );
     one.play(&PROVE.replace("wait 1\nread N – L1", "see class 0 until dead is proved\nwait 1\nread N – L1"));
     one.play(&WORK.replace("tap Nothing within reach\n", "tap Nothing within reach\ntap Done\n"));
     one.play(
         &RESTORE
-            .replace("fill Who was warned", "see Are all labels and terminal covers back\ntap Done\nfill Who was warned")
+            .replace(
+                "fill Who was warned",
+                "see Are all labels and terminal covers back\ntap Done\nfill Who was warned",
+            )
             .replace("tap Front plate of DB4 is back", "see until every cover is back\ntap Front plate of DB4 is back"),
     );
     let page = one.at_job();
@@ -277,7 +295,9 @@ fn a_whole_job_under_rules_and_its_record() {
     let asked: Vec<_> = made.report().answers.iter().filter_map(|a| a.says.code().get("point")).collect();
     assert_eq!(asked.len(), 3, "{asked:?}");
     assert_eq!(asked[1]["text"], rules.points[1].text.as_str());
-    assert!(made.report().answers.iter().any(|a| *a.says == *"Are all labels and terminal covers back as they were?: Done"));
+    assert!(
+        made.report().answers.iter().any(|a| *a.says == *"Are all labels and terminal covers back as they were?: Done")
+    );
     for bytes in [made.json().unwrap(), made.pdf().unwrap()] {
         let verdict = verify(&bytes).unwrap();
         assert!(verdict.holds, "{:#?}", verdict.failures);
@@ -306,7 +326,8 @@ fn a_job_keeps_its_version_after_the_rules_change() {
     let one = ruled(&example());
     one.play(PLAN);
     let before = folded(&one, one.job());
-    let next = with("points", serde_json::json!([{ "code": "new", "stage": "isolate", "text": "Is the new thing done?" }]));
+    let next =
+        with("points", serde_json::json!([{ "code": "new", "stage": "isolate", "text": "Is the new thing done?" }]));
     // One version says one thing, and what holds is not written twice.
     one.at("/rules");
     one.play(&format!(
@@ -385,7 +406,10 @@ fn rules_of_a_newer_version_are_treated_as_live() {
 fn two_phones_come_to_the_same_rules() {
     let one = ruled(&example());
     let other = Phone::of(Device::new(2));
-    other.device.now.store(one.device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
+    other
+        .device
+        .now
+        .store(one.device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
     other.hear(&one);
     other.play("tap Say who has this device\ntap Mara Lind");
     one.device.pass(60_000);
@@ -451,8 +475,24 @@ fn no_file_breaks_anything() {
         state = state.wrapping_add(STEP);
         mixed(state) as usize % most
     };
-    const PARTS: [&str; 16] =
-        ["{", "}", "[", "]", ",", ":", "\"", "null", "true", "1e999", "-1", "\\u0000", "\"points\"", "\u{202e}", "é", "99999999999"];
+    const PARTS: [&str; 16] = [
+        "{",
+        "}",
+        "[",
+        "]",
+        ",",
+        ":",
+        "\"",
+        "null",
+        "true",
+        "1e999",
+        "-1",
+        "\\u0000",
+        "\"points\"",
+        "\u{202e}",
+        "é",
+        "99999999999",
+    ];
     let mut read_at_all = 0;
     for _ in 0..20_000 {
         let mut text: Vec<char> = example.chars().collect();

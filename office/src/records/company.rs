@@ -10,10 +10,10 @@ use stillbar_core::world::{CompanyHeld, World};
 
 use super::plan::{chain_on, keep, noted, write};
 use super::{shared, world};
+use crate::audit;
 use crate::error::OfficeError;
 use crate::office::Office;
 use crate::people::Account;
-use crate::audit;
 
 /// Most versions that are told, the latest of them.
 const MAX_TOLD: usize = 50;
