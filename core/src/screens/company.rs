@@ -7,6 +7,7 @@ use super::parts::{EntryKind, Errand, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::company::CompanyFile;
+use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact, fingerprint};
 use crate::text::{self, AskDevice, AskFirst};
 use crate::world::{CompanyHeld, World};
@@ -66,6 +67,13 @@ pub(super) fn of_job(page: &mut Page, look: &Look, job: &Job) {
     if let Some(now) = now.filter(|now| job.handed.is_none() && told.as_ref() != Some(now)) {
         let by = if told.is_some() { "those that it was opened with" } else { "none, as it was opened" };
         page.caution(Tone::Warn, format!("New jobs here are done by {now}. This one goes on by {by}."));
+    }
+}
+
+/// On a step: what the company wants worn there.
+pub(super) fn wear(page: &mut Page, job: &Job, step: Step) {
+    if let (Some(company), Some(text)) = (&job.company, job.ppe(step)) {
+        page.caution(Tone::Must, text::company_ppe(&company.company, text));
     }
 }
 

@@ -129,9 +129,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
             page.fact("Still lacking", format!("and {} more", lacks.len() - shown));
         }
     }
-    if let (Some(company), Some(text)) = (&job.company, job.ppe(step)) {
-        page.caution(Tone::Must, text::company_ppe(&company.company, text));
-    }
+    company::wear(page, job, step);
     super::asked::view(page, look, job, Some(step));
 }
 

@@ -203,6 +203,7 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let tests: Vec<&Test> = missing.iter().filter(|t| t.group == group).collect();
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
+    super::company::wear(page, job, Step::DeadTest);
     let (drawing, label) = text::terminals(&job.conductors(), &tests);
     page.drawing(label, drawing);
     let row = |t: &&Test| {

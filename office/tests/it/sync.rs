@@ -13,9 +13,12 @@ use base64::engine::general_purpose::STANDARD;
 use stillbar_core::screens::as_text;
 use stillbar_core::store::Store;
 use stillbar_core::{Field, sync};
+use stillbar_office::people::AccountRole;
 use stillbar_office::records;
 
+use crate::company::{example, form};
 use crate::desk::*;
+use crate::people::Seat;
 use crate::rig::{Rig, each};
 
 /// A link to the office that lets so many bytes through, both ways together, and then breaks everything that is open.
@@ -332,5 +335,50 @@ fn a_phone_of_one_site_never_sees_another() {
             assert!(!entries.contains(foreign), "{foreign}");
         }
         assert!(!format!("{:?}", one.field.entries().unwrap()).contains("Ruth Adair"));
+    });
+}
+
+/// Rules that are brought in at the office hold on two phones with their next exchange; a phone that had not heard of them yet says so of the
+/// job that it opened, and both show the same.
+#[test]
+fn rules_of_a_company_reach_two_phones() {
+    each(|rig| {
+        let link = Link::to(served(rig));
+        let (one, other) = (Phone::new(1), Phone::new(2));
+        one.play(PEOPLE);
+        let mara = one.field.entries().unwrap()[1].id;
+        let noted = stillbar_core::journal::Fact::SiteNoted { name: "Brook Lane dye works".into() };
+        let site = one.field.keep(mara, None, noted).unwrap();
+        one.joins(rig, &link, &[]);
+        one.exchanges();
+        other.joins(rig, &link, &[site]);
+        other.exchanges();
+        let lead = Seat::new(rig, AccountRole::Lead, &[site]);
+        lead.post(rig, &format!("/sites/{site}/company-rules"), &form(&example())).is(303);
+        // The one opens a job before it hears of them, the other behind.
+        one.goes("/");
+        one.play(PLAN);
+        other.exchanges();
+        assert!(other.goes("/rules").contains("version 2026-03"), "{}", other.goes("/rules"));
+        one.exchanges();
+        let page = |phone: &Phone| {
+            let entries = phone.field.entries().unwrap();
+            let job = entries.iter().find(|e| e.job() == Some(e.id)).unwrap().id;
+            phone.goes(&format!("/job/{job}"))
+        };
+        other.exchanges();
+        for text in [page(&one), page(&other)] {
+            assert!(text.contains("New jobs here are done by Alder & Finch Electrical, version 2026-03"), "{text}");
+            assert!(text.contains("none, as it was opened") && text.contains("Ring Duty engineer"), "{text}");
+        }
+        other.goes("/");
+        other.play(&format!("tap Say who has this device\ntap Mara Lind\n{}", PLAN.replace("washer 4", "washer 5")));
+        other.exchanges();
+        one.exchanges();
+        let job = other.field.entries().unwrap().iter().rfind(|e| e.job() == Some(e.id)).unwrap().id;
+        for phone in [&one, &other] {
+            let text = phone.goes(&format!("/job/{job}"));
+            assert!(text.contains("Company rules: Alder & Finch Electrical, version 2026-03"), "{text}");
+        }
     });
 }

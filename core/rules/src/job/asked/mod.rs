@@ -26,9 +26,12 @@ mod released_by;
 mod right_board;
 mod shorts_off;
 mod starts_itself;
+mod subject;
 mod temporary_earths;
 mod told_each_other;
 mod tried_to_start;
+
+pub use subject::Subject;
 
 use super::Job;
 use super::steps::{Stage, Step};
@@ -96,17 +99,6 @@ pub enum InEveryJob {
     Anyway,
     /// Once in the job, at its home, where a company rules so.
     IfRuled,
-}
-
-/// Of what a question is asked.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Subject {
-    /// The job.
-    Job,
-    /// A point or a source.
-    Part(EntryId),
-    /// A point of the company's own checklist, by its code.
-    Own(String),
 }
 
 /// Where a question is asked, and of what.
@@ -178,27 +170,6 @@ pub struct Open {
     pub stopped: Option<&'static str>,
     /// Whether nobody may pass it over.
     pub firm: bool,
-}
-
-impl Subject {
-    /// What an answer is about.
-    pub fn of(fact: &Fact) -> Subject {
-        match fact {
-            Fact::Answered { point: Some(code), .. } => Subject::Own(code.clone()),
-            Fact::Answered { of: Some(id), .. } => Subject::Part(*id),
-            _ => Subject::Job,
-        }
-    }
-
-    /// The point or source, as an entry names it.
-    pub fn part(&self) -> Option<EntryId> {
-        if let Subject::Part(id) = self { Some(*id) } else { None }
-    }
-
-    /// The code of a point of the company's own, as an entry names it.
-    pub fn own(&self) -> Option<&str> {
-        if let Subject::Own(code) = self { Some(code) } else { None }
-    }
 }
 
 impl GivenAnswer {
@@ -385,28 +356,6 @@ impl Job {
         let stands =
             |question: &Question, g: &GivenAnswer| question.answer(&g.answer).is_some_and(|a| a.does == Does::Stands);
         self.holding().filter(|(question, _, given)| stands(question, given)).map(|(.., given)| given).collect()
-    }
-
-    /// What a question is asked of, as it is called; `None` where it is asked of the job. A point of the company's own is told in its words.
-    pub fn called(&self, of: &Subject) -> Option<String> {
-        match of {
-            Subject::Job => None,
-            Subject::Part(id) => {
-                let source = || self.sources.iter().find(|s| s.stamp.id == *id).and_then(|s| s.found.as_ref());
-                let called = self.point(*id).map(|p| p.label.clone()).or_else(|| source().map(|f| f.what.clone()));
-                Some(called.unwrap_or_default())
-            }
-            Subject::Own(code) => {
-                let point = self.company.as_ref().and_then(|company| company.point(code));
-                Some(point.map_or_else(|| code.clone(), |p| p.text.clone()))
-            }
-        }
-    }
-
-    /// Whether something was done after the work of this round was over, finished or given up.
-    fn after_work(&self, stamp: &Stamp) -> bool {
-        let end = self.finished.as_ref().or(self.given_up.as_ref()).map(|(stamp, _)| stamp);
-        end.is_some_and(|end| end.clock < stamp.clock)
     }
 }
 
