@@ -157,7 +157,7 @@ fn no_file_breaks_anything() {
     assert!(read_at_all > 100, "{read_at_all}");
     // Texts as an entry of another program may have them.
     let rules = |company: String| CompanyRules { company, ..read(&example).unwrap().rules };
-    for odd in [String::new(), " a".into(), "a\u{7}b".into(), "a".repeat(81)] {
+    for odd in [String::new(), " a".into(), "a\u{7}b".into(), "a\u{202e}b".into(), "a".repeat(81)] {
         assert!(fits(&rules(odd)).is_err());
     }
 }

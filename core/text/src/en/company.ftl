@@ -4,7 +4,7 @@ company-too-large = it is larger than { $most } bytes, the most that is read; le
 company-empty = it is empty; write at least {"{"}"company":"Your company","version":"1"{"}"}.
 # $field is a name of the format.
 company-missing = the field "{ $field }" is missing; add it.
-company-text = a text of 1 to { $most } characters that says something belongs here, without line breaks and without blanks around it.
+company-text = a text of 1 to { $most } characters that says something belongs here, without line breaks, blanks around it or characters that cannot be seen.
 company-too-many = at most { $most } are taken here; shorten it.
 # $code stands in quotation marks; $known are codes.
 company-no-question = { $code } is no question of this version; those that can be asked in every job are { $known }.

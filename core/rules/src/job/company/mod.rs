@@ -106,7 +106,12 @@ fn wrong(path: impl Into<String>, what: CompanyFault) -> CompanyWrong {
 
 /// Whether a text can be shown and says something.
 fn shown(path: &str, text: &str, most: usize) -> Result<(), CompanyWrong> {
-    let fits = text.trim() == text && text.chars().count() <= most && !text.chars().any(char::is_control);
+    // What breaks a line, or turns letters around, would make something else of what stands beside it.
+    let hidden = |c: char| {
+        c.is_control()
+            || matches!(c, '\u{2028}' | '\u{2029}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
+    };
+    let fits = text.trim() == text && text.chars().count() <= most && !text.chars().any(hidden);
     if fits && !text.is_empty() { Ok(()) } else { Err(wrong(path, CompanyFault::Text(most))) }
 }
 
