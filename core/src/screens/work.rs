@@ -78,7 +78,8 @@ fn release(look: &Look, job: &Job, page: &mut Page) {
 fn release_signed(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     super::prove::sign_run(act, job)?;
     let (question, answer) = ("released-by".to_owned(), "another".to_owned());
-    let answered = Fact::Answered { question, answer, of: None, words: String::new(), who: String::new() };
+    let (words, who) = (String::new(), String::new());
+    let answered = Fact::Answered { question, answer, of: None, point: None, words, who };
     act.keep(Some(job), answered).map(drop)
 }
 

@@ -73,6 +73,7 @@ pub fn answer_to(question: &str, answer: &str) -> String {
         ("line-at-earth", "none") => say!("asked-line-at-earth-none"),
         ("line-at-earth", "not-known") => say!("asked-line-at-earth-not-known"),
         ("line-at-earth", "one-is") => say!("asked-line-at-earth-one-is"),
+        ("line-at-earth", "corrected") => say!("asked-line-at-earth-corrected"),
         ("high-line", "l1") => say!("asked-high-line-l1"),
         ("high-line", "l2") => say!("asked-high-line-l2"),
         ("high-line", "l3") => say!("asked-high-line-l3"),

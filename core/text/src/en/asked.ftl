@@ -194,6 +194,7 @@ asked-line-at-earth-none-words = What was read, L1, L2 and L3 to PE
 asked-line-at-earth-not-known = Not known
 asked-line-at-earth-not-known-words = Why it could not be read
 asked-line-at-earth-one-is = One is: correct the conductors
+asked-line-at-earth-corrected = One is, and the conductors are corrected
 # A point of a company's own checklist: $of is what the company wrote, a sentence or a few words.
 asked-company = { $of }
 asked-company-short = { $of }

@@ -14,4 +14,5 @@ pub(super) static QUESTION: Question = Question {
     counts: since_this_run,
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
+    in_every_job: InEveryJob::Never,
 };

@@ -10,4 +10,5 @@ pub(super) static QUESTION: Question = Question {
     counts: supply_back,
     before: |fact, _| matches!(fact, Fact::HandedBack { .. }),
     firm: false,
+    in_every_job: InEveryJob::IfRuled,
 };

@@ -17,6 +17,7 @@ pub(super) static QUESTION: Question = Question {
     counts: |job, given| met(job).all(|m| m.clock < given.stamp.clock),
     before: |fact, _| matches!(fact, Fact::IndicatorProved { run: None, .. }),
     firm: true,
+    in_every_job: InEveryJob::Never,
 };
 
 /// The voltages that were met, but for a charge that was left: no neighbour puts that there.
@@ -28,5 +29,5 @@ fn met(job: &Job) -> impl Iterator<Item = &Stamp> {
 
 /// Whether what was met was coupled from a neighbour.
 pub(super) fn is_coupled(job: &Job) -> bool {
-    QUESTION.answered(job, None).is_some_and(|given| given.answer == "gone-under-load")
+    QUESTION.answered(job, &Subject::Job).is_some_and(|given| given.answer == "gone-under-load")
 }

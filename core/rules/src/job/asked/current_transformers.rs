@@ -15,6 +15,7 @@ pub(super) static QUESTION: Question = Question {
     counts: behind_covers,
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };
 
 /// Whether shorts were put on, also by an answer that no longer holds.

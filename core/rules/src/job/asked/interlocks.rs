@@ -16,4 +16,5 @@ pub(super) static QUESTION: Question = Question {
     counts: points_open,
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };

@@ -12,8 +12,9 @@ pub(super) static QUESTION: Question = Question {
         let met_there = matches!(job.rule_set, Some(RuleSet::Us | RuleSet::Ca));
         if job.system == System::ThreeWire && met_there { once(Step::Points) } else { Vec::new() }
     },
-    answers: &[said("none"), stands("not-known"), stops("one-is")],
-    counts: |_, _| true,
+    answers: &[said("none"), stands("not-known"), stops("one-is"), plain("corrected")],
+    counts: |job, given| (given.answer == "corrected") == (job.system == System::CornerGrounded),
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::Never,
 };

@@ -16,6 +16,7 @@ pub(super) static QUESTION: Question = Question {
     counts: points_open,
     before: nothing,
     firm: true,
+    in_every_job: InEveryJob::Never,
 };
 
 /// Whether a neutral of the job is opened by no point of it.

@@ -17,6 +17,7 @@ pub(super) static QUESTION: Question = Question {
     },
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
+    in_every_job: InEveryJob::IfRuled,
 };
 
 /// Whether somebody who did not begin the test signed it, after the last proof of its indicator.
@@ -28,6 +29,6 @@ fn signed_by_another(run: &Run) -> bool {
 impl Job {
     /// Whether it is open who lets the work start, so that somebody else than the tester may sign for it.
     pub fn asks_who_releases(&self) -> bool {
-        self.asked(&QUESTION, None).is_some() && QUESTION.open(self, None).is_some()
+        self.asked(&QUESTION, &Subject::Job).is_some() && QUESTION.open(self, &Subject::Job).is_some()
     }
 }
