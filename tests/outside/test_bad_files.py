@@ -1,4 +1,4 @@
-"""Bad files for `stillbar plan`, `judge` and `supply`: one clear sentence with the place, exit code 2, nothing printed."""
+"""Bad files for `stillbar plan`, `judge`, `supply` and `company-rules`: one clear sentence with the place, exit code 2, nothing printed."""
 
 import json
 import re
@@ -18,7 +18,7 @@ def told(folder: Path, content: str | bytes, verb: str = "plan") -> str:
     """The sentence that the command says about this file, without the file's name."""
     path = folder / "board.json"
     path.write_bytes(content.encode() if isinstance(content, str) else content)
-    words = ("supply", "check", path, "--zone", "B3") if verb == "supply" else (verb, path)
+    words = {"supply": ("supply", "check", path, "--zone", "B3"), "company-rules": ("company-rules", "check", path)}.get(verb, (verb, path))
     done = command(*words)
     refused(done, 2, str(path))
     assert done.err.count("\n") == 1 and done.err.endswith(".\n"), f"one sentence on one line:\n{done.err}"
@@ -355,3 +355,41 @@ def test_the_schema_of_networks_has_the_fields_and_words_of_the_command(tmp_path
         done = command("supply", "check", "-", "--zone", "B3", "--json", piped=json.dumps(case))
         [remark] = json.loads(done.out)["remarks"]
         assert set(re.search(r"known here \((.*?)\)", remark)[1].split(", ")) == set(enum)
+
+
+RULES = (ROOT / "docs" / "company-rules.md").read_text(encoding="utf-8").split("```json\n")[1].split("```")[0]
+
+NO_RULES = [
+    ("", "it is empty; write at least"),
+    ("{", "line 1, column 1: this is not JSON"),
+    (b'{"company":"\xff\xfe"}', "byte 13 is not UTF-8"),
+    (" " * (1 << 14) + "{}", "it is larger than 16384 bytes"),
+    ("[]", "An object in braces belongs here, not a list"),
+    ('{"company":"Alder","company":"Finch"}', 'the field "company" is there twice'),
+    ({"version": None}, "version: A text in quotation marks belongs here, not null"),
+    ({"never_asked": ["rcd"]}, 'the field "never_asked" is not known here'),
+    ({"always_asked": ["right-board"]}, "always_asked[0]: "),
+    ({"dead_limit": {"ac_volts": 50, "dc_volts": 0, "rule": "WI 12"}}, "dead_limit.ac_volts: a limit for dead has to be below 50 V AC"),
+    ({"minutes_between_proofs": 61}, "minutes_between_proofs: a whole number of minutes from 1 to 60"),
+    ({"points": [{"code": "a", "stage": "plan", "text": "Is it so?"}]}, 'points[0].stage: "plan" is not one of isolate, work, restore'),
+    ({"call": [{"who": "Gate", "number": "ask"}]}, "call[0].number: a telephone number"),
+]
+
+
+@pytest.mark.parametrize(("content", "says"), NO_RULES, ids=range(len(NO_RULES)))
+def test_what_are_no_rules_of_a_company(content: str | bytes | dict, says: str, tmp_path: Path):
+    """Also where the rest of the file is as it should be."""
+    file = json.dumps(json.loads(RULES) | content) if isinstance(content, dict) else content
+    assert says in told(tmp_path, file, "company-rules")
+
+
+def test_rules_are_told_and_read_again(tmp_path: Path):
+    """What the command prints for a program is the file again, under the same name."""
+    path = tmp_path / "rules.json"
+    path.write_text(RULES, encoding="utf-8")
+    first = command("company-rules", "check", path, "--json")
+    said = json.loads(first.out)
+    path.write_text(json.dumps(said["rules"]), encoding="utf-8")
+    assert command("company-rules", "check", path, "--json").out == first.out
+    text = command("company-rules", "check", path)
+    assert (text.code, text.err) == (0, "") and said["sha256"] in text.out and "Duty engineer: 01632 960 120" in text.out
