@@ -115,7 +115,9 @@ fn what_is_always_asked_is_asked_where_the_job_does_not_call_for_it() {
     let (before, now) = (open(&plain), open(&asked));
     assert!(before.iter().all(|q| now.contains(q)), "{before:?} {now:?}");
     let more: Vec<&str> = now.iter().filter(|q| !before.contains(q)).map(|(code, _)| *code).collect();
-    assert_eq!(more, ["told-each-other", "tried-to-start", "temporary-earths", "live-beside", "left-inside"]);
+    let of_any_job = ["told-each-other", "tried-to-start", "interlocks", "temporary-earths", "live-beside"];
+    let and_later = ["current-transformers", "released-by", "left-inside", "counted-back"];
+    assert_eq!(more, [&of_any_job[..], &and_later[..]].concat());
     for (code, step) in now {
         assert_eq!(ALL.into_iter().find(|q| q.code == code).unwrap().home, step);
     }
@@ -162,7 +164,7 @@ fn own_points_are_asked_before_what_they_come_before() {
     assert!(one.proved(), "{}", banner(&one));
     one.at(&format!("/job/{}/step/work", one.job()));
     one.play(
-        "see Gloves against cuts\ntap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\n\
+        "see Gloves against cuts\ntap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap None in there\n\
          see Does a second person stand by\nunseen Does not apply\ntap Begin work\nsee Answer this first\ntap Not as it should be\nsee [Treat as live]",
     );
     // It stops, and ends what was proved; the answer that lifts it does not bring the proof back.
@@ -181,7 +183,7 @@ fn a_whole_job_under_rules_and_its_record() {
             .replace("tap Seen live\n", "see Face shield, insulating gloves class 0, arms covered\ntap Seen live\n"),
     );
     one.play(&PROVE.replace("wait 1\nread N – L1", "see class 0 until dead is proved\nwait 1\nread N – L1"));
-    one.play(&WORK.replace("tap Nothing within reach\n", "tap Nothing within reach\ntap Done\n"));
+    one.play(&WORK.replace("tap None in there\n", "tap None in there\ntap Done\n"));
     one.play(
         &RESTORE
             .replace(
