@@ -28,6 +28,7 @@ impl Session {
         self.turn += 1;
         self.notice = None;
         self.touch();
+        let _speaking = self.speaking();
         let (verb, arg) = action.split_once(' ').unwrap_or((action, ""));
         match verb {
             "go" => match arg.parse() {

@@ -8,6 +8,7 @@ use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::JobRow;
 use crate::text::standing;
+use crate::text::terms::Speaking;
 use crate::text::times;
 use crate::text::{self, Gone};
 
@@ -20,7 +21,14 @@ impl Session {
         said.map_or_else(String::new, |s| format!("{}. {} {}", s.word, s.text, s.deviations.join(" ")))
     }
 
+    /// Words of the rules by which the job that is shown is done, or the last one where none is.
+    pub(super) fn speaking(&mut self) -> Speaking {
+        let of_job = self.route.job().and_then(|id| self.look_at(id).ok()).map(|job| job.rule_set);
+        Speaking::of(of_job.unwrap_or(self.world.rule_set))
+    }
+
     pub(super) fn screen(&mut self) -> Screen {
+        let _speaking = self.speaking();
         let (now, zone) = self.now();
         let mut jobs: Vec<JobRow> = match self.route {
             Route::Home => self.store.jobs().unwrap_or_default(),

@@ -36,8 +36,10 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     if look.forgot {
         page.caution(
             Tone::Forbid,
-            "Its journal was put back from a copy, or another device uses its key. What others hold of it comes back by itself. Nothing is \
-             saved until it goes on under a new key; then prove dead again.",
+            text::in_terms(
+                "Its journal was put back from a copy, or another device uses its key. What others hold of it comes back by itself. Nothing \
+                 is saved until it goes on under a new key; then prove dead again.",
+            ),
         );
     }
     if look.exchange.aside_full {
@@ -169,7 +171,12 @@ pub fn new_job(look: &Look) -> Page {
     system::form(&mut page, look, None);
     let figures = rules.unwrap_or(RuleSet::Own).figures();
     let usual = word_of(&figures.order);
-    page.choice("order", "Order of the dead test", options(&Order::ALL, text::order), look.draft_or("order", &usual));
+    page.choice(
+        "order",
+        &text::in_terms("Order of the dead test"),
+        options(&Order::ALL, text::order),
+        look.draft_or("order", &usual),
+    );
     page.para("Orders differ between documents. Take the one that your site wants.");
     rules::at_set_up(&mut page, look);
     let usual = word_of(&figures.tolerance);
@@ -182,7 +189,7 @@ pub fn new_job(look: &Look) -> Page {
 /// Every lock that is on, of all jobs.
 pub fn board(look: &Look) -> Page {
     let mut page = Page::new("Locks on now");
-    page.caution(Tone::Warn, format!("This is what this device knows. {}", held::NO_CLEARANCE));
+    page.caution(Tone::Warn, format!("This is what this device knows. {}", text::in_terms(held::NO_CLEARANCE)));
     super::tags::as_known(&mut page, look);
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
     if on.is_empty() {
@@ -214,7 +221,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
         }
         "new-key" => {
             act.app.renew()?;
-            act.say = Some("This phone goes on under a new key. Prove dead again before any work.".into());
+            act.say = Some(text::in_terms("This phone goes on under a new key. Prove dead again before any work."));
             Ok(())
         }
         "clock-right" => {

@@ -262,7 +262,7 @@ fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks = job.locks_at(point.stamp.id);
     let aside = job.aside_locks().any(|a| a.on == Some(On::Point(point.stamp.id)));
     if locks.is_empty() && !aside && held::beside(job, point.stamp.id).is_empty() {
-        page.para(held::NO_CLEARANCE);
+        page.para(text::in_terms(held::NO_CLEARANCE));
         return;
     }
     page.heading("Locks on it now");
@@ -292,7 +292,7 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks_lead = none || !waiting.is_empty();
     fit::form(page, look, job, Some(point), &waiting);
     if point.sign.is_none() {
-        let label = format!("The caution sign hangs at {at}");
+        let label = format!("{} {at}", text::in_terms("The caution sign hangs at"));
         if locks_lead {
             page.button(label, "sign");
         } else {

@@ -40,7 +40,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.heading("On");
     if job.locks_on().next().is_none() && job.aside_locks().next().is_none() {
         let held = job.known.iter().any(|k| !k.held.is_empty());
-        let caution = if held { "" } else { held::NO_CLEARANCE };
+        let caution = text::in_terms(if held { "" } else { held::NO_CLEARANCE });
         page.para(format!("No lock of this job is on. {caution}").trim());
     }
     for lock in job.locks_on() {

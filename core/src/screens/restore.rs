@@ -96,7 +96,9 @@ fn next_or_open(page: &Page) -> StepState {
 fn covers(look: &Look, job: &Job, page: &mut Page) {
     page.caution(
         Tone::Must,
-        "Look once more before a cover closes: no tool, no loose strand, no temporary earth left inside.",
+        text::in_terms(
+            "Look once more before a cover closes: no tool, no loose strand, no temporary earth left inside.",
+        ),
     );
     super::work::earths_in(page, look, job);
     if job.covers.is_empty() {
@@ -186,10 +188,11 @@ fn signs(job: &Job, page: &mut Page) {
     for point in job.points.iter().filter(|p| p.sign.is_some()) {
         let id = point.stamp.id;
         if job.locks_on().any(|l| l.on == On::Point(id)) {
-            page.para(format!("The sign at {} stays as long as a lock is on it.", point.label));
+            page.para(format!("{} {} stays as long as a lock is on it.", text::in_terms("The sign at"), point.label));
             continue;
         }
-        let (label, action) = (format!("The sign at {} is down", point.label), format!("sign-off {id}"));
+        let (label, action) =
+            (format!("{} {} is down", text::in_terms("The sign at"), point.label), format!("sign-off {id}"));
         if page.main.is_none() && job.locks_on().next().is_none() {
             page.main(label, action);
         } else {

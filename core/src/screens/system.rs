@@ -49,7 +49,7 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));
     page.choice(
         "earthing",
-        "Earthing arrangement",
+        &text::in_terms("Earthing arrangement"),
         options(&Earthing::ALL, text::earthing),
         look.draft_or("earthing", &earthing),
     );

@@ -56,7 +56,10 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     let mut page = Page::new(format!("Tag {}", tag.spaced()));
     let TagKnown { places, points, jobs } = look.tag;
     let Some(latest) = places.iter().find(|p| p.gone.is_none()).or(places.first()) else {
-        page.caution(Tone::Warn, format!("This device knows nothing of this tag. {}", held::NO_CLEARANCE));
+        page.caution(
+            Tone::Warn,
+            format!("This device knows nothing of this tag. {}", text::in_terms(held::NO_CLEARANCE)),
+        );
         as_known(&mut page, look);
         page.main("Scan another tag", "scan");
         return page;
@@ -78,7 +81,7 @@ pub fn view(look: &Look, tag: TagId) -> Page {
     if on == 0 {
         page.caution(
             Tone::Warn,
-            format!("This device knows of no lock on this point, for any job. {}", held::NO_CLEARANCE),
+            format!("This device knows of no lock on this point, for any job. {}", text::in_terms(held::NO_CLEARANCE)),
         );
     }
     pictures(&mut page, look, jobs, points);

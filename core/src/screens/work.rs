@@ -89,20 +89,31 @@ fn earths(page: &mut Page, look: &Look, job: &Job) {
     if job.earths.is_empty() && !proved {
         return;
     }
-    page.heading("Temporary earths");
+    page.heading(text::in_terms("Temporary earths"));
     earths_in(page, look, job);
     if proved {
-        page.entry("earth", "Number on the earth", "", look.draft("earth"));
-        page.entry("earth-at", "Where it is fitted", "Earth end first on, last off", look.draft("earth-at"));
-        page.button("This earth is in", "earth-in");
+        page.entry("earth", &text::in_terms("Number on the earth"), "", look.draft("earth"));
+        page.entry(
+            "earth-at",
+            "Where it is fitted",
+            &text::in_terms("Earth end first on, last off"),
+            look.draft("earth-at"),
+        );
+        page.button(text::in_terms("This earth is in"), "earth-in");
     }
 }
 
 /// Each earth that is in, with the button that takes it off the list.
 pub(super) fn earths_in(page: &mut Page, look: &Look, job: &Job) {
     for earth in job.earths_in() {
-        page.fact(format!("Earth {}", earth.label), format!("{} ({})", earth.at, look.by(&earth.stamp)));
-        page.button(format!("Earth {} is off", earth.label), format!("earth-off {}", earth.stamp.id));
+        page.fact(
+            format!("{} {}", text::in_terms("Earth"), earth.label),
+            format!("{} ({})", earth.at, look.by(&earth.stamp)),
+        );
+        page.button(
+            format!("{} {} is off", text::in_terms("Earth"), earth.label),
+            format!("earth-off {}", earth.stamp.id),
+        );
     }
 }
 
@@ -128,7 +139,9 @@ pub fn change(look: &Look, job: &Job) -> Page {
     let mut page = Page::new("Something has changed");
     page.caution(
         Tone::Forbid,
-        "Stop work first and get everybody clear. From the moment of the change, treat as live until it is proved dead again.",
+        text::in_terms(
+            "Stop work first and get everybody clear. From the moment of the change, treat as live until it is proved dead again.",
+        ),
     );
 
     page.heading("Another source was found");
@@ -179,8 +192,10 @@ pub fn change(look: &Look, job: &Job) -> Page {
 
     page.heading("A person leaves or joins");
     page.para(format!(
-        "Who leaves takes their own lock off first. {ENDS} Who joins fits their own lock at every point before they work. If \
-         in doubt, prove dead again before they begin."
+        "Who leaves takes their own lock off first. {ENDS} {}",
+        text::in_terms(
+            "Who joins fits their own lock at every point before they work. If in doubt, prove dead again before they begin."
+        )
     ));
     page.button("People on the job", go(Route::Step(job.id(), Step::People)));
 
@@ -253,12 +268,12 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         }
         "stop" => {
             act.keep(Some(job), Fact::WorkStopped {})?;
-            act.say = Some("Work is stopped. Treat as live until it is proved dead again.".into());
+            act.say = Some(text::in_terms("Work is stopped. Treat as live until it is proved dead again."));
         }
         "leave" => {
             let why = act.need("why", AskJob::LeftWhy)?;
             act.keep(Some(job), Fact::WorkLeft { why })?;
-            act.say = Some("Kept. The proof has ended: prove dead again when you come back.".into());
+            act.say = Some(text::in_terms("Kept. The proof has ended: prove dead again when you come back."));
         }
         "source" => {
             let kind = picked(act, "source-kind", AskJob::SourceKind)?;
@@ -348,8 +363,8 @@ fn proved(look: &Look, job: &Job, page: &mut Page) {
 
 fn working(look: &Look, page: &mut Page) {
     page.heading("When the work is finished");
-    let hint = "Counted people and tools, looked into the panel, earths off.";
-    let label = "How you saw that people, tools and earths are clear";
+    let hint = &text::in_terms("Counted people and tools, looked into the panel, earths off.");
+    let label = &text::in_terms("How you saw that people, tools and earths are clear");
     page.field("clear", label, hint, look.draft("clear"), EntryKind::Long, 500);
     page.main("Work is finished", "finish");
 
@@ -384,13 +399,14 @@ fn take_shift(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     keep_as(act, job, to, Fact::ShiftTaken { offer, mark })?;
     act.say = Some(format!(
         "Kept. {name} answers for the isolation and has this device. Hand it to {from}, who takes their own locks off and leaves the job under People. \
-         Then prove dead again."
+         {}",
+        text::in_terms("Then prove dead again.")
     ));
     act.go = Some(Route::Locks(job));
     Ok(())
 }
 
 fn voided(act: &mut Act, job: EntryId) {
-    act.say = Some("Kept. The proof has ended: treat as live until it is proved dead again.".into());
+    act.say = Some(text::in_terms("Kept. The proof has ended: treat as live until it is proved dead again."));
     act.go = Some(Route::Job(job));
 }

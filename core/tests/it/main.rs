@@ -35,5 +35,6 @@ mod supply;
 mod systems;
 mod tag;
 mod tags;
+mod terms;
 mod text;
 mod truth;

@@ -4,7 +4,8 @@ use std::path::Path;
 
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{RuleSet, System};
-use stillbar_core::text;
+use stillbar_core::text::terms::Speaking;
+use stillbar_core::text::{self, in_terms};
 
 const PAGE: &str = "docs/rule-sets.md";
 
@@ -33,12 +34,20 @@ fn page() -> String {
             ("Colours, never a role", told.colours),
             ("Instrument", told.instruments),
             ("Lock of somebody absent", told.removal),
+            ("Re-test after a break", "after every absence: no rule set was found that names minutes".to_owned()),
+            ("Words of the trade", in_words(rules)),
             ("How sure", told.sure),
         ] {
             page += &format!("| {what} | {says} |\n");
         }
     }
     page
+}
+
+/// Some of what is called otherwise under these rules.
+fn in_words(rules: RuleSet) -> String {
+    let _speaking = Speaking::of(Some(rules));
+    ["earth", "isolator", "caution sign", "locked off", "prove dead", "dead test", "RCD"].map(in_terms).join(", ")
 }
 
 #[test]

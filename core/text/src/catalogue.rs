@@ -9,6 +9,8 @@ use std::sync::LazyLock;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 
+use super::terms::{Terms, reworded};
+
 /// Every message, in English.
 const ENGLISH: &str = concat!(
     include_str!("en/ask.ftl"),
@@ -50,15 +52,19 @@ const ENGLISH: &str = concat!(
 static PLACES: [(usize, usize); COUNT] = places();
 const COUNT: usize = count();
 
-static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {
+static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(ENGLISH.to_owned()));
+/// The same in the words of North America, made only where somebody works by its rules.
+static AMERICAN: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(reworded(ENGLISH)));
+
+fn bundle(catalogue: String) -> FluentBundle<FluentResource> {
     let mut bundle = FluentBundle::new_concurrent("en".parse().into_iter().collect());
     // Nothing here is written from right to left yet; marks around every value would show up in what is exported.
     bundle.set_use_isolating(false);
-    let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(whole, _)| whole);
+    let resource = FluentResource::try_new(catalogue).unwrap_or_else(|(whole, _)| whole);
     // What stands twice is refused; a test finds it.
     let _ = bundle.add_resource(resource);
     bundle
-});
+}
 
 thread_local! {
     static DISTORTED: Cell<bool> = const { Cell::new(false) };
@@ -69,9 +75,13 @@ pub(super) fn format<const N: usize>(id: &str, values: [(&'static str, FluentVal
     if DISTORTED.get() {
         return distort(id, &values);
     }
-    let Some(pattern) = BUNDLE.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
+    let bundle: &FluentBundle<FluentResource> = match Terms::now() {
+        Terms::British => &BUNDLE,
+        Terms::American => &AMERICAN,
+    };
+    let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
     let args = FluentArgs::from_iter(values);
-    BUNDLE.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
+    bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
 }
 
 fn distort(id: &str, values: &[(&'static str, FluentValue<'_>)]) -> String {
@@ -105,6 +115,24 @@ impl Drop for Distorted {
     fn drop(&mut self) {
         DISTORTED.set(self.0);
     }
+}
+
+/// Every message as it is written, id and source, in both words.
+#[doc(hidden)]
+pub fn catalogues() -> (Vec<(String, String)>, Vec<(String, String)>) {
+    let other = reworded(ENGLISH);
+    let messages = |text: &str| {
+        let begins = |line: &str| line.starts_with(|c: char| c.is_ascii_lowercase());
+        let mut all: Vec<(String, String)> = Vec::new();
+        for line in text.lines().filter(|line| !line.starts_with('#')) {
+            match line.split_once('=').filter(|_| begins(line)) {
+                Some((id, said)) => all.push((id.trim().to_owned(), said.to_owned())),
+                None => all.iter_mut().next_back().into_iter().for_each(|(_, said)| *said = format!("{said}\n{line}")),
+            }
+        }
+        all
+    };
+    (messages(ENGLISH), messages(&other))
 }
 
 /// Says a message of the catalogue: `say!("lock-off-already")`, `say!("point-not-open", at = label)`.

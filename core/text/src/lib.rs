@@ -23,6 +23,7 @@ mod rule_sets;
 mod standing;
 mod steps;
 mod supply;
+pub mod terms;
 pub mod times;
 mod void;
 mod words;
@@ -35,7 +36,7 @@ pub use asked::{answer_to, answer_words, asked_of, given, question, save_answer,
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};
 #[doc(hidden)]
-pub use catalogue::Distorted;
+pub use catalogue::{Distorted, catalogues};
 pub use company::{company_error, company_file, company_ppe, company_rules, company_version, company_wrong, ring};
 pub use conditions::unmet;
 pub use dead_test::{ToldDcTest, ToldPlan, ToldReference, ToldTest, ToldWait, if_dead, if_live, plan, terminals};
@@ -53,6 +54,7 @@ pub use supply::{
     answer, caution, check, doubt, left_joined, network_fault, other_sources, path, proposal, proposals, stays_open,
     touched, uncut, worth,
 };
+pub use terms::in_terms;
 pub use void::{ended, trouble, void};
 pub use words::{
     capital, earth, earthing, fault, goes_through, instrument, job_title, limit, limit_set, link_kind, met_at,

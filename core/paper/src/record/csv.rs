@@ -24,6 +24,7 @@ const HEAD: [&str; 14] = [
 /// Readings and time line. Line ends are CRLF, the first line names the columns, and a cell that a spreadsheet would take for a formula has an
 /// apostrophe before it.
 pub fn csv(report: &Report) -> Result<String, WriteError> {
+    let _speaking = report.speaking();
     let mut out = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(Vec::new());
     out.write_record(HEAD)?;
     for r in &report.readings {

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use stillbar_text::terms::Speaking;
 use stillbar_values::Tone;
 
 use super::claim::Claim;
@@ -87,6 +88,13 @@ pub struct Report {
     pub devices: Vec<Device>,
     /// SHA-256 over the devices and their last entries: names this state of the job.
     pub head: String,
+}
+
+impl Report {
+    /// In the words of the rules that the job was done by, while what is given lives.
+    pub(super) fn speaking(&self) -> Speaking {
+        Speaking::of(serde_json::from_value(self.rules.code().clone()).unwrap_or_default())
+    }
 }
 
 /// What stands proved.

@@ -38,7 +38,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> ReportRun {
         let says = format!("Does not count: the indicator failed its proof at {when}. Treat as live.");
         Claim::of(json!({ "indicator-failed": failed.stamp.id.to_string() }), says)
     } else if run.reference().is_some_and(|e| !e.holds) {
-        Claim::of("not-earth", "Does not count: the protective conductor is not earth. Treat as live.")
+        Claim::of("not-earth", text::in_terms("Does not count: the protective conductor is not earth. Treat as live."))
     } else if !lit.is_empty() {
         let pairs: Vec<String> =
             lit.iter().take(6).map(|t| format!("{} – {} {}", t.first, t.then, text::reading(t.reading))).collect();
@@ -74,7 +74,7 @@ fn of_run(teller: &Teller, number: usize, run: &prove::Run) -> ReportRun {
         on: run.on().map_or_else(|| Claim::named(None, ""), on),
         before: when(&run.before),
         reference: reference.map(|e| {
-            let shown = if e.holds { "shown to be earth" } else { "not earth" };
+            let shown = text::in_terms(if e.holds { "shown to be earth" } else { "not earth" });
             Claim::of(
                 json!({ "holds": e.holds, "way": e.way, "how": e.how }),
                 format!("{shown}: {}", text::earth(e.way, &e.how)),
@@ -117,7 +117,7 @@ pub(super) fn readings(teller: &Teller) -> Vec<ReportReading> {
         all.push(ReportReading {
             number: all.len() + 1,
             run,
-            kind: Claim::of(kind.0, kind.1),
+            kind: Claim::of(kind.0, text::in_terms(kind.1)),
             first,
             then,
             reading: Claim::of(reading, text::reading(*reading)),

@@ -24,7 +24,7 @@ const WAYS: [(EarthProof, &str); 3] = [
 /// Proving the reference.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if let Some(earth) = job.run().and_then(|r| r.reference()) {
-        let word = if earth.holds { "Shown to be earth" } else { "Not earth" };
+        let word = text::in_terms(if earth.holds { "Shown to be earth" } else { "Not earth" });
         page.fact(word, format!("{} ({})", text::earth(earth.way, &earth.how), look.by(&earth.stamp)));
     }
     if job.run().is_some_and(|r| r.reference_holds()) {
@@ -34,21 +34,23 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     lacking(page, look, job, Step::ProveReference);
     page.caution(
         Tone::Warn,
-        "If the protective conductor is broken, a live board can read nothing on every pair. Zero between all conductors shows one \
-         potential, not that it is earth.",
+        text::in_terms(
+            "If the protective conductor is broken, a live board can read nothing on every pair. Zero between all conductors shows one \
+             potential, not that it is earth.",
+        ),
     );
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = job.live_line_shows_earth();
     if let (true, Some((least, most))) = (earthed, job.supply().to_earth()) {
         let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
-        page.fact("A live line shows to earth", format!("About {least}{} V", volts(most)));
+        page.fact(text::in_terms("A live line shows to earth"), format!("About {least}{} V", volts(most)));
     }
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
-    let ways = ways.map(|(way, label)| (word_of(way), (*label).to_owned())).collect();
+    let ways = ways.map(|(way, label)| (word_of(way), text::in_terms(label))).collect();
     page.choice("way", "How it was shown", ways, look.draft("way"));
     page.entry("how", "Where, or another way", "Which live line or which terminal", look.draft("how"));
-    page.toned("It is not earth", "reference fails", Tone::Forbid);
-    page.main("The reference is earth", "reference holds");
+    page.toned(text::in_terms("It is not earth"), "reference fails", Tone::Forbid);
+    page.main(text::in_terms("The reference is earth"), "reference holds");
 }
 
 /// Reading direct voltage.
@@ -117,8 +119,9 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "fails" => {
             act.keep(Some(job), Fact::ReferenceProved { run, way, how, holds: false })?;
             act.alarm = true;
-            act.say =
-                Some("The reference is not earth. Treat as live, and find the break before any other test.".into());
+            act.say = Some(text::in_terms(
+                "The reference is not earth. Treat as live, and find the break before any other test.",
+            ));
             Ok(())
         }
         _ => Err(UNKNOWN.into()),

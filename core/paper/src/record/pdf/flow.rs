@@ -86,7 +86,7 @@ pub(super) enum FlowInside {
 }
 
 /// A column of a table: its head, and its share of the width in millimetres.
-pub(super) type Column = (&'static str, f32);
+pub(super) type Column<'a> = (&'a str, f32);
 
 /// A document under way.
 pub(super) struct PageFlow {

@@ -34,6 +34,7 @@ pub(super) fn write(
     report: &Report,
     photos: &BTreeMap<String, Vec<u8>>,
 ) -> Result<Vec<u8>, WriteError> {
+    let _speaking = report.speaking();
     let mut flow = PageFlow::new()?;
     pages::lay_out(&mut flow, file, report, photos);
     let configuration = ConfigurationBuilder::new().with_archival_validator(Archival::A3_A).finish();

@@ -12,6 +12,7 @@ use crate::record::claim::Claim;
 use crate::record::file::RecordFile;
 use crate::record::report::{Report, ReportLock, ReportPhoto, When};
 use crate::record::tell_proof::SUPPLY_BACK;
+use stillbar_text::in_terms;
 
 /// Most points of a drawn signature; a shell draws fewer.
 const MAX_POINTS: usize = 5_000;
@@ -207,7 +208,8 @@ fn looked(flow: &mut PageFlow, report: &Report) {
         .map(|e| vec![format!("{}: {}", e.label, e.at), by(&e.fitted), maybe(e.off.as_ref(), "STILL IN")])
         .collect();
     if !earths.is_empty() {
-        flow.table(&[("Temporary earths", 84.0), ("In", 44.0), ("Off", 44.0)], &earths);
+        let title = in_terms("Temporary earths");
+        flow.table(&[(&title, 84.0), ("In", 44.0), ("Off", 44.0)], &earths);
     }
     if !others.is_empty() {
         flow.table(&[("Barriers and covers", 84.0), ("Placed, or off", 44.0), ("Back", 44.0)], &others);

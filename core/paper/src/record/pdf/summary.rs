@@ -7,6 +7,7 @@ use crate::record::file::RecordFile;
 use crate::record::report::Report;
 use crate::record::tell_proof::SUPPLY_BACK;
 use stillbar_media::tag::Symbol;
+use stillbar_text::in_terms;
 use stillbar_values::Tone;
 
 /// What the symbol begins with; the head follows.
@@ -86,7 +87,11 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
             ("Locks", format!("{locks}, of which {on} on at the last entry")),
             (
                 "Readings",
-                format!("{} in the dead test and after, {indications} with an indication", report.readings.len()),
+                format!(
+                    "{} {}, {indications} with an indication",
+                    report.readings.len(),
+                    in_terms("in the dead test and after")
+                ),
             ),
             ("Photos", report.photos.len().to_string()),
             ("Entries", format!("{}, by {}", report.time_line.len(), devices(report.devices.len()))),
@@ -112,7 +117,7 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
 /// The latest run, with the instrument, and what ended it.
 fn proved(flow: &mut PageFlow, report: &Report) {
     let Some(run) = report.runs.last() else {
-        return flow.para("No dead test was begun. Treat as live.");
+        return flow.para(&in_terms("No dead test was begun. Treat as live."));
     };
     let ended = match (&run.ended, &run.ended_when) {
         (Some(why), Some(when)) => {
