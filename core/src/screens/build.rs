@@ -2,6 +2,11 @@
 
 use super::parts::*;
 
+/// An answer without a drawing.
+pub fn answer(value: impl Into<String>, label: impl Into<String>, tone: Tone) -> Opt {
+    Opt { value: value.into(), label: label.into(), tone, drawing: None }
+}
+
 /// A screen being built; the app adds route, turn, standing and notice.
 #[derive(Debug, Default)]
 pub struct Page {
@@ -67,10 +72,18 @@ impl Page {
     /// A choice of one; options are value and label.
     pub fn choice(&mut self, field: &str, label: &str, options: Vec<(String, String)>, chosen: String) -> &mut Page {
         let id = format!("choice-{field}");
-        let options = options.into_iter().map(|(value, label)| Opt { value, label, tone: Tone::Plain }).collect();
+        let options = options.into_iter().map(|(value, label)| answer(value, label, Tone::Plain)).collect();
         let chosen = if chosen.is_empty() { vec![] } else { vec![chosen] };
         let (field, label) = (field.into(), label.into());
         self.push(Block::Choice { id, choice: Choice { field, label, options, chosen, many: false } })
+    }
+
+    /// Puts a drawing into each button of the choice that was added last, where `of` has one for its value.
+    pub fn drawn(&mut self, of: impl Fn(&str) -> Option<Drawing>) -> &mut Page {
+        if let Some(Block::Choice { choice, .. }) = self.blocks.last_mut() {
+            choice.options.iter_mut().for_each(|option| option.drawing = of(&option.value));
+        }
+        self
     }
 
     /// A choice of several.

@@ -128,7 +128,7 @@ pub enum StepState {
 }
 
 /// A choice among a few.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(uniffi::Record))]
 pub struct Choice {
     /// The name under which the value is sent.
@@ -144,7 +144,7 @@ pub struct Choice {
 }
 
 /// One answer.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(uniffi::Record))]
 pub struct Opt {
     /// What is sent.
@@ -153,6 +153,11 @@ pub struct Opt {
     pub label: String,
     /// `Forbid` or `Warn` for an answer that stops the work.
     pub tone: Tone,
+    /// What the answer is about, drawn inside its button, above or beside the label. The label says all that is needed to choose: no screen
+    /// reader reads the drawing.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "bindings", uniffi(default = None))]
+    pub drawing: Option<Drawing>,
 }
 
 /// A field to type in.
@@ -191,7 +196,7 @@ pub enum EntryKind {
 }
 
 /// Readings of one group: one row a pair, the same answers for each row.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "bindings", derive(uniffi::Record))]
 pub struct Pad {
     /// What is being read, such as "Held on N".

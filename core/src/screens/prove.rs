@@ -5,11 +5,11 @@ mod indication;
 mod reference;
 
 use super::Route;
-use super::build::Page;
+use super::build::{Page, answer};
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
 use super::job::{lacking, next};
-use super::parts::{Opt, Pad, PadRow, Tone};
+use super::parts::{Pad, PadRow, Tone};
 use crate::app::NotDone;
 use crate::job::steps::Step;
 use crate::job::{Job, Standing};
@@ -218,14 +218,13 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         }
     };
     let rows = tests.iter().map(row).collect();
-    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
     page.pad(Pad {
         label: format!("Group {group} of {groups}: hold {held}, move the other probe, take it off first each time"),
         rows,
         options: vec![
-            option("none", "None", Tone::Plain),
-            option("continuity", "Continuity", Tone::Plain),
-            option("lit", "Lit", Tone::Forbid),
+            answer("none", "None", Tone::Plain),
+            answer("continuity", "Continuity", Tone::Plain),
+            answer("lit", "Lit", Tone::Forbid),
         ],
         volts: true,
     });

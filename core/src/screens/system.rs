@@ -2,12 +2,12 @@
 
 use super::build::Page;
 use super::context::{Act, Look};
-use super::home::{options, picked};
+use super::home::{options, picked, read_word};
 use super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Conductor, Earthing, RuleSet, System, parse_conductors, parse_volts};
+use crate::prove::{Conductor, Earthing, RuleSet, Supply, System, parse_conductors, parse_volts};
 use crate::text::{self, AskFirst, AskJob};
 
 /// What is picked of a system.
@@ -20,6 +20,9 @@ pub(super) struct PickedSystem {
 
 /// Where conductors of one's own are typed.
 const OWN: &str = "own";
+
+/// How the sources of the drawings are earthed: at the point that their names say. Another way is picked below, and drawn nowhere.
+const USUALLY_EARTHED: Earthing = Earthing::TnS;
 
 /// The conductors of a set as they are typed.
 fn typed(own: &[Conductor]) -> String {
@@ -37,13 +40,20 @@ fn typed(own: &[Conductor]) -> String {
 pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let word = |system: System| super::home::word_of(&system);
     let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
-    let picked = RuleSet::ALL.into_iter().find(|rules| super::home::word_of(rules) == look.draft("rules"));
-    let at_site = || picked.or_else(|| look.world.rules_at(&look.draft("site")));
-    let rules = job.map_or_else(at_site, |job| job.rule_set).unwrap_or(RuleSet::Own);
+    // On a new job the rules that are picked above count, also before the job is opened.
+    let above = || read_word::<RuleSet>(&look.draft("rules")).or_else(|| look.world.rules_at(&look.draft("site")));
+    let rules = job.map_or_else(above, |job| job.rule_set).unwrap_or(RuleSet::Own);
+    let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
+    page.para(text::drawings_of_systems());
     page.choice("system", "Conductors at the point of work", options(&rules.systems(), text::system), system.clone());
+    page.drawn(|value| {
+        let system = read_word::<System>(value)?;
+        let nominal = rules.usual_volts(system).unwrap_or(0).saturating_mul(1000);
+        let own = if system == System::Own { parse_conductors(&own).unwrap_or_default() } else { vec![] };
+        Some(text::source(&Supply { own, ..Supply::of(system, nominal) }, USUALLY_EARTHED))
+    });
     if system == word(System::Own) {
         let hint = "L1, L2, N1=neutral, PE. Of another supply: S+=dc-plus@String A";
-        let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
         page.entry(OWN, "Your conductors, with commas", hint, own);
     }
     let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));

@@ -10,8 +10,10 @@ use stillbar_rules::point::LockRow;
 use stillbar_rules::point::{Lock, PointKind};
 use stillbar_rules::prove::judge::energised::{Rotation, Tolerance};
 use stillbar_rules::prove::limit::LimitError;
-use stillbar_rules::prove::{Earthing, Met, Order, Reading, Supply, System, volts};
+use stillbar_rules::prove::{DrawnVolts, Earthing, Met, Order, Reading, Supply, System, volts};
 use stillbar_rules::supply::{LinkKind, Position, SourceSort};
+use stillbar_values::drawing::Drawing;
+use stillbar_values::figures::named;
 
 /// What a lock is on.
 pub fn place(job: &Job, on: On) -> String {
@@ -120,6 +122,31 @@ pub fn named_by(system: System) -> String {
         System::SiteTransformer | System::DcTwoWire | System::DcThreeWire => say!("named-by-poles"),
         System::Own => say!("named-by-highest"),
     }
+}
+
+/// Draws a supply that is earthed in this way: its source, its terminals, and what two of them show to each other.
+pub fn source(supply: &Supply, earthing: Earthing) -> Drawing {
+    stillbar_rules::prove::source(supply, earthing, |live| match live {
+        DrawnVolts::About(mv) => vec![drawn_volts(mv)],
+        DrawnVolts::UpTo(mv) => vec![say!("drawn-from-nothing"), drawn_volts(mv)],
+        DrawnVolts::Either(lower, higher) => vec![say!("drawn-either", lower = drawn(lower)), drawn_volts(higher)],
+    })
+}
+
+fn drawn_volts(mv: u32) -> String {
+    say!("drawn-volts", volts = drawn(mv))
+}
+
+/// A figure for a drawing, by the name it goes by: below 100 V to a tenth, for 63.5 V is a name; else whole.
+fn drawn(mv: u32) -> String {
+    let mv = named(mv);
+    let step = if mv < 99_950 { 100 } else { 1000 };
+    volts(mv.saturating_add(step / 2) / step * step)
+}
+
+/// What is said above the drawings of systems.
+pub fn drawings_of_systems() -> String {
+    say!("drawings-of-systems")
 }
 
 /// How an installation is earthed: the standard's letters, or that it is not known.

@@ -103,6 +103,16 @@ pub fn of_number(volts: f64) -> Option<(u32, bool)> {
     millivolts(whole, part)
 }
 
+/// Voltages between lines that go by a rounder name than the star voltage times the square root of three, in volts: IEC 60038 (400, 690),
+/// ANSI C84.1 and CSA C235 (208, 480, 600), the latter from memory.
+const NAMED: [u32; 5] = [208, 400, 480, 600, 690];
+
+/// What a voltage is called: 398.4 V are 400 V. Within half a percent of a published name it is that name, and else itself.
+pub fn named(mv: u32) -> u32 {
+    let near = |name: &u32| mv.abs_diff(*name) <= name / 200;
+    NAMED.map(|volts| volts * 1000).into_iter().find(near).unwrap_or(mv)
+}
+
 /// Millivolts as volts, without trailing zeros.
 pub fn volts(mv: u32) -> String {
     let text = format!("{}.{:03}", mv / 1000, mv % 1000);

@@ -167,4 +167,10 @@ impl RuleSet {
         let of = self.figures().nominal.iter().filter(|(named, _)| *named == system);
         of.map(|(_, volts)| figures::volts(volts * 1000)).collect()
     }
+
+    /// The voltage that a system is named by most often there, in volts, or else anywhere.
+    pub fn usual_volts(self, system: System) -> Option<u32> {
+        let here = self.figures().nominal.iter().find(|(named, _)| *named == system);
+        here.map(|(_, volts)| *volts).or_else(|| system.usual_volts())
+    }
 }

@@ -153,8 +153,9 @@ impl Supply {
         self.lines().into_iter().filter_map(|line| self.spot(&line)).map(|(x, y)| x.hypot(y))
     }
 
-    /// Where a conductor stands.
-    fn spot(&self, name: &str) -> Option<Phasor> {
+    /// Where a conductor stands about the point that is neutral or earth, in units of the nominal voltage: how far two are apart is what they
+    /// show to each other. What of an unmarked line nobody has shown is taken as one of the ways it may be. `None`: it is not in the table.
+    pub fn spot(&self, name: &str) -> Option<(f64, f64)> {
         let third = |k: usize, size: f64| {
             let angle = -2.0 * std::f64::consts::FRAC_PI_3 * k as f64;
             (size * angle.cos(), size * angle.sin())

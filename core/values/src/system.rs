@@ -74,6 +74,22 @@ impl System {
         System::DcThreeWire,
         System::Own,
     ];
+
+    /// The voltage that it is named by most often, in volts, for where no rule set has one. Sources as in [`crate::Supply`]; 48 V and 220 V
+    /// of direct voltage are common practice, no source. Nobody knows one of a set of one's own.
+    pub fn usual_volts(self) -> Option<u32> {
+        match self {
+            System::OnePhase | System::ThreePhaseNeutral | System::Pen | System::TwoLines => Some(230),
+            System::ThreeWire => Some(400),
+            System::SiteTransformer | System::SiteTransformerThree => Some(110),
+            System::SplitPhase => Some(120),
+            System::HighLeg => Some(240),
+            System::CornerGrounded => Some(480),
+            System::DcTwoWire => Some(48),
+            System::DcThreeWire => Some(220),
+            System::Own => None,
+        }
+    }
 }
 
 impl Earthing {

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use stillbar_core::parts::{Choice, Entry, EntryKind, Opt, Pad, PadRow};
 
+use super::drawing::picture;
 use super::{described, sign, tone};
 
 pub fn choice(id: &str, choice: &Choice) -> Markup {
@@ -10,7 +11,7 @@ pub fn choice(id: &str, choice: &Choice) -> Markup {
     html! {
         fieldset #(id) .choice {
             legend { (choice.label) }
-            div .tiles.stacked {
+            div .tiles.stacked.pictured[choice.options.iter().any(|o| o.drawing.is_some())] {
                 @for (i, option) in choice.options.iter().enumerate() {
                     (tile(&format!("{id}:{i}"), kind, &choice.field, option, choice.chosen.contains(&option.value)))
                 }
@@ -24,6 +25,7 @@ fn tile(id: &str, kind: &str, field: &str, option: &Opt, chosen: bool) -> Markup
     html! {
         label .tile.(tone(option.tone)) for=(id) {
             input #(id) type=(kind) name=(field) value=(option.value) data-field=(field) checked[chosen];
+            @if let Some(drawn) = &option.drawing { (picture(drawn)) }
             span .mark aria-hidden="true" {}
             span .name { (sign::of_button(option.tone)) (option.label) }
         }

@@ -7,6 +7,15 @@ use stillbar_core::svg::{length, shapes};
 /// Wider than this a drawing's letters are too small to read on a phone: it can be made larger, and moved about.
 const WIDE: f32 = 400.0;
 
+/// A drawing inside a button, whose label says what is to be read.
+pub fn picture(drawn: &Drawing) -> Markup {
+    html! {
+        span .picture aria-hidden="true" {
+            svg viewBox={ "0 0 " (length(drawn.width)) " " (length(drawn.height)) } { (PreEscaped(shapes(drawn))) }
+        }
+    }
+}
+
 /// A drawing on a page; `label` says what it shows.
 pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
     let (w, h) = (length(drawn.width), length(drawn.height));

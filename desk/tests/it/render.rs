@@ -78,7 +78,12 @@ fn no_id_is_there_twice_and_every_reference_has_its_target() {
 fn nothing_given_becomes_markup() {
     const EVIL: &str = "\"><script>alert('x')</script>&";
     let text = || EVIL.to_owned();
-    let opt = Opt { value: text(), label: text(), tone: Tone::Plain };
+    let small = Drawing {
+        width: 9.0,
+        height: 9.0,
+        shapes: vec![Shape::Text { x: 0.0, y: 0.0, size: 9.0, text: text(), ink: Ink::Ink }],
+    };
+    let opt = Opt { value: text(), label: text(), tone: Tone::Plain, drawing: Some(small) };
     let choice = Choice { field: text(), label: text(), options: vec![opt.clone()], chosen: vec![text()], many: true };
     let entry = |kind| Entry { field: text(), label: text(), hint: text(), value: text(), kind, limit: 9 };
     let row = PadRow { field: text(), label: text(), hint: text(), chosen: text() };

@@ -1,6 +1,7 @@
 //! Screens that hold every kind of part in every state. Their words are for looking at; the core's are elsewhere.
 
 use stillbar_core::parts::*;
+use stillbar_core::screens::build::answer;
 
 use crate::proving::{readings, volts};
 
@@ -32,7 +33,7 @@ pub fn screen(route: &str, title: &str, blocks: Vec<Block>) -> Screen {
 
 /// Answers that are their own values, in lower case.
 pub fn options(list: &[(&str, Tone)]) -> Vec<Opt> {
-    list.iter().map(|(label, tone)| Opt { value: label.to_lowercase(), label: (*label).into(), tone: *tone }).collect()
+    list.iter().map(|(label, tone)| answer(label.to_lowercase(), *label, *tone)).collect()
 }
 
 fn step(number: &str, title: &str, state: StepState, word: &str, lines: &[&str]) -> Block {

@@ -98,19 +98,31 @@ private struct TilesView: View {
     let tiles: Tiles
     let form: StillbarKit.Form
     @ScaledMetric private var least = 120.0
+    @Environment(\.dynamicTypeSize) private var letters
+
+    /// Two drawings side by side can be compared; beside large letters there is room for one.
+    private var columns: [GridItem] {
+        if !tiles.pictured { return [GridItem(.adaptive(minimum: least))] }
+        return Array(repeating: GridItem(.flexible()), count: letters.isAccessibilitySize ? 1 : 2)
+    }
 
     var body: some View {
-        LazyVGrid(columns: [GridItem(.adaptive(minimum: least))], spacing: 8) {
+        LazyVGrid(columns: columns, spacing: 8) {
             ForEach(tiles.options) { tile in
                 let chosen = form.isChosen(tile, of: tiles)
                 Button { form.tap(tile, of: tiles) } label: {
-                    HStack {
-                        Image(systemName: tiles.many ? (chosen ? "square.inset.filled" : "square") : (chosen ? "circle.inset.filled" : "circle"))
-                        Text(tile.label).frame(maxWidth: .infinity, alignment: .leading)
+                    VStack(spacing: 8) {
+                        if let sketch = tile.sketch {
+                            SketchView(sketch: sketch).frame(maxWidth: 220).accessibilityHidden(true)
+                        }
+                        HStack {
+                            Image(systemName: tiles.many ? (chosen ? "square.inset.filled" : "square") : (chosen ? "circle.inset.filled" : "circle"))
+                            Text(tile.label).frame(maxWidth: .infinity, alignment: .leading)
+                        }
+                        .foregroundStyle(Color(tile.look.ink))
                     }
-                    .foregroundStyle(Color(tile.look.ink))
                     .padding(10)
-                    .frame(maxWidth: .infinity, minHeight: target)
+                    .frame(maxWidth: .infinity, minHeight: target, maxHeight: tiles.pictured ? .infinity : nil, alignment: .top)
                     .framed(fill: tile.look.fill, rim: chosen ? tile.look.rim : .line, thick: chosen ? tile.look.thick : 2)
                     .contentShape(Rectangle())
                 }

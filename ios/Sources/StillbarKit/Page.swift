@@ -104,17 +104,23 @@ public struct Tiles: Equatable, Sendable {
         /// What VoiceOver says: the question as well.
         public let said: String
         public let look: Look
+        /// What the answer is about, above its words, which say the same.
+        public let sketch: Sketch?
     }
     public let field: String
     public let asked: String
     public let options: [Tile]
     public let many: Bool
+    /// Whether answers have drawings: then at most two stand side by side.
+    public var pictured: Bool { options.contains { $0.sketch != nil } }
 
     init(_ id: String, _ field: String, asked: String, _ options: [Opt], many: Bool) {
         self.field = field
         self.asked = asked
         self.options = options.enumerated().map { at, option in
-            Tile(id: "\(id):\(at)", value: option.value, label: option.label, said: "\(asked): \(option.label)", look: .tile(option.tone))
+            Tile(
+                id: "\(id):\(at)", value: option.value, label: option.label, said: "\(asked): \(option.label)", look: .tile(option.tone),
+                sketch: option.drawing.map { Sketch($0) })
         }
         self.many = many
     }

@@ -139,6 +139,17 @@ import Testing
         #expect(strokes[8].figure == .text("L1", .init(9, 9), size: 12))
     }
 
+    /// The words of an answer stay what VoiceOver says; one without a drawing has no room for one.
+    @Test func anAnswerHasItsDrawing() throws {
+        let drawing = Drawing(width: 160, height: 110, shapes: [.text(x: 9, y: 9, size: 12, text: "400 V", ink: .ink)])
+        let drawn = Opt(value: "pen", label: "With PEN", tone: .plain, drawing: drawing)
+        let choice = { (options: [Opt]) in Choice(field: "c", label: "Which", options: options, chosen: [], many: false) }
+        guard case .tiles(let tiles) = Page(screen(.choice(id: "c", choice: choice([drawn, PageTests.none])))).parts[1].kind else { throw Failed("no tiles") }
+        #expect(tiles.options.map(\.sketch) == [Sketch(drawing), nil] && tiles.options[0].said == "Which: With PEN" && tiles.pictured)
+        guard case .tiles(let plain) = Page(screen(.choice(id: "c", choice: choice([PageTests.none])))).parts[1].kind else { throw Failed("no tiles") }
+        #expect(!plain.pictured)
+    }
+
     @Test func aWideDrawingIsMadeLargerInSteps() {
         #expect(!Sketch(Drawing(width: 400, height: 9, shapes: [])).isWide && Sketch(Drawing(width: 401, height: 9, shapes: [])).isWide)
         let steps = [true, true, true, false, false, false, false].reduce(into: [1.0]) { $0.append(Sketch.step($0.last!, larger: $1)) }

@@ -5,8 +5,8 @@ use super::age::{Moment, shortest};
 use crate::journal::fact::{EarthProof, SourceKind};
 use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
-    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, Reading, ReferenceProof, Role, Run, Stored,
-    System, Taken,
+    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, Nominal, Reading, ReferenceProof, Role, Run,
+    Stored, Taken,
 };
 
 impl Job {
@@ -78,21 +78,7 @@ impl Job {
         let limits = self.limits();
         (case.earthing, case.order) = (self.earthing, self.order);
         (case.dead_limit_mv, case.dead_limit_dc_mv) = (limits.ac_mv, limits.dc_mv);
-        let (nominal, named) = (&mut case.nominal, Some(self.nominal));
-        match self.system {
-            System::OnePhase | System::ThreePhaseNeutral | System::Pen => nominal.line_neutral_mv = named,
-            System::ThreeWire | System::TwoLines | System::SiteTransformerThree | System::CornerGrounded => {
-                nominal.line_line_mv = named;
-            }
-            System::SplitPhase => {
-                (nominal.line_neutral_mv, nominal.line_line_mv) = (named, Some(self.nominal.saturating_mul(2)));
-            }
-            System::SiteTransformer | System::HighLeg => {
-                (nominal.line_neutral_mv, nominal.line_line_mv) = (Some(self.nominal / 2), named);
-            }
-            System::DcTwoWire | System::DcThreeWire => nominal.dc_mv = named,
-            System::Own => (nominal.line_line_mv, nominal.dc_mv) = (named, named),
-        }
+        case.nominal = Nominal::of(&self.supply());
         case.supply = Some(self.supply());
         case.nominal.control_mv = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts).min();
         let opened = |c: &crate::prove::Conductor| match c.role {

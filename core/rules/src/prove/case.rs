@@ -13,7 +13,7 @@ use fault::CaseError;
 
 use super::conditions::known_line_proves;
 use super::limit::{ELV_DC_MV, Limits};
-use super::{Conductor, Earthing, Order, Supply};
+use super::{Conductor, Earthing, Order, Supply, System};
 
 /// The largest file, in bytes.
 pub const MAX_BYTES: usize = 1 << 20;
@@ -208,6 +208,13 @@ impl Case {
         }
     }
 
+    /// A case of this supply, of which nothing was tested.
+    pub fn of_supply(supply: Supply, earthing: Earthing) -> Case {
+        let nominal = Nominal::of(&supply);
+        let conductors = supply.conductors();
+        Case { earthing, nominal, supply: Some(supply), ..Case::of(conductors) }
+    }
+
     /// Reads a case. Bounded: 1 MiB, 64 conductors, 20,000 readings.
     pub fn from_json(text: &str) -> Result<Case, CaseError> {
         read::case(text)
@@ -292,6 +299,26 @@ impl Indicator {
 }
 
 impl Nominal {
+    /// The nominal voltages of a supply, as its system is named.
+    pub fn of(supply: &Supply) -> Nominal {
+        let (named, mut nominal) = (Some(supply.nominal), Nominal::default());
+        match supply.system {
+            System::OnePhase | System::ThreePhaseNeutral | System::Pen => nominal.line_neutral_mv = named,
+            System::ThreeWire | System::TwoLines | System::SiteTransformerThree | System::CornerGrounded => {
+                nominal.line_line_mv = named;
+            }
+            System::SplitPhase => {
+                (nominal.line_neutral_mv, nominal.line_line_mv) = (named, Some(supply.nominal.saturating_mul(2)));
+            }
+            System::SiteTransformer | System::HighLeg => {
+                (nominal.line_neutral_mv, nominal.line_line_mv) = (Some(supply.nominal / 2), named);
+            }
+            System::DcTwoWire | System::DcThreeWire => nominal.dc_mv = named,
+            System::Own => (nominal.line_line_mv, nominal.dc_mv) = (named, named),
+        }
+        nominal
+    }
+
     /// Line to neutral in millivolts: as given, or the line-to-line voltage over the square root of three.
     pub fn line_neutral(&self) -> Option<u32> {
         self.line_neutral_mv.or_else(|| self.line_line_mv.map(|mv| (f64::from(mv) / 3f64.sqrt()).round() as u32))

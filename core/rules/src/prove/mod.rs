@@ -11,6 +11,7 @@ pub mod limit;
 mod order;
 mod plan;
 mod run;
+mod source;
 mod terminals;
 
 pub use case::fault::{self, CaseError};
@@ -24,6 +25,7 @@ pub use plan::{
     fewest_moves, group, plan, plan_case,
 };
 pub use run::{Earth, Met, Proof, Run, Taken};
+pub use source::{DrawnVolts, source};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
 pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
 pub use stillbar_values::{Earthing, Live, Order, Reading, RuleSet, Supply, System};

@@ -128,6 +128,11 @@ pub(super) fn asks_for_dc(case: &Case) -> impl Fn(&Conductor, &Conductor) -> boo
     move |first, then| view.dc(first, then)
 }
 
+/// What a pair shows while it is live: what [`Test::expect_not_dead`] says, without the plan. `first`: the less dangerous one.
+pub(super) fn if_live(case: &Case, first: &Conductor, then: &Conductor) -> IfLive {
+    expect::View::of(case).not_dead(first, then)
+}
+
 /// What has to discharge: what the case names, or else whatever holds the charge of the equipment that it names.
 pub(super) fn holders(case: &Case) -> Vec<Stored> {
     proofs::holders(case)

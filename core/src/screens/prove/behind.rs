@@ -3,8 +3,9 @@
 use std::sync::{Mutex, PoisonError};
 
 use super::super::build::Page;
+use super::super::build::answer;
 use super::super::context::Look;
-use super::super::parts::{Opt, Pad, PadRow, Tone};
+use super::super::parts::{Pad, PadRow, Tone};
 use super::field_of;
 use crate::job::Job;
 use crate::prove::judge::{Cause, Judgement, judge};
@@ -72,14 +73,13 @@ pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
             field,
         }
     });
-    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
     page.pad(Pad {
         label: "Pairs not read yet".into(),
         rows: rows.collect(),
         options: vec![
-            option("none", "None", Tone::Plain),
-            option("continuity", "Continuity", Tone::Plain),
-            option("lit", "Lit", Tone::Forbid),
+            answer("none", "None", Tone::Plain),
+            answer("continuity", "Continuity", Tone::Plain),
+            answer("lit", "Lit", Tone::Forbid),
         ],
         volts: true,
     });

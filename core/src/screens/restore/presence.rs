@@ -8,11 +8,11 @@ use crate::job::{Job, SupplyFinding};
 use crate::journal::fact::{Rotation, RotationGuard, SupplyAnswer};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Reading, parse_volts};
-use crate::screens::build::Page;
+use crate::screens::build::{Page, answer};
 use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
 use crate::screens::locks::put;
-use crate::screens::parts::{Opt, Pad, PadRow, Tone};
+use crate::screens::parts::{Pad, PadRow, Tone};
 use crate::text::{self, AskFirst, AskRestore};
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
@@ -37,11 +37,10 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
         hint: format!("One probe on {first}, the other on {then}."),
         chosen: look.draft(&pair_field(first, then)),
     });
-    let option = |value: &str, label: &str, tone| Opt { value: value.into(), label: label.into(), tone };
     page.pad(Pad {
         label: "Supply present".into(),
         rows: rows.collect(),
-        options: vec![option("none", "No indication", Tone::Warn), option("lit", "Lit", Tone::Plain)],
+        options: vec![answer("none", "No indication", Tone::Warn), answer("lit", "Lit", Tone::Plain)],
         volts: true,
     });
     let present = |(a, b): &(String, String)| job.presence_of(a, b).is_some_and(|r| r.indicates(0));

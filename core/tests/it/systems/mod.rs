@@ -4,6 +4,7 @@
 mod asked;
 mod circuit;
 mod corrected;
+mod drawn;
 mod gate;
 mod live;
 mod nodal;

@@ -76,6 +76,14 @@ named-by-lines = Line to line, such as 400, 230 or 480
 named-by-poles = Pole to pole, such as 110 or 48
 named-by-highest = The highest between any two
 
+# In the drawing of a system, between two terminals: at most seven letters a line.
+drawn-volts = { $volts } V
+# The line above drawn-volts: anything up to it, or one of two.
+drawn-from-nothing = 0 to
+drawn-either = { $lower } or
+# Above these drawings.
+drawings-of-systems = The drawings show usual voltages. "?" stands for what differs from place to place.
+
 earthing-unknown = Not known
 
 reading-none = no indication

@@ -2,9 +2,12 @@ package app.stillbar
 
 import android.annotation.SuppressLint
 import android.graphics.Canvas
+import android.graphics.ColorFilter
 import android.graphics.Paint
+import android.graphics.PixelFormat
 import android.graphics.PointF
 import android.graphics.Typeface
+import android.graphics.drawable.Drawable
 import android.view.MotionEvent
 import android.view.View
 import app.stillbar.core.Drawing
@@ -45,11 +48,7 @@ class DrawnView(private val style: Style, private val drawing: Drawing) : View(s
         return true
     }
 
-    private val pen = Paint(Paint.ANTI_ALIAS_FLAG).apply {
-        strokeCap = Paint.Cap.ROUND
-        textAlign = Paint.Align.CENTER
-        typeface = Typeface.DEFAULT_BOLD
-    }
+    private val brush = Brush(style)
 
     override fun onMeasure(widthSpec: Int, heightSpec: Int) {
         val width = MeasureSpec.getSize(widthSpec)
@@ -64,6 +63,39 @@ class DrawnView(private val style: Style, private val drawing: Drawing) : View(s
         canvas.scale(zoom, zoom)
         canvas.translate((width - drawing.width * scale) / 2, 0f)
         canvas.scale(scale, scale)
+        brush.paint(canvas, drawing)
+    }
+}
+
+/** A drawing beside the words of a button, so many pixels wide; a screen reader reads the words alone. */
+class DrawnBeside(style: Style, private val drawing: Drawing, private val width: Int) : Drawable() {
+    private val brush = Brush(style)
+
+    override fun getIntrinsicWidth() = width
+    override fun getIntrinsicHeight() = (width * drawing.height / drawing.width.coerceAtLeast(1f)).roundToInt()
+    override fun setAlpha(alpha: Int) = Unit
+    override fun setColorFilter(filter: ColorFilter?) = Unit
+    @Deprecated("as Drawable has it") override fun getOpacity() = PixelFormat.TRANSLUCENT
+
+    override fun draw(canvas: Canvas) {
+        val scale = min(bounds.width() / drawing.width.coerceAtLeast(1f), bounds.height() / drawing.height.coerceAtLeast(1f))
+        canvas.save()
+        canvas.translate(bounds.left.toFloat(), bounds.top.toFloat())
+        canvas.scale(scale, scale)
+        brush.paint(canvas, drawing)
+        canvas.restore()
+    }
+}
+
+/** Paints the shapes of a drawing in its own units. */
+private class Brush(private val style: Style) {
+    private val pen = Paint(Paint.ANTI_ALIAS_FLAG).apply {
+        strokeCap = Paint.Cap.ROUND
+        textAlign = Paint.Align.CENTER
+        typeface = Typeface.DEFAULT_BOLD
+    }
+
+    fun paint(canvas: Canvas, drawing: Drawing) {
         for (shape in drawing.shapes) {
             // A dark conductor on dark paper, or the other way round, is told from it by a rim.
             if (inkOf(shape) in RIMMED) paint(canvas, shape, style.rim, 1f + drawing.width / 200f)

@@ -5,9 +5,13 @@ import android.view.View
 import android.view.ViewGroup
 import android.widget.CompoundButton
 import kotlin.math.max
+import kotlin.math.min
 
-/** Children side by side in columns of equal width, as many as their words have room in; lines begin where the script begins. */
-class Flow(context: Context, private val gap: Int, private val least: Int) : ViewGroup(context) {
+/**
+ * Children side by side in columns of equal width, as many as their words have room in and no more than `most`; lines begin where the
+ * script begins.
+ */
+class Flow(context: Context, private val gap: Int, private val least: Int, private val most: Int = Int.MAX_VALUE) : ViewGroup(context) {
     private var columns = 1
 
     /** The tiles in it that can be chosen. */
@@ -18,7 +22,7 @@ class Flow(context: Context, private val gap: Int, private val least: Int) : Vie
         val free = MeasureSpec.makeMeasureSpec(0, MeasureSpec.UNSPECIFIED)
         val shown = children()
         val widest = shown.maxOfOrNull { it.measure(free, free); it.measuredWidth } ?: 0
-        columns = ((width + gap) / (max(widest, least) + gap)).coerceIn(1, max(1, shown.size))
+        columns = ((width + gap) / (max(widest, least) + gap)).coerceIn(1, max(1, min(most, shown.size)))
         val exact = MeasureSpec.makeMeasureSpec((width - gap * (columns - 1)) / columns, MeasureSpec.EXACTLY)
         val heights = shown.chunked(columns).map { row ->
             row.forEach { it.measure(exact, free) }

@@ -152,7 +152,8 @@ class Render(private val style: Style, private val form: Form, private val host:
 
     /** Answers as tiles; one that is chosen has a thick rim and its mark filled. */
     private fun tiles(id: String, options: List<Opt>, chosen: List<String>, many: Boolean, picked: (List<String>) -> Unit): Flow {
-        val flow = Flow(context, style.dp(8), style.dp(96))
+        // Two drawings side by side can be compared; more of them are too small.
+        val flow = Flow(context, style.dp(8), style.dp(96), if (options.any { it.drawing != null }) 2 else Int.MAX_VALUE)
         val marks = LinkedHashMap<CompoundButton, Opt>()
         fun look(mark: CompoundButton, tone: Tone) {
             val rim = if (mark.isChecked) style.filled(tone)?.first ?: style.ink else style.line
@@ -167,6 +168,7 @@ class Render(private val style: Style, private val form: Form, private val host:
             mark.buttonTintList = android.content.res.ColorStateList.valueOf(style.ink)
             mark.minimumHeight = style.target
             mark.pad(style.dp(10), style.dp(8))
+            option.drawing?.let { beside(mark, DrawnBeside(style, it, style.dp(136))) }
             mark.isChecked = option.value in chosen
             look(mark, option.tone)
             mark.setOnCheckedChangeListener { _, on ->
@@ -177,6 +179,13 @@ class Render(private val style: Style, private val form: Form, private val host:
             flow.addView(mark.named("$id:$i"))
         }
         return flow
+    }
+
+    /** A drawing between the mark and the words, or above them where letters are large and the words need the width. */
+    private fun beside(mark: CompoundButton, drawn: DrawnBeside) {
+        val large = context.resources.configuration.run { screenWidthDp < 340 * fontScale }
+        mark.setCompoundDrawablesRelativeWithIntrinsicBounds(if (large) null else drawn, if (large) drawn else null, null, null)
+        mark.compoundDrawablePadding = style.dp(8)
     }
 
     private fun entry(id: String, entry: Entry): View {
