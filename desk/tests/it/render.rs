@@ -129,6 +129,28 @@ fn nothing_given_becomes_markup() {
     assert!(page.matches("&lt;script&gt;").count() > 40, "everything is still there as text");
 }
 
+/// The label is the name of the answer; its drawing is inside the same button and no screen reader's business.
+#[test]
+fn an_answer_has_its_drawing_inside() {
+    let text = Shape::Text { x: 9.0, y: 9.0, size: 9.0, text: "400 V".into(), ink: Ink::Ink };
+    let drawing = Drawing { width: 160.0, height: 110.0, shapes: vec![text] };
+    let pen = Opt { value: "pen".into(), label: "With PEN".into(), tone: Tone::Plain, drawing: Some(drawing) };
+    let shown = |options: Vec<Opt>| {
+        let choice =
+            Choice { field: "s".into(), label: "Which".into(), options, chosen: vec!["pen".into()], many: false };
+        render::screen(&samples::screen("/", "A screen", vec![Block::Choice { id: "c".into(), choice }]))
+    };
+    let html = shown(vec![pen.clone()]);
+    let tile = &html[html.find("<label class=\"tile").unwrap()..html.find("</label>").unwrap()];
+    has(
+        tile,
+        &["<span class=\"picture\" aria-hidden=\"true\"><svg viewBox=\"0 0 160 110\">", ">400 V</text>", "With PEN"],
+    );
+    assert!(html.contains("pictured"));
+    let plain = shown(vec![Opt { drawing: None, ..pen }]);
+    assert!(!plain.contains("pictured") && !plain.contains("<svg viewBox=\"0 0 160"));
+}
+
 #[test]
 fn nothing_inline_that_the_policy_would_forbid() {
     for (name, shown) in samples::all() {

@@ -82,7 +82,7 @@ drawn-volts = { $volts } V
 drawn-from-nothing = 0 to
 drawn-either = { $lower } or
 # Above these drawings.
-drawings-of-systems = The drawings show usual voltages. "?" stands for what differs from place to place.
+drawings-of-systems = The drawings show usual voltages. A question mark stands for what differs from place to place.
 
 earthing-unknown = Not known
 
