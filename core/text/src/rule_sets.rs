@@ -123,7 +123,10 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
 /// What comes before anything that the app says.
 pub fn defers(rules: Option<RuleSet>) -> String {
     match rules {
-        Some(rules) => say!("rules-defer", law = rule_set(rules).law),
+        Some(rules) => {
+            let ToldRules { law, standards, .. } = rule_set(rules);
+            say!("rules-defer", law = law, standards = standards)
+        }
         None => say!("rules-defer-none"),
     }
 }

@@ -4,6 +4,7 @@
 mod asked;
 mod circuit;
 mod corrected;
+mod countries;
 mod drawn;
 mod gate;
 mod live;

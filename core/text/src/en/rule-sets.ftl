@@ -1,8 +1,8 @@
 ### Rule sets: what is said of each. How sure: A read in a copy or an excerpt, B from memory or common practice, C unsure. The figures are in
 ### `RuleSet::figures`. Names of laws and standards stay as they are in every language.
 
-# $law is one of the -law messages. A life rests on this.
-rules-defer = { $law } and whoever is licensed to apply it come first. Nobody licensed has checked this app's rules.
+# $law is one of the -law messages, $standards one of the -standards messages. A life rests on this.
+rules-defer = Law: { $law }. Standards and guidance: { $standards }. These, and whoever is licensed to apply them, come first. Nobody licensed has checked this app's rules.
 rules-defer-none = Local rules and licensed practice come first. Nobody licensed has checked this app's rules.
 
 rules-uk-name = United Kingdom
