@@ -19,7 +19,7 @@ pub enum DrawnVolts {
 }
 
 /// A place in the drawing.
-type Spot = (f32, f32);
+type DrawnAt = (f32, f32);
 
 /// Small enough for two side by side on a phone, at about one pixel a unit.
 const WIDTH: f32 = 169.0;
@@ -53,7 +53,7 @@ pub fn source(supply: &Supply, earthing: Earthing, words: impl Fn(DrawnVolts) ->
     let rows = rows(&conductors);
     let mut shapes = Vec::new();
     if let Some(place) = placed(supply, &conductors, &rows) {
-        let seen = Seen { supply, earthing, conductors: &conductors, rows: &rows, place: &place };
+        let seen = DrawnSource { supply, earthing, conductors: &conductors, rows: &rows, place: &place };
         let earth = seen.windings(&mut shapes);
         seen.terminals(&mut shapes, earth);
         seen.earth(&mut shapes, earth);
@@ -65,22 +65,22 @@ pub fn source(supply: &Supply, earthing: Earthing, words: impl Fn(DrawnVolts) ->
 }
 
 /// A supply with the places of its ends and terminals.
-struct Seen<'a> {
+struct DrawnSource<'a> {
     supply: &'a Supply,
     earthing: Earthing,
     conductors: &'a [Conductor],
     rows: &'a [f32],
-    place: &'a dyn Fn((f64, f64)) -> Spot,
+    place: &'a dyn Fn((f64, f64)) -> DrawnAt,
 }
 
-impl Seen<'_> {
+impl DrawnSource<'_> {
     /// Where the source has this conductor.
-    fn end(&self, conductor: &Conductor) -> Option<Spot> {
+    fn end(&self, conductor: &Conductor) -> Option<DrawnAt> {
         self.supply.spot(&conductor.name).map(self.place)
     }
 
     /// What the table takes as the point at earth: neutral, star point, the middle of a winding, or the line or pole that is at earth.
-    fn middle(&self) -> Spot {
+    fn middle(&self) -> DrawnAt {
         (self.place)((0.0, 0.0))
     }
 
@@ -93,7 +93,7 @@ impl Seen<'_> {
     /// Draws the source. Where the wire to earth goes down.
     fn windings(&self, shapes: &mut Vec<Shape>) -> f32 {
         let middle = self.middle();
-        let lines: Vec<Spot> =
+        let lines: Vec<DrawnAt> =
             self.conductors.iter().filter(|c| c.role.is_line()).filter_map(|c| self.end(c)).collect();
         match self.supply.system {
             System::HighLeg | System::CornerGrounded => {
@@ -116,7 +116,7 @@ impl Seen<'_> {
             }
             System::TwoLines => {
                 // The third winding, whose line does not come here, lies where the wire to earth goes elsewhere.
-                let across = |end: &Spot| (end.0 - middle.0, end.1 - middle.1);
+                let across = |end: &DrawnAt| (end.0 - middle.0, end.1 - middle.1);
                 let sum = lines.iter().map(across).fold((0.0, 0.0), |sum, end| (sum.0 + end.0, sum.1 + end.1));
                 wind(shapes, middle, (middle.0 - sum.0, middle.1 - sum.1), Ink::Quiet);
                 lines.iter().for_each(|end| wind(shapes, middle, *end, Ink::Ink));
@@ -230,7 +230,7 @@ fn rows(conductors: &[Conductor]) -> Vec<f32> {
 }
 
 /// Carries the table's spots into the drawing: each line to the height of its terminal, everything else as it stands to them.
-fn placed(supply: &Supply, conductors: &[Conductor], rows: &[f32]) -> Option<impl Fn((f64, f64)) -> Spot + use<>> {
+fn placed(supply: &Supply, conductors: &[Conductor], rows: &[f32]) -> Option<impl Fn((f64, f64)) -> DrawnAt + use<>> {
     let ends: Vec<((f64, f64), f32)> = conductors
         .iter()
         .zip(rows)
@@ -302,7 +302,7 @@ fn own(shapes: &mut Vec<Shape>, conductors: &[Conductor]) {
 }
 
 /// A winding from one place to another, as a row of turns.
-fn wind(shapes: &mut Vec<Shape>, (x1, y1): Spot, (x2, y2): Spot, ink: Ink) {
+fn wind(shapes: &mut Vec<Shape>, (x1, y1): DrawnAt, (x2, y2): DrawnAt, ink: Ink) {
     let far = (x2 - x1).hypot(y2 - y1);
     let turns = (far / 6.5).round().max(2.0);
     let r = far / turns / 2.0;
@@ -314,7 +314,7 @@ fn wind(shapes: &mut Vec<Shape>, (x1, y1): Spot, (x2, y2): Spot, ink: Ink) {
 }
 
 /// A battery between two places, one below the other: the long thin plate is the positive one (IEC 60617).
-fn plates(shapes: &mut Vec<Shape>, (x, from): Spot, (_, to): Spot) {
+fn plates(shapes: &mut Vec<Shape>, (x, from): DrawnAt, (_, to): DrawnAt) {
     let middle = (from + to) / 2.0;
     wire(shapes, (x, from), (x, middle - 8.0), Ink::Ink);
     wire(shapes, (x, middle + 8.0), (x, to), Ink::Ink);
@@ -325,19 +325,19 @@ fn plates(shapes: &mut Vec<Shape>, (x, from): Spot, (_, to): Spot) {
 }
 
 /// The sign of earth below a place (IEC 60417-5017).
-fn ground(shapes: &mut Vec<Shape>, (x, y): Spot) {
+fn ground(shapes: &mut Vec<Shape>, (x, y): DrawnAt) {
     wire(shapes, (x, y), (x, y + 9.0), Ink::Ink);
     for (dy, half) in [(9.0, 7.0), (13.5, 4.5), (18.0, 1.5)] {
         wire(shapes, (x - half, y + dy), (x + half, y + dy), Ink::Ink);
     }
 }
 
-fn wire(shapes: &mut Vec<Shape>, (x1, y1): Spot, (x2, y2): Spot, ink: Ink) {
+fn wire(shapes: &mut Vec<Shape>, (x1, y1): DrawnAt, (x2, y2): DrawnAt, ink: Ink) {
     shapes.push(Shape::Line { x1, y1, x2, y2, thick: WIRE, ink });
 }
 
 /// Where wires are joined.
-fn dot(shapes: &mut Vec<Shape>, (x, y): Spot) {
+fn dot(shapes: &mut Vec<Shape>, (x, y): DrawnAt) {
     shapes.push(Shape::Circle { x, y, r: 3.0, thick: 0.0, filled: true, ink: Ink::Ink });
 }
 
