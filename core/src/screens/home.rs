@@ -148,6 +148,9 @@ pub fn people(look: &Look) -> Page {
     page
 }
 
+/// The choice of what the picked rules have.
+const RULED: &str = "as-ruled";
+
 /// A new job.
 pub fn new_job(look: &Look) -> Page {
     let mut page = Page::new("New job");
@@ -169,19 +172,14 @@ pub fn new_job(look: &Look) -> Page {
     page.choice("rules", "Rules of", options(&RuleSet::ALL, named), look.draft_or("rules", &usual));
     page.para(text::defers(rules));
     system::form(&mut page, look, None);
-    let figures = rules.unwrap_or(RuleSet::Own).figures();
-    let usual = word_of(&figures.order);
-    page.choice(
-        "order",
-        &text::in_terms("Order of the dead test"),
-        options(&Order::ALL, text::order),
-        look.draft_or("order", &usual),
-    );
+    // By default what the rules have that are picked above, whichever they are by the time the job is opened.
+    let ruled = || std::iter::once((RULED.to_owned(), text::as_ruled()));
+    let orders = ruled().chain(options(&Order::ALL, text::order)).collect();
+    page.choice("order", &text::in_terms("Order of the dead test"), orders, look.draft_or("order", RULED));
     page.para("Orders differ between documents. Take the one that your site wants.");
     rules::at_set_up(&mut page, look);
-    let usual = word_of(&figures.tolerance);
-    let tolerances = options(&Tolerance::ALL, text::tolerance);
-    page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", &usual));
+    let tolerances = ruled().chain(options(&Tolerance::ALL, text::tolerance)).collect();
+    page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", RULED));
     page.main("Open this job", "open-job");
     page
 }
@@ -277,8 +275,12 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     let equipment = line(act, "equipment", AskJob::Equipment)?;
     let scope = act.need("scope", AskJob::Scope)?;
     let system = system::given(act)?;
-    let order = picked::<Order>(act, "order", AskJob::Order)?;
-    let tolerance = picked::<Tolerance>(act, "tolerance", AskJob::Tolerance)?;
+    let rules = picked::<RuleSet>(act, "rules", AskJob::Rules)?;
+    let figures = rules.figures();
+    let of_rules = |field: &str| act.given(field) == RULED;
+    let order = if of_rules("order") { figures.order } else { picked(act, "order", AskJob::Order)? };
+    let tolerance =
+        if of_rules("tolerance") { figures.tolerance } else { picked(act, "tolerance", AskJob::Tolerance)? };
     let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
     let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
     let site = match known {
@@ -296,7 +298,7 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
         order,
         nominal_millivolts: system.nominal,
         own: system.own,
-        rules: Some(picked::<RuleSet>(act, "rules", AskJob::Rules)?),
+        rules: Some(rules),
         limit: act.world().limit.clone(),
         tolerance,
         // The rules of the site's company are put in where it is kept.

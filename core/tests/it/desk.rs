@@ -186,3 +186,17 @@ pub fn locked_again(isolate: &str) -> String {
     let after = isolate[open..].find(line).unwrap() + open + line.len();
     format!("{}{}", &isolate[..open], &isolate[after..])
 }
+
+/// A script in the words of North America: what the program says there, for what it says elsewhere.
+pub fn american(script: &str) -> String {
+    let words = [
+        ("What it is = Switch-disconnector", "What it is = Disconnect switch"),
+        ("The caution sign hangs", "The danger tag hangs"),
+        ("main earthing terminal", "main grounding terminal"),
+        ("The reference is earth", "The reference is ground"),
+        ("[Proved dead]", "[Absence of voltage verified]"),
+        ("tap The sign at", "tap The danger tag at"),
+        ("tools and earths are clear", "tools and grounds are clear"),
+    ];
+    words.iter().fold(script.to_owned(), |script, (from, to)| script.replace(from, to))
+}

@@ -62,17 +62,16 @@ fn the_catalogue_is_whole_in_other_words() {
 /// A job by US rules speaks so from its first screen to its record; what people typed stays as they typed it.
 #[test]
 fn a_job_speaks_in_the_words_of_its_rules() {
-    let american = |script: &str| script.replace("choose Rules of = European Union", "choose Rules of = United States");
     let typed = "Earth works, isolator hall";
     // The form speaks in the words of the last job, and there is none yet.
     let plan = american(PLAN)
-        .replace("Plant room 2, ground floor", typed)
-        .replace("What it is = Switch-disconnector", "What it is = Disconnect switch");
-    let isolate = ISOLATE.replace("The caution sign hangs", "The danger tag hangs");
-    let prove = PROVE
-        .replace("main earthing terminal", "main grounding terminal")
-        .replace("The reference is earth", "The reference is ground")
-        .replace("[Proved dead]", "[Absence of voltage verified]");
+        .replace("choose Rules of = European Union", "choose Rules of = United States")
+        .replace(
+            "tap Open this job",
+            "choose Order of the dead test = Least dangerous first (line to line at the end)\ntap Open this job",
+        )
+        .replace("Plant room 2, ground floor", typed);
+    let (isolate, prove) = (american(ISOLATE), american(PROVE));
     let phone = Phone::begun(&[PEOPLE, &plan, &isolate, &prove]);
     assert!(phone.proved());
     let screen = phone.at(&format!("/job/{}/step/work", phone.job()));

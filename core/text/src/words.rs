@@ -149,6 +149,11 @@ pub fn drawings_of_systems() -> String {
     say!("drawings-of-systems")
 }
 
+/// What is taken where nobody picks otherwise: what the rules have that the job is done by.
+pub fn as_ruled() -> String {
+    say!("as-ruled")
+}
+
 /// How an installation is earthed: the standard's letters, or that it is not known.
 pub fn earthing(earthing: Earthing) -> String {
     match earthing {

@@ -45,6 +45,7 @@ const ONE: &str = "One phase: L, N, PE";
 fn whole(country: &Country) {
     let (system, volts, usual) = country.usual;
     let story = Story::of(system, volts, country.earthing, 0);
+    let words = |script: &str| if matches!(country.code, "us" | "ca") { american(script) } else { script.to_owned() };
     let plan = story.plan();
     let rules = format!("choose Rules of = {}\n", country.name);
     let first = changed(until(&plan, "see Permit reference"), "choose Rules of = European Union\n", &rules);
@@ -54,14 +55,14 @@ fn whole(country: &Country) {
     // The form.
     let form = as_text(&phone.field().screen());
     let law = format!("Law: {}. Standards and guidance: {}. ", country.law, country.standards);
-    for says in [
-        &*law,
-        &format!("({})", country.name),
-        &format!("({})", country.tolerance.1),
-        &format!("({})", country.order.1),
-    ] {
+    for says in [&*law, &format!("({})", country.name), country.tolerance.1, country.order.1] {
         assert!(form.contains(says), "{}: {says:?} is not on\n{form}", country.code);
     }
+    // Order and tolerance are those of the rules, also of those that were only just picked.
+    assert_eq!(form.matches("(As these rules have it)").count(), 2, "{form}");
+    let first = folded_of(&phone, "The job before");
+    assert_eq!(serde_json::to_value(first.order).unwrap(), country.order.0);
+    assert_eq!(serde_json::to_value(first.tolerance).unwrap(), country.tolerance.0);
     let systems = phone.field().screen().blocks.into_iter().find_map(|block| match block {
         Block::Choice { choice, .. } if choice.field == "system" => Some(choice.options),
         _ => None,
@@ -72,9 +73,18 @@ fn whole(country: &Country) {
 
     // From opening to hand-back.
     let second = changed(from(&plan, "fill What the job is"), "choose Rules of = European Union\n", "");
-    phone.play(&format!("{second}{}{ISOLATE}{}", story.circuits(), until(PROVE, "choose How it was shown")));
-    reference_and_pairs(&phone, &story.plant.conductors());
-    phone.play(&format!("see [Proved dead]\n{WORK}\n{}", until(RESTORE, "read L1 – N")));
+    // The form speaks in the words of the last job: its labels are those of the rules by now.
+    let second = words(&second.replace("choose Earthing arrangement", "choose EARTHING"));
+    let arrangement =
+        if words("[Proved dead]") == "[Proved dead]" { "Earthing arrangement" } else { "Grounding arrangement" };
+    let second = second.replace("EARTHING", arrangement);
+    phone.play(&format!(
+        "{second}{}{}",
+        story.circuits(),
+        words(&format!("{ISOLATE}{}", until(PROVE, "choose How it was shown")))
+    ));
+    reference_and_pairs_in(&phone, &story.plant.conductors(), &words);
+    phone.play(&words(&format!("see [Proved dead]\n{}\n{}", story.work(), until(RESTORE, "read L1 – N"))));
     presence(&phone, |a, b| story.shows(a, b));
     // Nobody is asked about a reading that is as it should be: the hand-back is next.
     phone.play(&format!("{}\nsee [Handed back]", hand_back(story.turns())));

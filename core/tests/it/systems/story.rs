@@ -149,17 +149,22 @@ impl Story {
 
 /// The reference, every pair that the screens ask for, and the second proof of the indicator. The pairs are those of the conductors.
 pub fn reference_and_pairs(phone: &Phone, conductors: &[&str]) {
-    phone.play(
+    reference_and_pairs_in(phone, conductors, &str::to_owned);
+}
+
+/// The same in other words of the trade.
+pub fn reference_and_pairs_in(phone: &Phone, conductors: &[&str], words: &dyn Fn(&str) -> String) {
+    phone.play(&words(
         "choose How it was shown = Low-resistance continuity from PE to the main earthing terminal\n\
          fill Where, or another way = MET in the meter room\ntap The reference is earth",
-    );
+    ));
     let read = dead_test(phone);
     let mut wanted = BTreeSet::new();
     for (k, a) in conductors.iter().enumerate() {
         wanted.extend(conductors[k + 1..].iter().map(|b| BTreeSet::from([(*a).to_owned(), (*b).to_owned()])));
     }
     assert_eq!(read, wanted, "the pairs of the screens");
-    phone.play(&format!("unseen [Proved dead]\n{}", from(PROVE, "see Prove the indicator again")));
+    phone.play(&words(&format!("unseen [Proved dead]\n{}", from(PROVE, "see Prove the indicator again"))));
 }
 
 /// Reads every pair of the screens, group by group, without an indication. Which pairs they were.

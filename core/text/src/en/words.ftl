@@ -46,6 +46,7 @@ limit-set = { $ac } V AC and { $dc } V DC count as no indication, by { $rule }
 # One of a list or another.
 list-or = { $first } or { $then }
 
+as-ruled = As these rules have it
 order-least-dangerous-first = Least dangerous first (line to line at the end)
 order-line-line-first = Line to line first
 order-earth-first = Earth first (all to the protective conductor, then the others)
