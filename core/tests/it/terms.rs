@@ -37,7 +37,7 @@ fn words_are_exchanged_whole() {
 /// Every message of the catalogue is there in both, takes the same values, and the one of North America has no word of the other left.
 #[test]
 fn the_catalogue_is_whole_in_other_words() {
-    let (british, american) = text::catalogues();
+    let [british, american] = text::catalogues();
     assert_eq!(british.len(), american.len());
     let mut differ = 0;
     for ((id, said), (other, says)) in british.iter().zip(&american) {

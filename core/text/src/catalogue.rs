@@ -119,7 +119,7 @@ impl Drop for Distorted {
 
 /// Every message as it is written, id and source, in both words.
 #[doc(hidden)]
-pub fn catalogues() -> (Vec<(String, String)>, Vec<(String, String)>) {
+pub fn catalogues() -> [Vec<(String, String)>; 2] {
     let other = reworded(ENGLISH);
     let messages = |text: &str| {
         let begins = |line: &str| line.starts_with(|c: char| c.is_ascii_lowercase());
@@ -132,7 +132,7 @@ pub fn catalogues() -> (Vec<(String, String)>, Vec<(String, String)>) {
         }
         all
     };
-    (messages(ENGLISH), messages(&other))
+    [messages(ENGLISH), messages(&other)]
 }
 
 /// Says a message of the catalogue: `say!("lock-off-already")`, `say!("point-not-open", at = label)`.

@@ -13,7 +13,7 @@ pub(super) static QUESTION: Question = Question {
     },
     answers: &[plain("tester"), plain("another")],
     counts: |job, given| {
-        since_this_run(job, given) && (given.answer != "another" || job.run().is_some_and(|run| signed_by_another(run)))
+        since_this_run(job, given) && (given.answer != "another" || job.run().is_some_and(signed_by_another))
     },
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,
