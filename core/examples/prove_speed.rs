@@ -28,7 +28,8 @@ fn main() {
 fn large() -> Case {
     let roles = (0..60).map(|i| if i % 4 == 3 { Role::Neutral } else { Role::Line });
     let roles = roles.chain([Role::DcPlus, Role::DcMinus, Role::Control, Role::Protective]);
-    let named = |(i, role)| Conductor { name: format!("X{i}"), role, supply: Some(format!("S{}", i / 4)) };
+    let named =
+        |(i, role)| Conductor { name: format!("X{i}"), role, supply: Some(format!("S{}", i / 4)), colour: None };
     Case::of(roles.enumerate().map(named).collect())
 }
 

@@ -15,7 +15,7 @@ use crate::job::steps::Step;
 use crate::job::{Job, Standing};
 use crate::journal::fact::{InstrumentKind, ProvedOn};
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Reading, ReadingError, Test, parse_volts};
+use crate::prove::{Conductor, Reading, ReadingError, Test, parse_volts};
 use crate::text::{self, AskFirst, AskProve};
 
 /// What a step of proving shows.
@@ -204,7 +204,10 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
     super::company::wear(page, job, Step::DeadTest);
-    let (drawing, label) = text::terminals(&job.conductors(), &tests);
+    let conductors = job.conductors();
+    let seen =
+        |name: &str| conductors.iter().find(|c| c.name == name).map_or_else(|| name.to_owned(), Conductor::with_colour);
+    let (drawing, label) = text::terminals(&conductors, &tests);
     page.drawing(label, drawing);
     let row = |t: &&Test| {
         // Where only direct voltage is left to read, the pair was read in the other range.
@@ -213,13 +216,16 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
         PadRow {
             chosen: look.draft(&field),
             label: format!("{} – {}{range}", t.first, t.then),
-            hint: format!("Other probe on {}. Expected: {}.", t.then, text::if_dead(t.expect)),
+            hint: format!("Other probe on {}. Expected: {}.", seen(&t.then), text::if_dead(t.expect)),
             field,
         }
     };
     let rows = tests.iter().map(row).collect();
     page.pad(Pad {
-        label: format!("Group {group} of {groups}: hold {held}, move the other probe, take it off first each time"),
+        label: format!(
+            "Group {group} of {groups}: hold {}, move the other probe, take it off first each time",
+            seen(held)
+        ),
         rows,
         options: vec![
             answer("none", "None", Tone::Plain),

@@ -28,9 +28,10 @@ const USUALLY_EARTHED: Earthing = Earthing::TnS;
 fn typed(own: &[Conductor]) -> String {
     let one = |c: &Conductor| {
         let supply = c.supply.as_ref().map_or_else(String::new, |supply| format!("@{supply}"));
+        let colour = c.colour.as_ref().map_or_else(String::new, |colour| format!("[{colour}]"));
         match Conductor::named(&c.name) {
-            Some(plain) if plain.role == c.role && supply.is_empty() => c.name.clone(),
-            _ => format!("{}={}{supply}", c.name, c.role.name()),
+            Some(plain) if plain.role == c.role && supply.is_empty() => format!("{}{colour}", c.name),
+            _ => format!("{}={}{supply}{colour}", c.name, c.role.name()),
         }
     };
     own.iter().map(one).collect::<Vec<_>>().join(", ")
@@ -53,7 +54,7 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
         Some(text::source(&Supply { own, ..Supply::of(system, nominal) }, USUALLY_EARTHED))
     });
     if system == word(System::Own) {
-        let hint = "L1, L2, N1=neutral, PE. Of another supply: S+=dc-plus@String A";
+        let hint = "L1, L2[black], N1=neutral, PE. Of another supply: S+=dc-plus@String A";
         page.entry(OWN, "Your conductors, with commas", hint, own);
     }
     let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));

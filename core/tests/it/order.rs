@@ -130,7 +130,11 @@ fn danger(role: Role) -> u8 {
 }
 
 fn named(roles: &[Role]) -> Vec<Conductor> {
-    roles.iter().enumerate().map(|(i, role)| Conductor { name: format!("X{i}"), role: *role, supply: None }).collect()
+    roles
+        .iter()
+        .enumerate()
+        .map(|(i, role)| Conductor { name: format!("X{i}"), role: *role, supply: None, colour: None })
+        .collect()
 }
 
 /// All multisets of `n` roles.

@@ -237,6 +237,6 @@ pub fn terminals(conductors: &[Conductor], tests: &[&Test]) -> (Drawing, String)
     let Some(held) = held else { return (drawing, say!("terminals-none")) };
     let stop = |(i, conductor)| say!("terminals-stop", number = i + 1, conductor = conductor);
     let stops = commas(held.stops.iter().enumerate().map(stop));
-    let terminals = commas(conductors.iter().map(|c| c.name.clone()));
+    let terminals = commas(conductors.iter().map(Conductor::with_colour));
     (drawing, say!("terminals", terminals = terminals, held = held.on, stops = stops))
 }

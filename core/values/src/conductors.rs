@@ -34,6 +34,9 @@ pub struct Conductor {
     /// Which supply it belongs to, where one enclosure holds several; protective conductors are shared and have none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub supply: Option<String>,
+    /// Its colour as somebody saw it: a note for the eye, from which nothing follows.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub colour: Option<String>,
 }
 
 /// Why a list of conductors cannot be used; each sentence says what to write instead.
@@ -59,6 +62,8 @@ pub enum ConductorError {
 pub const MAX: usize = 64;
 /// The longest name of a supply, in characters.
 const SUPPLY: usize = 40;
+/// The longest colour, in characters.
+const COLOUR: usize = 24;
 /// The longest name of a conductor, in characters.
 pub const NAME: usize = 12;
 
@@ -116,6 +121,11 @@ impl Role {
 }
 
 impl Conductor {
+    /// Its name, and its colour where somebody noted one.
+    pub fn with_colour(&self) -> String {
+        self.colour.as_ref().map_or_else(|| self.name.clone(), |colour| format!("{} ({colour})", self.name))
+    }
+
     /// A conductor whose role follows from its IEC 60445 designation.
     pub fn named(name: &str) -> Option<Conductor> {
         let role = match name {
@@ -131,11 +141,11 @@ impl Conductor {
                 _ => return None,
             },
         };
-        Some(Conductor { name: name.into(), role, supply: None })
+        Some(Conductor { name: name.into(), role, supply: None, colour: None })
     }
 }
 
-/// Reads a list such as `L1,L2,L3,N,PE` or `U=line,V=line,N`; of another supply, `S+=dc-plus@String A`.
+/// Reads a list such as `L1,L2,L3,N,PE` or `U=line,V=line,N`; of another supply, `S+=dc-plus@String A`; with a colour, `U=line[black]`.
 pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
     let parts: Vec<&str> = list.split(',').map(str::trim).filter(|p| !p.is_empty()).collect();
     if parts.len() > MAX {
@@ -144,6 +154,13 @@ pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
     let mut found: Vec<Conductor> = Vec::with_capacity(parts.len());
     for part in parts {
         let unknown = || ConductorError::Unknown(part.chars().take(24).collect());
+        let (part, colour) = match part.strip_suffix(']').and_then(|part| part.rsplit_once('[')) {
+            Some((part, colour)) => (part.trim(), Some(colour.trim().to_owned())),
+            None => (part, None),
+        };
+        if colour.as_ref().is_some_and(|c| c.is_empty() || c.chars().count() > COLOUR) {
+            return Err(unknown());
+        }
         let conductor = match part.split_once('=') {
             None => Conductor::named(part).ok_or_else(unknown)?,
             Some((name, role)) => {
@@ -159,13 +176,13 @@ pub fn parse_conductors(list: &str) -> Result<Vec<Conductor>, ConductorError> {
                 if name.is_empty() || name.chars().count() > NAME {
                     return Err(unknown());
                 }
-                Conductor { name: name.into(), role, supply }
+                Conductor { name: name.into(), role, supply, colour: None }
             }
         };
         if found.iter().any(|c| c.name == conductor.name) {
             return Err(ConductorError::Twice(conductor.name));
         }
-        found.push(conductor);
+        found.push(Conductor { colour, ..conductor });
     }
     if found.len() < 2 { Err(ConductorError::TooFew) } else { Ok(found) }
 }

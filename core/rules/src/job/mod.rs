@@ -225,7 +225,7 @@ impl Job {
             for terminal in &source.terminals {
                 if !all.iter().any(|c| c.name == *terminal) {
                     let supply = source.found.as_ref().map(|f| f.what.clone());
-                    all.push(Conductor { name: terminal.clone(), role: Role::Control, supply });
+                    all.push(Conductor { name: terminal.clone(), role: Role::Control, supply, colour: None });
                 }
             }
         }

@@ -2,7 +2,6 @@
 
 use stillbar_core::journal::fact::{About, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::prove::{Earthing, System};
 
 use super::chance::Chance;
 use super::known::Known;
@@ -116,12 +115,6 @@ impl Desk<'_> {
         });
         if two && !self.is_answered_since("interlocks", None, opened) {
             return Some(self.says("interlocks", None));
-        }
-        let off_earth = matches!(self.plan.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown);
-        let neutral = matches!(self.plan.system, System::OnePhase | System::ThreePhaseNeutral);
-        let opens = |f: &Fact| matches!(f, Fact::PointAdded { poles, .. } if poles.is_empty() || poles.contains(&"N".to_owned()));
-        if off_earth && neutral && !self.has(opens) && !self.is_answered_since("neutral-closed", None, opened) {
-            return Some(self.says("neutral-closed", None));
         }
         let met = |f: &Fact| {
             let voltage = matches!(f, Fact::ReadingTaken { .. } | Fact::VoltageMet { .. });

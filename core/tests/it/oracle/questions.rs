@@ -46,7 +46,7 @@ const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str,
     Question { code, of, restoring: true, answers }
 }
 
-pub const ALL: [Question; 19] = [
+pub const ALL: [Question; 18] = [
     before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
     before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
     before_work(
@@ -68,11 +68,6 @@ pub const ALL: [Question; 19] = [
         "interlocks",
         Of::Job,
         &[("none-fitted", Goes, false), ("in-order", Goes, true), ("bridged", Stops, false)],
-    ),
-    before_work(
-        "neutral-closed",
-        Of::Job,
-        &[("parted-elsewhere", Goes, true), ("stays-closed", Stands, true), ("off-earth", Stops, false)],
     ),
     before_work(
         "coupled",

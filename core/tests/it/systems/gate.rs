@@ -12,7 +12,7 @@ fn set(list: &str) -> Vec<Conductor> {
 }
 
 fn line(name: &str) -> Conductor {
-    Conductor { name: name.into(), role: Role::Line, supply: None }
+    Conductor { name: name.into(), role: Role::Line, supply: None, colour: None }
 }
 
 /// Low voltage ends at 1000 V AC between any two and at 1500 V DC (IEC 60038). The greatest of a system is what its circuit shows.

@@ -12,7 +12,7 @@ use super::story::*;
 use crate::desk::*;
 use crate::forgotten::Phone;
 
-const LIST: &str = "L1, L2, L3, N, PE, S+=dc-plus@String A, S-=dc-minus@String A";
+const LIST: &str = "L1[brown], L2, L3[old grey], N, PE, S+=dc-plus@String A, S-=dc-minus@String A";
 const BOARD: [&str; 5] = ["L1", "L2", "L3", "N", "PE"];
 const ALL: [&str; 7] = ["L1", "L2", "L3", "N", "PE", "S+", "S-"];
 const NAMED: &str = "choose Which of your conductors it is = S+\nchoose Which of your conductors it is = S-\nfill What stays live = String A\n\
@@ -60,6 +60,8 @@ fn a_string_that_stays_live() {
     // Nobody knows what a line of such a set shows to earth: a known live line shows nothing about it.
     phone.play("unseen PE to a line that is known to be live");
     assert!(!plan_case(&folded(&phone).case()).reference.ways.contains(&EarthWay::KnownLine));
+    // Colours are for the eye: what was noted stands beside the name, where the probe goes.
+    phone.play("see (brown)\nsee (old grey)");
     reference_and_pairs(&phone, &BOARD);
     assert!(phone.proved());
     let says = banner(&phone);

@@ -162,14 +162,6 @@ asked-interlocks-in-order = Looked at, none is bridged
 asked-interlocks-in-order-words = Which, and how they were tried
 asked-interlocks-bridged = One is bridged or held
 
-asked-neutral-closed = The neutral is not opened here and can come off earth. Is it parted elsewhere?
-asked-neutral-closed-short = The neutral that stays closed
-asked-neutral-closed-parted-elsewhere = Parted elsewhere
-asked-neutral-closed-parted-elsewhere-words = Where, and how it is held open
-asked-neutral-closed-stays-closed = It stays closed
-asked-neutral-closed-stays-closed-words = How people are kept off it
-asked-neutral-closed-off-earth = It shows a voltage to earth
-
 asked-polarity-back = Are the poles where they are marked? Read L+ to L- with its sign.
 asked-polarity-back-short = Polarity
 asked-polarity-back-as-marked = As marked

@@ -17,7 +17,6 @@ mod interlocks;
 mod left_inside;
 mod line_at_earth;
 mod live_beside;
-mod neutral_closed;
 mod neutral_current;
 mod own;
 mod polarity_back;
@@ -40,7 +39,7 @@ use crate::names::says_something;
 use crate::prove::System;
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 27] = [
+pub static ALL: [&Question; 26] = [
     &line_at_earth::QUESTION,
     &high_line::QUESTION,
     &grounded_line::QUESTION,
@@ -52,7 +51,6 @@ pub static ALL: [&Question; 27] = [
     &own::ISOLATE,
     &tried_to_start::QUESTION,
     &interlocks::QUESTION,
-    &neutral_closed::QUESTION,
     &coupled::QUESTION,
     &neutral_current::QUESTION,
     &charge_returned::QUESTION,

@@ -120,7 +120,7 @@ fn conductors(list: &At) -> Result<Vec<Conductor>, CaseError> {
             None => usual.ok_or_else(|| item.error(CaseFault::RoleUnsaid(quoted(name))))?,
         };
         let supply = fields.get("supply").map(|at| at.text(TEXT).map(str::to_owned)).transpose()?;
-        found.push(Conductor { name: name.into(), role, supply });
+        found.push(Conductor { name: name.into(), role, supply, colour: None });
     }
     Ok(found)
 }
