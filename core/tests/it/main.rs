@@ -1,6 +1,7 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
 mod asked;
+mod asked_more;
 mod background;
 mod clocks;
 mod company;
