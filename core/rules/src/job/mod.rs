@@ -249,13 +249,17 @@ impl Job {
         let Some(supply) = here.filter(|_| self.system == System::Own).and_then(|c| c.supply.as_ref()) else {
             return false;
         };
-        // Something is left to be proved: a line or a pole that no entry takes out.
-        let left = |c: &Conductor| c.role.is_line() && c.name != name && !self.named_live(&c.name);
-        if !self.own.iter().any(left) {
+        if !self.leaves_a_pair(&[name.to_owned()]) {
             return false;
         }
         let of_it = |pole: &String| self.own.iter().any(|c| c.name == *pole && c.supply.as_ref() == Some(supply));
         !self.points.iter().any(|p| p.poles.iter().any(of_it))
+    }
+
+    /// Whether something is left to be proved dead beside what stays live, these as well: a line or a pole, and what it is read to.
+    pub fn leaves_a_pair(&self, more: &[String]) -> bool {
+        let left = || self.own.iter().filter(|c| !self.named_live(&c.name) && !more.contains(&c.name));
+        left().any(|c| c.role.is_line()) && left().count() > 1
     }
 
     /// The dead test.

@@ -10,7 +10,7 @@ pub(super) static QUESTION: Question = Question {
     home: Step::OpenUp,
     arises: |job| {
         let noted = met(job).all(|m| job.causes.iter().any(|c| c.of.contains(&m.id)));
-        if met(job).next().is_some() && noted && job.finished.is_none() { once(Step::OpenUp) } else { Vec::new() }
+        if met(job).next().is_some() && noted { once(Step::OpenUp) } else { Vec::new() }
     },
     answers: &[said("other-cause"), stands("gone-under-load"), stops("stays-under-load")],
     // Of every voltage that was met: another one, another answer.

@@ -18,3 +18,8 @@ pub(super) static QUESTION: Question = Question {
     firm: true,
     in_every_job: InEveryJob::Never,
 };
+
+/// Of a line that was seen at earth, nothing but a correction of the conductors lifts the stop.
+pub(super) fn may_lift(question: &Question, given: &GivenAnswer) -> bool {
+    question.code != QUESTION.code || given.answer == "corrected"
+}

@@ -212,8 +212,9 @@ impl Question {
     fn stopped(&'static self, job: &Job, of: &Subject) -> Option<&'static Answer> {
         let stops = |g: &GivenAnswer| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
         let over = |g: &GivenAnswer| {
-            let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock && stops(l).is_none());
-            later.into_iter().any(|l| job.heard.saw(&l.stamp, &g.stamp))
+            let otherwise = |l: &&GivenAnswer| stops(l).is_none() && line_at_earth::may_lift(self, l);
+            let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock);
+            later.filter(otherwise).any(|l| job.heard.saw(&l.stamp, &g.stamp))
         };
         self.given(job, of).find_map(|g| stops(g).filter(|_| !over(g)))
     }
@@ -339,6 +340,11 @@ impl Job {
     /// Where a question is asked of this subject, if it is asked at all.
     pub(super) fn asked(&self, question: &'static Question, of: &Subject) -> Option<Asked> {
         self.asked_of(question).into_iter().find(|asked| asked.of == *of)
+    }
+
+    /// Whether an answer to it about this subject stops.
+    pub(super) fn is_stopped(&self, question: &'static Question, of: &Subject) -> bool {
+        question.stopped(self, of).is_some()
     }
 
     /// An answer that stops, but for questions of restoring: nothing stands proved under it.

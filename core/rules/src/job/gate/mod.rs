@@ -234,8 +234,9 @@ impl Gate<'_> {
             return no(Refusal::AnswerCountsNot);
         }
         match asked.step {
-            Some(step) => self.turn_or_plan(job, step),
-            None => Ok(()),
+            // Under what stops nothing is proved, so the turn of the work never comes: whoever answers otherwise waits for none.
+            Some(step) if !job.is_stopped(question, &of) => self.turn_or_plan(job, step),
+            _ => Ok(()),
         }
     }
 

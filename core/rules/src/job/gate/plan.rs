@@ -122,7 +122,9 @@ impl Gate<'_> {
                 if ![what, at, screened].into_iter().all(|said| says_something(said)) {
                     return no(PlanRefusal::StaysLiveUnsaid);
                 }
-                match conductors.iter().find(|name| !job.may_stay_live(name)) {
+                // Each by itself may be one of them, and all of them together the whole set.
+                let whole = conductors.first().filter(|_| !job.leaves_a_pair(conductors));
+                match conductors.iter().find(|name| !job.may_stay_live(name)).or(whole) {
                     Some(name) => no(PlanRefusal::MayNotStayLive { conductor: name.clone() }),
                     None => Ok(()),
                 }
