@@ -127,7 +127,9 @@ impl StepState {
 
     /// Whether a deviation can be recorded now: something is lacking, and nothing of it is firm.
     pub fn may_deviate(&self) -> bool {
-        !self.lacks.is_empty() && self.deviation.is_none() && self.lacks.iter().all(|l| !l.is_firm())
+        // What is passed over at the hand-back is what comes before it.
+        let mut lacks = self.lacks.iter().filter(|l| !matches!(l, Blocker::NotHandedBack)).peekable();
+        lacks.peek().is_some() && self.deviation.is_none() && lacks.all(|l| !l.is_firm())
     }
 }
 

@@ -327,7 +327,11 @@ impl Job {
     pub(super) fn question_before(&self, fact: &Fact) -> Option<Open> {
         ALL.into_iter().find_map(|question| {
             let arises = question.arises_in(self).into_iter();
-            arises.filter(|asked| (question.before)(fact, &asked.of)).find_map(|asked| question.open(self, &asked.of))
+            let before = arises.filter(|asked| (question.before)(fact, &asked.of));
+            before.filter_map(|asked| Some((asked.step, question.open(self, &asked.of)?))).find_map(|(step, open)| {
+                let passed_over = || self.steps().iter().any(|s| Some(s.step) == step && s.deviation.is_some());
+                (open.firm || !passed_over()).then_some(open)
+            })
         })
     }
 
@@ -345,6 +349,13 @@ impl Job {
     /// Whether an answer to it about this subject stops.
     pub(super) fn is_stopped(&self, question: &'static Question, of: &Subject) -> bool {
         question.stopped(self, of).is_some()
+    }
+
+    /// The codes of the question and of the answer that stops, where this answers it otherwise.
+    pub(super) fn lifted_by(&self, fact: &Fact) -> Option<(&'static str, &'static str)> {
+        let Fact::Answered { question, .. } = fact else { return None };
+        let question = Question::of(question)?;
+        Some((question.code, question.stopped(self, &Subject::of(fact))?.code))
     }
 
     /// An answer that stops, but for questions of restoring: nothing stands proved under it.

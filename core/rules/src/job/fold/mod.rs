@@ -116,13 +116,16 @@ impl Job {
                 None => return,
             },
             Fact::StaysLive { what, .. } => Ended::StaysLive { what: what.clone() },
-            Fact::Answered { question, answer, .. } => match asked::stopping(question, answer) {
-                Some((question, answer)) => {
-                    let about = self.called(&Subject::of(&entry.body.fact)).unwrap_or_default();
-                    Ended::Answered { question, answer, about }
+            Fact::Answered { question, answer, .. } => {
+                match asked::stopping(question, answer).or_else(|| self.lifted_by(&entry.body.fact)) {
+                    // What was tested under an answer that stops was tested before it was put right.
+                    Some((question, answer)) => {
+                        let about = self.called(&Subject::of(&entry.body.fact)).unwrap_or_default();
+                        Ended::Answered { question, answer, about }
+                    }
+                    None => return,
                 }
-                None => return,
-            },
+            }
             _ => return,
         };
         self.voided.push(Voided { stamp: entry.stamp(), why });
