@@ -50,6 +50,12 @@ impl Desk<'_> {
             .any(|e| matches!(&e.body.fact, Fact::Answered { question, of: o, .. } if question == code && *o == of))
     }
 
+    /// Which line is high or at earth, before anything is opened.
+    pub fn line_asked_for(&self) -> Option<Fact> {
+        let (code, _) = self.plan.row().marks?;
+        (!self.is_answered(code, None)).then(|| answered(code, self.plan.mark, None, WORDS))
+    }
+
     /// Once the people were told.
     pub fn told_each_other(&self) -> Option<Fact> {
         let told = self.has(|f| matches!(f, Fact::Told { about: About::Isolating, .. }));

@@ -30,6 +30,7 @@ mod questions;
 mod runs;
 mod slips;
 mod stopped;
+mod systems;
 mod turns;
 mod wild;
 mod world;

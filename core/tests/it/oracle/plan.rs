@@ -11,6 +11,7 @@ use stillbar_core::supply::NodeKind;
 
 use super::alike::alike;
 use super::chance::Chance;
+use super::systems::{NEW, Row, row};
 
 /// A source that somebody finds when they look.
 #[derive(Clone, Debug)]
@@ -40,6 +41,10 @@ pub struct Plan {
     pub finds_out: bool,
     /// Whether the indicator shows figures: dark lamps that show both say something of direct voltage too, and a figure does not.
     pub figures: bool,
+    /// Which answer says which line is high or at earth, where the system asks that.
+    pub mark: &'static str,
+    /// Whether the line at earth is a solid link, which no point opens.
+    pub link: bool,
     /// By what it is chosen which of the answers that go or stand is given.
     pub answers: u64,
 }
@@ -79,8 +84,12 @@ impl Plan {
     /// The `nth` job of a site; several share the point of the normal supply.
     pub fn of(chance: &mut Chance, nth: usize) -> Plan {
         let three = [System::ThreePhaseNeutral, System::OnePhase, System::ThreeWire];
-        let system = three[chance.of(3).min(chance.of(3))];
+        let of_old = three[chance.of(3).min(chance.of(3))];
+        let system = if chance.one_in(2) { NEW[chance.of(NEW.len())] } else { of_old };
         let earthings = [Earthing::TnCS, Earthing::TnS, Earthing::Tt, Earthing::It, Earthing::Unknown];
+        let earthing = earthings[chance.of(5)];
+        let (row, nominal) = (row(system), row(system).nominal(chance));
+        let mark = row.marks.map_or("", |(_, answers)| answers[chance.of(answers.len())].0);
         let others = (0..chance.of(3).min(chance.of(3))).map(|_| OTHERS[chance.of(OTHERS.len())].clone());
         let mut kinds = BTreeSet::new();
         let others: Vec<Other> = others.filter(|o| kinds.insert(o.kind)).collect();
@@ -89,8 +98,9 @@ impl Plan {
             title: format!("Replace breaker {nth}"),
             equipment: ["DB4", "DB6", "DB8"][nth % 3],
             system,
-            earthing: earthings[chance.of(5)],
-            nominal: if system == System::ThreeWire { 400_000 } else { 230_000 },
+            // Protective and neutral in one is an arrangement of its own.
+            earthing: if system == System::Pen { Earthing::TnC } else { earthing },
+            nominal,
             limit: None,
             others,
             stored: (chance.of(5) == 0).then(|| [("Drive 1", 300), ("Drive 10", 900)][chance.of(2)]),
@@ -98,6 +108,8 @@ impl Plan {
             covers: chance.of(3) > 0,
             finds_out: chance.of(3) > 0,
             figures: chance.of(2) == 0,
+            mark,
+            link: chance.one_in(2),
             answers: chance.of(1 << 16) as u64,
         }
     }
@@ -126,13 +138,31 @@ impl Plan {
     }
 
     pub fn lines(&self) -> Vec<String> {
-        let lines: &[&str] = if self.system == System::OnePhase { &["L"] } else { &["L1", "L2", "L3"] };
-        lines.iter().map(|l| (*l).to_owned()).collect()
+        self.row().lines.iter().map(|l| (*l).to_owned()).collect()
     }
 
     pub fn lines_and_neutral(&self) -> Vec<String> {
         let mut all = self.lines();
-        all.extend((self.system != System::ThreeWire).then(|| "N".to_owned()));
+        all.extend(self.row().middle.map(str::to_owned));
+        all
+    }
+
+    pub fn row(&self) -> Row {
+        row(self.system)
+    }
+
+    /// Makes it a job of another system.
+    pub fn is_of(&mut self, system: System, earthing: Earthing, mark: &'static str) {
+        (self.system, self.earthing, self.mark) = (system, earthing, mark);
+        self.nominal = self.row().nominal(&mut Chance(0));
+    }
+
+    /// What the point of the normal supply opens: the line at earth may be a solid link.
+    fn opened(&self) -> Vec<String> {
+        let mut all = self.lines_and_neutral();
+        if self.system == System::CornerGrounded && self.link {
+            all.retain(|line| line.to_lowercase() != self.mark);
+        }
         all
     }
 }
@@ -174,8 +204,12 @@ impl<'a> Desk<'a> {
     }
 
     pub fn next(&self) -> Next {
-        if let Some(fact) =
-            self.planned().or_else(|| self.points()).or_else(|| self.network()).or_else(|| self.instruments())
+        if let Some(fact) = self
+            .planned()
+            .or_else(|| self.line_asked_for())
+            .or_else(|| self.points())
+            .or_else(|| self.network())
+            .or_else(|| self.instruments())
         {
             return Next::Keep(fact);
         }
@@ -295,7 +329,7 @@ impl<'a> Desk<'a> {
 
     fn points(&self) -> Option<Fact> {
         if !self.has(|f| matches!(f, Fact::PointAdded { cuts: None, .. })) {
-            return Some(self.point(self.plan.point.0, self.plan.point.1, self.plan.lines_and_neutral(), None));
+            return Some(self.point(self.plan.point.0, self.plan.point.1, self.plan.opened(), None));
         }
         for source in self.all().filter(|e| matches!(e.body.fact, Fact::SourceAnswered { found: Some(_), .. })) {
             let Fact::SourceAnswered { found: Some(found), terminals, .. } = &source.body.fact else { continue };
@@ -353,7 +387,7 @@ impl<'a> Desk<'a> {
         if !self.has(|f| matches!(f, Fact::NoCircuits { .. } | Fact::CircuitListed { .. })) {
             return Some(Fact::NoCircuits { why: "Nothing runs".into() });
         }
-        if self.plan.system != System::OnePhase && !self.has(|f| matches!(f, Fact::RotationFound { .. })) {
+        if self.plan.row().turns() && !self.has(|f| matches!(f, Fact::RotationFound { .. })) {
             return Some(Fact::RotationFound { rotation: None, how: "No outlet is near, no motor runs".into() });
         }
         None

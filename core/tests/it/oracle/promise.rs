@@ -14,6 +14,7 @@ use super::network;
 use super::points::{like, locks_on};
 use super::questions;
 use super::runs::runs_stand;
+use super::systems::{Row, marked, middle_has_to_open, row};
 
 /// A job that is asked about.
 pub struct Ask<'k, 'a> {
@@ -131,15 +132,16 @@ impl<'k, 'a> Ask<'k, 'a> {
     }
 
     pub fn lines(&self) -> Vec<&'static str> {
-        match self.system {
-            System::OnePhase => vec!["L"],
-            System::ThreePhaseNeutral | System::ThreeWire => vec!["L1", "L2", "L3"],
-            other => unreachable!("the players plan no {other:?}"),
-        }
+        self.row().lines.to_vec()
     }
 
-    pub fn has_neutral(&self) -> bool {
-        self.system != System::ThreeWire
+    pub fn row(&self) -> Row {
+        row(self.system)
+    }
+
+    /// The line or pole that somebody has shown to be the one.
+    pub fn marked(&self) -> Option<&'static str> {
+        marked(self.system, self.valid())
     }
 
     /// Somebody of the job passed over a step in their own name.
@@ -206,7 +208,11 @@ fn points_hold(ask: &Ask) -> Result<(), String> {
     }
     let opens =
         |cuts: Option<EntryId>, pole: &str| cut.iter().any(|(c, poles)| *c == cuts && poles.iter().any(|p| p == pole));
-    for line in ask.lines() {
+    // "A line that was shown to be at earth may be a solid link, and need not be opened; every other line and pole has to be."
+    let link = ask.marked().filter(|_| ask.system == System::CornerGrounded);
+    let middle = ask.row().middle;
+    let apart = middle.filter(|_| middle_has_to_open(ask.earthing));
+    for line in ask.lines().into_iter().filter(|line| Some(*line) != link).chain(apart) {
         if !opens(None, line) {
             return Err(format!("{line} of the normal supply is opened by no point"));
         }
@@ -217,11 +223,8 @@ fn points_hold(ask: &Ask) -> Result<(), String> {
         // "A found source's point must open every line or pole of that source,"
         let mut must = if kind == SourceKind::Control { own } else { ask.lines() };
         // "and its neutral where the system asks for it (TT, IT, a neutral not reliably at earth, a source changed over)".
-        let asks = matches!(ask.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown)
-            || matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator);
-        if ask.has_neutral() && asks && kind != SourceKind::Control {
-            must.push("N");
-        }
+        let asks = middle_has_to_open(ask.earthing) || matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator);
+        must.extend(middle.filter(|_| asks && kind != SourceKind::Control));
         if let Some(pole) = must.into_iter().find(|pole| !opens(Some(source.entry.id), pole)) {
             return Err(format!("{pole} of {} is opened by no point", source.found.what));
         }

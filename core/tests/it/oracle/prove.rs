@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use stillbar_core::journal::fact::*;
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::Means;
-use stillbar_core::prove::{Reading, System};
+use stillbar_core::prove::Reading;
 use stillbar_core::supply::Position;
 
 use super::plan::{Desk, Next};
@@ -136,10 +136,9 @@ impl Desk<'_> {
 
     /// Every pair, the less dangerous conductor first; direct voltage after all else.
     pub fn readings(&self) -> Vec<(String, String, bool)> {
-        let mut all = vec!["PE".to_owned()];
-        all.extend((self.plan.system != System::ThreeWire).then(|| "N".to_owned()));
-        all.extend(self.plan.lines());
-        let mut direct = false;
+        let row = self.plan.row();
+        let mut all: Vec<String> = row.conductors().into_iter().map(str::to_owned).collect();
+        let mut direct = row.direct;
         for e in self.all() {
             match &e.body.fact {
                 Fact::SourceAnswered { found: Some(_), terminals, kind, .. } => {

@@ -5,12 +5,14 @@
 
 use stillbar_core::journal::fact::SourceKind;
 use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::prove::System;
 use stillbar_core::supply::Position;
 
 use super::alike::says_something;
 use super::known::Known;
 use super::promise::Ask;
 use super::runs::Run;
+use super::systems::row;
 
 /// What is asked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,7 +48,11 @@ const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str,
     Question { code, of, restoring: true, answers }
 }
 
-pub const ALL: [Question; 18] = [
+/// "`l1`, `l2`, `l3`, with what was read; `not-known` stands."
+const BY_LINE: &[(&str, Does, bool)] =
+    &[("l1", Goes, true), ("l2", Goes, true), ("l3", Goes, true), ("not-known", Stands, true)];
+
+pub const ALL: [Question; 22] = [
     before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
     before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
     before_work(
@@ -91,6 +97,18 @@ pub const ALL: [Question; 18] = [
         Of::Job,
         &[("none", Goes, false), ("screened", Goes, true), ("not-screened", Stops, false)],
     ),
+    before_work("high-line", Of::Job, BY_LINE),
+    before_work("grounded-line", Of::Job, BY_LINE),
+    before_work(
+        "earthed-pole",
+        Of::Job,
+        &[("plus", Goes, true), ("minus", Goes, true), ("none", Goes, true), ("not-known", Stands, true)],
+    ),
+    before_work(
+        "line-at-earth",
+        Of::Job,
+        &[("none", Goes, true), ("not-known", Stands, true), ("one-is", Stops, false), ("corrected", Goes, false)],
+    ),
     restoring("left-inside", Of::Job, &[("nothing", Goes, false), ("something", Stops, false)]),
     restoring(
         "rcd",
@@ -112,6 +130,7 @@ pub const ALL: [Question; 18] = [
 #[derive(Clone, Copy)]
 struct Answer<'a> {
     question: &'static Question,
+    code: &'static str,
     of: Option<EntryId>,
     does: Does,
     /// It says what it has to say.
@@ -122,11 +141,12 @@ struct Answer<'a> {
 fn answer(e: &Entry) -> Option<Answer<'_>> {
     let Fact::Answered { question, answer, of, words, who, .. } = &e.body.fact else { return None };
     let question = ALL.iter().find(|q| q.code == question)?;
-    let (_, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
+    let (code, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
     // There is one job to ask about: whatever else somebody names there is of no matter.
     let of = of.filter(|_| question.of != Of::Job);
     Some(Answer {
         question,
+        code,
         of,
         does: *does,
         said: !needs_words || says_something(words) || says_something(who),
@@ -151,7 +171,13 @@ fn stops<'a>(known: &Known<'a>, job: EntryId) -> Vec<Answer<'a>> {
 
 /// Answers of the same question that go or stand, by somebody who knew of the one that stops.
 fn lifts<'a>(known: &Known<'a>, job: EntryId, stop: &Answer) -> Vec<&'a Entry> {
-    let same = |a: &Answer| a.question.code == stop.question.code && a.of == stop.of;
+    // "Until the conductors are corrected to a delta with a line at earth and somebody says `corrected`."
+    let corrected = |f: &Fact| matches!(f, Fact::SystemCorrected { system: System::CornerGrounded, .. });
+    let says_so = |a: &Answer| a.code == "corrected" && known.of(job).any(|e| corrected(&e.body.fact));
+    let same = |a: &Answer| {
+        let line = a.question.code == "line-at-earth";
+        a.question.code == stop.question.code && a.of == stop.of && (!line || says_so(a))
+    };
     let all = known.of(job).filter(|e| !known.is_withdrawn(e.id)).filter_map(answer);
     let lifting = all.filter(|a| same(a) && a.does != Stops && a.said && known.knew(a.entry, stop.entry));
     lifting.map(|a| a.entry).collect()
@@ -196,6 +222,13 @@ pub fn known_to(ask: &Ask, run: &Run) -> Result<(), String> {
         }
     }
     Ok(())
+}
+
+fn system(known: &Known, job: EntryId) -> Option<System> {
+    match known.get(job)?.body.fact {
+        Fact::JobOpened { system, .. } => Some(system),
+        _ => None,
+    }
 }
 
 fn told(e: &Entry) -> String {
@@ -262,6 +295,12 @@ pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
             let own = known.get(*point).and_then(Entry::job) == Some(job);
             if own && normal && !answered("right-board", Some(*point)) {
                 return Err("nobody said how it is known to be the right one".into());
+            }
+            // "Asked, never assumed, before anything is opened, with what was read."
+            if let Some((code, _)) = system(known, job).and_then(|system| row(system).marks)
+                && !answered(code, None)
+            {
+                return Err(format!("nobody answered {code}"));
             }
         }
         Fact::WorkBegan { .. } => {

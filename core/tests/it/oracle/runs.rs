@@ -2,13 +2,14 @@
 
 use stillbar_core::journal::fact::{Duty, EarthProof, Limit, ProvedOn, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::prove::{Earthing, Reading};
+use stillbar_core::prove::Reading;
 
 use super::ends::{answered, run_of, troubles};
 use super::instruments::{can_prove, checked, lights_at_dc};
 use super::known::{HOUR, MINUTE, now, tick};
 use super::promise::Ask;
 use super::questions;
+use super::systems::{least, line_shows_earth};
 
 /// A run that somebody began with an indicator that worked.
 pub struct Run<'a> {
@@ -93,7 +94,8 @@ fn stands(ask: &Ask, run: &Run, others: &[&Run]) -> Result<(), String> {
 fn reference(ask: &Ask, run: &Run) -> Result<(), String> {
     let shown = ask.valid().any(|e| match &e.body.fact {
         Fact::ReferenceProved { run: r, way, holds: true, .. } => {
-            *r == run.begin.id && !(ask.earthing == Earthing::It && *way == EarthProof::LiveLine)
+            let shows = *way != EarthProof::LiveLine || line_shows_earth(ask.system, ask.earthing, ask.marked());
+            *r == run.begin.id && shows
         }
         _ => false,
     });
@@ -109,9 +111,9 @@ fn whole<'a>(ask: &Ask<'_, 'a>, run: &Run<'a>, now: bool) -> Result<Vec<Vec<Coun
     for (n, one) in conductors.iter().enumerate() {
         pairs.extend(conductors[n + 1..].iter().map(|other| (one.clone(), other.clone())));
     }
-    let ranges: &[bool] = if asks_for_dc(ask) { &[false, true] } else { &[false] };
+    let (row, direct) = (ask.row(), asks_for_dc(ask));
     for (one, other) in &pairs {
-        for range in ranges {
+        for range in row.ranges(one, other, direct) {
             let of_pair = |e: &Entry| match &e.body.fact {
                 Fact::ReadingTaken { first, then, reading, dc, .. } => {
                     let pair = (first == one && then == other) || (first == other && then == one);
@@ -249,14 +251,7 @@ pub fn duty(ask: &Ask, e: &Entry) -> Option<Duty> {
 
 /// What is tested against each other: the conductors at the work, and "a found control supply brings its own terminals into the pairs".
 fn conductors(ask: &Ask) -> Result<Vec<String>, String> {
-    let mut all: Vec<String> = ask.lines().into_iter().map(str::to_owned).collect();
-    if ask.earthing == Earthing::TnC {
-        // Protective and neutral in one.
-        all.push("PEN".into());
-    } else {
-        all.extend(ask.has_neutral().then(|| "N".to_owned()));
-        all.push("PE".into());
-    }
+    let mut all: Vec<String> = ask.row().conductors().into_iter().map(str::to_owned).collect();
     for source in ask.own_sources().iter().filter(|s| s.kind == Some(SourceKind::Control)) {
         if source.terminals.is_empty() {
             return Err(format!("the terminals of {} are in no pair", source.found.what));
@@ -268,18 +263,17 @@ fn conductors(ask: &Ask) -> Result<Vec<String>, String> {
     Ok(all)
 }
 
-/// Direct voltage is asked for where a UPS, PV, a battery or stored energy is there.
+/// Direct voltage is asked for where a UPS, PV, a battery or stored energy is there, and of a system of direct voltage.
 pub fn asks_for_dc(ask: &Ask) -> bool {
-    ask.own_sources()
-        .iter()
-        .any(|s| matches!(s.kind, None | Some(SourceKind::Ups | SourceKind::Pv | SourceKind::Battery)))
+    let mut own = ask.own_sources().into_iter();
+    ask.row().direct
+        || own.any(|s| matches!(s.kind, None | Some(SourceKind::Ups | SourceKind::Pv | SourceKind::Battery)))
 }
 
 /// "Below 50 V AC and 120 V DC, and below half of the lowest voltage above zero that any source of the plan puts between a line or pole and its
 /// reference." In millivolts.
 pub fn bound(ask: &Ask) -> (u32, u32) {
-    // Three-wire: the nominal voltage is from line to line, and a line has the 1.732nd of it to earth.
-    let line = if ask.has_neutral() { ask.nominal } else { (f64::from(ask.nominal) / 1.732) as u32 };
+    let line = least(ask.system, ask.nominal, ask.marked().is_some());
     let controls = ask.own_sources().iter().filter_map(|s| s.millivolts).collect::<Vec<u32>>();
     let half = controls.into_iter().chain([line]).filter(|mv| *mv > 0).min().map_or(u32::MAX, |mv| mv / 2);
     (half.min(50_000), half.min(120_000))

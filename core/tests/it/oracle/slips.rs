@@ -47,6 +47,11 @@ pub enum Slip {
     LimitByAnother,
     ProtectiveOpened,
     ProverFailed,
+    EarthByAnyLine,
+    LinkOfAnother,
+    MiddleLeft,
+    LineNotAsked,
+    PoleAlternatingAlone,
     // What was answered so that it stops.
     DoesNotFit,
     NotBlocked,
@@ -93,7 +98,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 74] = [
+    pub const ALL: [Slip; 79] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -128,6 +133,11 @@ impl Slip {
         Slip::LimitByAnother,
         Slip::ProtectiveOpened,
         Slip::ProverFailed,
+        Slip::EarthByAnyLine,
+        Slip::LinkOfAnother,
+        Slip::MiddleLeft,
+        Slip::LineNotAsked,
+        Slip::PoleAlternatingAlone,
         Slip::DoesNotFit,
         Slip::NotBlocked,
         Slip::StartedAndWentOn,
@@ -215,7 +225,21 @@ impl Slip {
         plan.point = ("Q4 feeder switch", "Main board MB1, bay 4");
         plan.finds_out = self != Slip::CauseNotFoundOnce;
         match self {
-            Slip::EarthByALiveLine => plan.earthing = Earthing::It,
+            Slip::EarthByALiveLine => plan.is_of(System::ThreePhaseNeutral, Earthing::It, ""),
+            Slip::EarthByAnyLine => plan.is_of(System::CornerGrounded, Earthing::TnS, "not-known"),
+            Slip::LinkOfAnother => {
+                plan.is_of(System::CornerGrounded, Earthing::TnS, "l1");
+                (plan.link, plan.others) = (true, Vec::new());
+            }
+            Slip::MiddleLeft => {
+                plan.is_of(System::DcThreeWire, Earthing::It, "");
+                plan.others = Vec::new();
+            }
+            Slip::LineNotAsked => plan.is_of(System::HighLeg, Earthing::TnCS, "l2"),
+            Slip::PoleAlternatingAlone => {
+                plan.is_of(System::DcTwoWire, Earthing::TnS, "minus");
+                plan.figures = true;
+            }
             Slip::AlternatingAlone | Slip::LightsAtAlternatingAlone => {
                 plan.others = vec![Plan::another(SourceKind::Pv)];
                 // A dark lamp that shows both would say something of direct voltage too.
@@ -226,10 +250,10 @@ impl Slip {
                 plan.others = if nth == 0 { vec![Plan::another(SourceKind::Generator)] } else { Vec::new() };
             }
             Slip::NeutralOfAnother => {
-                (plan.system, plan.earthing) = (System::ThreePhaseNeutral, Earthing::Tt);
+                plan.is_of(System::ThreePhaseNeutral, Earthing::Tt, "");
                 plan.others = vec![Plan::another(SourceKind::Generator)];
             }
-            Slip::Neutral => plan.system = System::ThreePhaseNeutral,
+            Slip::Neutral => plan.is_of(System::ThreePhaseNeutral, Earthing::TnS, ""),
             // What is found again would ask for its point again, which is there.
             Slip::Source | Slip::Scope | Slip::ScopeChangedBefore => (plan.others, plan.stored) = (Vec::new(), None),
             Slip::CoverUnheard => plan.stored = None,
@@ -251,11 +275,11 @@ impl Slip {
         if self.is_of_a_question() {
             return stopped::turns(fact);
         }
-        let last_line = plan.lines().pop().unwrap_or_default();
+        let (last_line, reference) = (plan.lines().pop().unwrap_or_default(), plan.row().reference);
         let forgotten = match (self, &fact) {
             (Slip::NoEarth, Fact::ReferenceProved { .. })
             | (Slip::NoSecondProof, Fact::IndicatorProved { run: Some(_), .. })
-            | (Slip::AlternatingAlone, Fact::ReadingTaken { dc: true, .. })
+            | (Slip::AlternatingAlone | Slip::PoleAlternatingAlone, Fact::ReadingTaken { dc: true, .. })
             | (Slip::DischargeNotRead, Fact::DischargeRead { .. })
             | (Slip::NotChecked | Slip::CheckedYesterday, Fact::InstrumentChecked { .. })
             | (Slip::ScopeChangedBefore, Fact::SourceAnswered { .. } | Fact::StoredAnswered { .. })
@@ -263,21 +287,22 @@ impl Slip {
             | (Slip::StoredNotAsked, Fact::StoredAnswered { .. })
             | (Slip::OthersNotAnswered, Fact::SourceElsewhere { .. })
             | (Slip::NoLock, Fact::LockFitted { .. }) => true,
-            (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == "PE" && *then == last_line,
+            (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == reference && *then == last_line,
+            (Slip::LineNotAsked, Fact::Answered { question, .. }) => question == "high-line",
             _ => false,
         };
         if forgotten {
             return Turn::Believe(fact);
         }
         Turn::Right(Next::Keep(match (self, fact) {
-            (Slip::EarthByALiveLine, Fact::ReferenceProved { run, how, holds, .. }) => {
+            (Slip::EarthByALiveLine | Slip::EarthByAnyLine, Fact::ReferenceProved { run, how, holds, .. }) => {
                 Fact::ReferenceProved { run, way: EarthProof::LiveLine, how, holds }
             }
             (Slip::ProvedOnItself, Fact::IndicatorProved { run, indicator, works, .. }) => {
                 Fact::IndicatorProved { run, indicator, on: ProvedOn::ProvingUnit(indicator), works }
             }
             (Slip::OnePairAtAVolt, Fact::ReadingTaken { run, first, then, dc, .. })
-                if first == "PE" && then == last_line =>
+                if first == reference && then == last_line =>
             {
                 Fact::ReadingTaken { run, first, then, reading: Reading::Millivolts(1_200), dc }
             }
@@ -301,6 +326,16 @@ impl Slip {
                 let (cuts, switch, stays_open) = (Some(cuts), None, false);
                 Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
             }
+            // L1 is the one at earth: another stays closed.
+            (Slip::LinkOfAnother, Fact::PointAdded { label, at, kind, lockable, same_as, cuts, .. }) => {
+                let (poles, switch, stays_open) = (vec!["L1".into(), "L3".into()], None, false);
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
+            }
+            (Slip::MiddleLeft, Fact::PointAdded { label, at, kind, lockable, poles, same_as, cuts, .. }) => {
+                let poles = poles.into_iter().filter(|p| p != "M").collect();
+                let (switch, stays_open) = (None, false);
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
+            }
             (Slip::BlankSource, Fact::IndicatorProved { run, indicator, works, .. }) => {
                 Fact::IndicatorProved { run, indicator, on: ProvedOn::KnownSource(" \u{200b}".into()), works }
             }
@@ -317,7 +352,7 @@ impl Slip {
                 Fact::IndicatorProved { run, indicator: unit, on: ProvedOn::KnownSource("Outlet 3".into()), works }
             }
             (Slip::ProtectiveOpened, Fact::PointAdded { label, at, kind, lockable, mut poles, same_as, cuts, .. }) => {
-                poles.push("PE".into());
+                poles.push(reference.into());
                 let (switch, stays_open) = (None, false);
                 Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
             }

@@ -3,7 +3,7 @@
 use stillbar_core::journal::fact::*;
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::{Means, PointKind};
-use stillbar_core::prove::Reading;
+use stillbar_core::prove::{Reading, System};
 use stillbar_core::supply::{Link, LinkKind, Node, NodeKind, Position, SourceSort};
 use stillbar_core::tag::TagId;
 
@@ -12,6 +12,7 @@ use super::chance::Chance;
 use super::plan::{check, found};
 use super::prove::went_wrong;
 use super::questions::{self, Of};
+use super::systems::{Row, row};
 
 /// What somebody on a job may think of.
 pub struct Wild<'a> {
@@ -37,6 +38,13 @@ const REASONS: [&str; 5] =
     ["It was another one, seen at the spot", "Agreed with the shift leader", ".", "\u{200b}\u{200b}", "no"];
 
 impl Wild<'_> {
+    /// The system of the job, as it was opened.
+    fn row(&self) -> Row {
+        let opened = self.entries.iter().find(|e| e.id == self.job).map(|e| &e.body.fact);
+        let Some(Fact::JobOpened { system, .. }) = opened else { return row(System::ThreePhaseNeutral) };
+        row(*system)
+    }
+
     fn ids(&self, fits: impl Fn(&Entry) -> bool) -> Vec<EntryId> {
         self.entries.iter().filter(|e| fits(e)).map(|e| e.id).collect()
     }
@@ -146,7 +154,9 @@ impl Wild<'_> {
         let label = SPELLINGS[self.chance.of(SPELLINGS.len())].into();
         let at = PLACES[self.chance.of(PLACES.len())].into();
         let same_as = if self.chance.one_in(3) { self.point() } else { None };
-        let poles = ["L1", "L2", "L3", "N"][..3 + self.chance.of(2)].iter().map(|p| (*p).to_owned()).collect();
+        let row = self.row();
+        let middle = row.middle.filter(|_| self.chance.one_in(2));
+        let poles = row.lines.iter().copied().chain(middle).map(str::to_owned).collect();
         let kind = PointKind::ALL[0];
         Some(Fact::PointAdded {
             label,
@@ -163,10 +173,10 @@ impl Wild<'_> {
 
     /// What went wrong at the test, and what is answered about it.
     pub fn trouble(&mut self) -> Option<Fact> {
-        let terminals = ["PE", "N", "L1", "L2", "L"];
+        let terminals = self.row().conductors();
         Some(match self.chance.of(10) {
             0 | 1 => {
-                let (first, then) = (terminals[self.chance.of(2)].into(), terminals[2 + self.chance.of(3)].into());
+                let (first, then) = (terminals[0].into(), terminals[1 + self.chance.of(terminals.len() - 1)].into());
                 let reading =
                     [Reading::Lit(None), Reading::Millivolts(230_000), Reading::Millivolts(1_200)][self.chance.of(3)];
                 Fact::ReadingTaken { run: self.run()?, first, then, reading, dc: self.chance.one_in(4) }
@@ -303,8 +313,8 @@ impl Wild<'_> {
             }
             13 => self.proof(true)?,
             14 => {
-                let (first, then) =
-                    (["PE", "N"][self.chance.of(2)].into(), ["L1", "L2", "L3", "L"][self.chance.of(4)].into());
+                let all = self.row().conductors();
+                let (first, then) = (all[self.chance.of(2)].into(), all[1 + self.chance.of(all.len() - 1)].into());
                 Fact::ReadingTaken { run: self.run()?, first, then, reading: self.reading(), dc: self.chance.one_in(4) }
             }
             _ => Fact::ZoneNoted { zone: vec![["DB4", "DB6"][self.chance.of(2)].into()] },
