@@ -50,8 +50,8 @@ pub enum Slip {
     EarthByAnyLine,
     LinkOfAnother,
     MiddleLeft,
-    LineNotAsked,
     PoleAlternatingAlone,
+    LightsAtThirty,
     // What was answered so that it stops.
     DoesNotFit,
     NotBlocked,
@@ -136,8 +136,8 @@ impl Slip {
         Slip::EarthByAnyLine,
         Slip::LinkOfAnother,
         Slip::MiddleLeft,
-        Slip::LineNotAsked,
         Slip::PoleAlternatingAlone,
+        Slip::LightsAtThirty,
         Slip::DoesNotFit,
         Slip::NotBlocked,
         Slip::StartedAndWentOn,
@@ -235,7 +235,8 @@ impl Slip {
                 plan.is_of(System::DcThreeWire, Earthing::It, "");
                 plan.others = Vec::new();
             }
-            Slip::LineNotAsked => plan.is_of(System::HighLeg, Earthing::TnCS, "l2"),
+            // 55 V to earth: 27.5 V is where it has to light.
+            Slip::LightsAtThirty => plan.is_of(System::SiteTransformer, Earthing::TnS, ""),
             Slip::PoleAlternatingAlone => {
                 plan.is_of(System::DcTwoWire, Earthing::TnS, "minus");
                 plan.figures = true;
@@ -288,7 +289,6 @@ impl Slip {
             | (Slip::OthersNotAnswered, Fact::SourceElsewhere { .. })
             | (Slip::NoLock, Fact::LockFitted { .. }) => true,
             (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == reference && *then == last_line,
-            (Slip::LineNotAsked, Fact::Answered { question, .. }) => question == "high-line",
             _ => false,
         };
         if forgotten {
@@ -307,11 +307,14 @@ impl Slip {
                 Fact::ReadingTaken { run, first, then, reading: Reading::Millivolts(1_200), dc }
             }
             (
-                Slip::LightsLate | Slip::LightsAtAlternatingAlone,
+                Slip::LightsLate | Slip::LightsAtThirty | Slip::LightsAtAlternatingAlone,
                 Fact::InstrumentNoted { kind: kind @ InstrumentKind::Indicator, name, serial, .. },
             ) => {
-                let late = self == Slip::LightsLate;
-                let (ac, dc) = if late { (120_000, Some(120_000)) } else { (12_000, None) };
+                let (ac, dc) = match self {
+                    Slip::LightsLate => (120_000, Some(120_000)),
+                    Slip::LightsAtThirty => (30_000, Some(30_000)),
+                    _ => (12_000, None),
+                };
                 Fact::InstrumentNoted { kind, name, serial, lights_from: Some(LightsFrom { ac, dc }) }
             }
             (Slip::OnePoleLeft, Fact::PointAdded { label, at, kind, lockable, poles, same_as, cuts, .. }) => {
