@@ -1,9 +1,8 @@
-//! Ten questions of docs/questions.md, written from the page by a hand that has not seen how the app asks them: where each is asked and
+//! Nine questions of docs/questions.md, written from the page by a hand that has not seen how the app asks them: where each is asked and
 //! nowhere else, what waits for it, what an answer that stops or stands does, how long an answer counts, and which words it needs.
 
 mod bench;
 mod counts;
-mod neutral;
 mod own;
 mod released;
 mod stages;
@@ -26,7 +25,7 @@ fn step(name: &str) -> &'static str {
         "told-each-other" => "Told",
         "instrument-fit" => "Instruments",
         "right-board" | "starts-itself" => "Isolate",
-        "tried-to-start" | "interlocks" | "neutral-closed" | "coupled" => "OpenUp",
+        "tried-to-start" | "interlocks" | "coupled" => "OpenUp",
         "charge-returned" | "temporary-earths" | "live-beside" | "current-transformers" | "released-by" => "Work",
         "left-inside" => "CoversBack",
         "polarity-back" => "Presence",
@@ -41,9 +40,6 @@ fn step(name: &str) -> &'static str {
 fn by_the_page(case: &Case) -> BTreeSet<&'static str> {
     let others = |kinds: &[SourceKind]| case.others.iter().any(|o| kinds.contains(o));
     let three = matches!(case.system, System::ThreePhaseNeutral | System::ThreeWire | System::CornerGrounded);
-    let has_neutral =
-        matches!(case.system, System::OnePhase | System::ThreePhaseNeutral | System::SplitPhase | System::DcThreeWire);
-    let off_earth = matches!(case.earthing, Earthing::Tt | Earthing::It | Earthing::Unknown);
     let found = !case.others.is_empty();
     let all = [
         ("told-each-other", case.permit),
@@ -52,7 +48,6 @@ fn by_the_page(case: &Case) -> BTreeSet<&'static str> {
         ("starts-itself", found),
         ("tried-to-start", found),
         ("interlocks", others(&[SourceKind::Generator, SourceKind::Ups, SourceKind::SecondFeeder])),
-        ("neutral-closed", off_earth && has_neutral && !case.neutral),
         ("charge-returned", case.stored),
         ("temporary-earths", found || case.stored),
         ("live-beside", case.cover),
@@ -83,7 +78,7 @@ fn asks_as_the_page(case: &Case, what: &str) {
     assert_eq!(asked_in(case), wanted, "{what}");
 }
 
-/// One phase, one person, no permit: five questions from the beginning to the hand-back, and none of the ten.
+/// One phase, one person, no permit: five questions from the beginning to the hand-back, and none of the nine.
 #[test]
 fn a_house_socket_sees_few_of_them() {
     let asked = asked_in(&Case::house_socket());

@@ -220,7 +220,7 @@ fn a_whole_job_under_rules_and_its_record() {
     for entry in json["entries"].as_array().unwrap() {
         use base64::Engine;
         let body = base64::engine::general_purpose::STANDARD.decode(entry["body"].as_str().unwrap()).unwrap();
-        assert!(!body.windows(12).any(|w| w == b"01632 960 120"[..12].as_ref()));
+        assert!(!body.windows(12).any(|w| *w == b"01632 960 120"[..12]));
     }
     if let Some(folder) = std::env::var_os("STILLBAR_KEEP_RECORD") {
         std::fs::write(std::path::Path::new(&folder).join("company.json"), made.json().unwrap()).unwrap();
