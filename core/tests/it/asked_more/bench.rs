@@ -158,6 +158,9 @@ pub fn answered_of(question: &str, answer: &str, words: &str, of: Option<EntryId
     }
 }
 
+/// Something that happens to a job, and what it is called.
+pub type Change = (&'static str, fn(&Bench));
+
 pub fn met() -> Fact {
     Fact::VoltageMet { at: "Screw of the rail".into(), reading: Reading::Millivolts(64_000) }
 }

@@ -7,8 +7,6 @@ use stillbar_core::prove::{Earthing, RuleSet, System};
 use super::bench::*;
 use crate::holes::by_hand::TOMAS;
 
-type Change = (&'static str, fn(&Bench));
-
 const COVER: Change = ("another cover comes off", Bench::takes_cover_off);
 const TEST: Change = ("a new test", |bench| {
     bench.begins().unwrap();

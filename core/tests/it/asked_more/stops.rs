@@ -81,7 +81,7 @@ fn it_ends_every_proof_until_somebody_answers_otherwise() {
 /// What lapses an answer that goes does not lapse one that stops.
 #[test]
 fn whatever_changes_meanwhile_it_stays() {
-    let changes: [(&str, fn(&Bench)); 4] = [
+    let changes: [Change; 4] = [
         ("another cover", Bench::takes_cover_off),
         ("another point opened", Bench::opens_another),
         ("another voltage", Bench::meets),

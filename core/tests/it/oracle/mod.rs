@@ -22,6 +22,7 @@ mod known;
 mod nearly;
 mod network;
 mod phone;
+mod places;
 mod plan;
 mod points;
 mod promise;

@@ -17,10 +17,13 @@ pub struct Row {
     /// Direct voltage, all of it.
     pub direct: bool,
     /// The question that marks a line or pole, with what its answers mark, and one that marks none.
-    pub marks: Option<(&'static str, &'static [(&'static str, Option<&'static str>)])>,
+    pub marks: Option<Marks>,
     /// The nominal voltages that the page names, or that are usual, in volts.
     usual: &'static [u32],
 }
+
+/// A question, and each of its answers with the line or pole that it marks.
+type Marks = (&'static str, &'static [(&'static str, Option<&'static str>)]);
 
 const THREE: &[&str] = &["L1", "L2", "L3"];
 const TWO: &[&str] = &["L1", "L2"];
