@@ -144,7 +144,9 @@ impl DrawnSource<'_> {
                 (_, None) => {}
             }
             terminal(shapes, *y);
-            shapes.push(text(NAMES, *y + 5.3, NAME, conductor.name.clone()));
+            // A longer name keeps clear of the terminal and of the figures.
+            let size = if conductor.name.chars().count() > 2 { NAME * 0.8 } else { NAME };
+            shapes.push(text(NAMES, *y + 5.3, size, conductor.name.clone()));
         }
     }
 
