@@ -145,7 +145,7 @@ impl DrawnSource<'_> {
             }
             terminal(shapes, *y);
             // A longer name keeps clear of the terminal and of the figures.
-            let size = if conductor.name.chars().count() > 2 { NAME * 0.8 } else { NAME };
+            let size = if conductor.name.chars().count() > 2 { FIGURE } else { NAME };
             shapes.push(text(NAMES, *y + 5.3, size, conductor.name.clone()));
         }
     }

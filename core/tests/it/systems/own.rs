@@ -7,6 +7,7 @@ use stillbar_core::journal::Fact;
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::{EarthWay, plan_case};
 use stillbar_core::screens::as_text;
+use stillbar_core::text::terminals;
 
 use super::story::*;
 use crate::desk::*;
@@ -61,7 +62,9 @@ fn a_string_that_stays_live() {
     phone.play("unseen PE to a line that is known to be live");
     assert!(!plan_case(&folded(&phone).case()).reference.ways.contains(&EarthWay::KnownLine));
     // Colours are for the eye: what was noted stands beside the name, where the probe goes.
-    phone.play("see (brown)\nsee (old grey)");
+    let (job, plan) = (folded(&phone), folded(&phone).plan());
+    let (_, label) = terminals(&job.conductors(), &plan.iter().take(2).collect::<Vec<_>>());
+    assert!(label.contains("L1 (brown), L2, L3 (old grey)"), "{label}");
     reference_and_pairs(&phone, &BOARD);
     assert!(phone.proved());
     let says = banner(&phone);
