@@ -1,5 +1,7 @@
 //! The work under a standing proof, what ends it, and the change of shift.
 
+mod before;
+
 use super::Route;
 use super::build::Page;
 use super::context::{Act, Look};
@@ -17,6 +19,7 @@ use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
 use crate::prove::{Reading, Taken, parse_volts};
 use crate::text::{self, AskFirst, AskJob};
+pub(super) use before::{act_earth, earths_in};
 
 const ENDS: &str = "This ends the proof.";
 
@@ -35,8 +38,8 @@ pub fn view(look: &Look, job: &Job) -> Page {
     }
     let standing = job.standing();
     if let Standing::Proved { .. } = standing {
+        before::release(look, job, &mut page);
         proved(look, job, &mut page);
-        release(look, job, &mut page);
     }
     match standing {
         Standing::Proved { .. } if job.working() => working(look, &mut page),
@@ -57,75 +60,11 @@ pub fn view(look: &Look, job: &Job) -> Page {
             super::job::next(&mut page, job);
         }
     }
-    earths(&mut page, look, job);
+    before::earths(&mut page, look, job);
     page.button("Something has changed", go(Route::Change(job.id())));
     page.button("Shift change", go(Route::Shift(job.id())));
     page.button("Locks and keys", go(Route::Locks(job.id())));
     page
-}
-
-/// Where somebody else than the tester lets the work start: the place for their signature.
-fn release(look: &Look, job: &Job, page: &mut Page) {
-    let tester = job.run().and_then(|run| run.before.by);
-    let may = |p: &EntryId| Some(*p) != tester && job.people().contains(p) && !job.learns(Some(*p));
-    let Some(person) = look.acting.filter(may).filter(|_| job.asks_who_releases()) else { return };
-    let name = look.name(person);
-    page.mark("mark", format!("{name} lets the work start"), look.draft("mark"));
-    page.button(format!("Sign as {name}"), "sign-run");
-}
-
-/// Signs for the release, which answers who lets the work start.
-fn release_signed(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
-    super::prove::sign_run(act, job)?;
-    let (question, answer) = ("released-by".to_owned(), "another".to_owned());
-    let (words, who) = (String::new(), String::new());
-    let answered = Fact::Answered { question, answer, of: None, point: None, words, who };
-    act.keep(Some(job), answered).map(drop)
-}
-
-/// The temporary earths that are in, and a form for one more once dead is proved.
-fn earths(page: &mut Page, look: &Look, job: &Job) {
-    let proved = matches!(job.standing(), Standing::Proved { .. });
-    if job.earths.is_empty() && !proved {
-        return;
-    }
-    page.heading(text::in_terms("Temporary earths"));
-    earths_in(page, look, job);
-    if proved {
-        page.entry("earth", &text::in_terms("Number on the earth"), "", look.draft("earth"));
-        page.entry(
-            "earth-at",
-            "Where it is fitted",
-            &text::in_terms("Earth end first on, last off"),
-            look.draft("earth-at"),
-        );
-        page.button(text::in_terms("This earth is in"), "earth-in");
-    }
-}
-
-/// Each earth that is in, with the button that takes it off the list.
-pub(super) fn earths_in(page: &mut Page, look: &Look, job: &Job) {
-    for earth in job.earths_in() {
-        page.fact(
-            format!("{} {}", text::in_terms("Earth"), earth.label),
-            format!("{} ({})", earth.at, look.by(&earth.stamp)),
-        );
-        page.button(
-            format!("{} {} is off", text::in_terms("Earth"), earth.label),
-            format!("earth-off {}", earth.stamp.id),
-        );
-    }
-}
-
-/// Keeps that an earth is in, or off.
-pub(super) fn act_earth(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
-    let fact = match verb {
-        "earth-in" => {
-            Fact::EarthFitted { label: act.need("earth", AskJob::Earth)?, at: act.need("earth-at", AskJob::Earth)? }
-        }
-        _ => Fact::EarthRemoved { earth: super::home::id(arg)? },
-    };
-    act.keep(Some(job), fact).map(drop)
 }
 
 /// The proof ended under the work: everything else waits until that is stopped.
@@ -246,7 +185,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "system" | "stays-live" => return system::act(act, job, verb),
         super::asked::ANSWER => return super::asked::act(act, job, None, arg),
         super::asked::SAY => return super::asked::say(act, arg),
-        "sign-run" => release_signed(act, job)?,
+        "sign-run" => before::release_signed(act, job)?,
         "begin" => {
             let run = act.job(job)?.run().map(|r| r.id()).ok_or(AskJob::ProveFirst)?;
             act.keep(Some(job), Fact::WorkBegan { run })?;

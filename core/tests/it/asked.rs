@@ -123,3 +123,40 @@ fn an_earth_that_comes_off_ends_the_proof() {
          tap Begin work\ntap Earth E1 is off\nsee [Treat as live] The proof is void. Temporary earth E1 came off.\nsee Stop work",
     );
 }
+
+/// Whoever lets the work start signs on their own hand of the device; the tester is told to hand it on, and cannot say that another signed.
+#[test]
+fn another_than_the_tester_lets_the_work_start() {
+    let hold = |from: &str, to: &str| {
+        format!(
+            "tap The job\ntap All jobs\ntap In hand: {from}\ntap {to}\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n"
+        )
+    };
+    let lock = |at: &str, label: &str| {
+        format!(
+            "tap Next: Isolate {at}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on \
+             as Tomas Brandt's\n"
+        )
+    };
+    let joins = include_str!("../../journeys/tomas-joins.journey");
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, joins]);
+    device.play(&field, &hold("Mara Lind", "Tomas Brandt"));
+    device.play(
+        &field,
+        &format!("{}tap The job\n{}", lock("Q4 feeder switch", "TB 1"), lock("Q9 changeover switch", "TB 2")),
+    );
+    device.play(&field, &hold("Tomas Brandt", "Mara Lind"));
+    device.play(&field, &format!("tap Next: Open up, treating it as live\n{PROVE}"));
+    let until_asked = BEGIN.find("tap Whoever tested").unwrap();
+    device.play(&field, &BEGIN[..until_asked]);
+    device.play(
+        &field,
+        "unseen Sign as\ntap Another person, who signed\nsee By what is recorded this is not so yet\ntap Hand the device to who lets it start\n\
+         tap Tomas Brandt\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4",
+    );
+    device.play(
+        &field,
+        "tap Next: Work\nsign Tomas Brandt lets the work start = Tomas Brandt\ntap Sign as Tomas Brandt\nsee Another person, who signed\n\
+         unseen Sign as\nsee [Proved dead]\ntap Begin work\nsee Work is finished",
+    );
+}
