@@ -19,7 +19,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.fact("Place", job.place.clone());
     page.fact("Isolated", job.equipment.clone());
     page.fact("Work", job.scope.clone());
-    page.fact("Local rules", text::defers(job.rule_set));
+    page.fact("Rules", text::rules_in_short(job.rule_set));
     company::of_job(&mut page, look, job);
     let states = job.steps();
     let current = states.iter().position(|s| !s.passed());

@@ -47,7 +47,7 @@ pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
 pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};
-pub use rule_sets::{ToldRules, defers, rule_set};
+pub use rule_sets::{ToldRules, defers, rule_set, rules_in_short};
 pub use standing::{Standing, standing};
 pub use steps::{stage, stage_over, step, title};
 pub use supply::{

@@ -120,6 +120,14 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
     }
 }
 
+/// By whose rules a job is done, on its page: the law and the standards stand where the rules are picked and on the record.
+pub fn rules_in_short(rules: Option<RuleSet>) -> String {
+    match rules {
+        Some(rules) => say!("rules-in-short", name = rule_set(rules).name),
+        None => say!("rules-defer-none"),
+    }
+}
+
 /// What comes before anything that the app says.
 pub fn defers(rules: Option<RuleSet>) -> String {
     match rules {

@@ -3,6 +3,8 @@
 
 # $law is one of the -law messages, $standards one of the -standards messages. A life rests on this.
 rules-defer = Law: { $law }. Standards and guidance: { $standards }. These, and whoever is licensed to apply them, come first. Nobody licensed has checked this app's rules.
+# On the page of a job, where a line has to do.
+rules-in-short = { $name }. Local rules and licensed practice come first.
 rules-defer-none = Local rules and licensed practice come first. Nobody licensed has checked this app's rules.
 
 rules-uk-name = United Kingdom
