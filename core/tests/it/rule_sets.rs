@@ -37,6 +37,7 @@ fn page() -> String {
             ("Re-test after a break", "after every absence: no rule set was found that names minutes".to_owned()),
             ("Words of the trade", in_words(rules)),
             ("How sure", told.sure),
+            ("Sources", told.sources),
         ] {
             page += &format!("| {what} | {says} |\n");
         }

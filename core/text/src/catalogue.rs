@@ -53,8 +53,10 @@ static PLACES: [(usize, usize); COUNT] = places();
 const COUNT: usize = count();
 
 static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(ENGLISH.to_owned()));
-/// The same in the words of North America, made only where somebody works by its rules.
-static AMERICAN: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(reworded(ENGLISH)));
+/// The same in the words of other countries, each made only where somebody works by its rules.
+static AMERICAN: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(reworded(ENGLISH, Terms::American)));
+static AUSTRALASIAN: LazyLock<FluentBundle<FluentResource>> =
+    LazyLock::new(|| bundle(reworded(ENGLISH, Terms::Australasian)));
 
 fn bundle(catalogue: String) -> FluentBundle<FluentResource> {
     let mut bundle = FluentBundle::new_concurrent("en".parse().into_iter().collect());
@@ -78,6 +80,7 @@ pub(super) fn format<const N: usize>(id: &str, values: [(&'static str, FluentVal
     let bundle: &FluentBundle<FluentResource> = match Terms::now() {
         Terms::British => &BUNDLE,
         Terms::American => &AMERICAN,
+        Terms::Australasian => &AUSTRALASIAN,
     };
     let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
     let args = FluentArgs::from_iter(values);
@@ -117,10 +120,10 @@ impl Drop for Distorted {
     }
 }
 
-/// Every message as it is written, id and source, in both words.
+/// Every message as it is written, id and source: as it stands in the catalogue, and in these words.
 #[doc(hidden)]
-pub fn catalogues() -> [Vec<(String, String)>; 2] {
-    let other = reworded(ENGLISH);
+pub fn catalogues(terms: Terms) -> [Vec<(String, String)>; 2] {
+    let other = reworded(ENGLISH, terms);
     let messages = |text: &str| {
         let begins = |line: &str| line.starts_with(|c: char| c.is_ascii_lowercase());
         let mut all: Vec<(String, String)> = Vec::new();

@@ -22,6 +22,8 @@ pub struct ToldRules {
     pub removal: String,
     /// How sure all this is.
     pub sure: String,
+    /// Where each figure comes from, or that it has no source.
+    pub sources: String,
 }
 
 /// What is said of these rules.
@@ -36,6 +38,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-uk-instruments"),
             removal: say!("rules-uk-removal"),
             sure: say!("rules-uk-sure"),
+            sources: say!("rules-uk-sources"),
         },
         RuleSet::Ie => ToldRules {
             name: say!("rules-ie-name"),
@@ -46,6 +49,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-ie-instruments"),
             removal: say!("rules-ie-removal"),
             sure: say!("rules-ie-sure"),
+            sources: say!("rules-ie-sources"),
         },
         RuleSet::Eu => ToldRules {
             name: say!("rules-eu-name"),
@@ -56,6 +60,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-eu-instruments"),
             removal: say!("rules-eu-removal"),
             sure: say!("rules-eu-sure"),
+            sources: say!("rules-eu-sources"),
         },
         RuleSet::De => ToldRules {
             name: say!("rules-de-name"),
@@ -66,6 +71,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-de-instruments"),
             removal: say!("rules-de-removal"),
             sure: say!("rules-de-sure"),
+            sources: say!("rules-de-sources"),
         },
         RuleSet::Us => ToldRules {
             name: say!("rules-us-name"),
@@ -76,6 +82,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-us-instruments"),
             removal: say!("rules-us-removal"),
             sure: say!("rules-us-sure"),
+            sources: say!("rules-us-sources"),
         },
         RuleSet::Ca => ToldRules {
             name: say!("rules-ca-name"),
@@ -86,6 +93,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-ca-instruments"),
             removal: say!("rules-ca-removal"),
             sure: say!("rules-ca-sure"),
+            sources: say!("rules-ca-sources"),
         },
         RuleSet::Au => ToldRules {
             name: say!("rules-au-name"),
@@ -96,6 +104,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-au-instruments"),
             removal: say!("rules-au-removal"),
             sure: say!("rules-au-sure"),
+            sources: say!("rules-au-sources"),
         },
         RuleSet::Nz => ToldRules {
             name: say!("rules-nz-name"),
@@ -106,6 +115,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-nz-instruments"),
             removal: say!("rules-nz-removal"),
             sure: say!("rules-nz-sure"),
+            sources: say!("rules-nz-sources"),
         },
         RuleSet::Own => ToldRules {
             name: say!("rules-own-name"),
@@ -116,6 +126,7 @@ pub fn rule_set(rules: RuleSet) -> ToldRules {
             instruments: say!("rules-own-instruments"),
             removal: say!("rules-own-removal"),
             sure: say!("rules-own-sure"),
+            sources: say!("rules-own-sources"),
         },
     }
 }

@@ -16,13 +16,19 @@ pub enum Terms {
     British,
     /// Those of the United States and Canada: ground, disconnect, danger tag.
     American,
+    /// Those of Australia and New Zealand: danger tag, switchboard.
+    Australasian,
 }
 
-/// What is said in the catalogue, and in North America.
-static AMERICAN: LazyLock<Vec<(&str, &str)>> = LazyLock::new(|| {
-    let lines = include_str!("en/north-america.terms").lines().filter(|line| !line.starts_with('#'));
-    lines.filter_map(|line| line.split_once(" = ")).collect()
-});
+/// What is said in the catalogue, and there.
+type Exchanged = Vec<(&'static str, &'static str)>;
+
+static AMERICAN: LazyLock<Exchanged> = LazyLock::new(|| pairs(include_str!("en/north-america.terms")));
+static AUSTRALASIAN: LazyLock<Exchanged> = LazyLock::new(|| pairs(include_str!("en/australasia.terms")));
+
+fn pairs(lines: &'static str) -> Exchanged {
+    lines.lines().filter(|line| !line.starts_with('#')).filter_map(|line| line.split_once(" = ")).collect()
+}
 
 thread_local! {
     static SPOKEN: Cell<Terms> = const { Cell::new(Terms::British) };
@@ -33,7 +39,16 @@ impl Terms {
     pub fn of(rules: Option<RuleSet>) -> Terms {
         match rules {
             Some(RuleSet::Us | RuleSet::Ca) => Terms::American,
+            Some(RuleSet::Au | RuleSet::Nz) => Terms::Australasian,
             _ => Terms::British,
+        }
+    }
+
+    fn exchanged(self) -> &'static [(&'static str, &'static str)] {
+        match self {
+            Terms::British => &[],
+            Terms::American => &AMERICAN,
+            Terms::Australasian => &AUSTRALASIAN,
         }
     }
 
@@ -63,14 +78,11 @@ impl Drop for Speaking {
 
 /// A sentence of the program's own in the words that are spoken now.
 pub fn in_terms(said: &'static str) -> String {
-    match Terms::now() {
-        Terms::British => said.to_owned(),
-        Terms::American => exchanged(said),
-    }
+    exchanged(said, Terms::now())
 }
 
 /// The catalogue in other words. What stands at the left edge, in braces or in square brackets is a name and stays: ids, values, cases.
-pub(crate) fn reworded(catalogue: &str) -> String {
+pub(crate) fn reworded(catalogue: &str, terms: Terms) -> String {
     let mut out = String::with_capacity(catalogue.len() + catalogue.len() / 16);
     for line in catalogue.split_inclusive('\n') {
         let begins = line.starts_with(|c: char| c.is_ascii_lowercase()).then(|| line.find('=')).flatten();
@@ -84,22 +96,23 @@ pub(crate) fn reworded(catalogue: &str) -> String {
         while let Some(at) = said.find(['{', '[']) {
             let closing = if said.as_bytes()[at] == b'[' { ']' } else { '}' };
             let end = said[at..].find(closing).map_or(said.len(), |len| at + len + 1);
-            out.push_str(&exchanged(&said[..at]));
+            out.push_str(&exchanged(&said[..at], terms));
             out.push_str(&said[at..end]);
             said = &said[end..];
         }
-        out.push_str(&exchanged(said));
+        out.push_str(&exchanged(said, terms));
     }
     out
 }
 
 /// Words and phrases exchanged, each as a whole.
-fn exchanged(said: &str) -> String {
+fn exchanged(said: &str, terms: Terms) -> String {
+    let words = terms.exchanged();
     let mut out = String::with_capacity(said.len() + 16);
     let mut rest = said;
     let mut before = ' ';
     while let Some(first) = rest.chars().next() {
-        let found = (!of_word(before)).then(|| AMERICAN.iter().find(|(from, _)| begins_with(rest, from))).flatten();
+        let found = (!of_word(before)).then(|| words.iter().find(|(from, _)| begins_with(rest, from))).flatten();
         let Some((from, to)) = found else {
             out.push(first);
             (before, rest) = (first, &rest[first.len_utf8()..]);

@@ -45,7 +45,13 @@ const ONE: &str = "One phase: L, N, PE";
 fn whole(country: &Country) {
     let (system, volts, usual) = country.usual;
     let story = Story::of(system, volts, country.earthing, 0);
-    let words = |script: &str| if matches!(country.code, "us" | "ca") { american(script) } else { script.to_owned() };
+    let words = |script: &str| match country.code {
+        "us" | "ca" => american(script),
+        "au" | "nz" => script
+            .replace("The caution sign hangs", "The danger tag hangs")
+            .replace("tap The sign at", "tap The danger tag at"),
+        _ => script.to_owned(),
+    };
     let plan = story.plan();
     let rules = format!("choose Rules of = {}\n", country.name);
     let first = changed(until(&plan, "see Permit reference"), "choose Rules of = European Union\n", &rules);
