@@ -23,7 +23,7 @@ impl Session {
 
     /// Words of the rules by which the job that is shown is done, or the last one where none is.
     pub(super) fn speaking(&mut self) -> Speaking {
-        let of_job = self.route.job().and_then(|id| self.look_at(id).ok()).map(|job| job.rule_set);
+        let of_job = self.route.job().and_then(|id| self.job(id).ok().map(|job| job.rule_set));
         Speaking::of(of_job.unwrap_or(self.world.rule_set))
     }
 
