@@ -98,9 +98,13 @@ impl World {
 
     /// By whose rules jobs of the site of this name are done: those of its last job, or else of the last job anywhere.
     pub fn rules_at(&self, site: &str) -> Option<RuleSet> {
-        let same = |name: &String| name.trim().to_lowercase() == site.trim().to_lowercase();
-        let known = self.sites.iter().filter(|(_, name)| same(name));
-        known.filter_map(|(id, _)| self.site_rule_sets.get(id)).next().copied().or(self.rule_set)
+        self.sites_named(site).find_map(|id| self.site_rule_sets.get(&id)).copied().or(self.rule_set)
+    }
+
+    /// The sites of this name, without regard to capitals.
+    pub fn sites_named(&self, site: &str) -> impl Iterator<Item = EntryId> {
+        let site = site.trim().to_lowercase();
+        self.sites.iter().filter(move |(_, name)| name.trim().to_lowercase() == site).map(|(id, _)| *id)
     }
 
     /// A person's name; by the entry that brought them where the name is not known here or withheld.

@@ -166,7 +166,7 @@ pub fn new_job(look: &Look) -> Page {
     page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
     let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
     page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
-    let rules = look.world.rules_at(&look.draft("site"));
+    let rules = system::rules_above(look);
     let named = |rules: RuleSet| text::rule_set(rules).name;
     let usual = rules.as_ref().map_or_else(String::new, word_of);
     page.choice("rules", "Rules of", options(&RuleSet::ALL, named), look.draft_or("rules", &usual));
@@ -281,8 +281,7 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     let order = if of_rules("order") { figures.order } else { picked(act, "order", AskJob::Order)? };
     let tolerance =
         if of_rules("tolerance") { figures.tolerance } else { picked(act, "tolerance", AskJob::Tolerance)? };
-    let same = |name: &String| name.trim().to_lowercase() == site.to_lowercase();
-    let known = act.world().sites.iter().find(|(_, name)| same(name)).map(|(id, _)| *id);
+    let known = act.world().sites_named(&site).next();
     let site = match known {
         Some(id) => id,
         None => act.keep(None, Fact::SiteNoted { name: site })?,

@@ -37,13 +37,16 @@ fn typed(own: &[Conductor]) -> String {
     own.iter().map(one).collect::<Vec<_>>().join(", ")
 }
 
+/// On a new job: the rules that are picked, also before the job is opened, or else those of its site.
+pub(super) fn rules_above(look: &Look) -> Option<RuleSet> {
+    read_word(&look.draft("rules")).or_else(|| look.world.rules_at(&look.draft("site")))
+}
+
 /// Conductors, earthing and voltage. What only some systems need is asked once one of them is picked.
 pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let word = |system: System| super::home::word_of(&system);
     let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
-    // On a new job the rules that are picked above count, also before the job is opened.
-    let above = || read_word::<RuleSet>(&look.draft("rules")).or_else(|| look.world.rules_at(&look.draft("site")));
-    let rules = job.map_or_else(above, |job| job.rule_set).unwrap_or(RuleSet::Own);
+    let rules = job.map_or_else(|| rules_above(look), |job| job.rule_set).unwrap_or(RuleSet::Own);
     let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
     page.para(text::drawings_of_systems());
     page.choice("system", "Conductors at the point of work", options(&rules.systems(), text::system), system.clone());

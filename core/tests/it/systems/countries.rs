@@ -104,6 +104,9 @@ fn whole(country: &Country) {
     let json = made.json().unwrap();
     let verdict = verify(&json).unwrap();
     assert!(verdict.holds, "{}: {:?}", country.code, verdict.failures);
+    // Pages speak in the words of the rules, and are the same when they are made again.
+    let pages = verify(&made.pdf().unwrap()).unwrap();
+    assert!(pages.holds, "{}: {:?}", country.code, pages.failures);
     let opened = opened(&json);
     let said = |field: &str| text_under(&opened, field);
     assert_eq!(said("rules").as_deref(), Some(country.code));
