@@ -39,14 +39,19 @@ function tell(text) {
 // Drafts: kept by the desk while they are typed ---
 // Each with the screen and the hand that it was typed under: it is nobody else's, and belongs nowhere else.
 const unsent = new Map();
+// Given since the screen that is on its way was asked for: the desk may have drawn it without them.
+const late = new Map();
 const place = () => ({ route: form().dataset.route, hand: form().dataset.hand });
 const keyOf = (field) => JSON.stringify([place(), field]);
+let given = 0; // How often something was given or done: a screen that was asked for before that is old.
 let timer = 0;
 let sending = Promise.resolve();
 
+const partsOf = (field) => [...form().querySelectorAll("[data-field]")].filter((e) => e.dataset.field === field);
+
 // The value of a field as the core wants it. Of a reading in volts and an answer, the number counts.
 function valueOf(field) {
-  const parts = [...form().querySelectorAll("[data-field]")].filter((e) => e.dataset.field === field);
+  const parts = partsOf(field);
   const typed = parts.find((e) => !picks(e) && e.value.trim() !== "");
   if (typed) return typed.value;
   return parts.filter((e) => picks(e) && e.checked).map((e) => e.value).join("\n");
@@ -54,6 +59,8 @@ function valueOf(field) {
 
 function draft(field, pause) {
   unsent.set(keyOf(field), { ...place(), field, value: valueOf(field) });
+  late.set(keyOf(field), valueOf(field));
+  given += 1;
   clearTimeout(timer);
   if (pause) timer = setTimeout(keep, pause);
   else keep();
@@ -98,6 +105,7 @@ let busy = false;
 async function alone(deed) {
   if (busy) return;
   busy = true;
+  given += 1;
   app.setAttribute("aria-busy", "true");
   try {
     // Drafts first: one that arrived after the act would come back as if typed anew.
@@ -111,6 +119,7 @@ async function alone(deed) {
 }
 
 function ask(action) {
+  late.clear();
   const names = new Set([...form().querySelectorAll("[data-field]")].map((e) => e.dataset.field));
   const fields = [...names].map((field) => ({ field, value: valueOf(field) }));
   return post("/act", { turn: Number(form().dataset.turn), action, fields });
@@ -159,6 +168,7 @@ const take = (input) =>
   });
 
 function deliver(token, file) {
+  late.clear();
   const path = `/deliver?token=${encodeURIComponent(token)}`;
   const most = Number(app.dataset.mostPhoto);
   if (!file) return post(path, { why: "No photo was taken." });
@@ -182,17 +192,20 @@ function show({ html, title, route, changes: count }) {
   document.getElementById("shell-bar")?.remove();
   const before = seen();
   const { turn } = form().dataset;
-  const given = new Map([...app.querySelectorAll(GIVEN)].map((e) => [e.id, e]));
+  const kept = new Map([...app.querySelectorAll(GIVEN)].map((e) => [e.id, e]));
   const moved = form().dataset.route !== route;
   const held = document.activeElement?.id;
   const at = window.scrollY;
   app.innerHTML = html;
-  // What was typed while the answer was on its way.
-  const fresh = (e) => !picks(e) && unsent.has(keyOf(e.dataset.field));
-  for (const e of app.querySelectorAll("[data-field]")) if (fresh(e)) e.value = unsent.get(keyOf(e.dataset.field)).value;
+  // What was given while the answer was on its way.
+  for (const e of app.querySelectorAll("[data-field]")) {
+    const key = keyOf(e.dataset.field);
+    if (late.has(key)) again(e, late.get(key));
+    else if (unsent.has(key)) again(e, unsent.get(key).value);
+  }
   // If nobody did anything meanwhile, what was given stays: a signature or a PIN is no draft, and stands nowhere else.
   for (const e of form().dataset.turn === turn ? app.querySelectorAll(GIVEN) : []) {
-    if (given.has(e.id)) e.replaceWith(given.get(e.id));
+    if (kept.has(e.id)) e.replaceWith(kept.get(e.id));
   }
   document.title = `${title} · Stillbar`;
   ready();
@@ -203,6 +216,14 @@ function show({ html, title, route, changes: count }) {
   window.scrollTo(0, moved || before !== seen() ? 0 : at);
   ((!moved && held && document.getElementById(held)) || heading).focus({ preventScroll: true });
   document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
+}
+
+// Of a reading, the same value is either the answer that was picked or what stands in volts.
+function again(e, value) {
+  const values = value.split("\n");
+  const picked = partsOf(e.dataset.field).some((other) => picks(other) && values.includes(other.value));
+  if (picks(e)) e.checked = values.includes(e.value);
+  else e.value = picked ? "" : value;
 }
 
 const seen = () => [...app.querySelectorAll("h1, #shell-word, .pad > legend")].map((e) => e.textContent).join("|");

@@ -46,8 +46,9 @@ const current = () => fetch("/screen").then((answer) => (answer.ok ? answer.json
 
 // The form stays as it is; what stands proved is told at once. If only time has passed, the form is no older for that.
 async function meanwhile() {
+  const before = given;
   const answer = await current();
-  if (!answer || busy) return;
+  if (!answer || busy || given !== before) return;
   const { content } = Object.assign(document.createElement("template"), { innerHTML: answer.html });
   const word = (root) => root.querySelector("#shell-word")?.textContent;
   if (content.querySelector("form").dataset.turn !== form().dataset.turn || word(content) !== word(app)) return outdated();
@@ -57,8 +58,10 @@ async function meanwhile() {
 }
 
 async function renew(may) {
+  const before = given;
   const answer = await current();
-  if (!answer || !may()) return;
+  // Who answered or acted meanwhile would lose it to a screen from before that.
+  if (!answer || !may() || given !== before) return;
   // Why something was not saved is still to be read; that nobody answered is over.
   const trouble = document.getElementById("shell-trouble")?.textContent;
   show(answer);

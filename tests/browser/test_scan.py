@@ -108,4 +108,4 @@ def test_a_foreign_code_opens_nothing(desk: Desk, camera, picture: Path):
     assert phone.page.url == f"http://127.0.0.1:{desk.port}/"
     panel.get_by_role("button", name="Stop scanning").tap()
     panel.wait_for(state="detached")
-    assert "Type what is printed beside the tag" in phone.text()
+    phone.page.get_by_text("Type what is printed beside the tag").wait_for()
