@@ -6,7 +6,7 @@
 //! # a comment
 //! tap Open this job
 //! fill Reference = PTW 118
-//! choose Duty = Works
+//! choose Duty = Working on it
 //! read N – L1 = None
 //! read N – L2 = 0.3
 //! sign Signature of the person who takes it back = Ida Holm
@@ -54,7 +54,7 @@ pub fn stories(journeys: &Path) -> Result<Vec<String>, String> {
 /// The plan of a job at a site where an earlier job has found the generator already: it is a source here too.
 pub fn planned_again(plan: &str) -> String {
     const TOO: &str = "tap It is a source here too";
-    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
+    let found = ["choose Kind of source", "fill What you found", "fill Where it comes in", "tap Save this source"];
     let mut lines = Vec::new();
     for line in plan.lines().filter(|line| !found.iter().any(|f| line.starts_with(f))) {
         if line.starts_with("fill Where you looked") && !lines.contains(&TOO) {

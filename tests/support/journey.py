@@ -5,6 +5,7 @@ from pathlib import Path
 
 from .desk import ROOT
 from .phone import Phone
+from .thumb import Thumb
 
 JOURNEYS = ROOT / "core" / "journeys"
 
@@ -28,7 +29,7 @@ def play(phone: Phone, *names: str, photo: Path, between: Callable[[str], None] 
             between(line)
 
 
-def step(phone: Phone, line: str, photo: Path) -> None:
+def step(phone: Phone | Thumb, line: str, photo: Path) -> None:
     """One line."""
     verb, rest = line.split(" ", 1)
     about, _, value = rest.partition(" = ")

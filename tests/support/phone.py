@@ -74,13 +74,13 @@ class Phone:
 
     def tap(self, name: Name) -> None:
         """Taps the one button or link of this name; a text that is only part of one name is enough."""
-        target = self._one("button or link", name, self._targets(name))
+        target = self.target(name)
         with self._answer(f"a tap on {name!r}"):
             target.tap()
 
     def fill(self, label: Name, value: str) -> None:
         """Types into the field of this label and leaves it; the app has then kept what was typed."""
-        box = self._one("field", label, self.page.get_by_label(label, exact=True).and_(self.page.locator("input, textarea")))
+        box = self.field(label)
         box.fill(value)
         box.blur()
         self._settle()
@@ -88,14 +88,7 @@ class Phone:
 
     def choose(self, group: Name, option: Name) -> None:
         """Taps a tile of a group of answers."""
-        inside = self.page.get_by_role("group", name=group, exact=True).or_(
-            self.page.get_by_role("radiogroup", name=group, exact=True)
-        )
-        inside = self._one("group", group, inside)
-        tile = inside.get_by_role("radio", name=option, exact=True).or_(
-            inside.get_by_role("checkbox", name=option, exact=True)
-        )
-        tile = self._one(f"answer to {group!r}", option, tile)
+        tile = self.answer(group, option)
         while True:
             # A thumb meets the tile; the radio button inside it may be one pixel wide.
             element = tile.evaluate_handle("e => e.labels?.[0] ?? e").as_element()
@@ -120,7 +113,7 @@ class Phone:
 
     def photo(self, slot: Name, file: Path) -> None:
         """Chooses a file for a photo and waits until the app has taken or refused it."""
-        chooser = self._one("photo", slot, self.page.get_by_label(slot).and_(self.page.locator("input[type=file]")))
+        chooser = self.slot(slot)
         with self._answer(f"a photo for {slot!r}"):
             chooser.set_input_files(file)
 
@@ -157,6 +150,31 @@ class Phone:
     def expect_refusal(self, status: str) -> None:
         """The browser's complaint of an answer with this status is no failure: the desk is right to refuse."""
         self._refusal_expected = f"status of {status}"
+
+    # Finding -------------------------------------------------------------------------------------------------------
+
+    def target(self, name: Name) -> Locator:
+        """The one button or link of this name."""
+        return self._one("button or link", name, self._targets(name))
+
+    def field(self, label: Name) -> Locator:
+        """The one field of this label."""
+        return self._one("field", label, self.page.get_by_label(label, exact=True).and_(self.page.locator("input, textarea")))
+
+    def answer(self, group: Name, option: Name) -> Locator:
+        """The one answer of this name in a group."""
+        inside = self.page.get_by_role("group", name=group, exact=True).or_(
+            self.page.get_by_role("radiogroup", name=group, exact=True)
+        )
+        inside = self._one("group", group, inside)
+        tile = inside.get_by_role("radio", name=option, exact=True).or_(
+            inside.get_by_role("checkbox", name=option, exact=True)
+        )
+        return self._one(f"answer to {group!r}", option, tile)
+
+    def slot(self, label: Name) -> Locator:
+        """The one place for a photo of this label."""
+        return self._one("photo", label, self.page.get_by_label(label).and_(self.page.locator("input[type=file]")))
 
     # Reading -------------------------------------------------------------------------------------------------------
 

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use super::NotDone;
 use super::session::Session;
 use crate::job::Job;
-use crate::job::steps::Step;
+use crate::job::steps::{Stage, Step};
 use crate::journal::{EntryId, Fact};
 use crate::names::alike;
 use crate::screens::Route;
@@ -17,13 +17,16 @@ use crate::store::LockRow;
 const MAX_POINTS: usize = 24;
 /// Most points of other jobs that are named as the same as one of this job.
 const MAX_ALIKE: usize = 6;
+/// Most jobs whose words are offered again, and most that are looked through for them.
+const MAX_BEFORE: usize = 3;
+const MAX_LOOKED_AT: usize = 12;
 /// Most sites whose rules are listed.
 const MAX_SITES: usize = 40;
 
 impl Session {
     /// What other jobs tell of the points on the screen that is shown.
     pub(super) fn site_known(&mut self, job: Option<&Job>) -> SiteKnown {
-        let mut known = SiteKnown::default();
+        let mut known = SiteKnown { before: self.jobs_before(job), ..SiteKnown::default() };
         match (self.route, job) {
             (Route::Rules, _) => {
                 let sites = self.world.sites.keys().take(MAX_SITES);
@@ -46,6 +49,31 @@ impl Session {
             _ => {}
         }
         known
+    }
+
+    /// The latest jobs whose words are worth offering again on the screen that is shown.
+    fn jobs_before(&mut self, job: Option<&Job>) -> Vec<Job> {
+        match (self.route, job) {
+            (Route::NewJob, _) => {}
+            (Route::Step(_, step), Some(_)) if matches!(step.stage(), Stage::Plan | Stage::Isolate | Stage::Prove) => {}
+            _ => return Vec::new(),
+        }
+        // An instrument goes from site to site.
+        let anywhere = matches!(self.route, Route::Step(_, Step::Instruments));
+        // A list that cannot be read is no reason to show nothing.
+        let latest = self.store.latest_jobs(MAX_LOOKED_AT).unwrap_or_default();
+        let mut before = Vec::new();
+        for id in latest.into_iter().filter(|id| job.is_none_or(|job| job.id() != *id)) {
+            let Ok(earlier) = self.job(id) else { continue };
+            // Words of a practice board are of no use at a real one.
+            if job.is_none_or(|job| (anywhere || job.site == earlier.site) && job.practice == earlier.practice) {
+                before.push(earlier.clone());
+            }
+            if before.len() == MAX_BEFORE {
+                break;
+            }
+        }
+        before
     }
 
     /// The known point that the form for a new one is about: the one that was chosen, or the one whose label and place were typed.

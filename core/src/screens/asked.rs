@@ -1,5 +1,6 @@
 //! Questions of the procedure on the step that waits for them: one at a time, each answer a button.
 
+use super::again;
 use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
@@ -43,7 +44,8 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
         let label = text::answer_to(question.code, answer.code);
         match text::answer_words(question.code, answer.code) {
             Some(words) if chosen == action => {
-                page.entry(WORDS, &words, "", look.draft(WORDS));
+                let before = again::answer(look, question.code, answer.code);
+                page.entry_again(look, WORDS, &words, "", before);
                 page.button(text::save_answer(&label), format!("{ANSWER} {action}"));
             }
             Some(_) => {

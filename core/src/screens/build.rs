@@ -1,6 +1,8 @@
 //! Small words for building a screen's blocks; every block gets a stable id.
 
+use super::context::{Look, again};
 use super::parts::*;
+use crate::text;
 
 /// An answer without a drawing.
 pub fn answer(value: impl Into<String>, label: impl Into<String>, tone: Tone) -> Opt {
@@ -99,6 +101,16 @@ impl Page {
     /// A one-line field.
     pub fn entry(&mut self, field: &str, label: &str, hint: &str, value: String) -> &mut Page {
         self.field(field, label, hint, value, EntryKind::Text, 120)
+    }
+
+    /// A one-line field, and above it what was said there before, to be tapped instead.
+    pub fn entry_again(&mut self, look: &Look, field: &str, label: &str, hint: &str, before: Vec<String>) -> &mut Page {
+        if !before.is_empty() {
+            let tapped = again(field);
+            let options = before.into_iter().map(|said| (said.clone(), said)).collect();
+            self.choice(&tapped, &text::said_before(label), options, look.draft(&tapped));
+        }
+        self.entry(field, label, hint, look.draft(field))
     }
 
     /// A field of any kind.

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::Route;
+use super::like::LIKE;
 use super::parts::{Errand, Filled};
 use crate::app::NotDone;
 use crate::job::Job;
@@ -41,6 +42,9 @@ pub struct SiteKnown {
     pub alike: Vec<(EntryId, KnownPoint)>,
     /// Where else the padlock is on, in other jobs: on the screen of a lock only.
     pub padlock: Vec<LockRow>,
+    /// The latest jobs on this device, latest first: of every site on a new job, of its own site on the steps of a job. Their words are
+    /// offered again, and nothing of them counts before a person has said it anew.
+    pub before: Vec<Job>,
     /// What sites allow: on the screen of rules only.
     pub rules: Vec<(EntryId, Rules)>,
 }
@@ -142,6 +146,11 @@ impl Look<'_> {
     }
 }
 
+/// Where what was said before is tapped instead of typing it into `field`.
+pub fn again(field: &str) -> String {
+    format!("{field}-again")
+}
+
 /// What an action may do. Everything that is kept goes through [`Act::keep`], and so through the gate.
 pub struct Act<'a> {
     pub(crate) app: &'a mut crate::app::Session,
@@ -217,11 +226,16 @@ impl Act<'_> {
         self.app.prefill(route, field, value);
     }
 
-    /// Asks something before anything is kept: what was given stays on the screen, and the screen asks it.
-    pub fn ask(&mut self, text: String) -> Result<(), NotDone> {
+    /// What was typed stays on the screen, whatever the act does there.
+    pub fn keep_typed(&mut self) {
         for filled in self.input {
             self.app.edit(&filled.field, &filled.value);
         }
+    }
+
+    /// Asks something before anything is kept: what was given stays on the screen, and the screen asks it.
+    pub fn ask(&mut self, text: String) -> Result<(), NotDone> {
+        self.keep_typed();
         self.say = Some(text);
         Ok(())
     }
@@ -245,9 +259,13 @@ impl Act<'_> {
         Ok(())
     }
 
-    /// What was given for `field`, trimmed; empty if nothing was.
+    /// What was given for `field`, trimmed: what was typed, or else what was tapped among what was said before; empty if neither.
     pub fn given(&self, field: &str) -> String {
-        self.input.iter().find(|f| f.field == field).map(|f| f.value.trim().to_owned()).unwrap_or_default()
+        let of = |name: &str| self.input.iter().find(|f| f.field == name).map(|f| f.value.trim().to_owned());
+        // A new job like an earlier one shows in its short form what is taken over, and asks for it only where it is to be changed.
+        let taken_over = || if self.draft(LIKE).is_empty() { None } else { Some(self.draft(field)) };
+        let given = of(field).or_else(taken_over).unwrap_or_default();
+        if given.is_empty() { of(&again(field)).unwrap_or_default() } else { given }
     }
 
     /// What was given for `field`; `ask` says what to give if nothing was.

@@ -6,6 +6,7 @@ use serde::de::DeserializeOwned;
 use super::Route;
 use super::build::Page;
 use super::context::{Act, Look};
+use super::like;
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use super::rules;
@@ -158,7 +159,12 @@ pub fn new_job(look: &Look) -> Page {
         page.caution(Tone::Must, "Nobody has this device in hand. Say who you are before you open a job.");
         page.button("Who has this device", go(Route::People));
     }
-    page.entry("title", "What the job is", "Such as: replace contactor K3", look.draft("title"));
+    if like::view(&mut page, look) {
+        rules::at_set_up(&mut page, look);
+        page.main("Open this job", "open-job");
+        return page;
+    }
+    what(&mut page, look);
     let known: Vec<&str> = look.world.sites.values().take(5).map(String::as_str).collect();
     let hint = if known.is_empty() { String::new() } else { format!("Known here: {}", known.join("; ")) };
     page.entry("site", "Site", &hint, look.draft("site"));
@@ -182,6 +188,11 @@ pub fn new_job(look: &Look) -> Page {
     page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", RULED));
     page.main("Open this job", "open-job");
     page
+}
+
+/// What the job is.
+pub(super) fn what(page: &mut Page, look: &Look) {
+    page.entry("title", "What the job is", "Such as: replace contactor K3", look.draft("title"));
 }
 
 /// Every lock that is on, of all jobs.
@@ -233,6 +244,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
         }
         "person" => add_person(act),
         "open-job" => open_job(act),
+        "like" | "like-change" | "like-none" => like::act(act, verb, arg),
         "ask-limit" => rules::ask(act),
         _ => Err(UNKNOWN.into()),
     }
@@ -305,8 +317,15 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     };
     let job = act.keep(None, opened)?;
     act.keep(Some(job), Fact::WorkerJoined { person: acting, duty: Duty::InCharge })?;
-    act.say = Some(format!("Job opened. {} answers for the isolation.", act.world().name(acting)));
-    act.go = Some(Route::Step(job, Step::Permit));
+    let name = act.world().name(acting);
+    if like::carry(act, job)? {
+        act.say = Some(text::like_opened(&name));
+        let now = act.job(job)?.current();
+        act.go = Some(now.map_or(Route::Job(job), |step| Route::Step(job, step)));
+    } else {
+        act.say = Some(format!("Job opened. {name} is in charge of the isolation."));
+        act.go = Some(Route::Step(job, Step::Permit));
+    }
     Ok(())
 }
 

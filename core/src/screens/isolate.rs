@@ -1,6 +1,7 @@
 //! Isolating: circuits shed in order, then each point opened, locked, signed and photographed by the person in front of it.
 
 use super::Route;
+use super::again;
 use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id, spare};
@@ -235,7 +236,7 @@ fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     page.choice("found", "How you found it", found, look.draft("found"));
     let live = job.shown_live(point.stamp.id);
     let label = if live { "What you saw go off" } else { "What shows that it is open" };
-    page.entry("seen", label, "Lamps, a display, the position of the blades", look.draft("seen"));
+    page.entry_again(look, "seen", label, "Lamps, a display, the position of the blades", again::seen(look));
     let load = if on.is_empty() { ", off load" } else { "" };
     page.main(format!("{} is open{load}", point.label), "open");
 }

@@ -8,6 +8,7 @@ pub mod context;
 pub mod parts;
 mod route;
 
+mod again;
 mod aside;
 mod asked;
 mod company;
@@ -15,6 +16,7 @@ mod give_up;
 mod home;
 mod isolate;
 mod job;
+mod like;
 mod locks;
 mod near;
 mod office;

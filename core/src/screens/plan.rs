@@ -9,6 +9,7 @@ mod stored;
 pub(super) use points::in_words;
 
 use super::Route;
+use super::again;
 use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, distinct, go, id, options, picked};
@@ -45,12 +46,12 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
     match step {
         Step::Permit => act_permit(act, job, verb),
         Step::People => act_people(act, job, verb, arg),
-        Step::Told => act_told(act, job, verb),
-        Step::Barriers => act_barriers(act, job, verb),
+        Step::Told => act_told(act, job, verb, arg),
+        Step::Barriers => act_barriers(act, job, verb, arg),
         Step::Sources => sources::act(act, job, verb, arg),
         Step::Stored => stored::act(act, job, verb),
         Step::Points => points::act(act, job, verb, arg),
-        Step::Instruments => instruments::act(act, job, verb),
+        Step::Instruments => instruments::act(act, job, verb, arg),
         Step::RotationFound => rotation::act(act, job, verb),
         _ => act_circuits(act, job, verb),
     }
@@ -108,18 +109,9 @@ fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     act.onward(job, Step::Permit)
 }
 
-/// A duty in words.
-fn duty_word(duty: Duty) -> &'static str {
-    match duty {
-        Duty::InCharge => "Answers for the isolation",
-        Duty::Working => "Works",
-        Duty::Learning => "Works under somebody's eye",
-    }
-}
-
 fn people(page: &mut Page, look: &Look, job: &Job) {
     for worker in job.present() {
-        let since = format!("{}, since {}", duty_word(worker.duty), look.when(&worker.joined));
+        let since = format!("{}, since {}", text::duty(worker.duty), look.when(&worker.joined));
         let card = look.world.people.get(&worker.person).map(|p| p.qualification.as_str()).unwrap_or_default();
         let text = if card.is_empty() { format!("{since}.") } else { format!("{since}. {card}.") };
         page.fact(look.name(worker.person), text);
@@ -131,7 +123,7 @@ fn people(page: &mut Page, look: &Look, job: &Job) {
     let mut people = look.people(&here);
     people.extend(here.iter().map(|p| (p.to_string(), format!("{} (on the job already)", look.name(*p)))));
     page.choice("person", "Person", people, look.draft("person"));
-    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], duty_word);
+    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], text::duty);
     page.choice("duty", "Duty", duties, look.draft("duty"));
     lead(page, job, Step::People, "Keep person and duty", "join");
     page.button("Add somebody who is not listed", go(Route::People));
@@ -155,12 +147,22 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
         page.fact(told.who.clone(), format!("{} ({})", told.how, look.by(&told.stamp)));
     }
     page.para("Tell everybody who loses the supply, and everybody who could switch it on again.");
+    for (who, how) in again::told(look) {
+        if !job.told.iter().any(|told| told.about == About::Isolating && told.who == who) {
+            page.button(text::told_again(&who, &how), format!("again {who}\t{how}"));
+        }
+    }
     page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
     page.entry("how", "How", "In person, by telephone, by a notice at the door", look.draft("how"));
     lead(page, job, Step::Told, "Keep who was told", "told");
 }
 
-fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    if verb == "again" {
+        let (who, how) = pair(arg)?;
+        act.keep(Some(job), Fact::Told { who, how, about: About::Isolating })?;
+        return act.onward(job, Step::Told);
+    }
     if verb != "told" {
         return Err(UNKNOWN.into());
     }
@@ -169,17 +171,33 @@ fn act_told(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     act.keep(Some(job), Fact::Told { who, how, about: About::Isolating }).map(drop)
 }
 
+/// The two texts of something that was said before.
+fn pair(arg: &str) -> Result<(String, String), NotDone> {
+    let (first, then) = arg.split_once('\t').ok_or(UNKNOWN)?;
+    Ok((first.to_owned(), then.to_owned()))
+}
+
 fn barriers(page: &mut Page, look: &Look, job: &Job) {
     for (stamp, what, at) in &job.barriers {
         page.fact(what.clone(), format!("{at} ({})", look.by(stamp)));
     }
     page.caution(Tone::Warn, "Adjacent parts stay live. Screen them off and sign them as your local rules ask.");
+    for (what, at) in again::barriers(look) {
+        if !job.barriers.iter().any(|(_, stands, there)| *stands == what && *there == at) {
+            page.button(text::barrier_again(&what, &at), format!("again {what}\t{at}"));
+        }
+    }
     page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));
     page.entry("at", "Where it stands or hangs", "", look.draft("at"));
     lead(page, job, Step::Barriers, "Keep this barrier or sign", "barrier");
 }
 
-fn act_barriers(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
+    if verb == "again" {
+        let (what, at) = pair(arg)?;
+        act.keep(Some(job), Fact::BarrierPlaced { what, at })?;
+        return act.onward(job, Step::Barriers);
+    }
     if verb != "barrier" {
         return Err(UNKNOWN.into());
     }
@@ -214,7 +232,11 @@ fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> 
             distinct(act.job(job)?.circuits.iter().map(|c| c.label.as_str()), &label)?;
             Fact::CircuitListed { label, serves }
         }
-        "none" => Fact::NoCircuits { why: act.need("why", AskPlan::CircuitsWhyNone)? },
+        "none" => {
+            let why = act.need("why", AskPlan::CircuitsWhyNone)?;
+            act.keep(Some(job), Fact::NoCircuits { why })?;
+            return act.onward(job, Step::Circuits);
+        }
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact).map(drop)

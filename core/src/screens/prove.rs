@@ -5,6 +5,7 @@ mod indication;
 mod reference;
 
 use super::Route;
+use super::again;
 use super::build::{Page, answer};
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, go};
@@ -38,7 +39,8 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         ("cover", _) => {
             let what = act.need("what", AskProve::Cover)?;
             act.keep(Some(job), Fact::CoverOff { what })?;
-            Ok(())
+            // Others may have to come off as well.
+            if arg == "last" { act.onward(job, step) } else { Ok(()) }
         }
         ("no-covers", _) => {
             let why = act.need("why", AskProve::NoCovers)?;
@@ -75,17 +77,12 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
         let state = if back.is_some() { "back" } else { "off" };
         page.fact(format!("Cover {state}"), format!("{what} ({})", look.by(stamp)));
     }
-    page.entry(
-        "what",
-        "Cover that comes off",
-        "One at a time. Each has to come back before energising.",
-        look.draft("what"),
-    );
+    let hint = "One at a time. Each has to come back before energising.";
+    page.entry_again(look, "what", "Cover that comes off", hint, again::covers(look));
     let begun = !job.covers.is_empty() || job.no_covers.is_some();
-    if begun {
-        page.button("This cover is off", "cover");
-    } else {
-        page.main("This cover is off", "cover");
+    page.button(text::cover_off_more(), "cover");
+    if !begun {
+        page.main(text::cover_off_last(), "cover last");
         page.entry(
             "why",
             "Or: why no cover has to come off",

@@ -19,13 +19,13 @@ pub(super) struct PickedSystem {
 }
 
 /// Where conductors of one's own are typed.
-const OWN: &str = "own";
+pub(super) const OWN: &str = "own";
 
 /// How the sources of the drawings are earthed: at the point that their names say. Another way is picked below, and drawn nowhere.
 const USUALLY_EARTHED: Earthing = Earthing::TnS;
 
 /// The conductors of a set as they are typed.
-fn typed(own: &[Conductor]) -> String {
+pub(super) fn typed(own: &[Conductor]) -> String {
     let one = |c: &Conductor| {
         let supply = c.supply.as_ref().map_or_else(String::new, |supply| format!("@{supply}"));
         let colour = c.colour.as_ref().map_or_else(String::new, |colour| format!("[{colour}]"));

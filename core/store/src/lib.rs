@@ -148,6 +148,13 @@ impl Store {
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
+    /// The jobs that were opened last, latest first, at most `most`.
+    pub fn latest_jobs(&self, most: usize) -> Result<Vec<EntryId>, StoreError> {
+        let mut query = self.db.prepare_cached("SELECT id FROM job ORDER BY opened_ms DESC, id LIMIT ?1")?;
+        let rows = query.query_map([most], |row| row.get(0).map(EntryId))?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
     /// The locks of all jobs that are on, and those forced off whose owner is not told; oldest first.
     pub fn open_locks(&self) -> Result<Vec<LockRow>, StoreError> {
         let sql = "SELECT fit, lock.job, title, lock.place, label, owner, since_ms, zone, is_on, owed, switch, site, point, no_pin FROM lock \

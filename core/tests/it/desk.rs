@@ -164,7 +164,7 @@ pub fn begun(scripts: &[&str]) -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
 
 /// The answers about other sources and stored energy that a change of scope asks for anew: where nothing had been found.
 pub fn looked_again() -> String {
-    let found = ["fill Or what you found", "fill Where it comes in", "tap Generator: found"];
+    let found = ["choose Kind of source", "fill What you found", "fill Where it comes in", "tap Save this source"];
     let lines = PLAN.lines().skip_while(|l| !l.starts_with("fill Where you looked"));
     let lines = lines.take_while(|l| !l.starts_with("tap Next: Points of isolation"));
     lines.filter(|l| !found.iter().any(|f| l.starts_with(f))).collect::<Vec<_>>().join("\n")

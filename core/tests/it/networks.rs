@@ -21,7 +21,7 @@ fn second_job() -> String {
         .replace("see Permit reference", "")
         // The generator is known from the first job, and comes in here too.
         .replace("fill Where you looked = DB4", "tap It is a source here too\nfill Where you looked = DB4")
-        .replace("fill Where you looked = The board and its labels\ntap Generator: none found\n", "");
+        .replace("fill Where you looked = The board and its labels\nchoose Looked for and NOT found: tap each = Generator\ntap Save: not found\n", "");
     let check = include_str!("../../journeys/check-instruments.journey");
     format!(
         "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\

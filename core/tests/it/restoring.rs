@@ -124,8 +124,8 @@ fn the_supply_that_was_on_goes_back_alone() {
 
 /// A job with a roof inverter behind a switch of its own, listed before the supply's.
 fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
-    let found = "fill Or what you found = Roof inverter\nfill Where it comes in = QP in DB4\ntap PV: found\n";
-    let plan = PLAN.replace("fill Where you looked = Roof and meter room\ntap PV: none found\n", found);
+    let found = "choose Kind of source = PV\nfill What you found = Roof inverter\nfill Where it comes in = QP in DB4\ntap Save this source\n";
+    let plan = PLAN.replace("fill Where you looked = Roof and meter room\nchoose Looked for and NOT found: tap each = PV\ntap Save: not found\n", found);
     let at = plan.find("fill Point, as it is labelled = Q4").unwrap();
     let qp = "fill Point, as it is labelled = QP\nfill Where the point is = DB4\nchoose What it is = Switch-disconnector\n\
               choose Can it be locked open? = It takes a lock\nchoose Conductors that it opens = L1\nchoose Conductors that it opens = L2\n\
@@ -168,7 +168,7 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
     let plan = include_str!("../../journeys/plan.journey")
         .replace("Replace the outgoing breaker of washer 4", "Tighten the tails");
-    let found = "fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n";
+    let found = "choose Kind of source = Generator\nfill What you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Save this source\n";
     let plan = plan.replace(found, "").replacen(
         "fill Where you looked = DB4",
         "tap It is a source here too\nfill Where you looked = DB4",

@@ -350,7 +350,7 @@ fn who_cuts_their_own_lock_says_so_and_it_is_no_forced_removal() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
     device.play(
         &field,
-        "tap The job\ntap People on the job\nchoose Person = Ida Holm\nchoose Duty = Works under somebody's eye\ntap Keep person and duty\n\
+        "tap The job\ntap People on the job\nchoose Person = Ida Holm\nchoose Duty = Under supervision\ntap Keep person and duty\n\
          tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap My lock on Q4 feeder switch is cut, as Mara Lind\n\
          see Write why there was no key\nfill Why you cut your own lock = The key fell into the shaft\ntap My lock on Q4 feeder switch is cut, as \
          Mara Lind\nsee Cut by its owner, who had no key",

@@ -114,7 +114,7 @@ fn a_tag_known_from_an_earlier_job_is_taken_over() {
     let later =
         later.concat().replace("Replace the outgoing breaker of", "Tighten the tails of").replace("bay 4", "Bay  4");
     // The generator is known from the first job, and comes in here too.
-    let found = "fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n";
+    let found = "choose Kind of source = Generator\nfill What you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Save this source\n";
     let looked = "fill Where you looked = DB4, its drawing";
     let elsewhere = later.clone();
     let later = later.replace(found, "").replace(looked, &format!("tap It is a source here too\n{looked}"));

@@ -13,6 +13,7 @@ use super::terms::{Terms, reworded};
 
 /// Every message, in English.
 const ENGLISH: &str = concat!(
+    include_str!("en/again.ftl"),
     include_str!("en/ask.ftl"),
     include_str!("en/ask-device.ftl"),
     include_str!("en/ask-isolate.ftl"),
@@ -40,6 +41,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
     include_str!("en/rule-sets.ftl"),
+    include_str!("en/screen-plan.ftl"),
     include_str!("en/standing.ftl"),
     include_str!("en/steps.ftl"),
     include_str!("en/supply.ftl"),

@@ -4,6 +4,7 @@
 //! [`World`], so that a finding holds ids. What is asked of a person first is a value of
 //! [`AskFirst`]. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
 
+mod again;
 mod ask;
 mod asked;
 mod blocker;
@@ -17,6 +18,7 @@ mod energised;
 mod entry;
 mod files;
 mod judge;
+mod plan_screens;
 mod reader;
 mod refusal;
 mod rule_sets;
@@ -28,6 +30,10 @@ pub mod times;
 mod void;
 mod words;
 
+pub use again::{
+    TakenAlong, barrier_again, checked_this_shift, like, like_change, like_heading, like_none, like_opened, like_what,
+    looked_over_again, said_before, taken, taken_along, this_shift, told_again, where_of,
+};
 pub use ask::{
     AskDevice, AskFirst, AskIsolate, AskJob, AskLock, AskPlan, AskProve, AskRestore, AskSupply, Gone, InstrumentPart,
     ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
@@ -45,6 +51,11 @@ pub use energised::odd;
 pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
+pub use plan_screens::{
+    as_labelled, comes_in, comes_in_hint, conductors_and_rules, cover_off_last, cover_off_more, duty, equipment,
+    found_one, kind_of_source, looked_for, looked_hint, save_not_found, save_source, scope_of_work, site,
+    sources_caution, stored_energy, what_counts, what_found, where_looked,
+};
 pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use rule_sets::{ToldRules, defers, rule_set, rules_in_short};

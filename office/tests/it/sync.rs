@@ -165,7 +165,7 @@ fn a_lock_on_one_phone_is_on_the_other() {
         other.goes("/");
         other.play(
             "tap Say who has this device\nfill Name = Tomas Brandt\ntap Add this person\ntap Replace the outgoing breaker of washer 4\ntap People on the job\nchoose Person = Tomas \
-             Brandt\nchoose Duty = Works\ntap Keep person and duty\ntap The job\ntap Isolate Q4 feeder switch\nfill What is written on the \
+             Brandt\nchoose Duty = Working on it\ntap Keep person and duty\ntap The job\ntap Isolate Q4 feeder switch\nfill What is written on the \
              lock = TB 1\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on as Tomas Brandt's",
         );
         other.exchanges();

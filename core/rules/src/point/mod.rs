@@ -43,6 +43,8 @@ pub struct Point {
     pub opened: Option<Stamp>,
     /// How it was found: closed is on. Of several openings the one that found it on.
     pub found: Option<Position>,
+    /// What was seen to go off, or to stand open, when it was last opened; empty if it never was.
+    pub seen: String,
     /// The closings in other jobs that whoever opened it knew of.
     pub knowing: Vec<EntryId>,
     /// When it was closed after the work.

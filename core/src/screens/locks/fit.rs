@@ -10,6 +10,7 @@ use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::names::alike;
 use crate::point::{Means, Point};
+use crate::screens::again;
 use crate::screens::build::Page;
 use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id};
@@ -58,7 +59,8 @@ pub fn form(page: &mut Page, look: &Look, job: &Job, at: Option<&Point>, waiting
             page.entry(&field("how"), "How the point is secured without a lock", hint, draft("how"));
         }
         _ => {
-            page.entry(&field("lock-label"), "What is written on the lock", "Name or number", draft("lock-label"));
+            let before = again::lock_labels(look, who);
+            page.entry_again(look, &field("lock-label"), "What is written on the lock", "Name or number", before);
             question(page, look, who, &draft("lock-label"), &field);
             place(page, look, job, at, &field);
         }

@@ -2,7 +2,7 @@
 
 use super::super::build::Page;
 use super::super::context::{Act, Look};
-use super::super::home::{UNKNOWN, options, picked, spare};
+use super::super::home::{UNKNOWN, id, options, picked, spare};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use super::passed;
@@ -10,7 +10,7 @@ use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{InstrumentKind, LightsFrom};
-use crate::journal::{EntryId, Fact};
+use crate::journal::{EntryId, Fact, Stamp};
 use crate::names::alike;
 use crate::text::{self, AskFirst, AskPlan, InstrumentPart};
 
@@ -29,6 +29,17 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let known = &look.world.instruments;
     let unchecked: Vec<&EntryId> =
         known.keys().filter(|id| !job.instruments.iter().any(|c| c.instrument == **id)).collect();
+    let shift = if passed(job, Step::Instruments) { Vec::new() } else { of_this_shift(look, job) };
+    for (instrument, stamp) in &shift {
+        page.fact(
+            text::this_shift(),
+            text::checked_this_shift(&text::instrument(look.world, *instrument), &look.when(stamp)),
+        );
+    }
+    if !shift.is_empty() {
+        let ids: Vec<String> = shift.iter().map(|(id, _)| id.to_string()).collect();
+        page.main(text::looked_over_again(), format!("shift {}", ids.join(" ")));
+    }
     if !known.is_empty() {
         page.heading("Look it over before use");
         let all = known.iter().map(|(id, i)| {
@@ -56,7 +67,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let done = passed(job, Step::Instruments);
     // With the indicator checked and nothing left to look over, what is missing has to be added first.
     let check_leads = !done && !unchecked.is_empty();
-    if check_leads {
+    if check_leads && shift.is_empty() {
         page.main("Keep this check", "check");
     } else if !known.is_empty() {
         page.button("Keep this check", "check");
@@ -72,7 +83,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let mut direct = steps;
     direct.push(("none".into(), "It shows no direct voltage".into()));
     page.choice("lights-dc", "Its lowest indication, DC", direct, look.draft("lights-dc"));
-    if done || check_leads {
+    if done || check_leads || !shift.is_empty() {
         page.button("Add this instrument", "add");
     } else {
         page.main("Add this instrument", "add");
@@ -80,6 +91,27 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if done {
         next(page, job);
     }
+}
+
+/// How long a check of an instrument is of this shift, in milliseconds: a long one (common practice, no source).
+const SHIFT_MS: i64 = 12 * 3_600_000;
+
+/// Instruments that the person in hand has found sound in another job within this shift, and when; not looked over for this one yet. What is
+/// broken since is found when they are looked over again.
+fn of_this_shift(look: &Look, job: &Job) -> Vec<(EntryId, Stamp)> {
+    let mut found: Vec<(EntryId, Stamp)> = Vec::new();
+    for (id, _) in &look.world.instruments {
+        let checks = look.site.before.iter().flat_map(|before| &before.checks).filter(|c| c.instrument == *id);
+        let Some(last) = checks.max_by_key(|c| c.stamp.clock) else { continue };
+        let age = look.now - last.stamp.clock.0;
+        let own = last.stamp.by == look.acting && last.faults.is_empty() && (0..SHIFT_MS).contains(&age);
+        let failed =
+            job.known.iter().flat_map(|k| &k.failures).any(|(of, when)| of == id && when.clock >= last.stamp.clock);
+        if own && !failed && !job.checks.iter().any(|c| c.instrument == *id) {
+            found.push((*id, last.stamp));
+        }
+    }
+    found
 }
 
 /// The lowest indications that are offered, in millivolts: those of IEC 61243-3 and what two-pole indicators commonly have (common practice, no
@@ -109,8 +141,23 @@ fn kind_word(kind: InstrumentKind) -> &'static str {
 }
 
 /// Adds an instrument, or keeps a check of one.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
+        "shift" => {
+            for instrument in arg.split(' ') {
+                let fact = Fact::InstrumentChecked {
+                    instrument: id(instrument)?,
+                    leads_sound: true,
+                    tips_sound: true,
+                    body_sound: true,
+                    in_date: true,
+                    note: String::new(),
+                    knowing: Vec::new(),
+                };
+                act.keep(Some(job), fact)?;
+            }
+            act.onward(job, Step::Instruments)
+        }
         "add" => {
             let kind = picked(act, "kind", AskPlan::InstrumentKind)?;
             let name = act.need("name", AskPlan::InstrumentName)?;

@@ -1,27 +1,25 @@
 //! Other sources, asked for one kind at a time: "none found" is an answer that a named person gives after looking.
 
+use super::super::again;
 use super::super::build::Page;
 use super::super::context::{Act, Look};
-use super::super::home::{UNKNOWN, options, picked, read_word, spare, volts, word_of};
+use super::super::home::{UNKNOWN, options, picked, read_word, spare, volts};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::known::{SiteKind, SiteSource, ToldBy};
+use crate::job::steps::Step;
 use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
 use crate::text::{self, AskPlan, Gone};
 
-/// The first question that is open, and the answers so far.
+/// The kinds that were looked for and not found, tapped one by one, and what was found; then the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(
-        Tone::Warn,
-        "A source that nobody looked for is to be treated as live. Go and look. Drawings and memory are not enough.",
-    );
-    match (job.unanswered_sources().first(), SourceKind::ALL.into_iter().find(|kind| !job.answered(*kind))) {
-        (Some(known), _) => known_source(page, look, known),
-        (None, Some(kind)) => question(page, look, kind),
-        (None, None) => another(page, look, job),
+    page.caution(Tone::Warn, text::sources_caution());
+    match job.unanswered_sources().first() {
+        Some(known) => known_source(page, look, known),
+        None => question(page, look, job),
     }
     if !job.sources.is_empty() || !job.elsewhere.is_empty() {
         page.heading("Answers so far");
@@ -111,29 +109,37 @@ fn told_by(by: &ToldBy) -> &str {
     }
 }
 
-fn question(page: &mut Page, look: &Look, kind: SourceKind) {
-    let word = text::source_kind(kind);
-    page.heading(&word);
-    page.para(what_counts(kind));
-    page.entry("looked", "Where you looked", "Rooms, boards, labels, persons asked", look.draft("looked"));
-    page.main(format!("{word}: none found"), format!("none {}", word_of(&kind)));
-    page.entry("what", "Or what you found", "As it is labelled", look.draft("what"));
-    page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
-    if kind == SourceKind::Control {
-        control(page, look);
-    }
-    page.button(format!("{word}: found"), format!("found {}", word_of(&kind)));
-}
+/// What stands for stored energy among the kinds: whoever walks round looks for both.
+const STORED: &str = "stored";
 
-/// All kinds are answered; one more of a kind can still turn up.
-fn another(page: &mut Page, look: &Look, job: &Job) {
-    page.heading("One more source");
-    page.choice("kind", "Kind of source", options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
-    page.entry("what", "What you found", "As it is labelled", look.draft("what"));
-    page.entry("at", "Where it comes in", "Board, terminal or cable", look.draft("at"));
+fn question(page: &mut Page, look: &Look, job: &Job) {
+    let open: Vec<SourceKind> = SourceKind::ALL.into_iter().filter(|kind| !job.answered(*kind)).collect();
+    let mut kinds = options(&open, text::source_kind);
+    if !job.stored_answered() {
+        kinds.push((STORED.to_owned(), text::stored_energy()));
+    }
+    if !kinds.is_empty() {
+        page.several("none", &text::looked_for(), kinds, look.draft("none"));
+        let hint = text::looked_hint();
+        page.entry_again(look, "looked", &text::where_looked(), &hint, again::looked(look));
+    }
+    if open.is_empty() {
+        if !job.stored_answered() {
+            page.button(text::save_not_found(), "none");
+        }
+        next(page, job);
+    } else {
+        page.main(text::save_not_found(), "none");
+    }
+    page.heading(text::found_one());
+    page.choice("kind", &text::kind_of_source(), options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
+    page.entry("what", &text::what_found(), &text::as_labelled(), look.draft("what"));
+    page.entry("at", &text::comes_in(), &text::comes_in_hint(), look.draft("at"));
     control(page, look);
-    page.button("Keep one more source", "another");
-    next(page, job);
+    page.button(text::save_source(), "found");
+    for kind in open {
+        page.fact(text::source_kind(kind), text::what_counts(kind));
+    }
 }
 
 /// What a control supply brings to the point of work.
@@ -144,39 +150,39 @@ pub(in crate::screens) fn control(page: &mut Page, look: &Look) {
     page.field("control-volts", "Its voltage in volts", hint, look.draft("control-volts"), EntryKind::Number, 8);
 }
 
-fn what_counts(kind: SourceKind) -> &'static str {
-    match kind {
-        SourceKind::SecondFeeder => "Changeover switches, ties, a feed from another board or another transformer.",
-        SourceKind::Generator => "Standby sets, and inlets for a mobile set.",
-        SourceKind::Ups => "Central ones and small ones in cabinets and under desks, and their bypass.",
-        SourceKind::Pv => "Panels and inverters. Panels give voltage as long as there is light.",
-        SourceKind::Battery => "Battery stores, and vehicle chargers that feed back.",
-        SourceKind::Control => "Control voltage, heaters, lighting or metering that comes from another board.",
-    }
-}
-
 /// Keeps an answer.
 pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
-    let asked = || read_word::<SourceKind>(arg).ok_or(UNKNOWN);
     let fact = match verb {
         "none" => {
-            let kind = asked()?;
-            // Doubt counts as a source: what was typed as found is not dropped for a tap on the other button.
-            if !act.given("what").is_empty() || !act.given("at").is_empty() {
-                return Err(AskPlan::SourceFoundOrNone.into());
-            }
-            let looked = act.need("looked", AskPlan::Looked)?;
-            Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }
+            none(act, job)?;
+            return act.onward(job, Step::Sources);
         }
         "here" | "elsewhere" => answer_known(act, job, verb, arg)?,
-        "found" => found(act, asked()?)?,
-        "another" => {
-            let kind = picked(act, "kind", AskPlan::SourceKind)?;
-            found(act, kind)?
-        }
+        "found" => found(act)?,
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact).map(drop)
+}
+
+/// One answer for each kind that was tapped.
+fn none(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
+    // Doubt counts as a source: what was typed as found is not dropped for a tap on the other button.
+    if !act.given("what").is_empty() || !act.given("at").is_empty() {
+        return Err(AskPlan::SourceFoundOrNone.into());
+    }
+    let kinds = act.need("none", AskPlan::SourceKinds)?;
+    let looked = act.need("looked", AskPlan::Looked)?;
+    for word in kinds.lines() {
+        let looked = looked.clone();
+        let fact = if word == STORED {
+            Fact::StoredAnswered { found: None, seconds: 0, looked }
+        } else {
+            let kind = read_word::<SourceKind>(word).ok_or(UNKNOWN)?;
+            Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }
+        };
+        act.keep(Some(job), fact)?;
+    }
+    Ok(())
 }
 
 /// The terminals that a control supply brings to the point of work, and its voltage.
@@ -187,7 +193,8 @@ pub(in crate::screens) fn brings(act: &Act) -> Result<(Vec<String>, Option<u32>)
     Ok((terminals, Some(volts(act, "control-volts", AskPlan::ControlVolts)?)))
 }
 
-fn found(act: &Act, kind: SourceKind) -> Result<Fact, NotDone> {
+fn found(act: &Act) -> Result<Fact, NotDone> {
+    let kind = picked(act, "kind", AskPlan::SourceKind)?;
     let what = act.need("what", AskPlan::SourceWhat)?;
     let at = act.need("at", AskPlan::SourceAt)?;
     let looked = spare(act, "looked")?;

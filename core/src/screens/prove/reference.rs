@@ -1,5 +1,6 @@
 //! What the readings rest on: that the protective conductor is earth, and that no direct voltage is left.
 
+use super::super::again;
 use super::super::build::Page;
 use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, id, read_word, word_of};
@@ -48,7 +49,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
     let ways = ways.map(|(way, label)| (word_of(way), text::in_terms(label))).collect();
     page.choice("way", "How it was shown", ways, look.draft("way"));
-    page.entry("how", "Where, or another way", "Which live line or which terminal", look.draft("how"));
+    page.entry_again(look, "how", "Where, or another way", "Which live line or which terminal", again::earth(look));
     page.toned(text::in_terms("It is not earth"), "reference fails", Tone::Forbid);
     page.main(text::in_terms("The reference is earth"), "reference holds");
 }

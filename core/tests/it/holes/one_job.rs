@@ -49,7 +49,7 @@ fn a_lock_handed_over_leaves_a_gap_that_the_banner_shows() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     device.play(
         &field,
-        "see [Proved dead]\ntap The job\ntap People on the job\nchoose Person = Tomas Brandt\nchoose Duty = Works\ntap Keep person and duty\nsee \
+        "see [Proved dead]\ntap The job\ntap People on the job\nchoose Person = Tomas Brandt\nchoose Duty = Working on it\ntap Keep person and duty\nsee \
          [Treat as live] The proof is void. Somebody on the job has no lock of their own on Q4 feeder switch.",
     );
 }

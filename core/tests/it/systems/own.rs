@@ -173,10 +173,10 @@ fn opens_qd() -> String {
 /// With the isolator of the string opened and locked, all seven are read and proved, and nothing is said to be live.
 #[test]
 fn a_string_that_is_opened_after_all_is_proved_dead() {
-    let none = "tap Generator: none found\n";
+    let none = "choose Looked for and NOT found: tap each = Generator\ntap Save: not found\n";
     let plan = changed(
         &plan(),
-        "fill Or what you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Generator: found\n",
+        "choose Kind of source = Generator\nfill What you found = Standby generator set\nfill Where it comes in = Changeover switch Q9 in DB1\ntap Save this source\n",
         &format!("fill Where you looked = DB4 and DB1\n{none}"),
     );
     let plan = changed(&plan, "see Standby generator set: found, and no point cuts it off yet.\n", "");
@@ -196,8 +196,12 @@ fn a_string_that_is_opened_after_all_is_proved_dead() {
 /// its isolator: Q9 opens no pole of the string, and QD no line of the board, and nobody can make them.
 #[test]
 fn each_supply_has_its_own_point() {
-    let found = "fill Or what you found = String A\nfill Where it comes in = QD on the roof\ntap PV: found\n";
-    let plan = changed(&plan(), "fill Where you looked = Roof and meter room\ntap PV: none found\n", found);
+    let found = "choose Kind of source = PV\nfill What you found = String A\nfill Where it comes in = QD on the roof\ntap Save this source\n";
+    let plan = changed(
+        &plan(),
+        "fill Where you looked = Roof and meter room\nchoose Looked for and NOT found: tap each = PV\ntap Save: not found\n",
+        found,
+    );
     let isolate = format!(
         "{}{}",
         ISOLATE,
@@ -233,8 +237,12 @@ fn an_indicator_for_such_a_set_begins_at_12_volts() {
 /// Whoever found the string as a source, and says so, may name it as staying live like whoever did not.
 #[test]
 fn a_string_that_was_found_stays_live() {
-    let found = "fill Or what you found = String A\nfill Where it comes in = Left of the DC isolator\ntap PV: found\n";
-    let plan = changed(&plan(), "fill Where you looked = Roof and meter room\ntap PV: none found\n", found);
+    let found = "choose Kind of source = PV\nfill What you found = String A\nfill Where it comes in = Left of the DC isolator\ntap Save this source\n";
+    let plan = changed(
+        &plan(),
+        "fill Where you looked = Roof and meter room\nchoose Looked for and NOT found: tap each = PV\ntap Save: not found\n",
+        found,
+    );
     let phone = Phone::begun(&[PEOPLE, &plan, NAMED]);
     let lacks = format!("{:?}", folded(&phone).lacks(stillbar_core::job::steps::Step::Points));
     assert_eq!(lacks, "[]");

@@ -214,6 +214,7 @@ impl Job {
                     same_as: *same_as,
                     opened: None,
                     found: None,
+                    seen: String::new(),
                     knowing: Vec::new(),
                     closed: None,
                     closings: Vec::new(),
@@ -301,7 +302,7 @@ impl Job {
                 (c.off, c.on) = (Some((stamp, seen.clone())), None);
             }),
             Fact::CircuitOn { circuit } => self.circuit(*circuit, |c| c.on = Some(stamp)),
-            Fact::PointOpened { point, found, knowing, .. } => self.open(*point, stamp, *found, knowing),
+            Fact::PointOpened { point, found, seen, knowing, .. } => self.open(*point, stamp, (*found, seen), knowing),
             Fact::PointClosed { point, .. } => self.at_point(*point, |p| {
                 (p.opened, p.closed, p.found) = (None, Some(stamp), None);
                 p.closings.push(stamp);
@@ -335,11 +336,12 @@ impl Job {
     }
 
     /// A point is open if who opened it knew of every closing; if not, nobody knows how it stands.
-    fn open(&mut self, point: EntryId, stamp: Stamp, found: Position, knowing: &[EntryId]) {
+    fn open(&mut self, point: EntryId, stamp: Stamp, (found, seen): (Position, &str), knowing: &[EntryId]) {
         let heard = &self.heard;
         let Some(at) = self.points.iter_mut().find(|p| p.stamp.id == point) else { return };
         // Who found it on puts it back on: of two that opened it, one has seen it as it was.
         let before = at.found.filter(|_| at.opened.is_some());
+        seen.clone_into(&mut at.seen);
         at.found = Some(if before == Some(Position::Closed) { Position::Closed } else { found });
         if at.closings.iter().all(|closing| heard.saw(&stamp, closing)) {
             (at.opened, at.closed) = (Some(stamp), None);
