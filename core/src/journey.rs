@@ -7,6 +7,7 @@
 //! tap Open this job
 //! fill Reference = PTW 118
 //! choose Duty = Working on it
+//! untap Conductors that it opens = N
 //! read N – L1 = None
 //! read N – L2 = 0.3
 //! sign Signature of the person who takes it back = Ida Holm
@@ -124,9 +125,9 @@ fn step(field: &Field, screen: &Screen, line: &str, form: &mut Vec<Filled>, prop
             let (label, value) = pair()?;
             set(form, entry(screen, label)?, value);
         }
-        "choose" => {
+        "choose" | "untap" => {
             let (label, option) = pair()?;
-            choose(screen, form, label, option)?;
+            choose(screen, form, label, option, verb == "choose")?;
         }
         "read" => {
             let (label, value) = pair()?;
@@ -232,18 +233,24 @@ fn entry(screen: &Screen, label: &str) -> Result<String, String> {
     found.ok_or_else(|| "there is no such field".into())
 }
 
-fn choose(screen: &Screen, form: &mut Vec<Filled>, label: &str, option: &str) -> Result<(), String> {
+fn choose(screen: &Screen, form: &mut Vec<Filled>, label: &str, option: &str, take: bool) -> Result<(), String> {
     let choice = screen.blocks.iter().find_map(|b| match b {
         Block::Choice { choice, .. } if choice.label == label => Some(choice),
         _ => None,
     });
     let choice = choice.ok_or("there is no such question")?;
     let value = choice.options.iter().find(|o| o.label == option).ok_or("there is no such answer")?.value.clone();
-    let before = form.iter().find(|f| f.field == choice.field).map(|f| f.value.clone());
-    match before {
-        Some(before) if choice.many => set(form, choice.field.clone(), &format!("{before}\n{value}")),
-        _ => set(form, choice.field.clone(), &value),
+    if !choice.many {
+        set(form, choice.field.clone(), &value);
+        return Ok(());
     }
+    let given = form.iter().find(|f| f.field == choice.field).map(|f| f.value.clone());
+    let given = given.unwrap_or_else(|| choice.chosen.join("\n"));
+    let mut chosen: Vec<&str> = given.lines().filter(|line| *line != value).collect();
+    if take {
+        chosen.push(&value);
+    }
+    set(form, choice.field.clone(), &chosen.join("\n"));
     Ok(())
 }
 

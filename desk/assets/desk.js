@@ -212,10 +212,11 @@ function show({ html, title, route, changes: count }) {
   // The browser's own way back leads to the screen before, and not out of the app.
   if (moved && history.state?.route !== route) history.pushState({ route }, "");
   const heading = document.getElementById("shell-title");
-  // On the same route, too, a new title, standing or group of readings is a new thing to read from its top.
+  // On the same route, too, a new title, standing, group of readings or thing to do next is a new thing to read from its top.
   window.scrollTo(0, moved || before !== seen() ? 0 : at);
   ((!moved && held && document.getElementById(held)) || heading).focus({ preventScroll: true });
-  document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
+  // In a foot that sticks it is seen already, and the page would be moved from under the eyes.
+  if (!app.querySelector(".foot.stuck")) document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
 }
 
 // Of a reading, the same value is either the answer that was picked or what stands in volts.
@@ -226,7 +227,7 @@ function again(e, value) {
   else e.value = picked ? "" : value;
 }
 
-const seen = () => [...app.querySelectorAll("h1, #shell-word, .pad > legend")].map((e) => e.textContent).join("|");
+const seen = () => [...app.querySelectorAll("h1, #shell-word, .pad > legend, .foot .main")].map((e) => e.dataset.action ?? e.textContent).join("|");
 
 // What style and canvas need to know of a new screen.
 function ready() {
@@ -318,6 +319,8 @@ function zoom(button) {
 
 // Listening ---
 app.addEventListener("click", (event) => {
+  const folded = event.target.closest("[data-unfold]");
+  if (folded) return folded.setAttribute("aria-expanded", String(folded.ariaExpanded !== "true"));
   const larger = event.target.closest("[data-zoom]");
   if (larger) return zoom(larger);
   const mark = event.target.closest("[data-clear]")?.closest("[data-mark]");

@@ -38,7 +38,7 @@ def step(phone: Phone | Thumb, line: str, photo: Path) -> None:
             phone.tap(rest)
         case "fill":
             phone.fill(about, value)
-        case "choose":
+        case "choose" | "untap":
             phone.choose(about, value)
         case "read" if value[0].isdigit():
             phone.volts(about, value)

@@ -62,7 +62,9 @@ class Thumb:
 
     def photo(self, slot: str, file: Path) -> None:
         """Takes a photo."""
-        self._reach(self.phone.slot(slot), slot)
+        # Once nothing else is missing, the main button takes it.
+        if "Take the photo now" not in self.phone.targets():
+            self._reach(self.phone.slot(slot), slot)
         before = self.phone.title()
         self.phone.photo(slot, file)
         self.taps += 1

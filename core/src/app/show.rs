@@ -113,7 +113,7 @@ impl Session {
             title: page.title,
             context: job.map_or_else(String::new, |job| {
                 let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));
-                format!("{}, {}. In hand: {hand}", job.title, job.place)
+                format!("{hand}: {}, {}", job.title, job.place)
             }),
             standing,
             notice,

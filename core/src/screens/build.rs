@@ -14,6 +14,8 @@ pub fn answer(value: impl Into<String>, label: impl Into<String>, tone: Tone) ->
 pub struct Page {
     /// The title.
     pub title: String,
+    /// What the step still waits for, to be shown below everything else.
+    pub still_to_do: Vec<String>,
     /// The blocks.
     pub blocks: Vec<Block>,
     /// The main action.
@@ -170,6 +172,13 @@ impl Page {
     pub fn mark(&mut self, field: &str, label: impl Into<String>, value: String) -> &mut Page {
         let id = format!("mark-{field}");
         self.push(Block::Mark { id, field: field.into(), label: label.into(), value })
+    }
+
+    /// Puts the main action among the others, where it does not lead; a way on stays.
+    pub fn main_below(&mut self) {
+        if let Some(main) = self.main.take_if(|main| !main.action.starts_with("go ")) {
+            self.button(main.label, main.action);
+        }
     }
 
     /// The main action.

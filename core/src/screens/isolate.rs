@@ -127,24 +127,6 @@ fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, n
 
 fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let done = passed(job, Step::Isolate(point.stamp.id));
-    page.fact("Point", in_words(job, point));
-    for (_, known) in &look.site.alike {
-        page.fact(
-            "Known at this site",
-            format!("{}, {}, from {}", known.label, known.at, text::job_title(known.title.as_deref())),
-        );
-    }
-    super::tags::at_point(page, look, job, point);
-    if let Some(opened) = &point.opened {
-        page.fact("Opened", look.by(opened));
-    }
-    if let Some(closed) = &point.closed {
-        page.fact("Closed", look.by(closed));
-    }
-    locks_here(page, look, job, point);
-    if let Some(sign) = &point.sign {
-        page.fact("Caution sign", look.by(sign));
-    }
     // After the work there is nothing more to isolate; what was done stays to be seen.
     if job.finished.is_none() {
         if let Some((closed, other)) = job.closed_beside(point.stamp.id) {
@@ -170,8 +152,31 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     if done {
         next(page, job);
     }
+    known_of(page, look, job, point);
     if job.finished.is_none() {
         parting(page, look, point);
+    }
+}
+
+/// What is recorded of the point; below what is done at it.
+fn known_of(page: &mut Page, look: &Look, job: &Job, point: &Point) {
+    page.fact("Point", in_words(job, point));
+    for (_, known) in &look.site.alike {
+        page.fact(
+            "Known at this site",
+            format!("{}, {}, from {}", known.label, known.at, text::job_title(known.title.as_deref())),
+        );
+    }
+    super::tags::at_point(page, look, job, point);
+    if let Some(opened) = &point.opened {
+        page.fact("Opened", look.by(opened));
+    }
+    if let Some(closed) = &point.closed {
+        page.fact("Closed", look.by(closed));
+    }
+    locks_here(page, look, job, point);
+    if let Some(sign) = &point.sign {
+        page.fact("Caution sign", look.by(sign));
     }
 }
 

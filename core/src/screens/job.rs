@@ -17,7 +17,7 @@ use crate::text::{self, AskJob};
 pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(job.title.clone());
     page.fact("Place", job.place.clone());
-    page.fact("Isolated", job.equipment.clone());
+    page.fact(text::equipment(), job.equipment.clone());
     page.fact("Work", job.scope.clone());
     page.fact("Rules", text::rules_in_short(job.rule_set));
     company::of_job(&mut page, look, job);
@@ -67,7 +67,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
         _ if state.lacks.is_empty() => (StepState::Done, "done"),
         _ if state.passed() => (StepState::Deviated, "passed over"),
         Some(c) if c == i => (StepState::Now, "now"),
-        _ if either_order => (StepState::Open, "open"),
+        _ if either_order => (StepState::Open, "to do"),
         _ => (StepState::Later, "later"),
     };
     let mut lines: Vec<String> = Vec::new();
@@ -114,23 +114,39 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
     if let Some(deviation) = &state.deviation {
         page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
+    let mut open: Vec<String> = Vec::new();
     if step == Step::Sources && !state.lacks.is_empty() {
-        page.fact("Still lacking", text::sources_open(state.lacks.len()));
+        open.push(text::sources_open(state.lacks.len()));
     } else if !state.passed() {
         // What is asked stands below, with its answers.
         let asked = |lack: &&Blocker| !matches!(lack, Blocker::Question(Open { stopped: None, .. }));
         let lacks: Vec<&Blocker> = state.lacks.iter().filter(asked).collect();
         // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
         let shown = if lacks.len() > 3 { 2 } else { lacks.len() };
-        for lack in &lacks[..shown] {
-            page.fact("Still lacking", text::blocker(lack, look.world));
-        }
+        open.extend(lacks[..shown].iter().map(|lack| text::blocker(lack, look.world)));
         if shown < lacks.len() {
-            page.fact("Still lacking", format!("and {} more", lacks.len() - shown));
+            open.push(text::and_more(lacks.len() - shown));
+        }
+    }
+    // Before the supply is back a form says by itself what it waits for, and its first field has to be seen on arrival. Afterwards what is
+    // listed here are readings, and locks of others.
+    let form = matches!(step.stage(), Stage::Plan | Stage::Isolate | Stage::Prove);
+    if form {
+        page.still_to_do = open;
+    } else {
+        for what in open {
+            page.fact(text::still_to_do(), what);
         }
     }
     company::wear(page, job, step);
     super::asked::view(page, look, job, Some(step));
+}
+
+/// What a step still waits for, below its form.
+pub(super) fn still_to_do(page: &mut Page) {
+    for open in std::mem::take(&mut page.still_to_do) {
+        page.fact(text::still_to_do(), open);
+    }
 }
 
 /// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.

@@ -114,6 +114,12 @@ fn step_view(look: &Look, job: &Job, step: Step) -> Page {
         Stage::Work => work::view(look, job),
         Stage::Restore => restore::view(look, job, step),
     };
+    // While a question is open its answers lead: a thumb that goes to the foot of the screen would only be refused.
+    // People at work whose proof has ended stop first.
+    if !job.at_work() && job.questions(Some(step)).iter().any(|(.., open)| open.stopped.is_none()) {
+        page.main_below();
+    }
+    job::still_to_do(&mut page);
     job::way_past(&mut page, job, step);
     page
 }

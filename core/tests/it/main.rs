@@ -1,5 +1,6 @@
 //! The core's tests, one binary. What crosses rooms is in `tests/` at the top.
 
+mod again;
 mod asked;
 mod asked_more;
 mod background;

@@ -319,8 +319,7 @@ fn a_reading_out_of_tolerance_is_accepted_until_it_is_read_again() {
     device.play(&field, "see # Circuits on, in order\ntap The job\ntap Presence and rotation");
     let again = reads(&[("L2 – N", "203")]).replace("tap Keep the readings", "tap Read again and keep");
     device.play(&field, &again);
-    device
-        .play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still lacking: L2 – N: 203.0 V");
+    device.play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still to do: L2 – N: 203.0 V");
     let again = reads(&[("L2 – N", "229")]).replace("tap Keep the readings", "tap Read again and keep");
     device.play(&field, &again);
     device.play(&field, "see # Circuits on, in order");

@@ -52,9 +52,9 @@ pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
 pub use plan_screens::{
-    as_labelled, comes_in, comes_in_hint, conductors_and_rules, cover_off_last, cover_off_more, duty, equipment,
-    found_one, kind_of_source, looked_for, looked_hint, save_not_found, save_source, scope_of_work, site,
-    sources_caution, stored_energy, what_counts, what_found, where_looked,
+    and_more, as_labelled, comes_in, comes_in_hint, conductors_and_rules, cover_off_last, cover_off_more, duty,
+    earth_first, equipment, found_one, kind_of_source, looked_for, looked_hint, save_not_found, save_source,
+    scope_of_work, site, sources_caution, still_to_do, stored_energy, what_counts, what_found, where_looked,
 };
 pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};

@@ -118,3 +118,18 @@ pub fn cover_off_last() -> String {
 pub fn cover_off_more() -> String {
     say!("cover-off-more")
 }
+
+/// The label of what a step still waits for.
+pub fn still_to_do() -> String {
+    say!("still-to-do")
+}
+
+/// That there is more of it.
+pub fn and_more(count: usize) -> String {
+    say!("and-more", count = count)
+}
+
+/// Why the earth is proved before any pair is tested.
+pub fn earth_first() -> String {
+    say!("earth-first")
+}

@@ -6,12 +6,17 @@ use stillbar_core::parts::{Choice, Entry, EntryKind, Opt, Pad, PadRow};
 use super::drawing::picture;
 use super::{described, sign, tone};
 
+/// Longest answer, in characters, of which two stand side by side on a phone.
+const SHORT: usize = 27;
+
 pub fn choice(id: &str, choice: &Choice) -> Markup {
     let kind = if choice.many { "checkbox" } else { "radio" };
     html! {
         fieldset #(id) .choice {
             legend { (choice.label) }
-            div .tiles.stacked.pictured[choice.options.iter().any(|o| o.drawing.is_some())] {
+            // Several short answers share a line; a long one needs it for itself.
+            @let short = choice.options.len() > 3 && choice.options.iter().all(|o| o.label.chars().count() <= SHORT);
+            div .tiles.stacked[!short].pictured[choice.options.iter().any(|o| o.drawing.is_some())].short[short] {
                 @for (i, option) in choice.options.iter().enumerate() {
                     (tile(&format!("{id}:{i}"), kind, &choice.field, option, choice.chosen.contains(&option.value)))
                 }

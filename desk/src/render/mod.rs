@@ -74,14 +74,13 @@ fn up_button(up: &Button) -> Markup {
     }
 }
 
-/// Sticks to the top. The deviations follow below it and scroll, so that many of them cannot fill a small screen.
+/// Sticks to the top, in a line or two; a tap unfolds the whole of it. The deviations follow below it and scroll, so that many of them cannot fill a small screen.
 fn banner(standing: &Standing) -> Markup {
     html! {
         section .standing.(tone(standing.tone)) data-standing aria-labelledby="shell-word" {
-            (sign::of_tone(standing.tone))
-            div {
-                p .word #shell-word { (standing.word) }
-                p .text { (standing.text) }
+            button .fold type="button" data-unfold aria-expanded="false" {
+                (sign::of_tone(standing.tone))
+                span .told { span .word #shell-word { (standing.word) } " " span .text { (standing.text) } }
             }
         }
         @if !standing.deviations.is_empty() {

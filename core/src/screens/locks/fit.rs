@@ -126,7 +126,10 @@ fn place(page: &mut Page, look: &Look, job: &Job, at: Option<&Point>, field: &dy
     keys.extend(job.boxes.iter().map(|b| (b.stamp.id.to_string(), format!("In lock box {}", b.label))));
     // The only answer, and the answer for a personal lock on a box, may stand there beforehand; a group's key is asked for.
     let usual = if job.boxes.is_empty() || !boxes.is_empty() { "owner" } else { "" };
-    page.choice(&field("key"), "Where its key is", keys, draft("key", usual));
+    // With one answer there is nothing to ask.
+    if keys.len() > 1 {
+        page.choice(&field("key"), "Where its key is", keys, draft("key", usual));
+    }
     let mut means = vec![("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
     let unlockable = at.is_none() && job.points.iter().any(|p| !p.lockable);
     if unlockable {
@@ -207,8 +210,9 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
         }
     };
     let ask = AskLock::Key;
-    let key = match act.need(&field("key"), ask)?.as_str() {
+    let key = match act.given(&field("key")).as_str() {
         "owner" => KeyAt::Owner,
+        "" if job.boxes.is_empty() => KeyAt::Owner,
         lockbox => KeyAt::Box(lockbox.parse().map_err(|_| ask)?),
     };
     if matches!((on, key), (On::Box(_), KeyAt::Box(_))) {

@@ -33,23 +33,17 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     lacking(page, look, job, Step::ProveReference);
-    page.caution(
-        Tone::Warn,
-        text::in_terms(
-            "If the protective conductor is broken, a live board can read nothing on every pair. Zero between all conductors shows one \
-             potential, not that it is earth.",
-        ),
-    );
+    page.caution(Tone::Warn, text::earth_first());
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = job.live_line_shows_earth();
-    if let (true, Some((least, most))) = (earthed, job.supply().to_earth()) {
-        let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
-        page.fact(text::in_terms("A live line shows to earth"), format!("About {least}{} V", volts(most)));
-    }
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
     let ways = ways.map(|(way, label)| (word_of(way), text::in_terms(label))).collect();
     page.choice("way", "How it was shown", ways, look.draft("way"));
     page.entry_again(look, "how", "Where, or another way", "Which live line or which terminal", again::earth(look));
+    if let (true, Some((least, most))) = (earthed, job.supply().to_earth()) {
+        let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
+        page.fact(text::in_terms("A live line shows to earth"), format!("About {least}{} V", volts(most)));
+    }
     page.toned(text::in_terms("It is not earth"), "reference fails", Tone::Forbid);
     page.main(text::in_terms("The reference is earth"), "reference holds");
 }

@@ -32,3 +32,9 @@ conductors-and-rules = Conductors and rules
 
 cover-off-last = This cover is off, no other
 cover-off-more = This cover is off
+
+still-to-do = Still to do
+and-more = and { $count } more
+
+# life-critical: readings of nothing say nothing while the earth is not shown to be earth.
+earth-first = With a broken earth a live board can read nothing on every pair. Prove the earth first.

@@ -1,0 +1,127 @@
+//! A job that is like an earlier one: quicker, and no word of the record is missing for it.
+
+use std::collections::BTreeMap;
+
+use crate::desk::*;
+use stillbar_core::app::Field;
+use stillbar_core::journal::Fact;
+use stillbar_core::screens::as_text;
+
+const HOUSE: &str = concat!(
+    include_str!("../../journeys/people.journey"),
+    include_str!("../../journeys/house.journey"),
+    include_str!("../../journeys/add-instruments.journey"),
+    include_str!("../../journeys/house-done.journey"),
+);
+const AGAIN: &str = include_str!("../../journeys/house-again.journey");
+const LIKE: &str = "tap New job\ntap Like: Replace the socket by the sink\nfill What the job is = Socket by window\n";
+
+/// How often each kind of fact stands in the journal from `from` on, up to what proves dead.
+fn kinds(field: &Field, from: usize) -> BTreeMap<String, usize> {
+    let mut kinds = BTreeMap::new();
+    for entry in field.entries().unwrap().into_iter().skip(from) {
+        let fact = entry.body.fact.clone();
+        // Known once for all jobs.
+        if !matches!(fact.kind().as_str(), "device-began" | "person-noted" | "site-noted" | "instrument-noted") {
+            *kinds.entry(fact.kind().to_string()).or_default() += 1;
+        }
+        if matches!(fact, Fact::WorkBegan { .. }) {
+            break;
+        }
+    }
+    kinds
+}
+
+/// What the quick way leaves out would be missing in the journal: it holds the same facts, each as often, as the long way.
+#[test]
+fn the_quick_way_keeps_every_fact_of_the_long_way() {
+    let (_folder, device, field) = begun(&[HOUSE]);
+    let long = kinds(&field, 0);
+    let from = field.entries().unwrap().len();
+    device.play(&field, AGAIN);
+    device.play(&field, "tap Nothing within reach\ntap Begin work");
+    assert_eq!(kinds(&field, from), long);
+}
+
+/// Taken along is what stays the same; whatever a life rests on is asked anew.
+#[test]
+fn nothing_that_a_life_rests_on_is_taken_along() {
+    let (_folder, device, field) = begun(&[HOUSE]);
+    let from = field.entries().unwrap().len();
+    device.play(&field, &format!("{LIKE}tap Open this job"));
+    for entry in &field.entries().unwrap()[from..] {
+        let may = matches!(
+            entry.body.fact,
+            Fact::JobOpened { .. }
+                | Fact::WorkerJoined { .. }
+                | Fact::PermitNoted { reference: None, .. }
+                | Fact::PointAdded { .. }
+                | Fact::CircuitListed { .. }
+                | Fact::NoCircuits { .. }
+        );
+        assert!(may, "{:?}", entry.body.fact);
+    }
+    device.play(&field, "see Every source, reading and lock is asked anew\nsee [Treat as live]\ntap The job\ntap Look for other sources");
+    // One answer each: where somebody looked is no answer for any kind.
+    device.play(&field, "choose Where you looked: as before = Hall, meter cupboard, roof");
+    assert!(device.try_play(&field, "tap Save: not found\nsee Look for stored energy").is_err());
+    device.play(
+        &field,
+        "see Tap each kind that you looked for and did not find\nsee 6 questions about sources are not answered",
+    );
+}
+
+/// What is not so is left out or changed before anything is kept.
+#[test]
+fn what_is_not_so_is_not_taken_along() {
+    let (_folder, device, field) = begun(&[HOUSE]);
+    let from = field.entries().unwrap().len();
+    device.play(
+        &field,
+        &format!(
+            "{LIKE}untap Take along: untap what is not so = Point: C4 kitchen sockets, Consumer unit, hall\ntap Change these\nfill Equipment to \
+             isolate = Socket circuit C5\ntap Open this job"
+        ),
+    );
+    let facts: Vec<Fact> = field.entries().unwrap()[from..].iter().map(|e| e.body.fact.clone()).collect();
+    assert!(facts.iter().any(|f| matches!(f, Fact::JobOpened { equipment, title, place, .. }
+        if equipment == "Socket circuit C5" && title == "Socket by window" && place == "Flat 3, kitchen")));
+    assert!(!facts.iter().any(|f| matches!(f, Fact::PointAdded { .. })), "{facts:?}");
+    assert!(facts.iter().any(|f| matches!(f, Fact::NoCircuits { .. })));
+    // Let go, nothing of it stays: the form asks for everything.
+    device.play(&field, "tap The job\ntap All jobs");
+    device.play(&field, &format!("{LIKE}tap Not like it\ntap Open this job\nsee Site"));
+    assert!(as_text(&field.screen()).contains("# New job"));
+}
+
+/// A look at the instruments counts for a shift of the same person, and only as long as nothing was wrong with them.
+#[test]
+fn instruments_are_looked_over_again_in_the_same_shift_only() {
+    let sources = AGAIN.split("tap Looked over again").next().unwrap();
+    let shown = |wait_hours: i64, before: &str| {
+        let (_folder, device, field) = begun(&[HOUSE]);
+        device.pass(wait_hours * 3_600_000);
+        device.play(&field, before);
+        device.play(&field, sources);
+        device.play(&field, "see # Indicator and proving unit");
+        as_text(&field.screen()).contains("Looked over again")
+    };
+    assert!(shown(1, ""));
+    assert!(!shown(13, ""));
+    assert!(!shown(1, "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN"));
+}
+
+/// A padlock that hangs somewhere is not offered for another point.
+#[test]
+fn a_lock_that_is_on_is_not_offered() {
+    let (_folder, device, field) = begun(&[HOUSE]);
+    let until = AGAIN.split("choose What is written on the lock").next().unwrap();
+    device.play(&field, until);
+    assert!(as_text(&field.screen()).contains("ML 7"));
+    device.play(&field, "fill What is written on the lock = ML 7\nchoose How it is locked = Padlock through the device or box\ntap Put this lock on as Mara Lind's");
+    assert!(
+        !as_text(&field.screen()).contains("What is written on the lock: as before"),
+        "{}",
+        as_text(&field.screen())
+    );
+}

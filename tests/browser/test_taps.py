@@ -1,0 +1,28 @@
+"""How much a person does on a phone until dead is proved. The bars are those of a job done on paper: common practice, no source."""
+
+from pathlib import Path
+
+from support.desk import Desk
+from support.journey import lines, play, step
+from support.phone import Phone
+from support.thumb import Thumb
+
+
+def counted(phone: Phone, picture: Path, *names: str) -> Thumb:
+    """Plays journeys with a thumb that counts."""
+    thumb = Thumb(phone)
+    for line in lines(*names):
+        step(thumb, line, picture)
+    return thumb
+
+
+def test_a_house_socket_the_second_time(desk: Desk, phone: Phone, picture: Path):
+    """The same flat, the same person, instruments looked over in this shift: from New job to proved dead."""
+    phone.open(desk.url)
+    play(phone, "people", "house", "add-instruments", "house-done", photo=picture)
+    thumb = counted(phone, picture, "house-again")
+    assert "Proved dead" in phone.standing()
+    told = f"{thumb.counted()}\n" + "\n".join(thumb.log)
+    assert thumb.taps <= 40, told
+    assert thumb.characters <= 25, told
+    assert thumb.swipes <= 5, told
