@@ -15,7 +15,7 @@ pub use super::kinds::*;
 use stillbar_values::network::{Link, Node, Position};
 use stillbar_values::tag::TagId;
 use stillbar_values::{
-    CompanyRules, Conductor, Earthing, Means, Order, PointKind, Reading, RuleSet, System, Tolerance,
+    CompanyRules, Conductor, Earthing, Means, Measured, Order, PointKind, Reading, RuleSet, System, Tolerance,
 };
 pub use stillbar_values::{Limit, PhotoDoubt, Rotation};
 
@@ -337,7 +337,7 @@ pub enum Fact {
     Deviated { step: String, why: String },
     /// A question of the procedure was answered: its code, and that of the answer. `of`: the point or source that it was asked of, if it is
     /// asked of each; `point`: the point of the company's own checklist, by its code; `words`: what the answer asks to be said, or `who`,
-    /// where it asks for people.
+    /// where it asks for people; `read`: what was read for it, where it asks for a figure.
     Answered {
         question: String,
         answer: String,
@@ -349,6 +349,8 @@ pub enum Fact {
         words: String,
         #[serde(default, skip_serializing_if = "String::is_empty")]
         who: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        read: Option<Measured>,
     },
     /// An earlier entry was a mistake. It stays; what it ended stays ended.
     Withdrawn { entry: EntryId, why: String },

@@ -4,18 +4,23 @@ use super::again;
 use super::build::Page;
 use super::context::{Act, Look};
 use super::home::UNKNOWN;
-use super::parts::Tone;
+use super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
-use crate::job::asked::{Does, Question, Subject, Words};
+use crate::job::asked::{Answer, Does, Quantity, Question, Reads, Subject, Words};
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
-use crate::text;
+use crate::prove::{Measured, parse_amps, parse_volts};
+use crate::text::{self, AskFirst};
 
 /// Keeps an answer.
 pub(super) const ANSWER: &str = "answer-question";
 /// Asks for the words that an answer needs.
 pub(super) const SAY: &str = "say-answer";
+/// Keeps an answer with an indicator that showed nothing.
+pub(super) const NOTHING: &str = "answer-nothing-shown";
+/// Where what was read is typed.
+const READ: &str = "read";
 /// Where what an answer needs is typed.
 const WORDS: &str = "words";
 /// The answer that it is typed for.
@@ -26,8 +31,9 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
     for given in job.answers(step) {
         let of = job.called(&given.of).unwrap_or_default();
         let mut said = text::answer_to(&given.question, &given.answer);
-        if !given.said().is_empty() {
-            said = format!("{said}: {}", given.said());
+        let with = text::said_with(given.read, given.said());
+        if !with.is_empty() {
+            said = format!("{said}: {with}");
         }
         page.fact(text::asked_of(&given.question, &of), format!("{said} ({})", look.by(&given.stamp)));
     }
@@ -44,9 +50,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
         let label = text::answer_to(question.code, answer.code);
         match text::answer_words(question.code, answer.code) {
             Some(words) if chosen == action => {
-                let before = again::answer(look, question.code, answer.code);
-                page.entry_again(look, WORDS, &words, "", before);
-                page.button(text::save_answer(&label), format!("{ANSWER} {action}"));
+                form(page, look, question.code, answer, &words, &action);
             }
             Some(_) => {
                 page.toned(label, format!("{SAY} {action}"), tone(answer.does));
@@ -55,6 +59,25 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
                 page.toned(label, format!("{ANSWER} {action}"), tone(answer.does));
             }
         }
+    }
+}
+
+/// What an answer needs, and the button that saves it. A reading is saved as such: what it is called follows from the figure.
+fn form(page: &mut Page, look: &Look, question: &str, answer: &Answer, words: &str, action: &str) {
+    let read = text::answer_read(question, answer.code);
+    if let Some(label) = &read {
+        page.field(READ, label, &text::as_shown(), look.draft(READ), EntryKind::Number, 12);
+    }
+    // Beside a figure what is said is about that reading alone.
+    let before = if read.is_some() { Vec::new() } else { again::answer(look, question, answer.code) };
+    page.entry_again(look, WORDS, words, "", before);
+    let saves = match read {
+        Some(_) => text::save_reading(false),
+        None => text::save_answer(&text::answer_to(question, answer.code)),
+    };
+    page.button(saves, format!("{ANSWER} {action}"));
+    if answer.reads.is_some_and(|reads| reads.quantity != Quantity::Current) {
+        page.button(text::save_reading(true), format!("{NOTHING} {action}"));
     }
 }
 
@@ -73,18 +96,55 @@ pub(super) fn say(act: &mut Act, arg: &str) -> Result<(), NotDone> {
     Ok(())
 }
 
+/// What was read for an answer. Nothing typed is no reading: the gate asks for one.
+fn read(act: &Act, reads: Reads) -> Result<Option<Measured>, NotDone> {
+    let typed = act.given(READ);
+    // The sign of a direct voltage or current says which way round, not how much.
+    let typed = typed.trim_start_matches(['-', '−']);
+    if typed.is_empty() {
+        return Ok(None);
+    }
+    let read = match reads.quantity {
+        Quantity::Current => parse_amps(typed).map(Measured::Milliamps),
+        Quantity::Voltage | Quantity::DirectVoltage => parse_volts(typed).map(Measured::Millivolts),
+    };
+    Ok(Some(read.map_err(AskFirst::Volts)?))
+}
+
 /// Keeps an answer: the question's code, the answer's, and what it is asked of. The gate says what is no answer here.
-pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, arg: &str) -> Result<(), NotDone> {
+pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &str) -> Result<(), NotDone> {
     let mut parts = arg.split(' ');
     let (Some(question), Some(answer)) = (parts.next(), parts.next()) else { return Err(UNKNOWN.into()) };
     // An id has 64 hex digits, the code of a point of one's own at most 40 characters.
     let named = parts.next();
     let of: Option<EntryId> = named.and_then(|id| id.parse().ok());
     let point = named.filter(|_| of.is_none()).map(str::to_owned);
-    let takes = Question::of(question).and_then(|q| q.answer(answer)).map_or(Words::None, |a| a.words);
-    let said = if takes == Words::None { String::new() } else { super::home::spare(act, WORDS)? };
-    let (words, who) = if takes == Words::Who { (String::new(), said) } else { (said, String::new()) };
-    let (question, answer) = (question.to_owned(), answer.to_owned());
-    act.keep(Some(job), Fact::Answered { question, answer, of, point, words, who })?;
+    let asked = Question::of(question);
+    let mut answers = asked.and_then(|q| q.answer(answer));
+    let said = match answers {
+        Some(answer) if answer.words != Words::None => super::home::spare(act, WORDS)?,
+        _ => String::new(),
+    };
+    let read = match answers.and_then(|a| a.reads) {
+        // A figure that was typed is what was shown.
+        Some(_) if verb == NOTHING && act.given(READ).is_empty() => Some(Measured::NoIndication),
+        Some(reads) => read(act, reads)?,
+        None => None,
+    };
+    // More than counts as nothing is what it is, whatever was tapped.
+    let over = match (asked, read) {
+        (Some(asked), Some(_)) => act.job(job)?.would_be(asked, answer, read).filter(|a| a.code != answer),
+        _ => None,
+    };
+    answers = over.or(answers);
+    let (words, who) =
+        if answers.is_some_and(|a| a.words == Words::Who) { (String::new(), said) } else { (said, String::new()) };
+    let answer = answers.map_or(answer, |a| a.code).to_owned();
+    let told = over.zip(read).map(|(over, read)| text::read_over(read, question, over.code));
+    act.keep(Some(job), Fact::Answered { question: question.to_owned(), answer, of, point, words, who, read })?;
+    if told.is_some() {
+        (act.alarm, act.say) = (true, told);
+        return Ok(());
+    }
     step.map_or(Ok(()), |step| act.onward(job, step))
 }

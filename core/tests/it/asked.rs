@@ -1,6 +1,6 @@
 //! Questions of the procedure and temporary earths, from docs/questions.md.
 
-use stillbar_core::job::asked::{ALL, Does, Words};
+use stillbar_core::job::asked::{ALL, Does, Lifts, Words};
 use stillbar_core::journal::Fact;
 use stillbar_core::screens::as_text;
 use stillbar_core::supply::Position;
@@ -20,6 +20,14 @@ fn every_question_and_answer_is_worded() {
             assert_ne!(text::answer_to(code, answer.code), answer.code, "{code}");
             let asks = text::answer_words(code, answer.code).is_some();
             assert_eq!(asks, answer.words != Words::None, "{code} {}", answer.code);
+            let reads = text::answer_read(code, answer.code).is_some();
+            assert_eq!(reads, answer.reads.is_some(), "{code} {}", answer.code);
+            // What it stops as, and what it lifts, are answers of this question that stop.
+            let over = answer.reads.map(|reads| reads.over);
+            let lifts = if let Lifts::These(codes) = answer.lifts { codes } else { &[] };
+            for stop in over.iter().chain(lifts) {
+                assert_eq!(question.answer(stop).map(|a| a.does), Some(Does::Stops), "{code} {}: {stop}", answer.code);
+            }
         }
         assert!(question.answers.iter().any(|a| a.does != Does::Stops), "nobody could go on after {code}");
         // The page tells of it.
@@ -74,6 +82,7 @@ fn what_starts_stops_everything() {
         point: None,
         words: String::new(),
         who: String::new(),
+        read: None,
     };
     keep(&field, started).unwrap();
     field.act(None, format!("go {job}/step/work"), vec![]);

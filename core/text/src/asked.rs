@@ -1,7 +1,9 @@
 //! Questions of the procedure, their answers, and what was answered.
 
 use super::catalogue::say;
-use stillbar_rules::job::asked::{GivenAnswer, Open};
+use super::words::measured;
+use stillbar_rules::job::asked::{GivenAnswer, Open, Quantity};
+use stillbar_rules::prove::Measured;
 
 /// A question, as it is asked. `of`: what the point or source is called that it is asked of.
 pub fn question(code: &str, of: &str) -> String {
@@ -192,6 +194,39 @@ pub fn answer_words(question: &str, answer: &str) -> Option<String> {
     })
 }
 
+/// What has to be read for an answer; nothing for one that is read with no instrument.
+pub fn answer_read(question: &str, answer: &str) -> Option<String> {
+    Some(match (question, answer) {
+        ("neutral-current", "none") => say!("asked-neutral-current-none-read"),
+        ("coupled", "gone-under-load") => say!("asked-coupled-gone-under-load-read"),
+        ("charge-returned", "gone") => say!("asked-charge-returned-gone-read"),
+        _ => return None,
+    })
+}
+
+/// What stands in the field for a reading before anything is typed.
+pub fn as_shown() -> String {
+    say!("asked-as-shown")
+}
+
+/// The button that saves what was read; the other one, where an indicator shows no figure.
+pub fn save_reading(nothing: bool) -> String {
+    if nothing { say!("asked-save-nothing") } else { say!("asked-save-reading") }
+}
+
+/// That a reading is an answer that stops, whatever it was saved as.
+pub fn read_over(read: Measured, question: &str, answer: &str) -> String {
+    say!("asked-over", read = measured(read), answer = answer_to(question, answer))
+}
+
+/// What has to be read before an answer is one.
+pub(super) fn unread(quantity: Quantity) -> String {
+    match quantity {
+        Quantity::Current => say!("asked-unread-current"),
+        Quantity::Voltage | Quantity::DirectVoltage => say!("asked-unread-voltage"),
+    }
+}
+
 /// The button that saves an answer with what was said.
 pub fn save_answer(answer: &str) -> String {
     say!("asked-save", answer = answer)
@@ -204,7 +239,16 @@ pub fn say_it() -> String {
 
 /// An answer that was given.
 pub fn given(given: &GivenAnswer, of: &str) -> String {
-    told(&given.question, &given.answer, of, given.said())
+    told(&given.question, &given.answer, of, &said_with(given.read, given.said()))
+}
+
+/// What was read for an answer, and what was said with it; either may be missing.
+pub fn said_with(read: Option<Measured>, words: &str) -> String {
+    match read.map(measured) {
+        None => words.to_owned(),
+        Some(read) if words.is_empty() => read,
+        Some(read) => say!("asked-read-said", read = read, words = words),
+    }
 }
 
 /// An answer with what it is about and what was said with it.

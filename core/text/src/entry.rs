@@ -191,8 +191,9 @@ fn recorded(told: &Summary, names: &World) -> String {
         }
         Fact::CircuitOn { .. } => say!("entry-circuit-on", circuit = part),
         Fact::HandedBack { to, note, .. } => say!("entry-handed-back", to = to, note = note),
-        Fact::Answered { question, answer, words, who, .. } => {
-            asked::told(question, answer, &part, if who.is_empty() { words } else { who })
+        Fact::Answered { question, answer, words, who, read, .. } => {
+            let said = if who.is_empty() { words } else { who };
+            asked::told(question, answer, &part, &asked::said_with(*read, said))
         }
         Fact::Deviated { step, why } => {
             let step = if part.is_empty() { step.clone() } else { part };

@@ -38,7 +38,10 @@ pub use ask::{
     AskDevice, AskFirst, AskIsolate, AskJob, AskLock, AskPlan, AskProve, AskRestore, AskSupply, Gone, InstrumentPart,
     ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
 };
-pub use asked::{answer_to, answer_words, asked_of, given, question, save_answer, say_it};
+pub use asked::{
+    answer_read, answer_to, answer_words, as_shown, asked_of, given, question, read_over, said_with, save_answer,
+    save_reading, say_it,
+};
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};
 #[doc(hidden)]

@@ -34,6 +34,7 @@ pub fn refusal(why: &Refusal, names: &World) -> String {
         Refusal::NoSuchQuestion => say!("asked-unknown"),
         Refusal::AnswerCountsNot => say!("asked-not-so"),
         Refusal::AnswerUnsaid => say!("asked-words"),
+        Refusal::AnswerUnread(quantity) => asked::unread(*quantity),
         Refusal::NoSuchPoint => say!("no-such-point"),
         Refusal::Alone(why) => alone(why),
         Refusal::Plan(why) => plan(why, names),

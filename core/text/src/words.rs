@@ -10,7 +10,7 @@ use stillbar_rules::point::LockRow;
 use stillbar_rules::point::{Lock, PointKind};
 use stillbar_rules::prove::judge::energised::{Rotation, Tolerance};
 use stillbar_rules::prove::limit::LimitError;
-use stillbar_rules::prove::{DrawnVolts, Earthing, Met, Order, Reading, Supply, System, volts};
+use stillbar_rules::prove::{DrawnVolts, Earthing, Measured, Met, Order, Reading, Supply, System, volts};
 use stillbar_rules::supply::{LinkKind, Position, SourceSort};
 use stillbar_values::drawing::Drawing;
 use stillbar_values::figures::named;
@@ -170,6 +170,15 @@ pub fn reading(reading: Reading) -> String {
         Reading::Lit(None) => say!("reading-lit"),
         Reading::Lit(Some(volts)) => say!("reading-lit-to", volts = volts),
         Reading::Millivolts(mv) => say!("reading-volts", volts = volts(mv)),
+    }
+}
+
+/// What was read for an answer, inside a sentence.
+pub fn measured(read: Measured) -> String {
+    match read {
+        Measured::NoIndication => reading(Reading::None),
+        Measured::Millivolts(mv) => reading(Reading::Millivolts(mv)),
+        Measured::Milliamps(ma) => say!("reading-amps", amps = volts(ma)),
     }
 }
 

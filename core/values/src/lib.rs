@@ -29,7 +29,7 @@ pub use live::{Rotation, Tolerance};
 pub use order::Order;
 pub use photo::PhotoDoubt;
 pub use point::{Means, PointKind};
-pub use reading::Reading;
+pub use reading::{Measured, Reading};
 pub use ruleset::{RuleFigures, RuleSet};
 pub use supply::{Live, Supply};
 pub use system::{Earthing, System};

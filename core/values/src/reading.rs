@@ -27,3 +27,15 @@ impl Reading {
         }
     }
 }
+
+/// What was read for an answer of the procedure, beside the readings of the dead test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Measured {
+    /// A voltage indicator that showed nothing.
+    NoIndication,
+    /// A voltage, in millivolts.
+    Millivolts(u32),
+    /// A current, in milliamperes.
+    Milliamps(u32),
+}

@@ -292,6 +292,9 @@ impl Teller<'_> {
             let part = g.of.part().map(|id| id.to_string());
             let mut code =
                 json!({ "question": g.question, "answer": g.answer, "of": part, "who": g.who, "words": g.words });
+            if let Some(read) = g.read {
+                code["read"] = json!(read);
+            }
             // In the words of the company: what was asked stands nowhere else in the claims.
             if let Some(point) = g.of.own() {
                 code["point"] = json!({ "code": point, "text": of });

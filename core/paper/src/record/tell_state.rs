@@ -52,7 +52,12 @@ pub(super) fn beside(said: &SaidBeside) -> Value {
             json!({ "stays-live": live.what, "at": live.at, "screened": live.screened, "entry": id(live.stamp.id) })
         }
         SaidBeside::Unshown(given) => {
-            json!({ "question": given.question, "answer": given.answer, "who": given.who, "words": given.words, "entry": id(given.stamp.id) })
+            let (who, words, entry) = (&given.who, &given.words, id(given.stamp.id));
+            let mut code = json!({ "question": given.question, "answer": given.answer, "who": who, "words": words, "entry": entry });
+            if let Some(read) = given.read {
+                code["read"] = json!(read);
+            }
+            code
         }
         SaidBeside::Newer => json!("newer-entry"),
         SaidBeside::Unexpected(_) => json!("reading-unexpected"),

@@ -6,6 +6,7 @@
 
 use super::Job;
 use crate::journal::{Entry, EntryId, Fact, Stamp};
+use crate::prove::limit::Limits;
 use crate::prove::{Met, Reading, Run};
 
 /// Something that was met and has to be answered.
@@ -82,9 +83,17 @@ impl Job {
 
     /// Whether a reading that this device took then counts as an indication. A limit that it did not know of does not count for it.
     fn indicates(&self, stamp: &Stamp, reading: Reading, dc: bool) -> bool {
-        let knew = self.limit_set.as_ref().is_none_or(|set| self.heard.saw(stamp, set));
-        let limit = self.limit.as_ref().filter(|_| knew);
+        let limit = self.limit.as_ref().filter(|_| self.knew_limit(stamp));
         reading.indicates(limit.map_or(0, |l| if dc { l.dc } else { l.ac }))
+    }
+
+    fn knew_limit(&self, stamp: &Stamp) -> bool {
+        self.limit_set.as_ref().is_none_or(|set| self.heard.saw(stamp, set))
+    }
+
+    /// The limits by which something counts that was read then. Those that nobody knew of there do not count for it.
+    pub(super) fn limits_known(&self, stamp: &Stamp) -> Limits {
+        if self.knew_limit(stamp) { self.limits() } else { Limits::default() }
     }
 
     /// Those whose cause nobody has noted.

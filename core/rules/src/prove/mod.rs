@@ -27,6 +27,6 @@ pub use plan::{
 pub use run::{Earth, Met, Proof, Run, Taken};
 pub use source::{DrawnVolts, source};
 pub use stillbar_values::conductors::{self, Conductor, ConductorError, Role, parse_conductors};
-pub use stillbar_values::figures::{ReadingError, parse_volts, volts};
-pub use stillbar_values::{Earthing, Live, Order, Reading, RuleSet, Supply, System};
+pub use stillbar_values::figures::{ReadingError, parse_amps, parse_volts, volts};
+pub use stillbar_values::{Earthing, Live, Measured, Order, Reading, RuleSet, Supply, System};
 pub use terminals::{HeldConductor, terminals};

@@ -32,7 +32,7 @@ pub(in crate::screens) fn release_signed(act: &mut Act, job: EntryId) -> Result<
     super::super::prove::sign_run(act, job)?;
     let (question, answer) = ("released-by".to_owned(), "another".to_owned());
     let (words, who) = (String::new(), String::new());
-    let answered = Fact::Answered { question, answer, of: None, point: None, words, who };
+    let answered = Fact::Answered { question, answer, of: None, point: None, words, who, read: None };
     act.keep(Some(job), answered).map(drop)
 }
 

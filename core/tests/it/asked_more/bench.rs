@@ -8,11 +8,11 @@ use stillbar_core::job::asked::Does;
 use stillbar_core::job::steps::Step;
 use stillbar_core::journal::fact::*;
 use stillbar_core::journal::{Body, Clock, DeviceKey, Entry, EntryId, Fact, Seen, VERSION};
-use stillbar_core::prove::{Earthing, Reading, RuleSet, System};
+use stillbar_core::prove::{Earthing, Measured, Reading, RuleSet, System};
 
 use crate::desk::*;
 use crate::forgotten::Phone;
-use crate::holes::by_hand::{MARA, TITLE, TOMAS};
+use crate::holes::by_hand::{MARA, TITLE, TOMAS, shown};
 
 /// What there is to be said, whatever is asked.
 pub const WORDS: &str = "Seen and said at the spot";
@@ -155,7 +155,16 @@ pub fn answered_of(question: &str, answer: &str, words: &str, of: Option<EntryId
         point: None,
         words: words.into(),
         who: words.into(),
+        read: shown(question, answer),
     }
+}
+
+/// The same, with what an instrument showed.
+pub fn answered_with(question: &str, answer: &str, words: &str, showed: Option<Measured>) -> Fact {
+    let Fact::Answered { question, answer, of, point, words, who, .. } = answered(question, answer, words) else {
+        unreachable!()
+    };
+    Fact::Answered { question, answer, of, point, words, who, read: showed }
 }
 
 /// Something that happens to a job, and what it is called.

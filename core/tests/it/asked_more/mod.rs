@@ -4,6 +4,7 @@
 mod bench;
 mod counts;
 mod own;
+mod read;
 mod released;
 mod stages;
 mod stands;

@@ -140,6 +140,7 @@ fn own_points_are_asked_before_what_they_come_before() {
         point: Some(code.into()),
         words: words.into(),
         who: String::new(),
+        read: None,
     };
     // Not of this stage, of no point, of one that may not be skipped, or without its words: no answer.
     for fact in [

@@ -7,7 +7,7 @@ use stillbar_core::journal::fact::{Duty, EarthProof, Found, InstrumentKind, KeyA
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::point::{Means, PointKind};
 use stillbar_core::prove::judge::energised::Tolerance;
-use stillbar_core::prove::{Earthing, Order, Reading, System, Test};
+use stillbar_core::prove::{Earthing, Measured, Order, Reading, System, Test};
 use stillbar_core::supply::Position;
 
 use crate::desk::*;
@@ -124,9 +124,21 @@ pub fn answers(phone: &Phone, who: &str, last: Step) {
         let Some((question, of, _)) = steps.flat_map(|step| job.questions(Some(step))).next() else { return };
         let (question, answer) = (question.code.to_owned(), goes(question).to_owned());
         let (words, who_told, of) = ("Seen at the board".to_owned(), "Joel Aras".to_owned(), of.part());
-        if tries(phone, who, Fact::Answered { question, answer, of, point: None, words, who: who_told }).is_err() {
+        let read = shown(&question, &answer);
+        let fact = Fact::Answered { question, answer, of, point: None, words, who: who_told, read };
+        if tries(phone, who, fact).is_err() {
             return;
         }
+    }
+}
+
+/// What an instrument shows where nothing is there, of each answer that is read with one.
+pub fn shown(question: &str, answer: &str) -> Option<Measured> {
+    match (question, answer) {
+        ("neutral-current", "none") => Some(Measured::Milliamps(0)),
+        ("coupled", "gone-under-load") => Some(Measured::NoIndication),
+        ("charge-returned", "gone") => Some(Measured::Millivolts(0)),
+        _ => None,
     }
 }
 

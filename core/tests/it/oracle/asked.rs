@@ -2,6 +2,7 @@
 
 use stillbar_core::journal::fact::{About, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
+use stillbar_core::prove::Measured;
 
 use super::chance::Chance;
 use super::known::Known;
@@ -20,6 +21,17 @@ pub fn answered(question: &str, answer: &str, of: Option<EntryId>, words: &str) 
         point: None,
         words: words.into(),
         who: words.into(),
+        read: shown(question, answer),
+    }
+}
+
+/// What an instrument shows where nothing is there, of each answer that is read with one.
+fn shown(question: &str, answer: &str) -> Option<Measured> {
+    match (question, answer) {
+        ("neutral-current", "none") => Some(Measured::Milliamps(0)),
+        ("coupled", "gone-under-load") => Some(Measured::NoIndication),
+        ("charge-returned", "gone") => Some(Measured::Millivolts(0)),
+        _ => None,
     }
 }
 

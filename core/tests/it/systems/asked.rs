@@ -76,7 +76,7 @@ fn a_link_that_is_not_at_earth_after_all_ends_the_proof() {
         assert!(phone.proved());
         let (question, answer) = ("grounded-line".to_owned(), other.to_owned());
         let (words, who) = ("Read again at the meter: 480, 0, 480".to_owned(), String::new());
-        let said = tries(&phone, Fact::Answered { question, answer, of: None, point: None, words, who });
+        let said = tries(&phone, Fact::Answered { question, answer, of: None, point: None, words, who, read: None });
         assert!(said.is_err() || !phone.proved(), "{other}: {}", banner(&phone));
     }
 }

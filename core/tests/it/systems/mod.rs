@@ -68,7 +68,7 @@ impl Office {
         if let Some((question, answer)) = answer {
             let (question, answer) = (question.to_owned(), answer.to_owned());
             let (words, who) = ("Each was read at the meter".to_owned(), String::new());
-            self.keep(id, Fact::Answered { question, answer, of: None, point: None, words, who }).unwrap();
+            self.keep(id, Fact::Answered { question, answer, of: None, point: None, words, who, read: None }).unwrap();
         }
         self.folded(id)
     }

@@ -15,6 +15,15 @@ asked-unknown = This question does not belong to this job, or has no such answer
 asked-save = Save: { $answer }
 asked-not-so = By what is recorded this is not so yet. Do it and list it first, or give another answer.
 asked-words = Say how, what or where: a word or two.
+# What was read with an instrument for an answer, and what was said with it.
+asked-read-said = { $read }. { $words }
+asked-as-shown = As it is shown, nothing rounded
+asked-save-reading = Save this reading
+asked-save-nothing = Save: no indication
+# $read is a figure with its unit; $answer is the answer that stops. Life-critical.
+asked-over = { $read } is kept as: { $answer }. Treat as live, and find its cause.
+asked-unread-current = Type the current that the clamp shows, in amperes.
+asked-unread-voltage = Type the voltage that was read, or save that there was no indication.
 
 asked-told-each-other = Have owner and contractor told each other how they lock, and who controls the points?
 asked-told-each-other-short = Owner and contractor
@@ -54,7 +63,8 @@ asked-tried-to-start-it-started = It started
 asked-neutral-current = Clamp the neutral before it is parted, everything else live. Does it carry current?
 asked-neutral-current-short = Current in the neutral
 asked-neutral-current-none = No current
-asked-neutral-current-none-words = What was read, with what
+asked-neutral-current-none-read = Amperes on the clamp
+asked-neutral-current-none-words = Which neutral, with which clamp
 asked-neutral-current-current = It carries current
 
 asked-live-beside = Is anything within reach of the work still live?
@@ -127,7 +137,8 @@ asked-temporary-earths-not-asked-words = By whose rule
 asked-charge-returned = Read the stored charge again at the work, after the wait. Does any come back?
 asked-charge-returned-short = Charge coming back
 asked-charge-returned-gone = No charge came back
-asked-charge-returned-gone-words = What was read, with what
+asked-charge-returned-gone-read = Volts DC at the work
+asked-charge-returned-gone-words = Where it was read, with what
 asked-charge-returned-shorted = A short stays on
 asked-charge-returned-shorted-words = Where, and what it is marked with
 asked-charge-returned-returned = Charge came back
@@ -137,7 +148,8 @@ asked-coupled-short = The voltage under load
 asked-coupled-other-cause = Another cause, noted
 asked-coupled-other-cause-words = What showed that cause
 asked-coupled-gone-under-load = Gone under load: coupled
-asked-coupled-gone-under-load-words = What was read without load, and with it
+asked-coupled-gone-under-load-read = Volts left under load
+asked-coupled-gone-under-load-words = Which conductor, with what
 asked-coupled-stays-under-load = It stays under load: a source
 
 asked-current-transformers = Are current transformers in there? Never open a secondary under current: short it first.

@@ -92,6 +92,7 @@ reading-continuity = continuity
 reading-lit = lit
 reading-lit-to = lit to { $volts } V
 reading-volts = { $volts } V
+reading-amps = { $amps } A
 
 tolerance-iec = IEC 60038: 10 % either way
 tolerance-uk = United Kingdom: +10 %, -6 %

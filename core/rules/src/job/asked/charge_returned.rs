@@ -10,7 +10,7 @@ pub(super) static QUESTION: Question = Question {
         let stores = job.stored.iter().any(|s| s.found.is_some());
         if stores && job.finished.is_none() { once(Step::Work) } else { Vec::new() }
     },
-    answers: &[said("gone"), said("shorted"), stops("returned")],
+    answers: &[said("gone").reading(Quantity::DirectVoltage, "returned"), said("shorted"), stops("returned")],
     counts: since_this_run,
     before: |fact, _| matches!(fact, Fact::WorkBegan { .. }),
     firm: true,

@@ -12,7 +12,11 @@ pub(super) static QUESTION: Question = Question {
         let noted = met(job).all(|m| job.causes.iter().any(|c| c.of.contains(&m.id)));
         if met(job).next().is_some() && noted { once(Step::OpenUp) } else { Vec::new() }
     },
-    answers: &[said("other-cause"), stands("gone-under-load"), stops("stays-under-load")],
+    answers: &[
+        said("other-cause"),
+        stands("gone-under-load").reading(Quantity::Voltage, "stays-under-load"),
+        stops("stays-under-load"),
+    ],
     // Of every voltage that was met: another one, another answer.
     counts: |job, given| met(job).all(|m| m.clock < given.stamp.clock),
     before: |fact, _| matches!(fact, Fact::IndicatorProved { run: None, .. }),

@@ -12,14 +12,15 @@ pub(super) static QUESTION: Question = Question {
         let met_there = matches!(job.rule_set, Some(RuleSet::Us | RuleSet::Ca));
         if job.system == System::ThreeWire && met_there { once(Step::Points) } else { Vec::new() }
     },
-    answers: &[said("none"), stands("not-known"), stops("one-is"), plain("corrected")],
+    // Of a line that was seen at earth, nothing but a correction of the conductors lifts the stop.
+    answers: &[
+        said("none").lifting(&[]),
+        stands("not-known").lifting(&[]),
+        stops("one-is"),
+        plain("corrected").lifting(&["one-is"]),
+    ],
     counts: |job, given| (given.answer == "corrected") == (job.system == System::CornerGrounded),
     before: nothing,
     firm: true,
     in_every_job: InEveryJob::Never,
 };
-
-/// Of a line that was seen at earth, nothing but a correction of the conductors lifts the stop.
-pub(super) fn may_lift(question: &Question, given: &GivenAnswer) -> bool {
-    question.code != QUESTION.code || given.answer == "corrected"
-}

@@ -4,6 +4,7 @@
 //! and never by default; an answer that stops keeps everything behind it waiting, and ends what was proved, until somebody who knew of it
 //! answers anew. What a new one takes: a file here, a line in [`ALL`], and its messages. Start at [`Question`].
 
+mod answer;
 mod charge_returned;
 mod controls_back;
 mod counted_back;
@@ -21,6 +22,7 @@ mod neutral_current;
 mod own;
 mod polarity_back;
 mod rcd;
+mod reads;
 mod released_by;
 mod right_board;
 mod shorts_off;
@@ -30,13 +32,18 @@ mod temporary_earths;
 mod told_each_other;
 mod tried_to_start;
 
+pub use answer::{Answer, Does, Lifts, Words};
+pub use reads::{Quantity, Reads};
 pub use subject::Subject;
 
 use super::Job;
 use super::steps::{Stage, Step};
+use answer::{named, plain, said, stands, stops};
+
 use crate::journal::{EntryId, Fact, Hlc, Stamp};
 use crate::names::says_something;
-use crate::prove::System;
+use crate::prove::limit::Limits;
+use crate::prove::{Measured, System};
 
 /// Every question, in the order in which a screen asks them.
 pub static ALL: [&Question; 26] = [
@@ -108,38 +115,6 @@ pub struct Asked {
     pub of: Subject,
 }
 
-/// One answer.
-pub struct Answer {
-    /// Its name in entries, tables and messages.
-    pub code: &'static str,
-    /// What has to be said with it.
-    pub words: Words,
-    /// What it does.
-    pub does: Does,
-}
-
-/// What has to be said with an answer.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Words {
-    /// Nothing.
-    None,
-    /// How, what or why.
-    How,
-    /// Who: names, which can be withheld.
-    Who,
-}
-
-/// What an answer does.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Does {
-    /// The question is answered.
-    Goes,
-    /// The same, and the answer stands beside what is proved: not all was shown.
-    Stands,
-    /// Nothing behind it goes on, and nothing stands proved, until it is answered otherwise.
-    Stops,
-}
-
 /// An answer that was given.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct GivenAnswer {
@@ -155,6 +130,8 @@ pub struct GivenAnswer {
     pub words: String,
     /// Who was named with it.
     pub who: String,
+    /// What was read for it.
+    pub read: Option<Measured>,
 }
 
 /// A question that is open, as it is told.
@@ -173,9 +150,9 @@ pub struct Open {
 impl GivenAnswer {
     /// What an entry answers; `None` if it answers nothing.
     fn of(stamp: Stamp, fact: &Fact) -> Option<GivenAnswer> {
-        let Fact::Answered { question, answer, words, who, .. } = fact else { return None };
+        let Fact::Answered { question, answer, words, who, read, .. } = fact else { return None };
         let (question, answer, of) = (question.clone(), answer.clone(), Subject::of(fact));
-        Some(GivenAnswer { stamp, question, answer, of, words: words.clone(), who: who.clone() })
+        Some(GivenAnswer { stamp, question, answer, of, words: words.clone(), who: who.clone(), read: *read })
     }
 
     /// What was said with it, or who was named.
@@ -195,11 +172,26 @@ impl Question {
         self.answers.iter().find(|a| a.code == code)
     }
 
+    /// What an answer is, as what was read for it says: more than counts as nothing makes it the one that stops, whatever it was called.
+    pub fn judged(&'static self, job: &Job, given: &GivenAnswer) -> Option<&'static Answer> {
+        self.as_read(&given.answer, given.read, job.limits_known(&given.stamp))
+    }
+
+    /// The same under these limits.
+    fn as_read(&'static self, answer: &str, read: Option<Measured>, limits: Limits) -> Option<&'static Answer> {
+        let answer = self.answer(answer)?;
+        match (&answer.reads, read) {
+            (Some(reads), Some(read)) if reads.is_over(read, limits) => self.answer(reads.over),
+            _ => Some(answer),
+        }
+    }
+
     /// Answers to it about this subject, first to last. One without the words that it needs is none.
     fn given<'a>(&'static self, job: &'a Job, of: &Subject) -> impl DoubleEndedIterator<Item = &'a GivenAnswer> {
-        let whole = |g: &GivenAnswer| match self.answer(&g.answer).map(|a| a.words) {
+        let stops = |g: &GivenAnswer| self.judged(job, g).is_some_and(|a| a.does == Does::Stops);
+        let whole = move |g: &GivenAnswer| match self.answer(&g.answer).map(|a| a.words) {
             Some(Words::None) => true,
-            Some(Words::How) => says_something(&g.words),
+            Some(Words::How) => says_something(&g.words) || stops(g),
             Some(Words::Who) => says_something(&g.who),
             None => false,
         };
@@ -210,13 +202,13 @@ impl Question {
 
     /// The answer that stops and that nobody who knew of it has answered anew. Whatever changes meanwhile, it stays.
     fn stopped(&'static self, job: &Job, of: &Subject) -> Option<&'static Answer> {
-        let stops = |g: &GivenAnswer| self.answer(&g.answer).filter(|a| a.does == Does::Stops);
-        let over = |g: &GivenAnswer| {
-            let otherwise = |l: &&GivenAnswer| stops(l).is_none() && line_at_earth::may_lift(self, l);
+        let stops = |g: &GivenAnswer| self.judged(job, g).filter(|a| a.does == Does::Stops);
+        let over = |g: &GivenAnswer, stop: &Answer| {
+            let lifts = |l: &&GivenAnswer| self.judged(job, l).is_some_and(|a| a.lifts(stop));
             let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock);
-            later.filter(otherwise).any(|l| job.heard.saw(&l.stamp, &g.stamp))
+            later.filter(lifts).any(|l| job.heard.saw(&l.stamp, &g.stamp))
         };
-        self.given(job, of).find_map(|g| stops(g).filter(|_| !over(g)))
+        self.given(job, of).find_map(|g| stops(g).filter(|stop| !over(g, stop)))
     }
 
     /// The answer that holds, if one does.
@@ -267,13 +259,6 @@ pub(super) fn marked(job: &Job) -> Option<String> {
         }
         .to_owned(),
     )
-}
-
-/// The codes of a question and an answer that stops.
-pub(super) fn stopping(question: &str, answer: &str) -> Option<(&'static str, &'static str)> {
-    let question = Question::of(question)?;
-    let answer = question.answer(answer).filter(|a| a.does == Does::Stops)?;
-    Some((question.code, answer.code))
 }
 
 impl Job {
@@ -351,6 +336,24 @@ impl Job {
         question.stopped(self, of).is_some()
     }
 
+    /// The codes of a question and of an answer that stops, where this is one.
+    pub(super) fn stopping(&self, stamp: Stamp, fact: &Fact) -> Option<(&'static str, &'static str)> {
+        let given = GivenAnswer::of(stamp, fact)?;
+        let question = Question::of(&given.question)?;
+        let answer = question.judged(self, &given).filter(|a| a.does == Does::Stops)?;
+        Some((question.code, answer.code))
+    }
+
+    /// What an answer would be if it were given now, as what was read for it says.
+    pub fn would_be(
+        &self,
+        question: &'static Question,
+        answer: &str,
+        read: Option<Measured>,
+    ) -> Option<&'static Answer> {
+        question.as_read(answer, read, self.limits())
+    }
+
     /// The codes of the question and of the answer that stops, where this answers it otherwise.
     pub(super) fn lifted_by(&self, fact: &Fact) -> Option<(&'static str, &'static str)> {
         let Fact::Answered { question, .. } = fact else { return None };
@@ -399,31 +402,6 @@ fn behind_covers(job: &Job, given: &GivenAnswer) -> bool {
 fn points_open(job: &Job, given: &GivenAnswer) -> bool {
     let opened = job.points.iter().filter_map(|p| p.opened.as_ref());
     opened.into_iter().all(|o| o.clock < given.stamp.clock)
-}
-
-/// Goes on, without words.
-const fn plain(code: &'static str) -> Answer {
-    Answer { code, words: Words::None, does: Does::Goes }
-}
-
-/// Goes on, with words.
-const fn said(code: &'static str) -> Answer {
-    Answer { code, words: Words::How, does: Does::Goes }
-}
-
-/// Goes on, with the names of people.
-const fn named(code: &'static str) -> Answer {
-    Answer { code, words: Words::Who, does: Does::Goes }
-}
-
-/// Goes on, with words, and stands beside what is proved.
-const fn stands(code: &'static str) -> Answer {
-    Answer { code, words: Words::How, does: Does::Stands }
-}
-
-/// Stops.
-const fn stops(code: &'static str) -> Answer {
-    Answer { code, words: Words::None, does: Does::Stops }
 }
 
 /// Once in a job, at this step.

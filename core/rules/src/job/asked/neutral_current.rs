@@ -7,7 +7,7 @@ pub(super) static QUESTION: Question = Question {
     code: "neutral-current",
     home: Step::OpenUp,
     arises: |_| vec![Asked { step: None, of: Subject::Job }],
-    answers: &[said("none"), stops("current")],
+    answers: &[said("none").reading(Quantity::Current, "current"), stops("current")],
     // Each neutral for itself.
     counts: |job, given| job.neutrals_parted.iter().all(|parted| parted.clock < given.stamp.clock),
     // One that was parted is told all the same: what has happened is never refused.

@@ -14,7 +14,7 @@ use reasons::says_nothing;
 
 use super::{
     Answered, Checked, Circuit, Deviation, Differs, Elsewhere, Ended, Fault, Heard, Job, Photo, Source, Stored, Told,
-    Voided, Worker, asked,
+    Voided, Worker,
 };
 use crate::job::asked::Subject;
 use crate::journal::fact::{Duty, On};
@@ -116,8 +116,8 @@ impl Job {
                 None => return,
             },
             Fact::StaysLive { what, .. } => Ended::StaysLive { what: what.clone() },
-            Fact::Answered { question, answer, .. } => {
-                match asked::stopping(question, answer).or_else(|| self.lifted_by(&entry.body.fact)) {
+            Fact::Answered { .. } => {
+                match self.stopping(entry.stamp(), &entry.body.fact).or_else(|| self.lifted_by(&entry.body.fact)) {
                     // What was tested under an answer that stops was tested before it was put right.
                     Some((question, answer)) => {
                         let about = self.called(&Subject::of(&entry.body.fact)).unwrap_or_default();

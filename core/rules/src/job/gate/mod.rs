@@ -208,13 +208,13 @@ impl Gate<'_> {
 
     /// Answers to what is asked, and what is done only after an answer.
     fn question(&self, job: &Job, fact: &Fact) -> GateVerdict {
-        let Fact::Answered { question, answer, words, who, .. } = fact else {
+        let Fact::Answered { question, answer, words, who, read, .. } = fact else {
             return job.question_before(fact).map_or(Ok(()), |open| no(Refusal::Question(open)));
         };
         let Some(question) = Question::of(question) else { return no(Refusal::NoSuchQuestion) };
         let Some(answer) = question.answer(answer) else { return no(Refusal::NoSuchQuestion) };
         // What stops is never refused, asked for or not.
-        if answer.does == Does::Stops {
+        if job.would_be(question, answer.code, *read).is_some_and(|a| a.does == Does::Stops) {
             return Ok(());
         }
         let of = Subject::of(fact);
@@ -229,6 +229,11 @@ impl Gate<'_> {
         };
         if !said {
             return no(Refusal::AnswerUnsaid);
+        }
+        match (&answer.reads, read) {
+            (Some(reads), None) => return no(Refusal::AnswerUnread(reads.quantity)),
+            (None, Some(_)) => return no(Refusal::NoSuchQuestion),
+            _ => {}
         }
         if !job.would_count(question, fact) {
             return no(Refusal::AnswerCountsNot);

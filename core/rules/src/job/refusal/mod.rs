@@ -23,7 +23,7 @@ pub use switching::SwitchRefusal;
 pub use withdraw::WithdrawRefusal;
 
 use super::Blocker;
-use super::asked::Open;
+use super::asked::{Open, Quantity};
 use super::steps::StepOf;
 use crate::journal::EntryId;
 
@@ -62,6 +62,8 @@ pub enum Refusal {
     AnswerCountsNot,
     /// The answer needs to be told in words.
     AnswerUnsaid,
+    /// The answer needs a reading of this.
+    AnswerUnread(Quantity),
     /// The job has no such point.
     NoSuchPoint,
     /// Something that belongs to no job.
