@@ -138,8 +138,17 @@ pub enum Fact {
     },
     /// A source that another job found at this site, or that its network shows, does not reach this work; who says so answers for it.
     SourceElsewhere { source: SourceRef, why: String },
-    /// Stored energy was looked for: drives, capacitors, UPS. `seconds` is the waiting time on its label.
-    StoredAnswered { found: Option<Found>, seconds: u32, looked: String },
+    /// Stored energy was looked for: drives, capacitors, UPS. `seconds` is how long is waited; `label` the waiting time on its label, in
+    /// seconds. Before there was a kind, `seconds` was that of the label.
+    StoredAnswered {
+        found: Option<Found>,
+        seconds: u32,
+        looked: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        kind: Option<StoredKind>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        label: Option<u32>,
+    },
     /// A point of isolation.
     PointAdded {
         label: String,

@@ -56,6 +56,39 @@ pub enum SourceKind {
     Control,
 }
 
+/// What keeps energy after the supply is cut.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum StoredKind {
+    /// A drive or another converter with a DC link.
+    Drive,
+    /// Capacitors that correct the power factor.
+    PowerFactor,
+    /// Smoothing and other capacitors, in machines and power supplies.
+    Capacitors,
+    /// An uninterruptible supply.
+    Ups,
+    /// An inverter of photovoltaics.
+    PvInverter,
+    /// A converter of a battery store or of a vehicle charger.
+    BatteryConverter,
+    /// Nobody knows.
+    NotKnown,
+}
+
+impl StoredKind {
+    /// Every kind, as offered.
+    pub const ALL: [StoredKind; 7] = [
+        StoredKind::Drive,
+        StoredKind::PowerFactor,
+        StoredKind::Capacitors,
+        StoredKind::Ups,
+        StoredKind::PvInverter,
+        StoredKind::BatteryConverter,
+        StoredKind::NotKnown,
+    ];
+}
+
 /// A source that was found.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

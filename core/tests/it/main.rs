@@ -33,6 +33,7 @@ mod replay;
 mod restoring;
 mod rule_sets;
 mod shared_points;
+mod stored;
 mod supply;
 mod systems;
 mod tag;

@@ -394,7 +394,7 @@ fn a_record_of_the_first_version_holds() {
         assert!(worded.holds, "{:?}", worded.failures);
     }
     assert_eq!(verdict.title, "Replace the outgoing breaker of washer 4");
-    assert_eq!(verdict.head, "5e89bedf3e63675d88987aa1083aee065672c0bfa123a19699065ff1667896d9");
+    assert_eq!(verdict.head, "b9686286f9a2e2746b7b62296a5f90c44d08966a1c493031fa3591a82e5fb077");
 }
 
 /// Whatever comes is answered: a verdict or a sentence, never a panic, and never a yes.

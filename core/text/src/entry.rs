@@ -76,8 +76,14 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::SourceAnswered { kind, looked, .. } => {
             say!("entry-source-none", kind = words::source_kind(*kind), looked = looked)
         }
-        Fact::StoredAnswered { found: Some(Found { what, at }), seconds, .. } => {
-            say!("entry-stored-found", what = what, at = at, wait = waiting(*seconds))
+        Fact::StoredAnswered { found: Some(Found { what, at }), seconds, label, .. } => {
+            let wait = waiting(*seconds);
+            match label {
+                Some(label) => {
+                    say!("entry-stored-found-label", what = what, at = at, wait = wait, label = waiting(*label))
+                }
+                None => say!("entry-stored-found", what = what, at = at, wait = wait),
+            }
         }
         Fact::StoredAnswered { looked, .. } => say!("entry-stored-none", looked = looked),
         Fact::PointAdded { label, at, .. } => say!("entry-point", label = label, at = at),

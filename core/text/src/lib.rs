@@ -73,7 +73,7 @@ pub use void::{ended, trouble, void};
 pub use words::{
     as_ruled, capital, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title, limit,
     limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state, proof_state_heard,
-    reading, rotation, rotation_choice, rotation_guard, row_place, seen, source, source_kind, source_sort, supply,
+    reading, rotation, rotation_choice, rotation_guard, row_place, seen, source, source_kind, source_sort, stored_kind, supply,
     supply_answer, supply_name, system, told_by, tolerance, waiting,
 };
 

@@ -7,7 +7,7 @@ use super::catalogue::say;
 use super::company::company_wrong;
 use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
-use super::words::{self, ands, capital, commas, fault, label, limit, supply_name};
+use super::words::{self, ands, capital, commas, fault, label, limit, supply_name, waiting};
 use stillbar_rules::job::refusal::{
     AloneRefusal, EarthRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal,
     SwitchRefusal, Unsaid, WithdrawRefusal,
@@ -97,6 +97,7 @@ fn plan(why: &PlanRefusal, names: &World) -> String {
         PlanRefusal::LimitAboveCompany { limit } => {
             say!("limit-above-company", ac = volts(limit.ac), dc = volts(limit.dc), rule = &*limit.rule)
         }
+        PlanRefusal::WaitShort { least } => say!("wait-short", wait = waiting(*least)),
         PlanRefusal::LookedUnsaid => say!("looked-unsaid"),
         PlanRefusal::OnlyControl => say!("only-control"),
         PlanRefusal::NoTerminals => say!("no-terminals"),

@@ -264,10 +264,16 @@ impl Teller<'_> {
         let looked = |s: &stillbar_rules::job::Stored| Looked {
             what: Claim::of("stored-energy", "Stored energy"),
             found: s.found.as_ref().map(|f| {
-                Claim::of(
-                    json!({ "what": f.what, "at": f.at, "seconds": s.seconds }),
-                    format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds)),
-                )
+                let mut code = json!({ "what": f.what, "at": f.at, "seconds": s.seconds });
+                let mut says = format!("{} at {}, wait {}", f.what, f.at, text::waiting(s.seconds));
+                if let Some(kind) = s.kind {
+                    code["kind"] = json!(kind);
+                }
+                if let Some(label) = s.label {
+                    code["label-seconds"] = json!(label);
+                    says += &format!(" (its label: {})", text::waiting(label));
+                }
+                Claim::of(code, says)
             }),
             looked: s.looked.clone(),
             when: self.when(&s.stamp),

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::age::{CLOCK_DOUBT_MS, Moment, moved, oldest};
 use super::{Job, Summary};
-use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef};
+use crate::journal::fact::{InstrumentKind, LightsFrom, On, SourceKind, SourceRef, StoredKind};
 use crate::journal::{Entry, EntryId, Hlc, Stamp};
 use crate::point::LockRow;
 use crate::prove::Proof;
@@ -95,8 +95,8 @@ pub enum SiteKind {
     Source(SourceKind),
     /// A source, and the network does not say of which kind.
     Unsaid,
-    /// Stored energy, and the waiting time on its label in seconds.
-    Stored(u32),
+    /// Stored energy, how long is waited for it in seconds, what it is, and the waiting time on its label.
+    Stored(u32, Option<StoredKind>, Option<u32>),
 }
 
 /// A source that is known at the site beside the job.

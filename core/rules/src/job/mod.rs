@@ -26,6 +26,7 @@ mod stand;
 mod stated;
 mod summary;
 mod trouble;
+pub mod waits;
 pub use back::{Back, SupplyName};
 pub use blocker::Blocker;
 pub use earths::TemporaryEarth;

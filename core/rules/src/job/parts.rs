@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::TagId;
-use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, SupplyAnswer};
+use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, StoredKind, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
 use crate::prove::System;
 
@@ -144,10 +144,14 @@ pub struct Stored {
     pub stamp: Stamp,
     /// What was found, or `None`.
     pub found: Option<Found>,
-    /// The waiting time on its label, in seconds.
+    /// How long is waited, in seconds.
     pub seconds: u32,
     /// Where they looked.
     pub looked: String,
+    /// What it is.
+    pub kind: Option<StoredKind>,
+    /// The waiting time on its label, in seconds.
+    pub label: Option<u32>,
 }
 
 /// A circuit.

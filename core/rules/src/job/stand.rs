@@ -279,7 +279,7 @@ impl Job {
             };
             self.elsewhere.iter().any(|e| e.source == source.source)
                 || match source.kind {
-                    SiteKind::Stored(_) => kept.any(is),
+                    SiteKind::Stored(..) => kept.any(is),
                     SiteKind::Source(kind) => own(Some(kind)),
                     SiteKind::Unsaid => own(None),
                 }

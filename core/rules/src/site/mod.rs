@@ -185,9 +185,11 @@ impl Across {
                 let (what, at) = (found.what.clone(), found.at.clone());
                 self.sources.push(SourceThere { id, job, kind: SiteKind::Source(*kind), what, at });
             }
-            Fact::StoredAnswered { found: Some(found), seconds, .. } => {
+            Fact::StoredAnswered { found: Some(found), seconds, kind, label, .. } => {
                 let (what, at) = (found.what.clone(), found.at.clone());
-                self.sources.push(SourceThere { id, job, kind: SiteKind::Stored(*seconds), what, at });
+                // Before there was a kind, the wait was that of the label.
+                let label = if kind.is_none() { label.or(Some(*seconds)) } else { *label };
+                self.sources.push(SourceThere { id, job, kind: SiteKind::Stored(*seconds, *kind, label), what, at });
             }
             Fact::IndicatorProved { indicator, works: false, .. } => self.failures.push((job, *indicator, stamp)),
             Fact::InstrumentChecked { instrument, leads_sound, tips_sound, body_sound, in_date, knowing, .. } => {

@@ -55,7 +55,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
 /// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
 fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
     let (stores, here) = match known.kind {
-        SiteKind::Stored(_) => (" (stored energy)", "It stores energy here too"),
+        SiteKind::Stored(..) => (" (stored energy)", "It stores energy here too"),
         _ => ("", "It is a source here too"),
     };
     page.heading(format!("Known at this site: {}{stores}", known.what));
@@ -93,7 +93,9 @@ fn answer_known(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<Fa
     let at = if known.at.is_empty() { "not said".to_owned() } else { known.at.clone() };
     let (found, looked) = (Found { what: known.what.clone(), at }, format!("Known from {}", told_by(&known.told_by)));
     let kind = match known.kind {
-        SiteKind::Stored(seconds) => return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked }),
+        SiteKind::Stored(seconds, kind, label) => {
+            return Ok(Fact::StoredAnswered { found: Some(found), seconds, looked, kind, label });
+        }
         SiteKind::Source(kind) => kind,
         SiteKind::Unsaid => picked(act, "kind", AskPlan::SourceKind)?,
     };

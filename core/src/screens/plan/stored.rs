@@ -2,12 +2,13 @@
 
 use super::super::build::Page;
 use super::super::context::{Act, Look};
-use super::super::home::UNKNOWN;
+use super::super::home::{UNKNOWN, options, read_word, word_of};
 use super::super::job::next;
 use super::super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
-use crate::journal::fact::Found;
+use crate::job::waits::least;
+use crate::journal::fact::{Found, StoredKind};
 use crate::journal::{EntryId, Fact};
 use crate::text::{self, AskPlan};
 
@@ -19,7 +20,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.caution(
         Tone::Warn,
         "Drives, power-factor and smoothing capacitors stay charged after the supply is cut. The label on the equipment says how long to \
-         wait; afterwards only a reading of direct voltage counts.",
+         wait; without one, wait as the list says. Afterwards only a reading of direct voltage counts.",
     );
     for stored in &job.stored {
         let by = look.by(&stored.stamp);
@@ -40,8 +41,11 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     }
     page.entry("what", "Or what you found", "Such as: drive of pump 3", look.draft("what"));
     page.entry("at", "Where its terminals are", "Where the direct voltage is read", look.draft("at"));
-    let hint = "From the label on the equipment, never from memory";
+    let kind = look.draft_or("kind", &word_of(&StoredKind::NotKnown));
+    page.choice("kind", "What it is, and the wait without a label", options(&StoredKind::ALL, text::stored_kind), kind);
+    let hint = "From the label on the equipment, never from memory; empty if there is none";
     page.field("minutes", "Waiting time on its label, in minutes", hint, look.draft("minutes"), EntryKind::Number, 6);
+    page.field("longer", "Or a longer wait, in minutes", "May stay empty", look.draft("longer"), EntryKind::Number, 6);
     page.button("Stored energy found", "found");
 }
 
@@ -56,19 +60,31 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
                 return Err(AskPlan::StoredStands.into());
             }
             let looked = act.need("looked", AskPlan::Looked)?;
-            Fact::StoredAnswered { found: None, seconds: 0, looked }
+            Fact::StoredAnswered { found: None, seconds: 0, looked, kind: None, label: None }
         }
         "found" => {
             let what = act.need("what", AskPlan::StoredWhat)?;
             let at = act.need("at", AskPlan::StoredAt)?;
-            let ask = AskPlan::StoredMinutes;
-            let minutes: u32 = act.need("minutes", ask)?.parse().map_err(|_| ask)?;
-            if minutes == 0 || minutes > LONGEST_MINUTES {
-                return Err(ask.into());
-            }
-            Fact::StoredAnswered { found: Some(Found { what, at }), seconds: minutes * 60, looked: String::new() }
+            // Nothing picked is not known, which is the longest wait.
+            let kind = read_word(&act.given("kind")).unwrap_or(StoredKind::NotKnown);
+            let label = minutes(act, "minutes")?;
+            let least = least(Some(kind), label);
+            // One that is typed as longer and is not is refused by the gate: no wait gets shorter unseen.
+            let seconds = minutes(act, "longer")?.unwrap_or(least);
+            let (found, looked, kind) = (Some(Found { what, at }), String::new(), Some(kind));
+            Fact::StoredAnswered { found, seconds, looked, kind, label }
         }
         _ => return Err(UNKNOWN.into()),
     };
     act.keep(Some(job), fact).map(drop)
+}
+
+/// Whole minutes that may stay empty, in seconds.
+fn minutes(act: &Act, field: &str) -> Result<Option<u32>, NotDone> {
+    let typed = act.given(field);
+    if typed.is_empty() {
+        return Ok(None);
+    }
+    let minutes = typed.parse().ok().filter(|minutes| (1..=LONGEST_MINUTES).contains(minutes));
+    Ok(Some(minutes.ok_or(AskPlan::StoredMinutes)? * 60))
 }

@@ -1,7 +1,7 @@
 //! Nine questions of docs/questions.md, written from the page by a hand that has not seen how the app asks them: where each is asked and
 //! nowhere else, what waits for it, what an answer that stops or stands does, how long an answer counts, and which words it needs.
 
-mod bench;
+pub mod bench;
 mod counts;
 mod own;
 mod read;

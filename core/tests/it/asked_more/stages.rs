@@ -91,7 +91,8 @@ impl Bench {
         }
         let found = self.case.stored.then(|| Found { what: "Drive 1".into(), at: "Its terminals X5".into() });
         let looked = if found.is_some() { String::new() } else { "Nameplates of the washers".into() };
-        self.keeps(Fact::StoredAnswered { found, seconds: if self.case.stored { 300 } else { 0 }, looked });
+        let label = self.case.stored.then_some(300);
+        self.keeps(Fact::StoredAnswered { found, seconds: label.unwrap_or(0), looked, kind: None, label });
         self.asks();
     }
 

@@ -65,7 +65,13 @@ fn none_found_says_where_somebody_looked() {
         millivolts: None,
     };
     only_with_words(&one, MARA, none);
-    only_with_words(&one, MARA, |looked| Fact::StoredAnswered { found: None, seconds: 0, looked: looked.into() });
+    only_with_words(&one, MARA, |looked| Fact::StoredAnswered {
+        found: None,
+        seconds: 0,
+        looked: looked.into(),
+        kind: None,
+        label: None,
+    });
 }
 
 /// The indicator is found cracked, and that check is withdrawn with ".".

@@ -202,7 +202,13 @@ impl World {
             }
             Slip::Stored => {
                 let found = found("Capacitor");
-                self.here(Fact::StoredAnswered { found, seconds: 60, looked: String::new() })?;
+                self.here(Fact::StoredAnswered {
+                    found,
+                    seconds: 60,
+                    looked: String::new(),
+                    kind: None,
+                    label: Some(60),
+                })?;
             }
             Slip::Point => {
                 let (poles, kind) = (self.jobs[JOB].1.lines_and_neutral(), PointKind::ALL[0]);

@@ -256,7 +256,8 @@ impl<'a> Desk<'a> {
         if !self.has_for_scope(|f| matches!(f, Fact::StoredAnswered { .. })) {
             let found = self.plan.stored.map(|s| Found { what: s.0.into(), at: "Its terminals X5".into() });
             let looked = if found.is_some() { String::new() } else { "Nameplates of the washers".into() };
-            return Some(Fact::StoredAnswered { found, seconds: self.plan.stored.map_or(0, |s| s.1), looked });
+            let label = self.plan.stored.map(|s| s.1);
+            return Some(Fact::StoredAnswered { found, seconds: label.unwrap_or(0), looked, kind: None, label });
         }
         self.goes_again().or_else(|| self.foreign())
     }

@@ -114,7 +114,13 @@ impl Wild<'_> {
                     millivolts,
                 }
             }
-            3 => Fact::StoredAnswered { found: Some(place("Capacitor")), seconds: 60, looked: String::new() },
+            3 => Fact::StoredAnswered {
+                found: Some(place("Capacitor")),
+                seconds: 60,
+                looked: String::new(),
+                kind: None,
+                label: Some(60),
+            },
             4 => Fact::NeutralParted { what: "N of way 3".into() },
             5 => Fact::WorkLeft { why: self.why() },
             6 => Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: self.why() },

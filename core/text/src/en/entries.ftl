@@ -43,6 +43,7 @@ entry-source-found = { $kind }: found, { $what } at { $at }
 entry-source-none = { $kind }: none found. Looked: { $looked }
 # $wait is one of the wait- messages.
 entry-stored-found = Stored energy: { $what } at { $at }, wait { $wait }
+entry-stored-found-label = Stored energy: { $what } at { $at }, wait { $wait } (its label: { $label })
 entry-stored-none = Stored energy: none found. Looked: { $looked }
 entry-point = Point of isolation { $label }, { $at }
 entry-box = Lock box { $label }, { $at }

@@ -45,6 +45,7 @@ nothing-to-pass = This step lacks nothing: there is nothing to pass over.
 cannot-pass = This cannot be passed over. Do it, or do not go on.
 limit-above-company = The rules of your company set { $ac } V AC and { $dc } V DC ({ $rule }). A job sets the limit lower, not higher.
 limit-not-in-charge = Only the person in charge of the isolation changes the limit of a job.
+wait-short = Wait at least { $wait }. For a shorter wait, type what the label on the equipment says.
 looked-unsaid = Write where you looked: go there, a drawing is not enough.
 only-control = Only a control supply brings terminals of its own.
 no-terminals = Name the terminals of the control supply at the point of work: they are tested too.

@@ -144,3 +144,16 @@ link-inverter = an islanding inverter
 link-inlet = an inlet for a mobile set
 link-transformer = a transformer
 link-unknown = a link that nobody traced
+
+# What keeps energy after the supply is cut, each with its least wait where no label says one, and where that comes from. On a button.
+stored-kind = { $kind }: wait { $wait } ({ $source })
+stored-drive = Drive, DC link
+stored-power-factor = Power-factor capacitors
+stored-capacitors = Other capacitors
+stored-ups = UPS
+stored-pv-inverter = PV inverter
+stored-battery-converter = Battery or vehicle converter
+stored-not-known = Not known
+stored-wait-practice = common practice
+stored-wait-iec-60831 = IEC 60831-1
+stored-wait-longest = the longest

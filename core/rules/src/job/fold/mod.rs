@@ -196,9 +196,12 @@ impl Job {
             Fact::SourceElsewhere { source, why } => {
                 self.elsewhere.push(Elsewhere { stamp, source: source.clone(), why: why.clone() });
             }
-            Fact::StoredAnswered { found, seconds, looked } => {
-                let (found, seconds, looked) = (found.clone(), *seconds, looked.clone());
-                self.stored.push(Stored { stamp, found, seconds, looked });
+            Fact::StoredAnswered { found, seconds, looked, kind, label } => {
+                let (found, looked) = (found.clone(), looked.clone());
+                let mut stored = Stored { stamp, found, seconds: *seconds, looked, kind: *kind, label: *label };
+                // Whoever wrote it, no wait is shorter than the label or the table asks.
+                stored.seconds = stored.waits();
+                self.stored.push(stored);
             }
             Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as } => {
                 self.points.push(Point {

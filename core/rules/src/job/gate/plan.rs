@@ -3,6 +3,7 @@
 use super::{Gate, GateVerdict, limit_of, low_voltage, no, reason};
 use crate::job::Job;
 use crate::job::refusal::{PlanRefusal, Refusal, WithdrawRefusal};
+use crate::job::waits::least;
 use crate::journal::fact::{Duty, On, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::names::{alike, says_something};
@@ -111,6 +112,11 @@ impl Gate<'_> {
             {
                 no(PlanRefusal::LookedUnsaid)
             }
+            Fact::StoredAnswered { found: Some(_), seconds, kind, label, .. } => match least(*kind, *label) {
+                _ if *label == Some(0) || *seconds == 0 => no(PlanRefusal::WaitShort { least: 60 }),
+                least if *seconds < least => no(PlanRefusal::WaitShort { least }),
+                _ => Ok(()),
+            },
             Fact::SourceAnswered { kind, found: Some(_), terminals, millivolts, .. } => {
                 control(job, *kind, terminals, *millivolts)
             }

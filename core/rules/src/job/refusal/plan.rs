@@ -22,6 +22,11 @@ pub enum PlanRefusal {
         /// Who.
         person: EntryId,
     },
+    /// A wait for stored energy below what its label or the table asks.
+    WaitShort {
+        /// What it asks, in seconds.
+        least: u32,
+    },
     /// What stays live, where, and how it is screened.
     StaysLiveUnsaid,
     /// A conductor that lies behind a point, or is of the normal supply.
