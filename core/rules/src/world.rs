@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use stillbar_journal::fact::{InstrumentKind, LightsFrom, Limit};
-use stillbar_journal::{Entry, EntryId, Fact, Stamp, WITHHELD};
+use stillbar_journal::{DeviceId, Entry, EntryId, Fact, Hlc, Stamp, WITHHELD, fingerprint};
 use stillbar_values::company::{WhomToCall, call_read};
 use stillbar_values::{CompanyRules, RuleSet};
 
@@ -21,6 +21,8 @@ pub struct World {
     pub limit: Option<Limit>,
     /// The rules of the company at each site: of all versions that anybody wrote, the last in the journal's order.
     pub company: BTreeMap<EntryId, CompanyHeld>,
+    /// Every version of a company's rules that was heard of, at any site and in any job.
+    pub versions: VersionsHeard,
     /// By whose rules the last job was opened.
     pub rule_set: Option<RuleSet>,
     /// By whose rules the last job of each site was opened.
@@ -36,6 +38,34 @@ pub struct CompanyHeld {
     pub rules: Arc<CompanyRules>,
     /// Whom to call.
     pub call: Vec<WhomToCall>,
+}
+
+/// The versions of companies' rules that were heard of: whose, what it is called, and the fingerprint of what it says, with the last that
+/// told of it. Bounded: those that were told of last stay, in whatever order they come.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct VersionsHeard(BTreeMap<(String, String, String), (Hlc, DeviceId)>);
+
+impl VersionsHeard {
+    /// The most that are remembered: a new one each week for ten years. Ours, no source.
+    pub const MAX: usize = 512;
+
+    /// Whether this version of this company was heard of with other words.
+    pub fn say_otherwise(&self, rules: &CompanyRules) -> bool {
+        let own = fingerprint(rules);
+        let same = |(company, version, _): &&(String, String, String)| {
+            (company, version) == (&rules.company, &rules.version)
+        };
+        self.0.keys().filter(same).any(|(.., says)| *says != own)
+    }
+
+    fn hear(&mut self, rules: &CompanyRules, entry: &Entry) {
+        let told = self.0.entry((rules.company.clone(), rules.version.clone(), fingerprint(rules))).or_insert_with(|| entry.order());
+        *told = entry.order().max(*told);
+        if self.0.len() > Self::MAX {
+            let oldest = self.0.iter().min_by_key(|(_, told)| **told).map(|(version, _)| version.clone());
+            oldest.map(|version| self.0.remove(&version));
+        }
+    }
 }
 
 /// A person.
@@ -78,13 +108,19 @@ impl World {
                 let instrument = Instrument { kind: *kind, name, serial, lights_from: *lights_from };
                 self.instruments.insert(entry.id, instrument);
             }
-            Fact::JobOpened { rules: Some(rules), .. } if !entry.body.practice => {
-                self.rule_set = Some(*rules);
-                self.site_rule_sets.extend(entry.body.site.map(|site| (site, *rules)));
+            Fact::JobOpened { rules, company, .. } if !entry.body.practice => {
+                if let Some(rules) = rules {
+                    self.rule_set = Some(*rules);
+                    self.site_rule_sets.extend(entry.body.site.map(|site| (site, *rules)));
+                }
+                if let Some(company) = company {
+                    self.versions.hear(company, entry);
+                }
             }
             Fact::LimitRuled { limit } => self.limit = Some(limit.clone()),
             Fact::CompanyRuled { rules, call } if !entry.body.practice => {
                 let (Some(site), stamp) = (entry.body.site, entry.stamp()) else { return };
+                self.versions.hear(rules, entry);
                 let held = CompanyHeld { stamp, rules: Arc::new((**rules).clone()), call: call_read(call) };
                 // Two devices may write one each, and entries come in any order: what counts is the same everywhere.
                 let order = |stamp: &Stamp| (stamp.clock, stamp.device, stamp.id);

@@ -66,8 +66,7 @@ pub fn take_company(
 ) -> Result<(), OfficeError> {
     office.change(|tx| {
         let mut chain = chain_on(office, tx, site)?;
-        let held = world(tx, site)?.company.remove(&site);
-        takes(held.as_ref(), &file.rules, &file.call)
+        takes(&world(tx, site)?, site, &file.rules, &file.call)
             .map_err(|wrong| OfficeError::unreadable(text::capital(&text::company_wrong(&wrong))))?;
         let mut entries = Vec::with_capacity(2);
         let by = noted(office, tx, &mut chain, person, &mut entries)?;

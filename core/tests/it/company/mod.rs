@@ -3,14 +3,15 @@
 mod file;
 
 use stillbar_core::app::of_folder;
-use stillbar_core::company::{Limit, WhomToCall, call_read, call_written};
+use stillbar_core::company::{CompanyRules, Limit, WhomToCall, call_read, call_written};
 use stillbar_core::job::asked::ALL;
 use stillbar_core::job::company::{CompanyFile, fits, may_be_always};
 use stillbar_core::job::steps::Step;
 use stillbar_core::job::{Blocker, Job};
-use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact, WITHHELD, fingerprint};
+use stillbar_core::journal::{DeviceKey, Entry, EntryId, Fact, Hlc, WITHHELD, fingerprint};
 use stillbar_core::record::{reread, verify};
 use stillbar_core::supply::Position;
+use stillbar_core::world::{VersionsHeard, World};
 use stillbar_core::{Errand, text};
 
 use crate::desk::*;
@@ -240,7 +241,7 @@ fn a_job_keeps_its_version_after_the_rules_change() {
     one.at("/rules");
     one.play(&format!(
         "choose Site of the file = {SITE}\nfill File of rules = {next}\ntap Take this file in, signed by Mara Lind\n\
-         see version \"2026-03\" says something else at this site already"
+         see version \"2026-03\" says something else already"
     ));
     let kept = one.entries().len();
     one.play(&format!(
@@ -290,6 +291,62 @@ fn times_of_the_rules_hold_in_the_job() {
     // Alone, as a record has it, the job's own rules hold.
     let job = folded(&one, one.job()).alone();
     assert_eq!((job.rules().between_proofs, job.rules().proof_holds), (30, 240));
+}
+
+/// One version says one thing, whichever holds by now, at whatever site it was heard of, and also if it came in a job alone. As it was, it
+/// may be brought back.
+#[test]
+fn a_version_that_was_heard_of_says_one_thing() {
+    let one = ruled(&example());
+    let kept = |phone: &Phone, site: &str, json: &str, says: &str| {
+        phone.at("/rules");
+        let json = json.replace('\n', " ");
+        phone.play(&format!(
+            "choose Site of the file = {site}\nfill File of rules = {json}\ntap Take this file in, signed by Mara Lind\nsee {says}"
+        ));
+    };
+    let (taken, refused) = ("Jobs that are opened here", "version \"2026-03\" says something else already");
+    let other_words = example().replace("second person", "third person");
+    takes(&one, &example().replace("2026-03", "2026-04"));
+    kept(&one, SITE, &other_words, refused);
+    one.field().keep(one.person(MARA), None, Fact::SiteNoted { name: "Quarry".into() }).unwrap();
+    kept(&one, "Quarry", &other_words, refused);
+    kept(&one, SITE, &example(), taken);
+    // Of another company it is another version.
+    kept(&one, SITE, &other_words.replace("Alder & Finch", "Birch & Wren"), taken);
+
+    // A phone that only heard of a job knows the version of the job.
+    let two = ruled(&example());
+    two.play(PLAN);
+    let mut world = World::default();
+    let job = two.entries().into_iter().filter(|e| matches!(e.body.fact, Fact::JobOpened { .. }));
+    job.for_each(|entry| world.extend(&entry));
+    let said = |json: &str| world.versions.say_otherwise(&CompanyFile::from_json(json).unwrap().rules);
+    assert!(said(&other_words) && !said(&example()) && !said(&other_words.replace("2026-03", "2026-05")));
+}
+
+/// Those that were told of last are remembered, in whatever order they come.
+#[test]
+fn versions_are_remembered_within_bounds() {
+    let one = ruled(&example());
+    let told = one.entries().into_iter().find(|e| matches!(e.body.fact, Fact::CompanyRuled { .. })).unwrap();
+    let version = |n: usize| {
+        let mut entry = told.clone();
+        entry.body.clock = Hlc(n as i64 + 1, 0);
+        let Fact::CompanyRuled { rules, .. } = &mut entry.body.fact else { unreachable!() };
+        rules.version = format!("v{n}");
+        entry
+    };
+    let count = VersionsHeard::MAX + 3;
+    let (mut first, mut last) = (World::default(), World::default());
+    (0..count).for_each(|n| first.extend(&version(n)));
+    (0..count).rev().for_each(|n| last.extend(&version(n)));
+    assert_eq!(first.versions, last.versions);
+    let other = |n: usize| {
+        let Fact::CompanyRuled { rules, .. } = version(n).body.fact else { unreachable!() };
+        first.versions.say_otherwise(&CompanyRules { between_proofs: Some(7), ..*rules })
+    };
+    assert!(!other(0) && !other(2) && other(3) && other(count - 1));
 }
 
 /// What cannot be asked here is another version's: nothing stands proved beside it.

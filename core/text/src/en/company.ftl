@@ -17,7 +17,7 @@ company-minutes = whole minutes from 1 to { $most } belong here: a company sets 
 company-code = a code has small letters, digits and single hyphens, such as keys-counted, and at most 40 characters.
 company-number = a telephone number has at least three digits, and beside them only + ( ) / - * # and blanks.
 # $version stands in quotation marks.
-company-version-taken = version { $version } says something else at this site already; give what has changed a version of its own.
+company-version-taken = version { $version } says something else already; give what has changed a version of its own.
 company-held = These rules hold at this site already. Nothing was changed.
 
 company-version = { $company }, version { $version } ({ $short })

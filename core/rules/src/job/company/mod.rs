@@ -17,13 +17,14 @@ use super::asked::{self, InEveryJob, Question};
 use super::known::{BETWEEN_PROOFS, PROOF_HOLDS, Rules};
 use super::limits;
 use super::steps::{Stage, Step};
+use crate::journal::EntryId;
 use crate::journal::fact::Limit;
 use crate::json::quoted;
 use crate::names::says_something;
 use crate::prove::fault::{CaseError, Place};
 use crate::prove::limit::{LimitError, bound};
 use crate::prove::{RuleSet, System};
-use crate::world::CompanyHeld;
+use crate::world::{CompanyHeld, World};
 
 /// What a file of rules holds.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -81,7 +82,7 @@ pub enum CompanyFault {
     Code,
     /// No telephone number.
     Number,
-    /// What holds at the site has this version, and says something else.
+    /// This version was heard of, and says something else.
     VersionTaken(String),
     /// This is what holds at the site.
     HeldAlready,
@@ -199,20 +200,18 @@ pub fn calls_fit(call: &[WhomToCall]) -> Result<(), CompanyWrong> {
     Ok(())
 }
 
-/// Whether a site that has `present` takes these rules in: one version says one thing, and what holds is not written again.
-pub fn takes(present: Option<&CompanyHeld>, rules: &CompanyRules, call: &[WhomToCall]) -> Result<(), CompanyWrong> {
+/// Whether a site takes these rules in: one version says one thing, wherever it was heard of, and what holds is not written again.
+pub fn takes(world: &World, site: EntryId, rules: &CompanyRules, call: &[WhomToCall]) -> Result<(), CompanyWrong> {
     fits(rules)?;
     calls_fit(call)?;
-    match present {
-        Some(held) if *held.rules == *rules && held.call == call => Err(wrong("", CompanyFault::HeldAlready)),
-        Some(held)
-            if *held.rules != *rules
-                && (&held.rules.company, &held.rules.version) == (&rules.company, &rules.version) =>
-        {
-            Err(wrong("version", CompanyFault::VersionTaken(quoted(&rules.version))))
-        }
-        _ => Ok(()),
+    let held = world.company.get(&site);
+    if held.is_some_and(|held| *held.rules == *rules && held.call == call) {
+        return Err(wrong("", CompanyFault::HeldAlready));
     }
+    if world.versions.say_otherwise(rules) {
+        return Err(wrong("version", CompanyFault::VersionTaken(quoted(&rules.version))));
+    }
+    Ok(())
 }
 
 impl Job {

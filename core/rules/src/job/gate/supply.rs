@@ -41,7 +41,7 @@ impl Gate<'_> {
                 }
             }
             Fact::CompanyRuled { rules, call } => {
-                let taken = company::takes(self.world.company.get(&site), rules, &call_read(call));
+                let taken = company::takes(self.world, site, rules, &call_read(call));
                 taken.map_err(|wrong| AloneRefusal::Company(wrong).into())
             }
             _ => no(NetworkRefusal::NotOfSite),
