@@ -47,7 +47,7 @@ SHOTS: dict[str, list[str]] = {
     "pass-over": ["Add a way for the new dryer", "Next: Shed the circuits", "Pass this over, with a reason"],
     "office": ["Office"],
     "near": ["Locks on now", "Pass locks to a phone beside you"],
-    "near-code": ["Locks on now", "Pass locks to a phone beside you", "Show what this phone has"],
+    "near-code": ["Locks on now", "Pass locks to a phone beside you", "Show my code"],
     "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Go on without PIN", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
 }
 

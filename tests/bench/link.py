@@ -94,10 +94,10 @@ def main() -> None:
             at = time.perf_counter()
             shown = urllib.request.urlopen(desk.at("/screen")).read().decode()
             asked.append((time.perf_counter() - at) * 1000)
-            if entries is None and "Last reached" in shown and "All are there." in shown:
+            if entries is None and "Last reached" in shown and "All sent." in shown:
                 entries = time.monotonic() - began
                 said = link.bytes
-            if (entries is not None and shown.count("all are there.") >= 3) or time.monotonic() - began > 120:
+            if (entries is not None and shown.count("All sent that the office asked for.") >= 3) or time.monotonic() - began > 120:
                 break
             time.sleep(0.05)
         rows = _count(desk)

@@ -33,10 +33,10 @@ def test_a_lock_on_the_phone_is_on_the_offices_board(browser: Browser, tmp_path:
         phone.open(desk.url)
         for button in ("Change the contactor of extractor fan 2", "Locks and keys"):
             phone.tap(button)
-        phone.choose("It is on", "Q6 feeder switch")
+        phone.choose("Where the lock is", "Q6 feeder switch")
         phone.fill("What is written on the lock", "ML 99")
         phone.choose("How it is locked", "Padlock on a hasp")
-        phone.tap("Put this lock on as Mara Lind's")
+        phone.tap("Save lock, fitted by Mara Lind")
         # The board renews itself.
         expect(page.get_by_text("ML 99").first).to_be_visible(timeout=30_000)
         assert not page.evaluate(CHECKS)
@@ -44,7 +44,7 @@ def test_a_lock_on_the_phone_is_on_the_offices_board(browser: Browser, tmp_path:
         phone.tap("The job")
         phone.tap("All jobs")
         # The phone's first screen changes without a tap, when the office has it.
-        expect(phone.page.get_by_text("Every entry is there.")).to_be_visible(timeout=20_000)
+        expect(phone.page.get_by_text("All sent.")).to_be_visible(timeout=20_000)
         phone.tap("Office")
         assert "Brook Lane office" in phone.plain()
     finally:

@@ -92,7 +92,7 @@ def test_scan_to_answer(desk: Desk, camera, picture: Path):
     phone.tap("Scan a tag")
     phone.page.get_by_role("heading", name="Lock of Mara Lind on Q4 feeder switch").wait_for()
     shown = phone.text()
-    for said in ("Key holder", "Since", "Replace the outgoing breaker of washer 4", "01632 960 101", "As known to this device at"):
+    for said in ("Key holder", "Since", "Replace the outgoing breaker of washer 4", "01632 960 101", "As known to this phone at"):
         assert said in shown, said
     assert phone.page.locator("dialog").count() == 0, "the camera is off when the tag is found"
 

@@ -114,7 +114,7 @@ def settled(phone: Phone, desk: Desk) -> None:
     while time.monotonic() < until:
         to_office(phone, desk)
         shown = phone.plain()
-        if "Entries All are there" in shown and shown.count("all are there") == 3 and "Exchange now" in shown:
+        if "Entries All sent." in shown and shown.count("All sent that the office asked for.") == 3 and "Exchange now" in shown:
             return
         for button in ("Send the originals over this link", "Exchange now"):
             if button in phone.targets():

@@ -52,14 +52,16 @@ impl VersionsHeard {
     /// Whether this version of this company was heard of with other words.
     pub fn say_otherwise(&self, rules: &CompanyRules) -> bool {
         let own = fingerprint(rules);
-        let same = |(company, version, _): &&(String, String, String)| {
-            (company, version) == (&rules.company, &rules.version)
-        };
+        let same =
+            |(company, version, _): &&(String, String, String)| (company, version) == (&rules.company, &rules.version);
         self.0.keys().filter(same).any(|(.., says)| *says != own)
     }
 
     fn hear(&mut self, rules: &CompanyRules, entry: &Entry) {
-        let told = self.0.entry((rules.company.clone(), rules.version.clone(), fingerprint(rules))).or_insert_with(|| entry.order());
+        let told = self
+            .0
+            .entry((rules.company.clone(), rules.version.clone(), fingerprint(rules)))
+            .or_insert_with(|| entry.order());
         *told = entry.order().max(*told);
         if self.0.len() > Self::MAX {
             let oldest = self.0.iter().min_by_key(|(_, told)| **told).map(|(version, _)| version.clone());

@@ -9,7 +9,8 @@ use crate::screens::parts::{Errand, Notice, Tone};
 use crate::sync::near::{
     Has, PartKind, PartStep, PartsGathered, lacked, named, read_entries, read_has, short, show_entries, show_has,
 };
-use crate::text::Gone;
+use crate::text::screens::near as said;
+use crate::text::{self, Gone};
 
 /// How long a part is shown.
 pub const PART_MS: i64 = 2_000;
@@ -83,38 +84,26 @@ impl Session {
             self.go(Route::Near);
         }
         let (tone, said, goes_on) = match self.near.gathered.take(text) {
-            None => (
-                Tone::Warn,
-                "That code could not be read whole. Hold the other phone still; it begins again.".into(),
-                true,
-            ),
-            Some(PartStep::Parts(here, of)) => {
-                (Tone::Plain, format!("{here} of {of} parts are here. Hold it until all are."), true)
-            }
+            None => (Tone::Warn, said::unread(), true),
+            Some(PartStep::Parts(here, of)) => (Tone::Plain, said::parts_here(here, of), true),
             Some(PartStep::Whole(kind, plain)) => {
                 let done = match kind {
                     PartKind::Has => read_has(&plain)
                         .ok_or_else(|| Gone::Codes.into())
                         .and_then(|has| self.show_lacked(&has))
                         .map(|n| match n {
-                            0 => "The other phone has all that this one has.".to_owned(),
-                            n => {
-                                format!("The other phone lacks {}. It scans the codes that are shown now.", entries(n))
-                            }
+                            0 => said::has_all(),
+                            count => said::lacks(count),
                         }),
                     PartKind::Entries => read_entries(&plain)
                         .ok_or_else(|| Gone::Codes.into())
                         .and_then(|all| self.take_in(all))
                         .map(|taken| {
-                            let aside = if taken.aside == 0 {
-                                ""
-                            } else {
-                                " Some were put aside: see the jobs that they are about."
+                            let new = match taken.new {
+                                0 => said::nothing_new(),
+                                count => said::taken_in(count),
                             };
-                            match taken.new {
-                                0 => format!("Everything that was shown is here already.{aside}"),
-                                n => format!("Here now, and checked: {} of the other phone.{aside}", entries(n)),
-                            }
+                            if taken.aside == 0 { new } else { text::sentences(new, said::some_aside()) }
                         }),
                 };
                 match done {
@@ -130,9 +119,4 @@ impl Session {
         self.scanning = None;
         vec![Errand::Buzz]
     }
-}
-
-/// So many entries, in words.
-pub fn entries(count: usize) -> String {
-    if count == 1 { "1 entry".into() } else { format!("{count} entries") }
 }

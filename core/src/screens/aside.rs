@@ -6,11 +6,11 @@ use super::context::{Act, Look};
 use super::home::{UNKNOWN, go, id};
 use super::parts::{EntryKind, StepRow, StepState, Tone};
 use crate::app::NotDone;
-use crate::app::near::entries;
 use crate::job::Job;
 use crate::job::known::Aside;
 use crate::journal::fact::On;
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::aside as said;
 use crate::text::{self, AskJob};
 
 /// Rows of one screen; those that are answered make room for those that are not.
@@ -20,8 +20,8 @@ const MAX: usize = 100;
 pub fn row(page: &mut Page, job: &Job) {
     let (all, open) = (job.asides().len(), open(job).count());
     if all > 0 {
-        let line = if open == 0 { "All looked at.".into() } else { format!("{open} to look at, at the spot.") };
-        page.row(format!("{} put aside", entries(all)), vec![line], go(Route::Asides(job.id())));
+        let line = if open == 0 { said::all_seen() } else { said::to_look_at(open) };
+        page.row(said::row(all), vec![line], go(Route::Asides(job.id())));
     }
 }
 
@@ -35,27 +35,25 @@ pub fn view(look: &Look, job: &Job) -> Page {
     if let Some(aside) = open(job).find(|a| a.entry.to_string() == chosen) {
         return one(look, job, aside);
     }
-    let mut page = Page::new("Entries put aside");
+    let mut page = Page::new(said::title());
     if job.asides().is_empty() {
-        page.para("Nothing about this job is put aside.");
+        page.para(said::none());
     } else {
-        page.caution(
-            Tone::Warn,
-            "These are not in the journal. Until somebody has looked at the spot, each one counts: a lock in it is on.",
-        );
+        page.caution(Tone::Warn, said::count());
     }
     let answered = job.asides().iter().filter(|a| job.aside_answer(a.entry).is_some());
     for (i, aside) in open(job).chain(answered).take(MAX).enumerate() {
-        let mut lines = vec![look.by(&aside.stamp), format!("Put aside: {}.", aside.why)];
+        let mut lines = vec![look.by(&aside.stamp), said::why(&aside.why)];
         let answer = job.aside_answer(aside.entry);
-        lines.extend(answer.map(|stamp| format!("Looked at: {}", look.by(stamp))));
-        let (state, word) = if answer.is_some() { (StepState::Done, "looked at") } else { (StepState::Open, "to do") };
+        lines.extend(answer.map(|stamp| said::looked_at_by(look.by(stamp))));
+        let (state, word) =
+            if answer.is_some() { (StepState::Done, said::looked_at()) } else { (StepState::Open, said::to_do()) };
         let action = if answer.is_some() { String::new() } else { format!("aside {}", aside.entry) };
-        let (number, title, word) = ((i + 1).to_string(), text::summary(&aside.says, look.world), word.into());
+        let (number, title) = ((i + 1).to_string(), text::summary(&aside.says, look.world));
         page.step(StepRow { number, title, state, word, lines, action });
     }
     if let Some(more) = job.asides().len().checked_sub(MAX + 1) {
-        page.para(format!("And {} more, shown as these are answered.", more + 1));
+        page.para(said::more(more + 1));
     }
     if open(job).next().is_none() {
         super::job::next(&mut page, job);
@@ -64,22 +62,19 @@ pub fn view(look: &Look, job: &Job) -> Page {
 }
 
 fn one(look: &Look, job: &Job, aside: &Aside) -> Page {
-    let mut page = Page::new("Look at the spot");
-    page.fact("It says", text::summary(&aside.says, look.world));
-    page.fact("Recorded", look.by(&aside.stamp));
-    page.fact("By device", format!("{:.8}, entry {}", aside.stamp.device.to_string(), aside.stamp.seq));
-    page.fact("Put aside because", aside.why.clone());
+    let mut page = Page::new(said::one());
+    page.fact(said::says(), text::summary(&aside.says, look.world));
+    page.fact(said::recorded(), look.by(&aside.stamp));
+    let device = format!("{:.8}", aside.stamp.device.to_string());
+    page.fact(said::device(), said::device_is(device, aside.stamp.seq));
+    page.fact(said::because(), aside.why.clone());
     if let (Some((label, _)), Some(on)) = (&aside.lock, aside.on) {
         let place = text::place(job, on);
-        page.caution(
-            Tone::Must,
-            format!("Go to {place}. Lock {label} counts as on until you have seen that it is not."),
-        );
+        page.caution(Tone::Must, said::go_there(place, label));
     }
-    let hint = "Who was asked, and what is there: another person has to understand it.";
-    page.field("why", "How it is at the spot", hint, look.draft("why"), EntryKind::Long, 500);
-    page.button("Leave it open", "leave-it");
-    page.main("Save: I looked at the spot", format!("answer {}", aside.entry));
+    page.field("why", &said::how(), &said::how_hint(), look.draft("why"), EntryKind::Long, 500);
+    page.button(said::leave_open(), "leave-it");
+    page.main(said::answer(), format!("answer {}", aside.entry));
     page
 }
 
@@ -95,9 +90,9 @@ pub fn answered_locks(page: &mut Page, look: &Look, job: &Job) {
     let all = job.asides().iter().filter_map(|a| Some((a, job.aside_answer(a.entry)?, a.lock.as_ref()?)));
     for (i, (aside, stamp, _)) in all.enumerate() {
         if i == 0 {
-            page.heading("In entries put aside, looked at");
+            page.heading(said::answered());
         }
-        page.row(title(look, job, aside), vec![format!("Looked at: {}", look.by(stamp))], go(Route::Asides(job.id())));
+        page.row(title(look, job, aside), vec![said::looked_at_by(look.by(stamp))], go(Route::Asides(job.id())));
     }
 }
 
@@ -113,11 +108,11 @@ pub fn at_point(page: &mut Page, look: &Look, job: &Job, point: EntryId) -> usiz
 fn title(look: &Look, job: &Job, aside: &Aside) -> String {
     let (label, owner) = aside.lock.clone().unwrap_or((String::new(), EntryId::NONE));
     let place = aside.on.map_or_else(String::new, |on| text::place(job, on));
-    format!("{} on {place}: {label}, by an entry put aside", look.name(owner))
+    said::lock(look.name(owner), place, label)
 }
 
 fn because(aside: &Aside) -> String {
-    format!("Counts as on: {}.", aside.why)
+    said::counts(&aside.why)
 }
 
 /// What is done here.
@@ -128,7 +123,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "answer" => {
             let why = act.need("why", AskJob::AtTheSpot)?;
             act.keep(Some(job), Fact::AsideAnswered { entry: id(arg)?, why })?;
-            act.say = Some("Saved. The entry stays put aside, and no longer keeps a proof from standing.".into());
+            act.say = Some(said::saved());
         }
         _ => return Err(UNKNOWN.into()),
     }

@@ -11,40 +11,39 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::text::AskJob;
+use crate::text::screens::give_up as said;
 
-/// What the button that leads here says.
+/// What the button that leads here says: [`said::title`].
 pub const GIVE_UP: &str = "Give up this isolation";
 
 /// Why, and that everybody is clear.
 pub fn view(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new(GIVE_UP);
+    let mut page = Page::new(said::title());
     if let Some((stamp, why)) = &job.given_up {
-        page.fact("Given up", format!("{why} ({})", look.by(stamp)));
+        page.fact(said::given_up(), said::given_up_why(why, look.by(stamp)));
         next(&mut page, job);
         return page;
     }
     if job.finished.is_some() {
-        page.para("The work is finished: restore the supply step by step.");
+        page.para(said::finished());
         next(&mut page, job);
         return page;
     }
     if job.at_work() {
-        page.caution(Tone::Must, "Work is under way. Stop work first, and get everybody clear.");
-        page.main("Stop work first", go(Route::Step(job.id(), Step::Work)));
+        page.caution(Tone::Must, said::at_work());
+        page.main(said::stop_work(), go(Route::Step(job.id(), Step::Work)));
         return page;
     }
     if job.points.iter().all(|p| p.opened.is_none()) {
-        page.para("Nothing is open yet: there is nothing to give up.");
+        page.para(said::nothing_open());
         next(&mut page, job);
         return page;
     }
-    page.caution(Tone::Forbid, "Treat as live. Nothing is proved from now on, and nobody works here.");
-    page.para("Then: covers back, people warned, locks off by their owners. Close only what was found on.");
-    page.entry("give-up-why", "Why it is given up", "The cause was not found, no time left", look.draft("give-up-why"));
-    let hint = "Counted people and tools, looked into the panel";
-    let label = "How you saw that everybody is clear";
-    page.field("give-up-clear", label, hint, look.draft("give-up-clear"), EntryKind::Long, 500);
-    page.main(GIVE_UP, "give-up");
+    page.caution(Tone::Forbid, said::live());
+    page.para(said::then());
+    page.entry("give-up-why", &said::why(), &said::why_hint(), look.draft("give-up-why"));
+    page.field("give-up-clear", &said::clear(), &said::clear_hint(), look.draft("give-up-clear"), EntryKind::Long, 500);
+    page.main(said::title(), "give-up");
     page
 }
 
@@ -56,7 +55,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let why = act.need("give-up-why", AskJob::GiveUpWhy)?;
     let clear = act.need("give-up-clear", AskJob::GiveUpClear)?;
     act.keep(Some(job), Fact::GivenUp { why, clear })?;
-    act.say = Some("The isolation is given up. Treat as live. Covers back, locks off, then close what was on.".into());
+    act.say = Some(said::done());
     act.go = Some(Route::Job(job));
     Ok(())
 }

@@ -21,72 +21,70 @@ use crate::job::steps::Step;
 use crate::journal::fact::KeyAt;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Means, Off, uncovered};
+use crate::text::screens::locks as said;
 use crate::text::{self, AskLock, Gone};
 
 /// All locks of the job, and a form to fit a further one.
 pub fn view(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new("Locks and keys");
+    let mut page = Page::new(said::title());
     let route = |lock: &Lock| go(Route::Lock(job.id(), lock.stamp.id));
     let mut titles = Titles::default();
 
     for lock in &job.locks {
         if let Some(forced) = forced::untold(lock) {
             page.caution(Tone::Must, forced::must_tell(look, lock, forced));
-            let title = titles.unique(format!("Tell {} about {}", look.name(lock.owner), lock.label));
+            let title = titles.unique(said::tell(look.name(lock.owner), &lock.label));
             page.button(title, route(lock));
         }
     }
 
-    page.heading("On");
+    page.heading(said::on());
     if job.locks_on().next().is_none() && job.aside_locks().next().is_none() {
         let held = job.known.iter().any(|k| !k.held.is_empty());
-        let caution = text::in_terms(if held { "" } else { held::NO_CLEARANCE });
-        page.para(format!("No lock of this job is on. {caution}").trim());
+        page.para(if held { said::none_on() } else { said::none_on_here(said::no_clearance()) });
     }
     for lock in job.locks_on() {
-        let mut lines = vec![
-            format!("Key: {}.", key_place(look, job, lock)),
-            format!("Fitted {}. {}.", look.by(&lock.stamp), means_word(job, lock)),
-        ];
+        let mut lines =
+            vec![said::key(key_place(look, job, lock)), said::fitted(look.by(&lock.stamp), means_word(job, lock))];
         if lock.since != lock.stamp {
-            lines.push(format!("With {} since {}.", look.name(lock.owner), look.when(&lock.since)));
+            lines.push(said::with_since(look.name(lock.owner), look.when(&lock.since)));
         }
         if let Some((_, to)) = lock.offered {
-            lines.push(format!("Offered to {}, who has not taken it.", look.name(to)));
+            lines.push(said::offered(look.name(to)));
         }
         if lock.forced.is_some() {
-            lines.push("A forced removal has begun.".into());
+            lines.push(said::removal_begun());
         }
         let place = text::place(job, lock.on);
-        page.row(titles.unique(format!("{} on {place}: {}", look.name(lock.owner), lock.label)), lines, route(lock));
+        page.row(titles.unique(said::row(look.name(lock.owner), place, &lock.label)), lines, route(lock));
     }
     beside(&mut page, look, job);
     super::aside::locks(&mut page, look, job);
     if job.locks.iter().any(|l| !l.is_on()) {
-        page.heading("Off");
+        page.heading(said::off());
     }
     for lock in job.locks.iter().filter(|l| !l.is_on()) {
         let place = text::place(job, lock.on);
-        let title = titles.unique(format!("Off {place}: {}, {}", look.name(lock.owner), lock.label));
+        let title = titles.unique(said::row_off(place, look.name(lock.owner), &lock.label));
         page.row(title, vec![off_line(look, lock)], route(lock));
     }
     super::aside::answered_locks(&mut page, look, job);
 
     if job.points.is_empty() && job.boxes.is_empty() {
-        page.para("There is no point of isolation yet, so there is nothing to put a lock on.");
-        return to(page, "Add a point of isolation", Route::Step(job.id(), Step::Points));
+        page.para(said::no_point());
+        return to(page, said::add_point(), Route::Step(job.id(), Step::Points));
     }
     if job.handed.is_some() {
-        return to(page, "Steps of this job", Route::Job(job.id()));
+        return to(page, said::steps(), Route::Job(job.id()));
     }
     if job.finished.is_some() {
-        return to(page, "Locks and signs off", Route::Step(job.id(), Step::Unlock));
+        return to(page, said::take_off(), Route::Step(job.id(), Step::Unlock));
     }
     let waiting: Vec<EntryId> =
         job.points.iter().flat_map(|point| uncovered(point, &job.people(), &job.locks)).collect();
     fit::form(&mut page, look, job, None, &waiting);
     if page.main.is_none() {
-        return to(page, "Steps of this job", Route::Job(job.id()));
+        return to(page, said::steps(), Route::Job(job.id()));
     }
     page
 }
@@ -97,7 +95,7 @@ fn beside(page: &mut Page, look: &Look, job: &Job) {
     if known().next().is_none() {
         return;
     }
-    page.heading("On the same points for other jobs");
+    page.heading(said::beside());
     for point in job.points.iter().filter(|p| known().any(|(at, _)| *at == p.stamp.id)) {
         held::rows(page, look, job, point.stamp.id);
     }
@@ -143,9 +141,8 @@ pub(super) fn sign_here(look: &Look, page: &mut Page, person: EntryId, label: St
     page.mark("mark", label, look.draft("mark"));
     let known = look.acting == Some(person) && look.hands.known.is_some();
     if look.hands.has_pin(person) && !known {
-        let hint = "Leave it empty to sign without: the record says \"no PIN\".";
-        let label = format!("PIN of {}", look.name(person));
-        page.field("pin", &label, hint, String::new(), EntryKind::Number, 12);
+        let label = said::pin_of(look.name(person));
+        page.field("pin", &label, &said::pin_hint(), String::new(), EntryKind::Number, 12);
     }
 }
 
@@ -164,7 +161,7 @@ pub(super) fn put(page: &mut Page, label: impl Into<String>, action: impl Into<S
     }
 }
 
-fn to(mut page: Page, label: &str, route: Route) -> Page {
+fn to(mut page: Page, label: String, route: Route) -> Page {
     page.main(label, go(route));
     page
 }
@@ -177,39 +174,36 @@ impl Titles {
     fn unique(&mut self, title: String) -> String {
         let count = self.0.entry(title.clone()).or_default();
         *count += 1;
-        if *count == 1 { title } else { format!("{title} ({count})") }
+        if *count == 1 { title } else { said::again(title, *count) }
     }
 }
 
 fn means_word(job: &Job, lock: &Lock) -> String {
     match (&lock.means, text::goes_through(job, lock)) {
-        (Means::Padlock, None) => "Padlock through the device".into(),
-        (Means::Hasp, None) => "Padlock on a hasp".into(),
-        (Means::Other(what), _) => format!("Not a lock: {what}"),
-        (_, Some(places)) => format!("Padlock of a cable or bar, also through {places}"),
+        (Means::Padlock, None) => said::by_padlock(),
+        (Means::Hasp, None) => said::by_hasp(),
+        (Means::Other(what), _) => said::by_other(what),
+        (_, Some(places)) => said::by_bar(places),
     }
 }
 
 fn box_label(job: &Job, id: EntryId) -> String {
-    job.boxes.iter().find(|b| b.stamp.id == id).map_or_else(|| "a lock box".into(), |b| b.label.clone())
+    job.boxes.iter().find(|b| b.stamp.id == id).map_or_else(said::a_box, |b| b.label.clone())
 }
 
 pub(super) fn key_place(look: &Look, job: &Job, lock: &Lock) -> String {
     match lock.key {
         KeyAt::Owner => look.name(lock.owner),
-        KeyAt::Box(id) => format!("in {}", box_label(job, id)),
+        KeyAt::Box(id) => said::in_box(box_label(job, id)),
     }
 }
 
 fn off_line(look: &Look, lock: &Lock) -> String {
     match (lock.off, &lock.forced) {
-        (Some(Off::Cut(stamp)), _) => format!("Cut by its owner, who had no key: {}.", look.by(&stamp)),
-        (Some(Off::Owner(stamp)), _) => format!("Taken off by its owner: {}.", look.by(&stamp)),
-        (Some(Off::Forced(stamp)), Some(forced)) => {
-            let authority = look.name(forced.authority);
-            format!("Taken off {} under the authority of {authority}, the owner being absent.", look.when(&stamp))
-        }
-        (Some(Off::Forced(stamp)), None) => format!("Taken off by force: {}.", look.by(&stamp)),
-        (None, _) => "Still on.".into(),
+        (Some(Off::Cut(stamp)), _) => said::cut(look.by(&stamp)),
+        (Some(Off::Owner(stamp)), _) => said::taken_off(look.by(&stamp)),
+        (Some(Off::Forced(stamp)), Some(forced)) => said::forced_off(look.when(&stamp), look.name(forced.authority)),
+        (Some(Off::Forced(stamp)), None) => said::forced_off_unknown(look.by(&stamp)),
+        (None, _) => said::still_on(),
     }
 }

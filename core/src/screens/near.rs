@@ -5,40 +5,33 @@ use super::context::{Act, Look};
 use super::home::UNKNOWN;
 use super::parts::{Drawing, Ink, Shape, Tone};
 use crate::app::NotDone;
-use crate::app::near::entries;
 use crate::tag::{QUIET, Symbol};
+use crate::text::screens::near as said;
 
 /// The screen.
 pub fn view(look: &Look) -> Page {
-    let mut page = Page::new("Pass locks to a phone beside you");
+    let mut page = Page::new(said::title());
     let near = look.near;
     match near.part(look.now) {
         None => {
-            page.para(
-                "Two phones tell each other of their jobs and locks by showing and scanning codes. It needs no signal and no office. What \
-                 comes is checked like everything that comes from others.",
-            );
-            page.fact("1", "You show what this phone has. The other scans it.");
-            page.fact("2", "The other then shows what this phone lacks. You scan it.");
-            page.fact("3", "Then the other way round.");
-            page.button("Scan what the other shows", "scan");
-            page.main("Show what this phone has", "show");
+            page.para(said::what_it_is());
+            page.fact(said::one(), said::first());
+            page.fact(said::two(), said::second());
+            page.fact(said::three(), said::third());
+            page.button(said::scan(), "scan");
+            page.main(said::show(), "show");
         }
         Some((turn, text, of)) => {
-            let what = match near.entries {
-                0 => "What this phone has. The other phone scans it.".to_owned(),
-                n => format!("{} that the other phone lacks. It scans these codes.", entries(n)),
-            };
-            page.para(what);
+            page.para(match near.entries {
+                0 => said::shows_has(),
+                count => said::shows_entries(count),
+            });
             if of > 1 {
-                page.para(format!(
-                    "Part {} of {of}. The parts come round by themselves: hold both phones still.",
-                    turn + 1
-                ));
+                page.para(said::part(turn + 1, of));
             }
-            page.drawing(format!("Code {} of {of}, for the other phone to scan.", turn + 1), code(text));
-            page.toned("Stop showing", "stop", Tone::Quiet);
-            page.main("Scan what the other shows", "scan");
+            page.drawing(said::drawing(turn + 1, of), code(text));
+            page.toned(said::stop(), "stop", Tone::Quiet);
+            page.main(said::scan(), "scan");
         }
     }
     page

@@ -9,91 +9,82 @@ use crate::app::NotDone;
 use crate::sync::Join;
 use crate::sync::rules::{Size, Waits, goes};
 use crate::text::AskDevice;
+use crate::text::screens::office as said;
 use crate::text::times;
 
 /// One line for the row on the first screen.
 pub fn in_short(look: &Look) -> Vec<String> {
-    let Some((name, _)) = &look.exchange.office else { return vec!["This device works on its own.".into()] };
+    let Some((name, _)) = &look.exchange.office else { return vec![said::alone()] };
     let reached = match look.office {
-        Some(at) => format!("{name}, last reached {}", times::when(at, look.zone, look.now)),
-        None => format!("{name}, not reached yet"),
+        Some(at) => said::reached(name, times::when(at, look.zone, look.now)),
+        None => said::not_reached(name),
     };
     let waiting = match look.exchange.unsent {
-        0 => "Every entry is there.".into(),
-        1 => "1 entry waits to go out.".into(),
-        n => format!("{n} entries wait to go out."),
+        0 => said::all_sent(),
+        count => said::unsent(count),
     };
     vec![reached, waiting]
 }
 
 /// The screen.
 pub fn view(look: &Look) -> Page {
-    let mut page = Page::new("Office");
+    let mut page = Page::new(said::title());
     let state = &look.exchange;
     if let Some(join) = Join::read(&look.draft("code")) {
         asked(&mut page, look, &join);
         return page;
     }
     let Some((name, url)) = &state.office else {
-        page.para(
-            "This device works on its own: everything is kept here, and others do not see its locks. An office takes in what is recorded \
-             and hands on what others recorded at the same sites.",
-        );
+        page.para(said::none());
         put_aside(&mut page, look);
         code(&mut page, look);
-        page.main("Scan the office's code", "scan");
+        page.main(said::scan(), "scan");
         return page;
     };
     if let Some(trouble) = &state.now.trouble {
         page.caution(Tone::Warn, trouble.says());
     }
-    page.fact("Office", format!("{name}, {url}"));
-    page.fact(
-        "Last reached",
-        look.office.map_or_else(|| "not yet".to_owned(), |at| times::when(at, look.zone, look.now)),
-    );
+    page.fact(said::name(), said::at(name, url));
+    page.fact(said::last_reached(), look.office.map_or_else(said::not_yet, |at| times::when(at, look.zone, look.now)));
     if state.now.running {
-        page.fact("Now", "An exchange is under way.");
+        page.fact(said::now(), said::running());
     } else if let Some(next) = state.now.next_ms {
-        page.fact(
-            "Next try",
-            format!("{}, or as soon as there is something new", times::when(next, look.zone, look.now)),
-        );
+        page.fact(said::next_try(), said::next(times::when(next, look.zone, look.now)));
     }
     waiting(&mut page, look);
     differences(&mut page, look);
-    page.heading("Another office");
+    page.heading(said::another());
     code(&mut page, look);
-    page.toned("Scan the code of another office", "scan", Tone::Quiet);
-    page.main("Exchange now", "now");
+    page.toned(said::scan_another(), "scan", Tone::Quiet);
+    page.main(said::exchange(), "now");
     page
 }
 
 fn waiting(page: &mut Page, look: &Look) {
     let state = &look.exchange;
-    page.heading("Not there yet");
+    page.heading(said::waiting());
     let (unsent, left) = (state.unsent, state.now.photos);
     match unsent {
-        0 => page.fact("Entries", "All are there."),
-        n => page.fact("Entries", format!("{n}, kept on this device. They go first, in their order.")),
+        0 => page.fact(said::entries(), said::all_sent()),
+        count => page.fact(said::entries(), said::entries_unsent(count)),
     };
-    let what = ["Small pictures", "Larger pictures", "Original photos"];
+    let what = [said::pictures_small(), said::pictures_larger(), said::pictures_original()];
     for ((size, count), what) in Size::ALL.into_iter().zip(left).zip(what) {
         let why = match (count, goes(size, unsent > 0, state.now.free_link || state.now.originals_now)) {
-            (0, _) => "As far as the office asked for them, all are there.".to_owned(),
-            (n, Waits::Goes) => format!("{n}, on their way."),
-            (n, Waits::ForEntries) => format!("{n}, after the entries."),
-            (n, Waits::ForWifi) => format!("{n}, waiting for a link that costs nothing, such as Wi-Fi."),
+            (0, _) => said::pictures_sent(),
+            (count, Waits::Goes) => said::pictures_going(count),
+            (count, Waits::ForEntries) => said::pictures_after(count),
+            (count, Waits::ForWifi) => said::pictures_wifi(count),
         };
         page.fact(what, why);
         if count > 0 && size == Size::Original && !(state.now.free_link || state.now.originals_now) {
-            page.button("Send the originals over this link", "originals");
+            page.button(said::send_originals(), "originals");
         }
     }
     match state.now.missing.len() {
         0 => {}
-        n => {
-            page.caution(Tone::Warn, format!("{n} photos that the office asks for are not on this device any more."));
+        count => {
+            page.caution(Tone::Warn, said::photos_gone(count));
         }
     }
 }
@@ -101,29 +92,15 @@ fn waiting(page: &mut Page, look: &Look) {
 fn differences(page: &mut Page, look: &Look) {
     let state = &look.exchange;
     if state.aside_there > 0 {
-        page.caution(
-            Tone::Warn,
-            format!(
-                "{} entries of this device are kept aside at the office until a person there has looked at them: look at this device's \
-                 clock, and ask the office.",
-                state.aside_there
-            ),
-        );
+        page.caution(Tone::Warn, said::aside_there(state.aside_there));
     }
     put_aside(page, look);
     if state.old_key {
-        page.caution(
-            Tone::Must,
-            "The office knows this phone by its old key, and puts aside what it sends now. Scan a new code of the office.",
-        );
+        page.caution(Tone::Must, said::old_key());
     }
     if state.now.agreed == Some(false) {
-        page.caution(
-            Tone::Warn,
-            "Office and device do not hold the same, also after fetching everything again. Nothing here was changed. What is shown of \
-             others may be incomplete.",
-        );
-        page.button("Compare again", "compare");
+        page.caution(Tone::Warn, said::differs());
+        page.button(said::compare(), "compare");
     }
 }
 
@@ -133,53 +110,46 @@ fn put_aside(page: &mut Page, look: &Look) {
     if all.is_empty() {
         return;
     }
-    page.heading("Put aside here");
-    page.caution(Tone::Warn, "This is not in the journal. What is about a job is listed there: look at the spot.");
+    page.heading(said::put_aside());
+    page.caution(Tone::Warn, said::not_in_journal());
     for aside in all.iter().take(20) {
-        page.fact(format!("Entry {} of device {:.8}", aside.seq, aside.device.to_string()), aside.why.clone());
+        page.fact(said::aside(aside.seq, format!("{:.8}", aside.device.to_string())), aside.why.clone());
     }
 }
 
 fn code(page: &mut Page, look: &Look) {
-    let hint = "It begins with stillbar-enrol";
-    page.field("code", "Or the code as text", hint, look.draft("code"), EntryKind::Text, 400);
-    page.button("Use this code", "use");
+    page.field("code", &said::code(), &said::code_hint(), look.draft("code"), EntryKind::Text, 400);
+    page.button(said::use_code(), "use");
 }
 
 fn asked(page: &mut Page, look: &Look, join: &Join) {
-    page.fact("Office at", join.url.clone());
-    page.caution(
-        Tone::Must,
-        "Everything that was and will be recorded on this device goes to this office, with names and photos. Others at the same sites see it.",
-    );
+    page.fact(said::address(), join.url.clone());
+    page.caution(Tone::Must, said::everything_goes());
     if join.url.starts_with("http://") {
-        page.caution(
-            Tone::Warn,
-            "This address is not encrypted: anybody on the way can read along. Only for trying out.",
-        );
+        page.caution(Tone::Warn, said::unencrypted());
     }
     if look.exchange.now.join.is_some() {
-        page.para("Asking the office.");
+        page.para(said::asking());
     }
     if let Some(trouble) = &look.exchange.now.trouble {
         page.caution(Tone::Warn, trouble.says());
     }
-    page.main("Join this office", "join");
-    page.toned("Do not join", "leave", Tone::Quiet);
+    page.main(said::join(), "join");
+    page.toned(said::do_not_join(), "leave", Tone::Quiet);
 }
 
 /// What is done here. The network is the thread's business: an act only says what is wanted.
 pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
     let ask = AskDevice::OfficeCode;
     match verb {
-        "now" => act.say = Some("Asked for. This screen changes when there is an answer.".into()),
+        "now" => act.say = Some(said::asked()),
         "originals" => {
             act.app.exchange.originals_now = true;
-            act.say = Some("The originals go out now.".into());
+            act.say = Some(said::originals_go());
         }
         "compare" => {
             act.app.exchange.agreed = None;
-            act.say = Some("Everything is compared again.".into());
+            act.say = Some(said::compared());
         }
         "use" => {
             Join::read(&act.need("code", ask)?).ok_or(ask)?;
@@ -191,7 +161,7 @@ pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
             let join = Join::read(&act.app.drafted("code")).ok_or(ask)?;
             act.app.exchange.trouble = None;
             act.app.exchange.join = Some(join);
-            act.say = Some("Asking the office.".into());
+            act.say = Some(said::asking());
         }
         "leave" => {
             act.app.exchange.join = None;

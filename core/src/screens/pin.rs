@@ -10,63 +10,56 @@ use crate::app::NotDone;
 use crate::app::pin::DIGITS;
 use crate::journal::{EntryId, SignedOn};
 use crate::text::AskDevice;
+use crate::text::screens::pin as said;
 
 /// Asks for a PIN, or for a first one.
 pub fn view(look: &Look, person: EntryId) -> Page {
     let name = look.name(person);
-    let mut page = Page::new(format!("PIN of {name}"));
-    let digits = |page: &mut Page, field: &str, label: &str, hint: &str| {
-        page.field(field, label, hint, String::new(), EntryKind::Pin, *DIGITS.end() as u32);
+    let mut page = Page::new(said::title(&name));
+    let digits = |page: &mut Page, field: &str, label: String, hint: String| {
+        page.field(field, &label, &hint, String::new(), EntryKind::Pin, *DIGITS.end() as u32);
     };
     if let Some(then) = &look.hands.then {
-        page.para(
-            "Nobody touched this device for 10 minutes, or it was started again. What you did goes on after this.",
-        );
-        page.button("Back, and do it later", go(then.route));
+        page.para(said::paused());
+        page.button(said::later(), go(then.route));
     }
     let chosen = |page: &mut Page| {
-        let hint = format!("{} to {} digits. It stays on this device.", DIGITS.start(), DIGITS.end());
-        digits(page, "pin-new", "New PIN", &hint);
-        digits(page, "pin-again", "New PIN again", "");
+        digits(page, "pin-new", said::new(), said::digits_hint(*DIGITS.start(), *DIGITS.end()));
+        digits(page, "pin-again", said::new_again(), String::new());
     };
     if look.hands.has_pin(person) {
-        digits(&mut page, "pin", "PIN", &format!("{name} types it."));
-        put(&mut page, "Sign on", "pin");
+        digits(&mut page, "pin", said::field(), said::field_hint(&name));
+        put(&mut page, said::sign_on(), "pin");
     } else {
-        page.para("Several people use this device. Set a PIN, so that nobody signs as you.");
+        page.para(said::why());
         chosen(&mut page);
-        put(&mut page, "Set this PIN", "set");
+        put(&mut page, said::set(), "set");
     }
-    page.caution(Tone::Warn, format!("Without it, board and record say \"no PIN\" behind what {name} does."));
-    page.button("Go on without PIN", "without");
+    page.caution(Tone::Warn, said::without_says(name));
+    page.button(said::without(), "without");
     if !look.hands.has_pin(person) {
         return page;
     }
-    page.heading("If it is forgotten");
+    page.heading(said::forgotten());
     let witnesses: Vec<_> = look.hands.witnesses(person).iter().map(|p| (p.to_string(), look.name(*p))).collect();
     let vouched = look.hands.vouched == Some(person);
     if vouched {
-        page.para("The office has agreed. Set a new PIN.");
+        page.para(said::office_agreed());
         chosen(&mut page);
-        page.button("Set it anew", "anew-office");
+        page.button(said::set_new(), "anew-office");
         return page;
     }
     if witnesses.is_empty() {
-        page.para("Nobody else has a PIN here who could be the witness. Go on without.");
+        page.para(said::no_witness());
     } else {
-        page.choice("witness", "Witness beside you", witnesses, look.draft("witness"));
-        digits(&mut page, "pin-witness", "PIN of the witness", "The witness types it.");
+        page.choice("witness", &said::witness(), witnesses, look.draft("witness"));
+        digits(&mut page, "pin-witness", said::of_witness(), said::of_witness_hint());
         chosen(&mut page);
-        page.button("Set it anew with this witness", "anew");
+        page.button(said::set_witnessed(), "anew");
     }
     if look.exchange.office.is_some() {
-        page.entry(
-            "office-code",
-            "Code from the office",
-            "One that was made there just now.",
-            look.draft("office-code"),
-        );
-        page.button("Ask the office as witness", "office");
+        page.entry("office-code", &said::office_code(), &said::office_code_hint(), look.draft("office-code"));
+        page.button(said::ask_office(), "office");
         if let Some(trouble) = &look.exchange.now.trouble {
             page.caution(Tone::Warn, trouble.says());
         }
@@ -109,7 +102,7 @@ pub fn act(act: &mut Act, person: EntryId, verb: &str) -> Result<(), NotDone> {
             let code = act.need("office-code", AskDevice::OfficeAsWitness)?;
             act.app.ask_office(person, &code)?;
             act.note("office-code", "");
-            act.say = Some("The office is asked. Its answer comes on this screen.".into());
+            act.say = Some(said::office_asked());
             Ok(())
         }
         _ => Err(UNKNOWN.into()),
@@ -129,6 +122,6 @@ fn signed_on(act: &mut Act, person: EntryId, how: SignedOn) -> Result<(), NotDon
     if !act.app.sign_on(person, how)? {
         act.go = Some(Route::Home);
     }
-    act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
+    act.say = Some(said::signed_on(act.world().name(person)));
     Ok(())
 }

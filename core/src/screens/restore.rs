@@ -15,6 +15,8 @@ use crate::job::steps::Step;
 use crate::journal::fact::{About, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Lock, Off, may_remove};
+use crate::text::screens::locks as said_locks;
+use crate::text::screens::restore as said;
 use crate::text::{self, AskRestore};
 
 /// One step of restoring.
@@ -80,12 +82,12 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
 
 fn row(page: &mut Page, title: &str, state: StepState, line: String) {
     let word = match state {
-        StepState::Done => "done",
-        StepState::Now => "now",
-        StepState::Open => "open",
-        _ => "later",
+        StepState::Done => said::done(),
+        StepState::Now => said::now(),
+        StepState::Open => said::to_do(),
+        _ => said::later(),
     };
-    let (title, word) = (title.to_owned(), word.to_owned());
+    let title = title.to_owned();
     page.step(StepRow { number: String::new(), title, state, word, lines: vec![line], action: String::new() });
 }
 
@@ -94,56 +96,42 @@ fn next_or_open(page: &Page) -> StepState {
 }
 
 fn covers(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Must,
-        text::in_terms(
-            "Look once more before a cover closes: no tool, no loose strand, no temporary earth left inside.",
-        ),
-    );
+    page.caution(Tone::Must, said::look_inside());
     super::work::earths_in(page, look, job);
     if job.covers.is_empty() {
-        page.para("No cover is recorded as taken off.");
+        page.para(said::no_cover());
     }
     // What came off last lies innermost and goes back first.
     for (i, (stamp, what, back)) in job.covers.iter().enumerate().rev() {
         let alike = job.covers[..i].iter().filter(|(_, other, _)| other == what).count();
-        let title = if alike == 0 { what.clone() } else { format!("{what} ({})", alike + 1) };
+        let title = if alike == 0 { what.clone() } else { said_locks::again(what, alike + 1) };
         match back {
-            Some(back) => row(page, &title, StepState::Done, format!("Back {}.", look.by(back))),
+            Some(back) => row(page, &title, StepState::Done, said::cover_back_by(look.by(back))),
             None => {
                 let state = next_or_open(page);
-                row(page, &title, state, format!("Off since {}.", look.when(stamp)));
-                put(page, format!("{title} is back"), format!("back {}", stamp.id));
+                row(page, &title, state, said::off_since(look.when(stamp)));
+                put(page, said::cover_back(&title), format!("back {}", stamp.id));
             }
         }
     }
 }
 
 fn warn(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Must,
-        "Warn everybody who could touch the installation or what it drives. Wait until they are clear.",
-    );
+    page.caution(Tone::Must, said::warn_everybody());
     for told in job.told.iter().filter(|t| t.about == About::Energising) {
-        page.fact(format!("Warned {}", look.by(&told.stamp)), format!("{}: {}", told.who, told.how));
+        page.fact(said::warned(look.by(&told.stamp)), said::warned_how(&told.who, &told.how));
     }
-    page.heading("Somebody was warned");
-    page.entry("who", "Who was warned", "A name, or everybody in a named place.", look.draft("who"));
-    page.entry("how", "How they were warned", "In person, by telephone, over the site radio.", look.draft("how"));
-    put(page, "Keep this warning", "told");
+    page.heading(said::warn_somebody());
+    page.entry("who", &said::warned_who(), &said::warned_who_hint(), look.draft("who"));
+    page.entry("how", &said::how_warned(), &said::how_warned_hint(), look.draft("how"));
+    put(page, said::save_warning(), "told");
 }
 
 fn unlock(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Must,
-        "Each person takes off their own lock, with their own hand. From the first lock off, treat as live.",
-    );
+    page.caution(Tone::Must, said::own_lock());
     let finished = job.finished.is_some();
     if !finished {
-        page.caution(
-            Tone::Forbid,
-            "The work is not finished. The first lock that comes off ends the proof: leave the locks on.",
-        );
+        page.caution(Tone::Forbid, said::not_finished());
     }
     let mut others = false;
     for lock in job.locks_on() {
@@ -151,36 +139,36 @@ fn unlock(look: &Look, job: &Job, page: &mut Page) {
         let mine = look.acting == Some(lock.owner);
         let blocked = may_remove(lock, lock.owner, &job.locks);
         if finished && mine && blocked.is_none() && page.main.is_none() {
-            page.main(
-                format!("Take my lock off {place}{}, as {owner}", twin(job, lock)),
-                format!("off {}", lock.stamp.id),
-            );
+            let label = match twin(job, lock) {
+                true => said::take_off_this(&place, &lock.label, &owner),
+                false => said::take_off(&place, &owner),
+            };
+            page.main(label, format!("off {}", lock.stamp.id));
         }
         others |= !mine;
-        let mut lines = vec![format!("Since {}.", look.when(&lock.since))];
+        let mut lines = vec![said::since(look.when(&lock.since))];
         lines.extend(blocked.map(|why| text::stays(&why, look.world)));
-        let title = format!("{owner} on {place}: {}{}", lock.label, number(job, lock));
+        let title = numbered(job, lock, said_locks::row(owner, place, &lock.label));
         page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
     }
     signs(job, page);
     if finished && page.main.is_none() && others {
-        page.para("The locks that are still on belong to others. Hand the device to the owner of the next one.");
-        page.main("Somebody else has the device", go(Route::People));
+        page.para(said::locks_of_others());
+        page.main(said::next_owner(), go(Route::People));
     }
 }
 
-/// Names the lock where its owner has several at one place, so that the button says which.
-fn twin(job: &Job, lock: &Lock) -> String {
-    let alike = job.locks_on().filter(|l| l.on == lock.on && l.owner == lock.owner).count();
-    if alike > 1 { format!(": {}", lock.label) } else { String::new() }
+/// Whether its owner has several at one place, so that the button has to say which.
+fn twin(job: &Job, lock: &Lock) -> bool {
+    job.locks_on().filter(|l| l.on == lock.on && l.owner == lock.owner).count() > 1
 }
 
 /// Tells locks apart that are alike in owner, place and label.
-fn number(job: &Job, lock: &Lock) -> String {
+fn numbered(job: &Job, lock: &Lock, title: String) -> String {
     let alike = |l: &&Lock| l.on == lock.on && l.owner == lock.owner && l.label == lock.label;
     match job.locks_on().filter(alike).position(|l| l.stamp.id == lock.stamp.id) {
-        None | Some(0) => String::new(),
-        Some(before) => format!(" ({})", before + 1),
+        None | Some(0) => title,
+        Some(before) => said_locks::again(title, before + 1),
     }
 }
 
@@ -188,11 +176,10 @@ fn signs(job: &Job, page: &mut Page) {
     for point in job.points.iter().filter(|p| p.sign.is_some()) {
         let id = point.stamp.id;
         if job.locks_on().any(|l| l.on == On::Point(id)) {
-            page.para(format!("{} {} stays as long as a lock is on it.", text::in_terms("The sign at"), point.label));
+            page.para(said::sign_stays(&point.label));
             continue;
         }
-        let (label, action) =
-            (format!("{} {} is down", text::in_terms("The sign at"), point.label), format!("sign-off {id}"));
+        let (label, action) = (said::sign_off(&point.label), format!("sign-off {id}"));
         if page.main.is_none() && job.locks_on().next().is_none() {
             page.main(label, action);
         } else {
@@ -202,25 +189,22 @@ fn signs(job: &Job, page: &mut Page) {
 }
 
 fn circuits(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Must,
-        "One circuit at a time, in this order. Watch what each one starts before you switch on the next.",
-    );
+    page.caution(Tone::Must, said::one_at_a_time());
     if job.circuits.is_empty() {
-        page.para("No circuit is listed for this job.");
+        page.para(said::no_circuit());
     }
     let mut first = true;
     for circuit in &job.circuits {
-        let title = format!("{}: {}", circuit.label, circuit.serves);
+        let title = said::circuit(&circuit.label, &circuit.serves);
         match (&circuit.off, &circuit.on) {
-            (_, Some(on)) => row(page, &title, StepState::Done, format!("On {}.", look.by(on))),
-            (None, None) => row(page, &title, StepState::Later, "It was not switched off.".into()),
+            (_, Some(on)) => row(page, &title, StepState::Done, said::circuit_on_by(look.by(on))),
+            (None, None) => row(page, &title, StepState::Later, said::circuit_not_off()),
             (Some((off, _)), None) => {
                 // In the listed order: only the first that is still off can be switched on.
                 let state = if first { StepState::Now } else { StepState::Later };
-                row(page, &title, state, format!("Off since {}.", look.when(off)));
+                row(page, &title, state, said::off_since(look.when(off)));
                 if first {
-                    put(page, format!("{} is on", circuit.label), format!("on {}", circuit.stamp.id));
+                    put(page, said::circuit_on(&circuit.label), format!("on {}", circuit.stamp.id));
                 }
                 first = false;
             }
@@ -230,32 +214,28 @@ fn circuits(look: &Look, job: &Job, page: &mut Page) {
 
 fn hand_back(look: &Look, job: &Job, page: &mut Page) {
     if let Some((stamp, to, note, mark)) = &job.handed {
-        page.fact("Handed back", look.by(stamp));
-        page.fact("Taken back by", to);
+        page.fact(said::handed_back(), look.by(stamp));
+        page.fact(said::taken_back_by(), to);
         if !note.is_empty() {
-            page.fact("Note", note);
+            page.fact(said::note(), note);
         }
-        page.fact("Signature", if mark.is_empty() { "none" } else { "drawn, kept with this entry" });
-        page.toned("Record of this job", go(Route::Record(job.id())), Tone::Plain);
-        page.main("Steps of this job", go(Route::Job(job.id())));
+        let drawn = if mark.is_empty() { said::signature_none() } else { said::signature_drawn() };
+        page.fact(said::signature(), drawn);
+        page.toned(said::record(), go(Route::Record(job.id())), Tone::Plain);
+        page.main(said::steps(), go(Route::Job(job.id())));
         return;
     }
     for lock in &job.locks {
         if let (Some(Off::Forced(_)), Some(forced)) = (lock.off, &lock.forced)
             && forced.told.is_none()
         {
-            let owner = look.name(lock.owner);
-            page.caution(
-                Tone::Must,
-                format!("{owner} does not know yet that their lock {} was taken off. Tell them.", lock.label),
-            );
+            page.caution(Tone::Must, said::tell_owner(look.name(lock.owner), &lock.label));
         }
     }
     close::still_open(look, job, page);
-    page.entry("to", "Who takes the installation back", "Name and what they answer for.", look.draft("to"));
-    let hint = "What was done, what is different, what they have to watch. May stay empty.";
-    page.field("note", "Note to them", hint, look.draft("note"), EntryKind::Long, 1000);
-    page.para("Give the device to the person who takes the installation back. They sign below.");
-    page.mark("mark", "Signature of the person who takes it back", look.draft("mark"));
-    page.main("Hand back", "hand-back");
+    page.entry("to", &said::to(), &said::to_hint(), look.draft("to"));
+    page.field("note", &said::note_to_them(), &said::note_hint(), look.draft("note"), EntryKind::Long, 1000);
+    page.para(said::give_phone());
+    page.mark("mark", said::signature_of(), look.draft("mark"));
+    page.main(said::hand_back(), "hand-back");
 }

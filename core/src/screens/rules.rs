@@ -13,63 +13,54 @@ use crate::job::Job;
 use crate::job::known::{BETWEEN_PROOFS, PROOF_HOLDS};
 use crate::journal::fact::Limit;
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::ruled as said;
 use crate::text::{self, AskDevice, AskFirst};
 
 /// Most sites that can be chosen here.
 const MAX_SITES: usize = 40;
-/// What a figure other than 0 counts as where no limit is set.
-const NO_LIMIT: &str = "No limit is set: figures other than 0 count as an indication.";
 
 /// The limit in a few words, for the first screen.
 pub(super) fn in_short(look: &Look) -> String {
-    look.world.limit.as_ref().map_or_else(|| "No limit for dead is set.".to_owned(), text::limit_set)
+    look.world.limit.as_ref().map_or_else(said::limit_none_short, text::limit_set)
 }
 
 /// The company's limit, and what each site sets.
 pub fn view(look: &Look) -> Page {
-    let mut page = Page::new("Rules of your company and sites");
+    let mut page = Page::new(said::title());
     let name = signs(look);
-    page.heading("Limit for dead");
-    page.para(look.world.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), text::limit_set));
-    page.para(
-        "It holds for jobs that are opened from now on. A lamp that lights is an indication, whatever the limit.",
-    );
+    page.heading(said::limit());
+    page.para(look.world.limit.as_ref().map_or_else(said::limit_none, text::limit_set));
+    page.para(said::limit_holds());
     limit_form(&mut page, look);
-    page.main(format!("Save the limit, signed by {name}"), "limit");
-    page.button("Ask who is responsible", "ask-limit");
+    page.main(said::save_limit(&name), "limit");
+    page.button(said::ask(), "ask-limit");
 
     company::view(&mut page, look, &name);
 
-    page.heading("How old a proof may get");
-    page.para(format!(
-        "At most {BETWEEN_PROOFS} min between two proofs of the indicator, and {PROOF_HOLDS} min for a proof (our rule, no source). A site \
-         may set less."
-    ));
+    page.heading(said::age());
+    page.para(said::age_most(BETWEEN_PROOFS, PROOF_HOLDS));
     for (site, rules) in &look.site.rules {
-        let name = look.world.sites.get(site).map_or("A site", String::as_str);
-        page.fact(name, format!("{} min between proofs, {} min for a proof", rules.between_proofs, rules.proof_holds));
+        let name = look.world.sites.get(site).cloned().unwrap_or_else(said::a_site);
+        page.fact(name, said::site_set(rules.between_proofs, rules.proof_holds));
     }
     let sites = look.world.sites.iter().take(MAX_SITES).map(|(id, name)| (id.to_string(), name.clone()));
-    page.choice("site", "Site", sites.collect(), look.draft("site"));
-    let hint = format!("1 to {BETWEEN_PROOFS}");
-    page.field("between", "Minutes between two proofs", &hint, look.draft("between"), EntryKind::Number, 3);
-    let hint = format!("1 to {PROOF_HOLDS}");
-    page.field("holds", "Minutes that a proof holds", &hint, look.draft("holds"), EntryKind::Number, 4);
-    page.button(format!("Save for this site, signed by {name}"), "site");
+    page.choice("site", &said::site(), sites.collect(), look.draft("site"));
+    let hint = said::minutes_hint(BETWEEN_PROOFS);
+    page.field("between", &said::between(), &hint, look.draft("between"), EntryKind::Number, 3);
+    let hint = said::minutes_hint(PROOF_HOLDS);
+    page.field("holds", &said::holds(), &hint, look.draft("holds"), EntryKind::Number, 4);
+    page.button(said::save_site(name), "site");
     page
 }
 
 fn signs(look: &Look) -> String {
-    look.acting.map_or_else(|| "nobody yet".to_owned(), |person| look.name(person))
+    look.acting.map_or_else(said::nobody, |person| look.name(person))
 }
 
 fn limit_form(page: &mut Page, look: &Look) {
-    let hint = "Below 50, such as 10";
-    page.field("limit-ac", "Limit in volts AC", hint, look.draft("limit-ac"), EntryKind::Number, 8);
-    let hint = "Below 120, such as 10";
-    page.field("limit-dc", "Limit in volts DC", hint, look.draft("limit-dc"), EntryKind::Number, 8);
-    let hint = "As your company calls it, with its date";
-    page.entry("limit-rule", "Rule that sets it", hint, look.draft("limit-rule"));
+    page.field("limit-ac", &said::limit_ac(), &said::limit_ac_hint(), look.draft("limit-ac"), EntryKind::Number, 8);
+    page.field("limit-dc", &said::limit_dc(), &said::limit_dc_hint(), look.draft("limit-dc"), EntryKind::Number, 8);
+    page.entry("limit-rule", &said::limit_rule(), &said::limit_rule_hint(), look.draft("limit-rule"));
 }
 
 fn limit_given(act: &Act) -> Result<Limit, NotDone> {
@@ -103,11 +94,11 @@ pub fn act(act: &mut Act, verb: &str) -> Result<(), NotDone> {
 pub(super) fn at_set_up(page: &mut Page, look: &Look) {
     match &look.world.limit {
         Some(limit) => {
-            page.fact("Limit for dead", text::limit_set(limit));
+            page.fact(said::limit(), text::limit_set(limit));
         }
         None => {
-            page.para(NO_LIMIT);
-            page.button("Ask who is responsible", "ask-limit");
+            page.para(said::limit_none());
+            page.button(said::ask(), "ask-limit");
         }
     }
 }
@@ -115,31 +106,27 @@ pub(super) fn at_set_up(page: &mut Page, look: &Look) {
 /// A text to the person who is responsible, ready to be sent.
 pub(super) fn ask(act: &mut Act) -> Result<(), NotDone> {
     let from = act.acting().map(|person| act.world().name(person)).unwrap_or_default();
-    let text = format!(
-        "We prove dead with a two-pole voltage indicator. Which figure counts as no voltage at our sites? Please name a limit in volts \
-         AC (below 50) and one in volts DC (below 120), and the rule that sets them. Until then every figure other than 0 counts as an \
-         indication. {from}"
-    );
-    act.errands.push(Errand::Share { title: "Limit for dead".into(), text: text.trim().to_owned() });
-    act.say = Some("The text is ready to send. Nothing is set until somebody sets it under Rules.".into());
+    let text = text::sentences(said::ask_text(), from);
+    act.errands.push(Errand::Share { title: said::limit(), text: text.trim().to_owned() });
+    act.say = Some(said::asked());
     Ok(())
 }
 
 /// In a job: the limit, and the form of the person in charge to change it.
 pub(super) fn change(page: &mut Page, look: &Look, job: &Job) {
-    page.heading("The limit for dead changes");
-    page.para(job.limit.as_ref().map_or_else(|| NO_LIMIT.to_owned(), text::limit_set));
+    page.heading(said::change());
+    page.para(job.limit.as_ref().map_or_else(said::limit_none, text::limit_set));
     let Some(charge) = job.in_charge() else { return };
     if look.acting != Some(charge) {
-        page.para(format!("Only {} changes it, who is in charge of this isolation.", look.name(charge)));
+        page.para(said::change_charge(look.name(charge)));
         return;
     }
     let name = look.name(charge);
-    page.caution(Tone::Warn, "Changing it ends the proof.");
+    page.caution(Tone::Warn, said::change_ends());
     limit_form(page, look);
-    page.button(format!("Change the limit, signed by {name}"), "limit");
+    page.button(said::change_limit(&name), "limit");
     if job.limit.is_some() {
-        page.button(format!("No limit: only 0 counts, signed by {name}"), "no-limit");
+        page.button(said::no_limit(name), "no-limit");
     }
 }
 

@@ -4,7 +4,7 @@ use super::Route;
 use super::build::Page;
 use super::context::{Act, Look, TagKnown};
 use super::home::{UNKNOWN, go, id};
-use super::locks::{held, key_place};
+use super::locks::key_place;
 use super::parts::{PhotoSeen, PhotoSlot, Tone};
 use crate::app::NotDone;
 use crate::job::Job;
@@ -14,6 +14,8 @@ use crate::names::alike;
 use crate::point::{Lock, Point};
 use crate::site::KnownPoint;
 use crate::tag::TagId;
+use crate::text::screens::locks::no_clearance;
+use crate::text::screens::tags as said;
 use crate::text::times;
 use crate::text::{self, AskDevice, AskFirst, AskIsolate, Gone};
 
@@ -22,16 +24,16 @@ const MAX_JOBS: usize = 20;
 
 /// Scan, or type.
 pub fn scan(look: &Look) -> Page {
-    let mut page = Page::new("Scan a tag");
-    page.para("The tag says whose lock is on, who holds the key, and since when.");
+    let mut page = Page::new(said::scan_title());
+    page.para(said::scan_what());
     typed(&mut page, look);
-    page.button("Look it up", "look");
-    page.main("Scan with the camera", "scan");
+    page.button(said::look_up(), "look");
+    page.main(said::scan(), "scan");
     page
 }
 
 fn typed(page: &mut Page, look: &Look) {
-    page.entry("tag", "Or the tag as printed", "16 characters, in groups of four", look.draft("tag"));
+    page.entry("tag", &said::typed(), &said::typed_hint(), look.draft("tag"));
 }
 
 fn given(act: &Act) -> Result<TagId, NotDone> {
@@ -53,20 +55,17 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
 
 /// What this device knows of `tag`.
 pub fn view(look: &Look, tag: TagId) -> Page {
-    let mut page = Page::new(format!("Tag {}", tag.spaced()));
+    let mut page = Page::new(said::title(tag.spaced()));
     let TagKnown { places, points, jobs } = look.tag;
     let Some(latest) = places.iter().find(|p| p.gone.is_none()).or(places.first()) else {
-        page.caution(
-            Tone::Warn,
-            format!("This device knows nothing of this tag. {}", text::in_terms(held::NO_CLEARANCE)),
-        );
+        page.caution(Tone::Warn, said::unknown(no_clearance()));
         as_known(&mut page, look);
-        page.main("Scan another tag", "scan");
+        page.main(said::scan_another(), "scan");
         return page;
     };
-    page.fact("Hangs at", format!("{}, {}", latest.label, latest.place));
+    page.fact(said::hangs_at(), said::place(&latest.label, &latest.place));
     if let Some(why) = &latest.gone {
-        page.caution(Tone::Warn, format!("This tag was given up: {why}. Do not go by it: look at the point itself."));
+        page.caution(Tone::Warn, said::given_up(why));
     }
     let mut on = 0;
     for job in jobs {
@@ -79,59 +78,52 @@ pub fn view(look: &Look, tag: TagId) -> Page {
         }
     }
     if on == 0 {
-        page.caution(
-            Tone::Warn,
-            format!("This device knows of no lock on this point, for any job. {}", text::in_terms(held::NO_CLEARANCE)),
-        );
+        page.caution(Tone::Warn, said::no_lock(no_clearance()));
     }
     pictures(&mut page, look, jobs, points);
-    page.heading("Jobs");
+    page.heading(said::jobs());
     for place in places {
-        let here = if place.label == latest.label { String::new() } else { format!(" at {}", place.label) };
-        let lines = vec![format!("Tag hung{here} {}", times::when(place.since_ms, place.zone, look.now))];
-        page.row(format!("{} ({})", place.job_title, place.job.short()), lines, go(Route::Job(place.job)));
+        let since = times::when(place.since_ms, place.zone, look.now);
+        let hung = if place.label == latest.label { said::hung(since) } else { said::hung_at(&place.label, since) };
+        let lines = vec![hung];
+        page.row(said::job(&place.job_title, place.job.short()), lines, go(Route::Job(place.job)));
     }
     let elsewhere = |p: &&KnownPoint| places.iter().all(|place| place.job != p.job);
     for point in points.iter().filter(elsewhere).take(MAX_JOBS) {
-        let lines = vec![format!("The same point, as far as is known: {}, {}", point.label, point.at)];
+        let lines = vec![said::same_point(&point.label, &point.at)];
         page.row(
-            format!("{} ({})", text::job_title(point.title.as_deref()), point.job.short()),
+            said::job(text::job_title(point.title.as_deref()), point.job.short()),
             lines,
             go(Route::Job(point.job)),
         );
     }
     as_known(&mut page, look);
-    page.main("Scan another tag", "scan");
+    page.main(said::scan_another(), "scan");
     page
 }
 
 /// How old the knowledge on a screen of locks is.
 pub(super) fn as_known(page: &mut Page, look: &Look) {
     let now = times::when(look.now, look.zone, look.now);
-    let office = match look.office {
-        Some(at) => format!("Office last reached {}", times::when(at, look.zone, look.now)),
-        None => "It has not been in touch with an office".into(),
-    };
-    page.para(format!("As known to this device at {now}. {office}; other devices may know of more locks."));
+    page.para(match look.office {
+        Some(at) => said::as_known(now, times::when(at, look.zone, look.now)),
+        None => said::as_known_alone(now),
+    });
 }
 
 fn lock_on(page: &mut Page, look: &Look, job: &Job, point: &Point, lock: &Lock) {
     let owner = look.name(lock.owner);
-    page.heading(format!("Lock of {owner} on {}", point.label));
-    page.fact("Key holder", key_place(look, job, lock));
-    page.fact("Since", look.when(&lock.since));
-    page.fact("Job", format!("{}, {}", job.title, job.place));
-    page.row(
-        format!("Lock {}", lock.label),
-        vec!["All about this lock".into()],
-        go(Route::Lock(job.id(), lock.stamp.id)),
-    );
+    page.heading(said::lock_on(&owner, &point.label));
+    page.fact(said::key_holder(), key_place(look, job, lock));
+    page.fact(said::since(), look.when(&lock.since));
+    page.fact(said::of_job(), said::of_job_is(&job.title, &job.place));
+    page.row(said::lock(&lock.label), vec![said::about_lock()], go(Route::Lock(job.id(), lock.stamp.id)));
     let telephone = look.world.telephone(lock.owner);
     if telephone.is_empty() {
-        page.fact("Telephone", "not given");
+        page.fact(said::telephone(), said::telephone_none());
     } else {
-        page.fact("Telephone", telephone);
-        page.button(format!("Ring {owner}"), format!("ring {}", lock.owner));
+        page.fact(said::telephone(), telephone);
+        page.button(said::ring(owner), format!("ring {}", lock.owner));
     }
 }
 
@@ -139,13 +131,13 @@ fn pictures(page: &mut Page, look: &Look, jobs: &[Job], points: &[KnownPoint]) {
     let mut taken = Vec::new();
     for job in jobs {
         for photo in job.photos.iter().filter(|p| points.iter().any(|there| there.point == p.of)) {
-            let label = format!("{}, photo of {}", job.title, look.by(&photo.stamp));
+            let label = said::photo(&job.title, look.by(&photo.stamp));
             taken.push(PhotoSeen { sha256: photo.sha256.clone(), label });
         }
     }
     if !taken.is_empty() {
         let hint = String::new();
-        page.photo(PhotoSlot { label: "Pictures".into(), hint, action: String::new(), taken });
+        page.photo(PhotoSlot { label: said::pictures(), hint, action: String::new(), taken });
     }
 }
 
@@ -153,62 +145,55 @@ fn pictures(page: &mut Page, look: &Look, jobs: &[Job], points: &[KnownPoint]) {
 pub fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let tags: Vec<_> = point.tags_now().collect();
     let lines = match tags[..] {
-        [] => vec!["No tag yet".into()],
+        [] => vec![said::none_yet()],
         _ => tags
             .iter()
             .map(|t| match &t.read {
-                Some(read) => format!("{}, read {}", t.tag.spaced(), look.by(read)),
-                None => format!("{}, not read in this job", t.tag.spaced()),
+                Some(read) => said::read_by(t.tag.spaced(), look.by(read)),
+                None => said::not_read(t.tag.spaced()),
             })
             .collect(),
     };
-    page.row(format!("Tag of {}", point.label), lines, go(Route::PointTags(job.id(), point.stamp.id)));
+    page.row(said::of_point(&point.label), lines, go(Route::PointTags(job.id(), point.stamp.id)));
 }
 
 /// The tags of a point.
 pub fn of_point(look: &Look, job: &Job, point: EntryId) -> Page {
-    let Some(point) = job.point(point) else { return Page::new("This point is not in this job") };
+    let Some(point) = job.point(point) else { return Page::new(said::no_point()) };
     let at = &point.label;
-    let mut page = Page::new(format!("Tag of {at}"));
+    let mut page = Page::new(said::of_point(at));
     let pending = |field: &str| look.draft(field).parse::<TagId>().ok();
     if let Some(tag) = pending("elsewhere") {
-        page.caution(
-            Tone::Forbid,
-            format!(
-                "Tag {} is known as that of {}, not of {at}. Look which switch you stand at.",
-                tag.spaced(),
-                look.draft("known-as")
-            ),
-        );
-        page.entry("why", "If it really hangs here now: why", "Such as: the switch was replaced", look.draft("why"));
-        page.button(format!("The tag hangs at {at} now"), format!("move {tag}"));
+        page.caution(Tone::Forbid, said::known_elsewhere(tag.spaced(), look.draft("known-as"), at));
+        page.entry("why", &said::moved_why(), &said::moved_why_hint(), look.draft("why"));
+        page.button(said::hangs_here_now(at), format!("move {tag}"));
     } else if let Some(tag) = pending("blank") {
-        page.para(format!("Tag {} is blank: this device knows of no place where it hangs.", tag.spaced()));
-        page.main(format!("It hangs at {at}"), format!("bind {tag}"));
+        page.para(said::blank(tag.spaced()));
+        page.main(said::hangs_here(at), format!("bind {tag}"));
     }
     let tags: Vec<_> = point.tags_now().collect();
     if tags.is_empty() && page.main.is_none() {
-        page.para("Stick a blank tag beside the switch, where it stays when a cover comes off, and scan it.");
+        page.para(said::stick());
     }
     for hung in &tags {
-        page.fact(format!("Tag {}", hung.tag.spaced()), format!("hangs here since {}", look.by(&hung.stamp)));
+        page.fact(said::title(hung.tag.spaced()), said::hangs_since(look.by(&hung.stamp)));
         if let Some(read) = &hung.read {
-            page.fact("Read", look.by(read));
+            page.fact(said::read(), look.by(read));
         }
     }
     typed(&mut page, look);
-    page.button("Use this tag", "typed");
+    page.button(said::use_this(), "typed");
     if !tags.is_empty() {
-        page.entry("lost", "If a tag is gone: what became of it", "Lost, damaged, taken down", look.draft("lost"));
+        page.entry("lost", &said::lost(), &said::lost_hint(), look.draft("lost"));
         for hung in &tags {
-            page.toned(format!("Tag {} is gone", hung.tag.spaced()), format!("gone {}", hung.tag), Tone::Quiet);
+            page.toned(said::gone(hung.tag.spaced()), format!("gone {}", hung.tag), Tone::Quiet);
         }
     }
     let scan = format!("scan {}", point.stamp.id);
     if page.main.is_none() {
-        page.main("Scan the tag here", scan);
+        page.main(said::scan_here(), scan);
     } else {
-        page.button("Scan another tag", scan);
+        page.button(said::scan_another(), scan);
     }
     page
 }
@@ -230,7 +215,7 @@ pub fn act_point(act: &mut Act, job: EntryId, point: EntryId, verb: &str, arg: &
         "gone" => {
             let why = act.need("lost", AskIsolate::TagGone)?;
             act.keep(Some(job), Fact::TagGone { tag: tag()?, point, why })?;
-            act.say = Some("The tag is given up. Stick a new one and scan it.".into());
+            act.say = Some(said::was_given_up());
             Ok(())
         }
         _ => Err(UNKNOWN.into()),
@@ -246,7 +231,7 @@ fn bind(act: &mut Act, job: EntryId, point: EntryId, tag: TagId, why: Option<Str
 fn here(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), NotDone> {
     act.keep(Some(job), Fact::TagRead { tag, point })?;
     let label = act.job(job)?.point(point).map(|p| p.label.clone()).unwrap_or_default();
-    act.say = Some(format!("This is {label}, by its tag."));
+    act.say = Some(said::this_is(label));
     act.go = Some(Route::Step(job, Step::Isolate(point)));
     Ok(())
 }
@@ -265,7 +250,7 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
     match places.iter().find(|p| p.gone.is_none()).or(places.first()) {
         None => {
             act.note("blank", tag.as_str());
-            act.say = Some("A blank tag. Say where it hangs.".into());
+            act.say = Some(said::is_blank());
             Ok(())
         }
         Some(known) => {
@@ -277,13 +262,13 @@ fn found(act: &mut Act, job: EntryId, point: EntryId, tag: TagId) -> Result<(), 
             }
             let there = match (same_name, same_site) {
                 (false, _) => known.label.clone(),
-                (true, true) => format!("{}, {}", known.label, known.place),
-                (true, false) => format!("{} at another site", known.label),
+                (true, true) => said::place(&known.label, &known.place),
+                (true, false) => said::at_other_site(&known.label),
             };
             act.note("elsewhere", tag.as_str());
-            act.note("known-as", &format!("{}, {}", known.label, known.place));
+            act.note("known-as", &said::place(&known.label, &known.place));
             act.alarm = true;
-            act.say = Some(format!("This tag belongs to {there}, not to {label}."));
+            act.say = Some(said::belongs(there, label));
             Ok(())
         }
     }

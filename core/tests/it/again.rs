@@ -118,7 +118,7 @@ fn a_lock_that_is_on_is_not_offered() {
     let until = AGAIN.split("choose What is written on the lock").next().unwrap();
     device.play(&field, until);
     assert!(as_text(&field.screen()).contains("ML 7"));
-    device.play(&field, "fill What is written on the lock = ML 7\nchoose How it is locked = Padlock through the device or box\ntap Put this lock on as Mara Lind's");
+    device.play(&field, "fill What is written on the lock = ML 7\nchoose How it is locked = Padlock through the device or box\ntap Save lock, fitted by Mara Lind");
     assert!(
         !as_text(&field.screen()).contains("What is written on the lock: as before"),
         "{}",

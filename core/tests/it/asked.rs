@@ -143,8 +143,8 @@ fn another_than_the_tester_lets_the_work_start() {
     };
     let lock = |at: &str, label: &str| {
         format!(
-            "tap Next: Isolate {at}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on \
-             as Tomas Brandt's\n"
+            "tap Next: Isolate {at}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by \
+             Tomas Brandt\n"
         )
     };
     let joins = include_str!("../../journeys/tomas-joins.journey");

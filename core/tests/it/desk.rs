@@ -195,7 +195,7 @@ pub fn american(script: &str) -> String {
         ("main earthing terminal", "main grounding terminal"),
         ("The reference is earth", "The reference is ground"),
         ("[Proved dead]", "[Absence of voltage verified]"),
-        ("tap The sign at", "tap The danger tag at"),
+        ("tap Caution sign taken off", "tap Danger tag taken off"),
         ("tools and earths are clear", "tools and grounds are clear"),
     ];
     words.iter().fold(script.to_owned(), |script, (from, to)| script.replace(from, to))

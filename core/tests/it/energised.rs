@@ -158,6 +158,6 @@ fn the_presence_step_says_what_is_off() {
     device.play(
         &field,
         "read L1 – N = 231\nread L2 – N = 204\nread L3 – N = 230\nread L1 – L2 = 377\nread L2 – L3 = 376\nread L3 – L1 = 399\n\
-         tap Keep the readings\nsee L2 – N: 204.0 V, outside 207.0 to 253.0 V (IEC 60038: 10 % either way)\nsee unbalanced by",
+         tap Save the readings\nsee L2 – N: 204.0 V, outside 207.0 to 253.0 V (IEC 60038: 10 % either way)\nsee unbalanced by",
     );
 }

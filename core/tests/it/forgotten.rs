@@ -128,8 +128,8 @@ fn write(database: &Path, copy: &[u8]) {
 /// Tomas fits a lock on the phone that he has in hand.
 pub fn fit(label: &str) -> String {
     format!(
-        "tap Isolate Q4 feeder switch\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this \
-         lock on as Tomas Brandt's\n"
+        "tap Isolate Q4 feeder switch\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by \
+         Tomas Brandt\n"
     )
 }
 
@@ -252,7 +252,7 @@ fn a_copied_phone() {
         assert!(phone.at("/").contains(FORGOT));
         assert!(phone.shows_lock(theirs));
         let shown = phone.at(&format!("/job/{}/locks", phone.job()));
-        assert!(shown.contains(theirs) && shown.contains("by an entry put aside"), "{shown}");
+        assert!(shown.contains(theirs) && shown.contains("from an entry put aside"), "{shown}");
         phone.goes_on();
     }
     assert_ne!(one.key(), twin.key());
@@ -331,7 +331,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
     one.play(&restore[..closing]);
     // The screen leads to the entry, and whoever closes all the same is refused.
     one.play(
-        "see Stays open: lock TB 1 of Tomas Brandt is on it, by an entry put aside\nunseen Q4 feeder switch is closed",
+        "see Stays open: lock TB 1 of Tomas Brandt is on it, from an entry put aside\nunseen Q4 feeder switch is closed",
     );
     let named = |e: &&Entry| matches!(&e.body.fact, Fact::PointAdded { label, .. } if label == "Q4 feeder switch");
     let point = one.entries().iter().find(named).unwrap().id;

@@ -94,8 +94,8 @@ const JOB: [&str; 4] = [PEOPLE, PLAN, ISOLATE, JOINED];
 
 fn fit(point: &str, label: &str) -> String {
     format!(
-        "tap Isolate {point}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on \
-         as Tomas Brandt's\n"
+        "tap Isolate {point}\nfill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by \
+         Tomas Brandt\n"
     )
 }
 
@@ -515,7 +515,7 @@ fn two_phones_pass_locks_by_codes_alone() {
     let stranger = Phone::at(9, 40_000);
     // What this one has goes over first; then the other shows what it lacks.
     one.goes("/near");
-    one.play("tap Show what this phone has\nsee What this phone has. The other phone scans it.");
+    one.play("tap Show my code\nsee Your code. The other phone scans it.");
     assert_eq!(scans(&other, &one), 1);
     assert!(other.text().contains("The other phone lacks 4 entries"), "the lock, and who is named: {}", other.text());
     scans(&one, &other);
@@ -524,12 +524,12 @@ fn two_phones_pass_locks_by_codes_alone() {
     assert!(one.text().contains("Tomas Brandt, lock TB 1, on Q4 feeder switch"), "{}", one.text());
     // Again there is nothing to say.
     one.goes("/near");
-    one.play("tap Stop showing\ntap Show what this phone has");
+    one.play("tap Stop showing\ntap Show my code");
     scans(&other, &one);
     assert!(other.text().contains("The other phone has all that this one has."), "{}", other.text());
     // A phone that knows nothing of the job gets all of it, in many parts.
     stranger.goes("/near");
-    stranger.play("tap Show what this phone has");
+    stranger.play("tap Show my code");
     scans(&one, &stranger);
     let frames = scans(&stranger, &one);
     assert!(frames > 5, "{frames}");

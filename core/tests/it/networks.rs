@@ -25,7 +25,7 @@ fn second_job() -> String {
     let check = include_str!("../../journeys/check-instruments.journey");
     format!(
         "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\
-         tap Keep the work zone\ntap Plan Q4, Q9\ntap Next: Indicator and proving unit\n{check}{CIRCUITS}"
+         tap Save the work zone\ntap Plan Q4, Q9\ntap Next: Indicator and proving unit\n{check}{CIRCUITS}"
     )
 }
 
@@ -35,9 +35,9 @@ fn second_job() -> String {
 fn a_changeover_way_is_the_generators_also_where_the_grid_can_come_round() {
     let beside = "tap Add a source, board or load\nfill Name, as it is labelled = DB5\nchoose What it is = Board\nchoose From = MB1\nfill Name of \
                   the switch or cable = Q5\nchoose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\n\
-                  tap Keep this part\ntap Add a switch or cable\nchoose From = G1\nchoose To = DB5\nfill Name of the switch or cable = Q14\n\
+                  tap Save this part\ntap Add a switch or cable\nchoose From = G1\nchoose To = DB5\nfill Name of the switch or cable = Q14\n\
                   choose Kind of link = Way of a changeover switch\nchoose Can it be locked open? = It takes a lock\nchoose In normal service it \
-                  is = Open\ntap Keep this part\ntap All jobs\n";
+                  is = Open\ntap Save this part\ntap All jobs\n";
     let network = NETWORK.replacen("tap All jobs\n", beside, 1);
     assert_ne!(network, NETWORK);
     // The journey itself looks for "Cuts off Standby generator set".
@@ -64,8 +64,8 @@ fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
     device.play(
         &field,
         "tap Supply of Brook Lane dye works\ntap Add a source, board or load\nfill Name, as it is labelled = PV1\nchoose What it is = \
-         Source: PV\ntap Keep this part\ntap Add a switch or cable\nchoose From = PV1\nchoose To = DB4\nfill Name of the switch or cable = \
-         Q20\nchoose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\ntap Keep this part\n\
+         Source: PV\ntap Save this part\ntap Add a switch or cable\nchoose From = PV1\nchoose To = DB4\nfill Name of the switch or cable = \
+         Q20\nchoose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\ntap Save this part\n\
          see This touches other work. Replace the outgoing breaker of washer 4, Plant room 2, ground floor: DB4 is no longer cut.\n\
          tap All jobs\nunseen Proved dead\ntap Replace the outgoing breaker of washer 4\n\
          see [Treat as live] The proof is void. The supply network shows a way that no lock cuts. PV1\n",
@@ -96,7 +96,7 @@ fn a_generator_that_is_found_ends_what_was_proved_and_says_whom_it_touches() {
     device.play(
         &field,
         "tap Supply of Brook Lane dye works\ntap Q20\ntap I see it open\ntap Add a switch or cable\nchoose From = PV1\nchoose To = \
-         DB4\nfill Name of the switch or cable = w9\nchoose Kind of link = Cable\ntap Keep this part\ntap All jobs\n\
+         DB4\nfill Name of the switch or cable = w9\nchoose Kind of link = Cable\ntap Save this part\ntap All jobs\n\
          tap Replace the outgoing breaker of washer 4\nsee [Treat as live] The proof is void. The supply network shows a way",
     );
     drop(field);
@@ -171,9 +171,9 @@ fn what_does_not_fit_is_refused() {
     device.play(
         &field,
         &format!(
-            "{add}fill Name, as it is labelled = DB4\nchoose What it is = Board\ntap Keep this part\nsee DB4 is in the network already\n\
+            "{add}fill Name, as it is labelled = DB4\nchoose What it is = Board\ntap Save this part\nsee DB4 is in the network already\n\
              tap Back\ntap Add a switch or cable\nchoose From = MB1\nchoose To = MB1\nfill Name of the switch or cable = w7\nchoose Kind of \
-             link = Cable\ntap Keep this part\nsee !\ntap Back\ntap Q4\nfill How you know = It was not traced\ntap Cross it out\n\
+             link = Cable\ntap Save this part\nsee !\ntap Back\ntap Q4\nfill How you know = It was not traced\ntap Cross it out\n\
              see A lock of Mara Lind is on Q4"
         ),
     );

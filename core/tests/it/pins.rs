@@ -174,14 +174,14 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
         &field,
         &format!(
             "{}unseen Code from the office\nchoose Witness beside you = Mara Lind\nfill PIN of the witness = 7770\nfill New PIN = 9090\nfill New PIN again = \
-             9090\ntap Set it anew with this witness\nsee not the PIN of Mara Lind",
+             9090\ntap Set the new PIN with this witness\nsee not the PIN of Mara Lind",
             hand_on("Mara Lind", "Tomas Brandt")
         ),
     );
     device.pass(SECOND);
     device.play(
         &field,
-        "choose Witness beside you = Mara Lind\nfill PIN of the witness = 7777\nfill New PIN = 9090\nfill New PIN again = 9090\ntap Set it anew with this \
+        "choose Witness beside you = Mara Lind\nfill PIN of the witness = 7777\nfill New PIN = 9090\nfill New PIN again = 9090\ntap Set the new PIN with this \
          witness\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: Mara Lind",
     );
     device.play(&field, &add("Otto Reis"));

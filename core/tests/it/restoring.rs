@@ -49,7 +49,7 @@ fn close(field: &Field, name: &str, beside: Option<&str>) -> Result<EntryId, Str
 
 fn reads(pairs: &[(&str, &str)]) -> String {
     let lines = pairs.iter().map(|(pair, volts)| format!("read {pair} = {volts}\n")).collect::<String>();
-    format!("{lines}tap Keep the readings\n")
+    format!("{lines}tap Save the readings\n")
 }
 
 /// The six readings of a good supply.
@@ -135,7 +135,7 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
     let isolate = "see Isolate QP\ntap It cannot\nfill How that is known = Waits for the mains, by its manual\ntap Save: It cannot\n\
                    fill What shows that it is open = Inverter dark\nchoose How you found it = On: I switched it off\n\
                    tap QP is open, off load\nfill What is written on the lock = ML 6\nchoose How it is locked = Padlock on a hasp\n\
-                   tap Put this lock on as Mara Lind's\ntap The caution sign hangs at QP\nphoto Photo of QP\n";
+                   tap Save lock, fitted by Mara Lind\ntap The caution sign hangs at QP\nphoto Photo of QP\n";
     let at = ISOLATE.find("see Isolate Q4").unwrap();
     let isolate = format!("{}{isolate}{}", &ISOLATE[..at], &ISOLATE[at..]);
     let at = PROVE.find("read N – L1").unwrap();
@@ -146,8 +146,8 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
         "tap Take my lock off QP\ntap Take my lock off Q4 feeder switch\n",
     );
     let off = off.replace(
-        "tap The sign at Q4 feeder switch is down\n",
-        "tap The sign at QP is down\ntap The sign at Q4 feeder switch is down\n",
+        "tap Caution sign taken off Q4 feeder switch\n",
+        "tap Caution sign taken off QP\ntap Caution sign taken off Q4 feeder switch\n",
     );
     begun(&[PEOPLE, &plan, &isolate, &prove, WORK, &off])
 }
@@ -155,7 +155,7 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
 #[test]
 fn what_follows_the_mains_goes_back_on_after_them() {
     let (_folder, device, field) = with_pv();
-    device.play(&field, "see It only follows the supply: after Q4 feeder switch.\nunseen QP is closed");
+    device.play(&field, "see Close it after Q4 feeder switch: it only follows the supply.\nunseen QP is closed");
     let refused = close(&field, "QP", None).unwrap_err();
     assert!(refused.contains("QP goes back on after the supply: first Q4 feeder switch"), "{refused}");
     device.play(&field, "tap Q4 feeder switch is closed\ntap QP is closed\nsee # Presence and rotation");
@@ -230,7 +230,7 @@ fn rotation_that_changed_is_answered_for() {
         &field,
         &format!(
             "see Before isolating: clockwise: that is right.\nchoose Which way it turns = Anticlockwise: L1, L3, L2\nfill How you know = Outlet\n\
-             tap Keep the rotation\nsee The rotation is anticlockwise, and was clockwise before: motors run backwards.\n\
+             tap Save the rotation\nsee The rotation is anticlockwise, and was clockwise before: motors run backwards.\n\
              unseen Pass this over, with a reason\n{}see # Circuits on, in order",
             answer(
                 "The rotation is anticlockwise, and was clockwise before: motors run backwards. Isolate again, then change two lines over.",
@@ -257,10 +257,10 @@ fn rotation_that_was_not_read_before_asks_for_a_guard() {
     assert!(keep(&field, late).unwrap_err().contains("cannot be read now"));
     device.play(
         &field,
-        "see Must: The rotation was not read before (No outlet on this board). First uncouple what turns, or watch a short bump.\n\
-         choose Which way it turns = Anticlockwise: L1, L3, L2\nfill How you know = Bump of washer 1\ntap Keep the rotation\n\
+        "see Must: Rotation was not read before (No outlet on this board). First uncouple what turns, or watch a short bump.\n\
+         choose Which way it turns = Anticlockwise: L1, L3, L2\nfill How you know = Bump of washer 1\ntap Save the rotation\n\
          see Choose which you did\nchoose How motors are kept from harm = A short bump, watched\n\
-         tap Keep the rotation\nsee # Circuits on, in order",
+         tap Save the rotation\nsee # Circuits on, in order",
     );
 }
 
@@ -311,16 +311,16 @@ fn what_is_read_after_a_step_was_passed_over_is_answered_for() {
 fn a_reading_out_of_tolerance_is_accepted_until_it_is_read_again() {
     let (_folder, device, field) = supplied_job();
     let low = |volts: &str| good().replace("L2 – N = 230", &format!("L2 – N = {volts}"));
-    let turn = "choose Which way it turns = Clockwise: L1, L2, L3\nfill How you know = Outlet\ntap Keep the rotation\n";
+    let turn = "choose Which way it turns = Clockwise: L1, L2, L3\nfill How you know = Outlet\ntap Save the rotation\n";
     device.play(&field, &format!("{}{turn}", low("204")));
     let says = "L2 – N: 204.0 V, outside 207.0 to 253.0 V (IEC 60038: 10 % either way). Find out why.";
     device.play(&field, &format!("see {says}\nunseen Pass this over, with a reason\nsee # Presence and rotation"));
     device.play(&field, &answer(says, ANSWER, "Joel Aras", "By telephone; the network operator is told"));
     device.play(&field, "see # Circuits on, in order\ntap The job\ntap Presence and rotation");
-    let again = reads(&[("L2 – N", "203")]).replace("tap Keep the readings", "tap Read again and keep");
+    let again = reads(&[("L2 – N", "203")]).replace("tap Save the readings", "tap Read again and save");
     device.play(&field, &again);
     device.play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still to do: L2 – N: 203.0 V");
-    let again = reads(&[("L2 – N", "229")]).replace("tap Keep the readings", "tap Read again and keep");
+    let again = reads(&[("L2 – N", "229")]).replace("tap Save the readings", "tap Read again and save");
     device.play(&field, &again);
     device.play(&field, "see # Circuits on, in order");
 }
@@ -350,8 +350,8 @@ fn an_isolation_is_given_up_half_way() {
         &field,
         "tap The job\ntap Something changed\ntap Give up this isolation\nfill Why it is given up = Called away\n\
          fill How you saw that everybody is clear = Alone here\ntap Give up this isolation\nsee [Treat as live] The isolation was given up\n\
-         tap Next: Warn before energising\nfill Who was warned = Shift leader\nfill How they were warned = In person\ntap Keep this warning\n\
-         tap Next: Locks and signs off\ntap Take my lock off Q4 feeder switch\ntap The sign at Q4 feeder switch is down\n\
+         tap Next: Warn before energising\nfill Who was warned = Shift leader\nfill How they were warned = In person\ntap Save this warning\n\
+         tap Next: Locks and signs off\ntap Take my lock off Q4 feeder switch\ntap Caution sign taken off Q4 feeder switch\n\
          see It was never opened.\nsee Forbid: Do not close Q4 feeder switch: the normal supply and Standby generator set\n\
          fill Why both go on together = Q9 is at 0, seen\ntap Q4 feeder switch is closed, for this reason\nsee # Presence and rotation",
     );

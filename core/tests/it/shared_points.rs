@@ -87,7 +87,7 @@ fn a_point_that_another_job_knows_is_offered_and_its_locks_are_shown() {
             "see This is the point known from {FIRST}: Q9 changeover switch\nchoose What it is = Switch-disconnector\n\
              choose Can it be locked open? = It takes a lock\nchoose Conductors that it opens = L1\nchoose Conductors that it opens = L2\n\
              choose Conductors that it opens = L3\nchoose Conductors that it opens = N\nchoose What it cuts off = Generator: Standby generator set, at Changeover switch Q9 in DB1\ntap Add this point\nsee Kept. This is the point known from {FIRST}\n\
-             tap The job\ntap Locks and keys\nsee On the same points for other jobs\nsee Mara Lind, lock ML 7, on Q4 feeder switch\n\
+             tap The job\ntap Locks and keys\nsee Locks of other jobs on the same points\nsee Mara Lind, lock ML 7, on Q4 feeder switch\n\
              see Mara Lind, lock ML 8, on Q9 changeover switch\nsee For: {FIRST}\nunseen does NOT mean\ntap The job\n\
              tap Indicator and proving unit\n{CHECK}{CIRCUITS}{shed}see Open already for {FIRST}: lock ML 7 of Mara Lind\n\
              see Known at this site: Q4 feeder switch"
@@ -193,15 +193,15 @@ fn a_padlock_that_is_on_elsewhere_is_asked_about_and_every_answer_works() {
         for (answer, says) in [
             ("Moved here: I took it off there", "is off Q4 feeder switch, and on here"),
             ("One cable or bar through both", "Kept."),
-            ("Another padlock, named alike\nfill What tells the two apart = blue tape", "blue tape"),
+            ("Another padlock with the same name\nfill What tells the two apart = blue tape", "blue tape"),
         ] {
             let (_folder, device, field) = begun(&[PEOPLE, PLAN, upto]);
             device.play(
                 &field,
                 &format!(
-                    "fill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on as Mara \
-                     Lind's\nsee of Mara Lind is on already: Q4 feeder switch, for {FIRST}.\nchoose This padlock is on elsewhere = {answer}\n\
-                     tap Put this lock on as Mara Lind's\nsee {says}"
+                    "fill What is written on the lock = {label}\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by \
+                     Mara Lind\nsee of Mara Lind is on already: Q4 feeder switch, for {FIRST}.\nchoose This padlock is on elsewhere = {answer}\n\
+                     tap Save lock, fitted by Mara Lind\nsee {says}"
                 ),
             );
             let on: Vec<String> = field.known_locks().into_iter().map(|l| format!("{} {}", l.label, l.place)).collect();
@@ -226,7 +226,7 @@ fn one_padlock_through_points_of_two_jobs_comes_off_both() {
         &field,
         &format!(
             "{second}see ML 7 of Mara Lind is on already: Q4 feeder switch, for {FIRST}.\nchoose This padlock is on elsewhere = One cable or bar \
-             through both\ntap Put this lock on as Mara Lind's\ntap The job\ntap Locks and keys\ntap Mara Lind on Q14 feeder switch: ML 7\n\
+             through both\ntap Save lock, fitted by Mara Lind\ntap The job\ntap Locks and keys\ntap Mara Lind on Q14 feeder switch: ML 7\n\
              see This padlock goes through Q4 feeder switch too, for {FIRST}\ntap Take my lock off Q14 feeder switch, as Mara Lind\n\
              see it is off Q4 feeder switch, for {FIRST} too"
         ),
@@ -239,21 +239,21 @@ fn one_padlock_through_points_of_two_jobs_comes_off_both() {
 #[test]
 fn the_owner_in_a_form_is_whoever_has_the_device_or_is_named() {
     let (folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, include_str!("../../journeys/tomas-joins.journey")]);
-    device.play(&field, "tap The job\ntap Isolate Q4 feeder switch\nfill What is written on the lock = ML 70\ntap Put this lock on as Mara Lind's\nsee Choose how it is locked");
-    device.play(&field, "tap Enter a lock that Tomas Brandt fitted\nunseen ML 70\ntap Put this lock on as Tomas Brandt's\nsee Write what is on the lock's label");
+    device.play(&field, "tap The job\ntap Isolate Q4 feeder switch\nfill What is written on the lock = ML 70\ntap Save lock, fitted by Mara Lind\nsee Choose how it is locked");
+    device.play(&field, "tap Enter a lock that Tomas Brandt fitted\nunseen ML 70\ntap Save lock, fitted by Tomas Brandt\nsee Write what is on the lock's label");
     let route = field.screen().route;
     hand(&device, &field, "Mara Lind", "Tomas Brandt");
     goes(&field, &route);
-    device.play(&field, "see > Put this lock on as Tomas Brandt's\nunseen ML 70\nsee Fit your lock");
+    device.play(&field, "see > Save lock, fitted by Tomas Brandt\nunseen ML 70\nsee Fit your lock");
     drop(field);
     let field = device.open(folder.path()).unwrap();
-    device.play(&field, "see > Put this lock on as Tomas Brandt's\nsee Fit your lock");
+    device.play(&field, "see > Save lock, fitted by Tomas Brandt\nsee Fit your lock");
     hand(&device, &field, "Tomas Brandt", "Mara Lind");
     goes(&field, &route);
     // Her own form again, with what she typed herself, and not the one that she had opened for Tomas.
     device.play(
         &field,
-        "see Fit your lock\nsee > Put this lock on as Mara Lind's\nsee ML 70\nunseen Put this lock on as Tomas",
+        "see Fit your lock\nsee > Save lock, fitted by Mara Lind\nsee ML 70\nunseen Save lock, fitted by Tomas",
     );
     // A second tab that still shows an older screen keeps nothing.
     let stale = field.screen().turn - 1;
@@ -300,7 +300,7 @@ fn a_source_that_another_job_found_is_answered_for() {
 #[test]
 fn the_company_sets_a_limit_once_and_in_a_job_only_the_person_in_charge_changes_it() {
     let (_folder, device, field) = begun(&[PEOPLE]);
-    device.play(&field, "tap New job\nsee figures other than 0 count as an indication");
+    device.play(&field, "tap New job\nsee every figure other than 0 counts as an indication");
     let asked = field.act(Some(field.screen().turn), "ask-limit".into(), vec![]);
     assert!(matches!(asked.as_slice(), [Errand::Share { text, .. }] if text.contains("Mara Lind")), "{asked:?}");
     goes(&field, "/");

@@ -26,7 +26,7 @@ fn a_scan_tells_whose_lock_it_is() {
              see This is Q4 feeder switch, by its tag\ntap The job\ntap All jobs\nscan Scan a tag = {tag}\n\
              see Hangs at: Q4 feeder switch, Main board MB1, bay 4\nsee ## Lock of Mara Lind on Q4 feeder switch\nsee Key holder: Mara Lind\n\
              see Since: \nsee Replace the outgoing breaker of washer 4\nsee Telephone: \nsee Ring Mara Lind\nsee Pictures\n\
-             see As known to this device at ",
+             see As known to this phone at ",
             at_q4()
         ),
     );
@@ -45,11 +45,11 @@ fn a_scan_tells_whose_lock_it_is() {
 #[test]
 fn an_answer_says_when_the_office_was_last_reached() {
     let (folder, device, field) = begun(&[PEOPLE]);
-    device.play(&field, &format!("scan Scan a tag = {}\nsee It has not been in touch with an office", tag(9)));
+    device.play(&field, &format!("scan Scan a tag = {}\nsee It has not reached an office", tag(9)));
     drop(field);
     Store::open(folder.path()).unwrap().keep_office_reached(MORNING - 45 * 60_000).unwrap();
     let field = device.open(folder.path()).unwrap();
-    device.play(&field, "see at 08:40. Office last reached 07:55; other devices may know of more locks.");
+    device.play(&field, "see at 08:40. Office last reached 07:55; other phones may know of more locks.");
     device.play(&field, "tap All jobs\ntap Locks on now\nsee Office last reached 07:55");
 }
 
@@ -59,7 +59,7 @@ fn an_unknown_tag_is_no_clearance() {
     device.play(
         &field,
         &format!(
-            "scan Scan a tag = {}\nsee knows nothing of this tag\nsee No lock listed does NOT mean it is clear\nsee other devices may know",
+            "scan Scan a tag = {}\nsee knows nothing of this tag\nsee No lock listed does NOT mean it is clear\nsee other phones may know",
             tag(9)
         ),
     );

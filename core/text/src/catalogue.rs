@@ -2,6 +2,9 @@
 //!
 //! Messages are in Fluent (the format of projectfluent.org, syntax 1.0), a file a topic. That a message exists and takes exactly the values
 //! that it is given is found by the compiler: [`takes`] reads the catalogue in a `const`. A test finds those that nothing uses.
+//!
+//! `# life-critical`, a line of its own right above a message, marks one that a life rests on: somebody who takes it for something else may touch
+//! what is live. Whoever checks or translates reads these first; `docs/life-critical.md` lists them.
 
 use std::cell::Cell;
 use std::sync::LazyLock;
@@ -41,7 +44,18 @@ const ENGLISH: &str = concat!(
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
     include_str!("en/rule-sets.ftl"),
+    include_str!("en/screen-aside.ftl"),
+    include_str!("en/screen-give-up.ftl"),
+    include_str!("en/screen-locks.ftl"),
+    include_str!("en/screen-near.ftl"),
+    include_str!("en/screen-office.ftl"),
+    include_str!("en/screen-pin.ftl"),
     include_str!("en/screen-plan.ftl"),
+    include_str!("en/screen-record.ftl"),
+    include_str!("en/screen-restore.ftl"),
+    include_str!("en/screen-ruled.ftl"),
+    include_str!("en/screen-supply.ftl"),
+    include_str!("en/screen-tags.ftl"),
     include_str!("en/standing.ftl"),
     include_str!("en/steps.ftl"),
     include_str!("en/supply.ftl"),

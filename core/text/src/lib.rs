@@ -22,6 +22,7 @@ mod plan_screens;
 mod reader;
 mod refusal;
 mod rule_sets;
+pub mod screens;
 mod standing;
 mod steps;
 mod supply;
@@ -71,10 +72,11 @@ pub use supply::{
 pub use terms::in_terms;
 pub use void::{ended, trouble, void};
 pub use words::{
-    as_ruled, capital, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title, limit,
-    limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state, proof_state_heard,
-    reading, rotation, rotation_choice, rotation_guard, row_place, seen, source, source_kind, source_sort, stored_kind, supply,
-    supply_answer, supply_name, system, told_by, tolerance, waiting,
+    ands, as_ruled, capital, commas, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title,
+    limit, limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state,
+    proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place, seen, semicolons, sentences,
+    source, source_kind, source_sort, stored_kind, supply, supply_answer, supply_name, system, told_by, tolerance,
+    waiting,
 };
 
 use stillbar_rules::world::World;

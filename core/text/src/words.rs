@@ -392,7 +392,7 @@ pub(super) fn quoted(text: &str, most: usize) -> String {
 }
 
 /// "a", "a and b", "a, b and c".
-pub(super) fn listed(mut items: Vec<String>) -> String {
+pub fn listed(mut items: Vec<String>) -> String {
     match (items.pop(), items.is_empty()) {
         (None, _) => String::new(),
         (Some(only), true) => only,
@@ -401,25 +401,25 @@ pub(super) fn listed(mut items: Vec<String>) -> String {
 }
 
 /// "a, b, c".
-pub(super) fn commas(items: impl IntoIterator<Item = String>) -> String {
+pub fn commas(items: impl IntoIterator<Item = String>) -> String {
     let joined = items.into_iter().reduce(|first, then| say!("list-comma", first = first, then = then));
     joined.unwrap_or_default()
 }
 
 /// "a and b and c".
-pub(super) fn ands(items: impl IntoIterator<Item = String>) -> String {
+pub fn ands(items: impl IntoIterator<Item = String>) -> String {
     let joined = items.into_iter().reduce(|first, then| say!("list-and", first = first, then = then));
     joined.unwrap_or_default()
 }
 
 /// "a; b; c".
-pub(super) fn semicolons(items: impl IntoIterator<Item = String>) -> String {
+pub fn semicolons(items: impl IntoIterator<Item = String>) -> String {
     let joined = items.into_iter().reduce(|first, then| say!("list-semicolon", first = first, then = then));
     joined.unwrap_or_default()
 }
 
 /// Two sentences, one after the other.
-pub(super) fn sentences(first: String, then: String) -> String {
+pub fn sentences(first: String, then: String) -> String {
     say!("sentences", first = first, then = then)
 }
 

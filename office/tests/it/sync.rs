@@ -166,7 +166,7 @@ fn a_lock_on_one_phone_is_on_the_other() {
         other.play(
             "tap Say who has this device\nfill Name = Tomas Brandt\ntap Add this person\ntap Replace the outgoing breaker of washer 4\ntap People on the job\nchoose Person = Tomas \
              Brandt\nchoose Duty = Working on it\ntap Keep person and duty\ntap The job\ntap Isolate Q4 feeder switch\nfill What is written on the \
-             lock = TB 1\nchoose How it is locked = Padlock on a hasp\ntap Put this lock on as Tomas Brandt's",
+             lock = TB 1\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by Tomas Brandt",
         );
         other.exchanges();
         one.exchanges();
@@ -177,7 +177,7 @@ fn a_lock_on_one_phone_is_on_the_other() {
         assert!(!small(&one).is_empty());
         assert_eq!(small(&one), small(&other));
         assert_eq!(one.tables(), other.tables());
-        assert!(one.goes("/office").contains("Entries: All are there."), "{}", one.goes("/office"));
+        assert!(one.goes("/office").contains("Entries: All sent."), "{}", one.goes("/office"));
     });
 }
 
@@ -218,7 +218,7 @@ fn the_office_is_witness_for_a_new_pin() {
         });
         assert!(agreed, "{}", phone.goes(&route));
         phone.play(
-            "fill New PIN = 9090\nfill New PIN again = 9090\ntap Set it anew\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: the \
+            "fill New PIN = 9090\nfill New PIN again = 9090\ntap Set the new PIN\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: the \
              office",
         );
     });
@@ -263,7 +263,7 @@ fn cut_at_every_thousandth_byte_nothing_is_lost() {
         other.exchanges();
         assert_eq!(one.tables(), other.tables());
         let text = one.goes("/office");
-        assert!(text.contains("Entries: All are there.") && !text.contains("do not hold the same"), "{text}");
+        assert!(text.contains("Entries: All sent.") && !text.contains("do not match"), "{text}");
         let original = one.photos().into_iter().find(|(name, _)| name.len() == 64).unwrap();
         let there = rig.office.read(|tx| stillbar_office::photos::wanted(tx, device_of(&one))).unwrap();
         assert!(there.is_empty(), "the office still wants {there:?}");
@@ -308,7 +308,7 @@ fn no_screen_waits_for_the_office() {
         phone.play(script);
     }
     let text = phone.goes("/office");
-    assert!(text.contains("This device works on its own"), "the answer is still awaited: {text}");
+    assert!(text.contains("This phone works on its own"), "the answer is still awaited: {text}");
     // The folder is let go of while the thread still waits.
     let Phone { folder, device, field } = phone;
     drop(field);

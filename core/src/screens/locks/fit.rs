@@ -17,6 +17,7 @@ use crate::screens::home::{UNKNOWN, id};
 use crate::screens::parts::Tone;
 use crate::site::padlocks;
 use crate::store::LockRow;
+use crate::text::screens::locks as said;
 use crate::text::{self, AskLock, Gone};
 
 /// The field that holds for whom the form is, where that is not the person in hand. It goes when the device is handed on.
@@ -36,38 +37,33 @@ fn of(name: &str, who: EntryId, acting: Option<EntryId>) -> String {
 /// The form for a lock at `at`, or at any point or box of the job. `lead`: its button is the main one.
 pub fn form(page: &mut Page, look: &Look, job: &Job, at: Option<&Point>, waiting: &[EntryId]) {
     let Some(who) = whose(look, job) else {
-        page.para("You are not on this job, so no lock of yours belongs here.");
+        page.para(said::fit_not_on_job());
         return others(page, look, job, None, waiting);
     };
     let (name, own) = (look.name(who), look.acting == Some(who));
     let field = |field: &str| of(field, who, look.acting);
     let draft = |name: &str| look.draft(&field(name));
     if own {
-        page.heading("Fit your lock");
+        page.heading(said::fit_yours());
     } else {
-        page.heading(format!("Enter a lock that {name} fitted"));
-        let text = format!("Only if {name} stands here and fitted it. The key stays with {name}.");
-        page.caution(Tone::Must, text);
+        page.heading(said::fit_of_other(&name));
+        page.caution(Tone::Must, said::fit_of_other_only(&name));
     }
     match at {
         Some(point) if !point.lockable => {
-            page.caution(
-                Tone::Warn,
-                "This point takes no lock. How it is secured instead is shown wherever the proof is shown.",
-            );
-            let hint = "What was taken out or put in, and where it is now: fuse links in the tool case of Mara Lind";
-            page.entry(&field("how"), "How the point is secured without a lock", hint, draft("how"));
+            page.caution(Tone::Warn, said::fit_takes_no_lock());
+            page.entry(&field("how"), &said::fit_secured(), &said::fit_secured_hint(), draft("how"));
         }
         _ => {
             let before = again::lock_labels(look, who);
-            page.entry_again(look, &field("lock-label"), "What is written on the lock", "Name or number", before);
+            page.entry_again(look, &field("lock-label"), &said::fit_label(), &said::fit_label_hint(), before);
             question(page, look, who, &draft("lock-label"), &field);
             place(page, look, job, at, &field);
         }
     }
     let label = match at {
-        Some(point) if !point.lockable => format!("Save how it is secured, as {name}"),
-        _ => format!("Put this lock on as {name}'s"),
+        Some(point) if !point.lockable => said::fit_save_secured(name),
+        _ => said::fit_save(name),
     };
     // Where this person is covered and another is not, the other's lock comes first.
     let missing = at.is_none() || waiting.contains(&who) || at.is_some_and(|p| none_on(job, p));
@@ -89,8 +85,8 @@ fn others(page: &mut Page, look: &Look, job: &Job, who: Option<EntryId>, waiting
     people.sort_by_key(|p| !waiting.contains(p));
     for person in people {
         let (label, tone) = match look.acting == Some(person) {
-            true => (format!("Back to my own lock: {}", look.name(person)), Tone::Plain),
-            false => (format!("Enter a lock that {} fitted", look.name(person)), Tone::Quiet),
+            true => (said::fit_back_to_mine(look.name(person)), Tone::Plain),
+            false => (said::fit_of_other(look.name(person)), Tone::Quiet),
         };
         let action = format!("for {person}");
         if page.main.is_none() && waiting.contains(&person) {
@@ -109,37 +105,35 @@ fn place(page: &mut Page, look: &Look, job: &Job, at: Option<&Point>, field: &dy
         (None, _) => {
             let points = job.points.iter().map(|p| (format!("point {}", p.stamp.id), p.label.clone()));
             let boxes = job.boxes.iter().map(|b| (format!("box {}", b.stamp.id), b.label.clone()));
-            page.choice(&field("on"), "It is on", points.chain(boxes).collect(), draft("on", ""));
+            page.choice(&field("on"), &said::fit_where(), points.chain(boxes).collect(), draft("on", ""));
         }
         (Some(point), Some(first)) => {
-            let on_box =
-                |b: &&crate::point::LockBox| (format!("box {}", b.stamp.id), format!("On lock box {}", b.label));
+            let on_box = |b: &&crate::point::LockBox| (format!("box {}", b.stamp.id), said::fit_on_box(&b.label));
             let mut places: Vec<_> = boxes.iter().map(on_box).collect();
-            places.push((format!("point {}", point.stamp.id), format!("On {} itself", point.label)));
-            page.para("A key of this point is in the lock box: personal locks go on the box.");
+            places.push((format!("point {}", point.stamp.id), said::fit_on_point(&point.label)));
+            page.para(said::fit_locks_on_box());
             let usual = format!("box {}", first.stamp.id);
-            page.choice(&field("on"), "Where the lock is", places, draft("on", &usual));
+            page.choice(&field("on"), &said::fit_where(), places, draft("on", &usual));
         }
         (Some(_), None) => {}
     }
-    let mut keys = vec![("owner".to_owned(), "With the owner".to_owned())];
-    keys.extend(job.boxes.iter().map(|b| (b.stamp.id.to_string(), format!("In lock box {}", b.label))));
+    let mut keys = vec![("owner".to_owned(), said::fit_key_owner())];
+    keys.extend(job.boxes.iter().map(|b| (b.stamp.id.to_string(), said::fit_key_box(&b.label))));
     // The only answer, and the answer for a personal lock on a box, may stand there beforehand; a group's key is asked for.
     let usual = if job.boxes.is_empty() || !boxes.is_empty() { "owner" } else { "" };
     // With one answer there is nothing to ask.
     if keys.len() > 1 {
-        page.choice(&field("key"), "Where its key is", keys, draft("key", usual));
+        page.choice(&field("key"), &said::fit_key(), keys, draft("key", usual));
     }
-    let mut means = vec![("padlock", "Padlock through the device or box"), ("hasp", "Padlock on a hasp")];
+    let mut means = vec![("padlock", said::fit_means_padlock()), ("hasp", said::fit_means_hasp())];
     let unlockable = at.is_none() && job.points.iter().any(|p| !p.lockable);
     if unlockable {
-        means.push(("other", "Not a lock: another means"));
+        means.push(("other", said::fit_means_other()));
     }
-    let means = means.into_iter().map(|(value, label)| (value.to_owned(), label.to_owned())).collect();
-    page.choice(&field("means"), "How it is locked", means, draft("means", ""));
+    let means = means.into_iter().map(|(value, label)| (value.to_owned(), label)).collect();
+    page.choice(&field("means"), &said::fit_means(), means, draft("means", ""));
     if unlockable {
-        let hint = "Only if it is not a lock, such as fuse links kept on the person.";
-        page.entry(&field("how"), "Which other means", hint, draft("how", ""));
+        page.entry(&field("how"), &said::fit_means_which(), &said::fit_means_which_hint(), draft("how", ""));
     }
 }
 
@@ -149,25 +143,24 @@ fn question(page: &mut Page, look: &Look, who: EntryId, label: &str, field: &dyn
     if label.trim().is_empty() || there.is_empty() {
         return;
     }
-    page.caution(Tone::Must, format!("{} Say which it is.", on_already(&there, label, &look.name(who))));
+    page.caution(Tone::Must, said::fit_on_already(label, look.name(who), places(&there)));
     let mut answers = Vec::new();
     if look.acting == Some(who) {
-        answers.push(("moved", "Moved here: I took it off there"));
-        page.para("Moved here: it counts as off there, and that ends the proof of that job.");
+        answers.push(("moved", said::fit_moved()));
+        page.para(said::fit_moved_ends());
     } else {
-        page.para(format!("Moved here? Only {} says so: hand the device over.", look.name(who)));
+        page.para(said::fit_moved_by_owner(look.name(who)));
     }
-    answers.push(("through", "One cable or bar through both"));
-    answers.push(("another", "Another padlock, named alike"));
-    let answers = answers.into_iter().map(|(value, label)| (value.to_owned(), label.to_owned())).collect();
-    page.choice(&field("padlock"), "This padlock is on elsewhere", answers, look.draft(&field("padlock")));
-    let hint = "Only for another padlock: blue tape, a notch";
-    page.entry(&field("padlock-mark"), "What tells the two apart", hint, look.draft(&field("padlock-mark")));
+    answers.push(("through", said::fit_through()));
+    answers.push(("another", said::fit_another()));
+    let answers = answers.into_iter().map(|(value, label)| (value.to_owned(), label)).collect();
+    page.choice(&field("padlock"), &said::fit_on_elsewhere(), answers, look.draft(&field("padlock")));
+    let (label, hint) = (said::fit_mark(), said::fit_mark_hint());
+    page.entry(&field("padlock-mark"), &label, &hint, look.draft(&field("padlock-mark")));
 }
 
-fn on_already(there: &[&LockRow], label: &str, name: &str) -> String {
-    let places: Vec<String> = there.iter().map(|l| format!("{}, for {}", text::row_place(l), l.job_title)).collect();
-    format!("{label} of {name} is on already: {}.", places.join("; "))
+fn places(there: &[&LockRow]) -> String {
+    text::semicolons(there.iter().map(|l| said::held_place(text::row_place(l), &l.job_title)))
 }
 
 /// Opens the form for another person's lock, or keeps a lock. `at`: the point whose step it is. True if something was kept.
@@ -238,7 +231,7 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
                     held::take_off(act, row.job, row.fit, None)?;
                 }
             }
-            act.say = Some(format!("Kept. {label} is off {}, and on here.", text::row_place(first)));
+            act.say = Some(said::fit_was_moved(&label, text::row_place(first)));
             (label, None)
         }
         "through" => (label, Some(first.fit)),
@@ -253,7 +246,7 @@ fn fit(act: &mut Act, job: &Job, at: Option<EntryId>, owner: EntryId) -> Result<
         _ => {
             let name = act.world().name(owner);
             let rows: Vec<&LockRow> = there.iter().collect();
-            act.ask(format!("{} Say below which it is.", on_already(&rows, &label, &name)))?;
+            act.ask(said::fit_on_already_below(label, name, places(&rows)))?;
             return Ok(false);
         }
     };

@@ -12,6 +12,7 @@ use crate::screens::context::{Act, Look};
 use crate::screens::home::UNKNOWN;
 use crate::screens::parts::{EntryKind, Tone};
 use crate::store::LockRow;
+use crate::text::screens::locks as said;
 use crate::text::{self, AskLock};
 
 /// What is known of a forced removal and what it still lacks, or the form that begins one.
@@ -24,26 +25,27 @@ pub(super) fn show(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
         return;
     };
     let authority = look.name(forced.authority);
-    page.heading("Removal in the owner's absence");
+    page.heading(said::removal_title());
     page.fact(
-        "Authority",
-        format!("{authority}, {}, reached {}. Begun {}.", forced.function, forced.reached, look.by(&forced.begun)),
+        said::removal_authority(),
+        said::removal_authority_is(authority, &forced.function, &forced.reached, look.by(&forced.begun)),
     );
-    page.fact("Why it cannot wait", &forced.why);
+    page.fact(said::removal_cannot_wait(), &forced.why);
     for (stamp, how) in &forced.not_on_site {
-        page.fact(format!("Not on site, {}", look.by(stamp)), how);
+        page.fact(said::removal_not_on_site(look.by(stamp)), how);
     }
     for (stamp, how, outcome) in &forced.sought {
-        page.fact(format!("Sought, {}", look.by(stamp)), format!("{how}: {outcome}"));
+        page.fact(said::removal_sought(look.by(stamp)), said::removal_sought_how(how, outcome));
     }
     if let Some((stamp, how)) = &forced.told {
-        page.fact(format!("Told, {}", look.by(stamp)), how);
+        page.fact(said::removal_told(look.by(stamp)), how);
     }
     if lock.is_on() {
         steps(look, lock, forced, &owner, page);
     } else if untold(lock).is_some() {
-        page.entry("told-how", &format!("How {owner} was told"), "In person, by telephone.", look.draft("told-how"));
-        page.main(format!("{owner} has been told"), "told");
+        let hint = said::removal_told_how_hint();
+        page.entry("told-how", &said::removal_told_how(&owner), &hint, look.draft("told-how"));
+        page.main(said::removal_has_been_told(owner), "told");
     }
 }
 
@@ -81,10 +83,7 @@ pub(super) fn sign(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), NotDo
     for row in beside {
         elsewhere(act, forced, &row, &mark)?;
     }
-    act.say = Some(format!(
-        "Kept. The lock is off and the proof has ended. {} has to know before they resume. This device is with {authority}.",
-        act.world().name(lock.owner)
-    ));
+    act.say = Some(said::removal_done(act.world().name(lock.owner), authority));
     Ok(())
 }
 
@@ -115,42 +114,26 @@ pub(super) fn untold(lock: &Lock) -> Option<&Forced> {
 
 /// The sentence for [`untold`].
 pub(super) fn must_tell(look: &Look, lock: &Lock, forced: &Forced) -> String {
-    format!(
-        "Tell {} before they resume work: their lock {} was taken off under the authority of {}. They believe that it is \
-         still on.",
-        look.name(lock.owner),
-        lock.label,
-        look.name(forced.authority)
-    )
+    said::removal_must_tell(look.name(lock.owner), &lock.label, look.name(forced.authority))
 }
 
 fn begin(look: &Look, job: &Job, lock: &Lock, owner: &str, page: &mut Page) {
-    page.heading(format!("If {owner} is absent"));
-    page.caution(
-        Tone::Forbid,
-        format!(
-            "Nobody but {owner} takes this lock off. Only where your site's procedure allows it: a named authority answers for \
-             it, {owner} is not on site, every reasonable attempt to reach them was made, and they know before they resume."
-        ),
-    );
+    page.heading(said::removal_if_absent(owner));
+    page.caution(Tone::Forbid, said::removal_only_owner(owner));
+    page.caution(Tone::Must, said::removal_conditions(owner));
     // Anybody known here, on the job or not, but for the owner and those who learn.
     let mut without: Vec<EntryId> = job.people().into_iter().filter(|p| job.learns(Some(*p))).collect();
     without.push(lock.owner);
-    page.choice("authority", "Who answers for it", look.people(&without), look.draft("authority"));
+    page.choice("authority", &said::removal_who_answers(), look.people(&without), look.draft("authority"));
     page.entry(
         "force-function",
-        "What they are at this site",
-        "Site manager, control room",
+        &said::removal_function(),
+        &said::removal_function_hint(),
         look.draft("force-function"),
     );
-    page.entry(
-        "force-reached",
-        "How you reached them",
-        "In person, by telephone at what time",
-        look.draft("force-reached"),
-    );
-    page.field("force-why", "Why it cannot wait", "", look.draft("force-why"), EntryKind::Long, 500);
-    page.toned("Begin a forced removal", "force", Tone::Forbid);
+    page.entry("force-reached", &said::removal_reached(), &said::removal_reached_hint(), look.draft("force-reached"));
+    page.field("force-why", &said::removal_cannot_wait(), "", look.draft("force-why"), EntryKind::Long, 500);
+    page.toned(said::removal_begin(), "force", Tone::Forbid);
 }
 
 fn steps(look: &Look, lock: &Lock, forced: &Forced, owner: &str, page: &mut Page) {
@@ -168,28 +151,23 @@ fn steps(look: &Look, lock: &Lock, forced: &Forced, owner: &str, page: &mut Page
     };
     page.entry(
         "absent-how",
-        &format!("How you found that {owner} is not on site"),
-        "Gate list, site radio, asked whom.",
+        &said::removal_found_absent(owner),
+        &said::removal_found_absent_hint(),
         look.draft("absent-how"),
     );
-    offer(page, format!("{owner} is not on site"), "not-on-site", forced.not_on_site.is_empty());
-    page.entry("sought-how", "How you tried to reach them", "Number rung, at what time.", look.draft("sought-how"));
-    page.entry("sought-outcome", "What came of it", "No answer, message left.", look.draft("sought-outcome"));
-    offer(page, "Keep this attempt".into(), "sought", forced.sought.is_empty());
+    offer(page, said::removal_is_absent(owner), "not-on-site", forced.not_on_site.is_empty());
+    page.entry("sought-how", &said::removal_tried(), &said::removal_tried_hint(), look.draft("sought-how"));
+    page.entry("sought-outcome", &said::removal_outcome(), &said::removal_outcome_hint(), look.draft("sought-outcome"));
+    offer(page, said::removal_save_attempt(), "sought", forced.sought.is_empty());
     if !lacks.is_empty() {
         return;
     }
     let authority = look.name(forced.authority);
-    page.caution(
-        Tone::Warn,
-        format!(
-            "Taking the lock off ends the proof at once: treat everything as live. See for yourselves that {owner} and their \
-             tools are clear. Give the device to {authority}; {authority} signs below."
-        ),
-    );
+    page.caution(Tone::Warn, said::removal_ends_proof(owner));
+    page.caution(Tone::Must, said::removal_give_phone(&authority));
     if let Some((_, to)) = lock.offered {
-        page.para(format!("The lock is on offer to {}, who has not taken it.", look.name(to)));
+        page.para(said::offered(look.name(to)));
     }
-    sign_here(look, page, forced.authority, format!("{authority} signs for the removal"));
-    put(page, format!("Take the lock off under the authority of {authority}"), "force-off");
+    sign_here(look, page, forced.authority, said::removal_signs(&authority));
+    put(page, said::removal_take_off(authority), "force-off");
 }

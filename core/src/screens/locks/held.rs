@@ -10,9 +10,10 @@ use crate::screens::home::go;
 use crate::store::LockRow;
 use crate::text;
 use crate::text::no_pin;
+use crate::text::screens::locks as said;
 use crate::text::times;
 
-/// What is said where no lock is listed, on every screen that lists locks.
+/// What is said where no lock is listed, on every screen that lists locks: [`said::no_clearance`].
 pub const NO_CLEARANCE: &str = "No lock listed does NOT mean it is clear. Check at the isolator.";
 
 /// The locks of other jobs at this point, or at one that may be the same; each once.
@@ -34,16 +35,18 @@ pub fn rows(page: &mut Page, look: &Look, job: &Job, point: EntryId) {
 /// A lock of any job, as a row that leads to it.
 pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
     let since = no_pin(times::when(lock.since_ms, lock.zone, look.now), lock.no_pin);
-    let since = format!("since {since}");
-    let mut lines = vec![format!("For: {}", lock.job_title), since];
+    let mut lines = vec![said::held_for(&lock.job_title), said::held_since(since)];
     if !lock.telephone.is_empty() {
-        lines.push(format!("Telephone {}", lock.telephone));
+        lines.push(said::held_telephone(&lock.telephone));
     }
     if let Some(why) = &lock.aside {
-        lines.push(format!("By an entry put aside: {why}. Counts as on until somebody has looked."));
+        lines.push(said::held_aside(why));
     }
-    let hangs = if lock.on { "on" } else { "was on" };
-    let title = format!("{}, lock {}, {hangs} {}", look.name(lock.owner), lock.label, text::row_place(lock));
+    let (owner, place) = (look.name(lock.owner), text::row_place(lock));
+    let title = match lock.on {
+        true => said::held_row(owner, &lock.label, place),
+        false => said::held_row_off(owner, &lock.label, place),
+    };
     page.row(
         title,
         lines,
@@ -53,11 +56,8 @@ pub fn row(page: &mut Page, look: &Look, lock: &LockRow) {
 
 /// Who holds this point open for another job, in a sentence; empty if nobody does.
 pub fn says(look: &Look, job: &Job, point: EntryId) -> String {
-    let locks: Vec<String> = beside(job, point)
-        .iter()
-        .map(|l| format!("{}: lock {} of {}", l.job_title, l.label, look.name(l.owner)))
-        .collect();
-    locks.join("; ")
+    let locks = beside(job, point).into_iter();
+    text::semicolons(locks.map(|l| said::held_says(&l.job_title, &l.label, look.name(l.owner))))
 }
 
 /// Takes a lock off. A padlock that goes through points of other jobs comes off there in the same act, and that is said.
@@ -72,10 +72,10 @@ pub fn take_off(act: &mut Act, job: EntryId, lock: EntryId, cut: Option<String>)
                 return Err(NotDone::PadlockBeside { there: Box::new(row), why: Box::new(why) });
             }
         }
-        places.push(format!("{}, for {}", text::row_place(&row), row.job_title));
+        places.push(said::held_place(text::row_place(&row), &row.job_title));
     }
     if !places.is_empty() {
-        act.say = Some(format!("Kept. The padlock went through both: it is off {} too.", places.join("; ")));
+        act.say = Some(said::held_off_too(text::semicolons(places)));
     }
     Ok(())
 }

@@ -10,33 +10,35 @@ use crate::screens::Route;
 use crate::screens::build::Page;
 use crate::screens::context::{Act, Look};
 use crate::screens::parts::Tone;
+use crate::text::screens::locks as said;
 use crate::text::{self, AskLock};
 
 /// All about one lock.
 pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
     let Some(lock) = job.lock(lock) else {
-        let mut page = Page::new("This lock is not on this device");
-        page.para("Look for it in the list of this job's locks.");
-        return to(page, "All locks of this job", Route::Locks(job.id()));
+        let mut page = Page::new(said::lock_unknown());
+        page.para(said::lock_unknown_look());
+        return to(page, said::lock_all(), Route::Locks(job.id()));
     };
     let owner = look.name(lock.owner);
-    let mut page = Page::new(format!("Lock of {owner}"));
+    let mut page = Page::new(said::lock_title(&owner));
     if let Some(forced) = forced::untold(lock) {
         page.caution(Tone::Must, forced::must_tell(look, lock, forced));
     }
-    page.fact("Lock", &lock.label);
-    page.fact("On", text::place(job, lock.on));
-    page.fact("Secured by", means_word(job, lock));
-    page.fact("Key holder", key_place(look, job, lock));
-    page.fact("Fitted", look.by(&lock.stamp));
-    page.fact("Theirs since", look.when(&lock.since));
+    page.fact(said::lock_label(), &lock.label);
+    page.fact(said::lock_place(), text::place(job, lock.on));
+    page.fact(said::lock_secured(), means_word(job, lock));
+    page.fact(said::lock_key_holder(), key_place(look, job, lock));
+    page.fact(said::lock_fitted(), look.by(&lock.stamp));
+    page.fact(said::lock_theirs_since(), look.when(&lock.since));
     let telephone = look.world.telephone(lock.owner);
-    page.fact("Telephone", if telephone.is_empty() { "not given" } else { telephone });
+    let given = if telephone.is_empty() { said::lock_telephone_none() } else { telephone.to_owned() };
+    page.fact(said::lock_telephone(), given);
     if lock.off.is_some() {
-        page.fact("Off", off_line(look, lock));
+        page.fact(said::lock_off(), off_line(look, lock));
     }
 
-    let ring = format!("Ring {owner}");
+    let ring = said::lock_ring(&owner);
     let rings = !telephone.is_empty() && look.acting != Some(lock.owner);
     let own = look.acting == Some(lock.owner);
     if lock.is_on() {
@@ -55,44 +57,32 @@ pub fn view(look: &Look, job: &Job, lock: EntryId) -> Page {
         put(&mut page, ring, "ring");
     }
     if page.main.is_none() {
-        return to(page, "All locks of this job", Route::Locks(job.id()));
+        return to(page, said::lock_all(), Route::Locks(job.id()));
     }
     page
 }
 
 fn own_lock(look: &Look, job: &Job, lock: &Lock, page: &mut Page) {
     let (name, place) = (look.name(lock.owner), text::place(job, lock.on));
-    page.heading("Take it off");
+    page.heading(said::lock_take_it_off());
     for other in &look.site.padlock {
-        page.caution(
-            Tone::Warn,
-            format!(
-                "This padlock goes through {} too, for {}. It comes off both, and the proof of both ends.",
-                text::row_place(other),
-                other.job_title
-            ),
-        );
+        page.caution(Tone::Warn, said::lock_through_both(text::row_place(other), &other.job_title));
     }
     if let Some(why_not) = may_remove(lock, lock.owner, &job.locks) {
         page.para(text::stays(&why_not, look.world));
     } else if job.finished.is_some() {
-        page.para("The work is finished. Take it off with your own hand, then record it.");
-        page.main(format!("Take my lock off {place}, as {name}"), "remove");
+        page.para(said::lock_finished());
+        page.main(said::lock_take_mine_off(&place, &name), "remove");
     } else {
-        page.caution(
-            Tone::Warn,
-            "The work is not finished. Taking this lock off ends the proof at once: from then on treat everything as live. \
-             Get everybody clear first.",
-        );
-        page.toned(format!("Take my lock off {place}, as {name}"), "remove", Tone::Forbid);
+        page.caution(Tone::Warn, said::lock_not_finished());
+        page.toned(said::lock_take_mine_off(&place, &name), "remove", Tone::Forbid);
     }
     // A key in a box that others have locks on is not lost.
     let others = |l: &&Lock| matches!(lock.key, KeyAt::Box(b) if l.on == On::Box(b)) && l.owner != lock.owner;
     if job.locks_on().find(others).is_none() {
-        page.heading("If the key is lost");
-        let hint = "Such as: it fell into the shaft. It counts as off, and ends the proof.";
-        page.entry("cut-why", "Why you cut your own lock", hint, look.draft("cut-why"));
-        page.toned(format!("My lock on {place} is cut, as {name}"), "cut", Tone::Forbid);
+        page.heading(said::lock_key_lost());
+        page.entry("cut-why", &said::lock_cut_why(), &said::lock_cut_hint(), look.draft("cut-why"));
+        page.toned(said::lock_cut_mine(&place, &name), "cut", Tone::Forbid);
     }
 }
 
@@ -100,19 +90,13 @@ fn hand_over(look: &Look, job: &Job, lock: &Lock, own: bool, page: &mut Page) {
     let mut others = vec![lock.owner];
     if let Some((_, to)) = lock.offered {
         let name = look.name(to);
-        page.heading("Hand-over");
-        page.caution(
-            Tone::Must,
-            format!(
-                "Give the device to {name}; {name} signs below. Until then lock and key stay with {}.",
-                look.name(lock.owner)
-            ),
-        );
-        sign_here(look, page, to, format!("{name} signs for lock and key"));
-        put(page, format!("{name} takes lock and key"), "take");
+        page.heading(said::lock_hand_over_offered());
+        page.caution(Tone::Must, said::lock_give_phone(&name, look.name(lock.owner)));
+        sign_here(look, page, to, said::lock_signs(&name));
+        put(page, said::lock_takes(&name), "take");
         others.push(to);
     } else if own {
-        page.heading("Hand over lock and key");
+        page.heading(said::lock_hand_over());
     }
     // Only who holds the key can offer it.
     let people = people(look, job, &others);
@@ -122,12 +106,15 @@ fn hand_over(look: &Look, job: &Job, lock: &Lock, own: bool, page: &mut Page) {
     let again = lock.offered.is_some();
     if people.is_empty() {
         if !again {
-            page.para("Nobody else is on this job. Add the person to the job first, then hand over.");
+            page.para(said::lock_nobody_else());
         }
         return;
     }
-    page.choice("offer-to", if again { "Or offer it to" } else { "To whom" }, people, look.draft("offer-to"));
-    let label = if again { "Offer it to this person instead" } else { "Offer lock and key" };
+    let (whom, label) = match again {
+        true => (said::lock_offer_to_other(), said::lock_offer_other()),
+        false => (said::lock_offer_to(), said::lock_offer()),
+    };
+    page.choice("offer-to", &whom, people, look.draft("offer-to"));
     put(page, label, "offer");
 }
 
@@ -137,6 +124,6 @@ pub fn take(act: &mut Act, job: EntryId, lock: &Lock) -> Result<(), NotDone> {
     let name = act.world().name(to);
     let mark = act.signature(&name)?;
     super::keep_as(act, job, to, Fact::KeyTaken { offer, mark })?;
-    act.say = Some(format!("Kept. Lock and key are with {name}, and so is this device."));
+    act.say = Some(said::lock_taken(name));
     Ok(())
 }

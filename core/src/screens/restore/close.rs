@@ -13,14 +13,12 @@ use crate::screens::parts::{StepRow, StepState, Tone};
 use crate::store::LockRow;
 use crate::supply::{self, Position, Restore, States};
 use crate::text;
+use crate::text::screens::restore as said;
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Warn,
-        "Closing a point brings the supply back. Circuits stay off, everybody is clear, stand to the side of the device. Keep \
-         to the order that your site's switching rules give.",
-    );
-    page.para("Only what was found on goes back on.");
+    page.caution(Tone::Warn, said::closing());
+    page.para(said::site_order());
+    page.para(said::only_found_on());
     let (order, cautions) = in_order(look, job);
     for why in cautions {
         page.caution(Tone::Forbid, why);
@@ -30,54 +28,48 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
         let label = &point.label;
         match job.back(point) {
             Back::NotOpen => match &point.closed {
-                Some(closed) => row(page, label, StepState::Done, format!("Closed {}.", look.by(closed))),
-                None => row(page, label, StepState::Later, "It was never opened.".into()),
+                Some(closed) => row(page, label, StepState::Done, said::closed(look.by(closed))),
+                None => row(page, label, StepState::Later, said::never_opened()),
             },
             Back::FoundOff if point.stays_open => {
-                row(page, label, StepState::Done, "It stays open, as in normal service.".into());
+                row(page, label, StepState::Done, said::normally_open());
             }
-            Back::FoundOff => row(page, label, StepState::Done, "Found off: it stays off.".into()),
+            Back::FoundOff => row(page, label, StepState::Done, said::found_off()),
             Back::Held(lock) => {
                 stays(page, label, held(look, lock));
                 locks::held::rows(page, look, job, point.stamp.id);
             }
             Back::After(first) => {
-                let names: Vec<&str> = first.iter().map(|p| p.label.as_str()).collect();
-                let line = format!("It only follows the supply: after {}.", names.join(", "));
+                let line = said::after(text::commas(first.iter().map(|p| p.label.clone())));
                 match first.iter().find_map(|p| job.held_by(p)) {
-                    Some(lock) => stays(page, label, format!("{line} {}", held(look, lock))),
+                    Some(lock) => stays(page, label, text::sentences(line, held(look, lock))),
                     None => row(page, label, StepState::Later, line),
                 }
             }
             Back::Beside(own, others) => {
-                let others: Vec<String> = others.iter().map(text::supply_name).collect();
-                beside(page, look, point, &text::supply_name(&own), &others.join(" and "), asked.is_none());
+                let others = text::ands(others.iter().map(text::supply_name));
+                beside(page, look, point, &text::supply_name(&own), &others, asked.is_none());
                 asked.get_or_insert(point);
             }
             Back::On if job.aside_at(point.stamp.id).is_some() => {
                 stays(page, label, aside(look, job, point));
-                put(page, "Look at the entry put aside", go(Route::Asides(job.id())));
+                put(page, said::look_at_aside(), go(Route::Asides(job.id())));
             }
             Back::On => {
                 if !caution.is_empty() {
-                    page.caution(Tone::Warn, format!("{label}: {caution}"));
+                    page.caution(Tone::Warn, said::caution(label, caution));
                 }
                 let state = super::next_or_open(page);
-                row(
-                    page,
-                    label,
-                    state,
-                    format!("Found on. Brings back {}. {}", text::supply_name(&job.brings(point)), point.at),
-                );
-                put(page, format!("{label} is closed"), format!("close {}", point.stamp.id));
+                row(page, label, state, said::brings_back(text::supply_name(&job.brings(point)), &point.at));
+                put(page, said::is_closed(label), format!("close {}", point.stamp.id));
             }
         }
     }
     if let Some(point) = asked.filter(|_| page.main.is_none()) {
         if point.cuts.is_none() {
-            page.main(format!("{} is closed, for this reason", point.label), format!("beside {}", point.stamp.id));
+            page.main(said::is_closed_because(&point.label), format!("beside {}", point.stamp.id));
         } else {
-            page.main(format!("Leave {} open, give a reason", point.label), go(Route::Deviate(job.id(), Step::Close)));
+            page.main(said::leave_open(&point.label), go(Route::Deviate(job.id(), Step::Close)));
         }
     }
 }
@@ -85,34 +77,29 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
 /// A point that would make two supplies: said in red, and closed only with a reason. `form`: only one is asked for at a time.
 fn beside(page: &mut Page, look: &Look, point: &Point, own: &str, others: &str, form: bool) {
     let label = &point.label;
-    row(page, label, StepState::Open, format!("Found on. Brings {own} beside {others}. {}", point.at));
+    row(page, label, StepState::Open, said::brings_beside(own, others, &point.at));
     if !form {
         return;
     }
-    page.caution(
-        Tone::Forbid,
-        format!("Do not close {label}: {own} and {others} on one board can kill and destroy. Only if both were on together before."),
-    );
-    page.entry("beside", "Why both go on together", "What keeps the two apart or in step", look.draft("beside"));
-    page.toned(format!("Close {label} beside {others}"), format!("beside {}", point.stamp.id), Tone::Forbid);
+    page.caution(Tone::Forbid, said::do_not_close(label, own, others));
+    page.entry("beside", &said::why_both(), &said::why_both_hint(), look.draft("beside"));
+    page.toned(said::close_beside(label, others), format!("beside {}", point.stamp.id), Tone::Forbid);
 }
 
 fn stays(page: &mut Page, title: &str, line: String) {
-    let (title, word) = (title.to_owned(), "stays open".to_owned());
+    let (title, word) = (title.to_owned(), said::stays_open());
     let (number, action) = (String::new(), String::new());
     page.step(StepRow { number, title, state: StepState::Later, word, lines: vec![line], action });
 }
 
 /// By what entry that is put aside a point stays open: somebody has to look.
 fn aside(look: &Look, job: &Job, point: &Point) -> String {
-    job.aside_at(point.stamp.id).map_or_else(String::new, |(label, owner)| {
-        format!("Stays open: lock {label} of {} is on it, by an entry put aside. Look at the point.", look.name(owner))
-    })
+    job.aside_at(point.stamp.id).map_or_else(String::new, |(label, owner)| said::held_aside(label, look.name(owner)))
 }
 
 /// By what a point is held open.
 pub(super) fn held(look: &Look, lock: &LockRow) -> String {
-    format!("Stays open: held by lock {} of {}, for {}.", lock.label, look.name(lock.owner), lock.job_title)
+    said::held(&lock.label, look.name(lock.owner), &lock.job_title)
 }
 
 /// The points in the order that feeds nothing that is still locked, each with what to look out for; and why some have to stay open.
@@ -140,7 +127,7 @@ fn by_network<'a>(look: &Look, job: &'a Job) -> (Vec<(&'a Point, String)>, Vec<S
             (order, Vec::new())
         }
         Ok(Restore::Refused { why }) => (plain(), why.iter().map(text::stays_open).collect()),
-        Err(e) => (plain(), vec![format!("The supply network gives no order: {}", text::network_fault(&e.why))]),
+        Err(e) => (plain(), vec![said::no_order(text::network_fault(&e.why))]),
     }
 }
 
@@ -149,9 +136,9 @@ pub(super) fn still_open(look: &Look, job: &Job, page: &mut Page) {
     for point in &job.points {
         let line = match job.back(point) {
             Back::Held(lock) => held(look, lock),
-            Back::FoundOff => "Found off: it stays off.".into(),
+            Back::FoundOff => said::found_off(),
             Back::NotOpen => continue,
-            _ => "Still open.".into(),
+            _ => said::still_open(),
         };
         page.fact(point.label.clone(), line);
     }

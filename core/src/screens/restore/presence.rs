@@ -13,42 +13,39 @@ use crate::screens::context::{Act, Look};
 use crate::screens::home::{UNKNOWN, id, picked, word_of};
 use crate::screens::locks::put;
 use crate::screens::parts::{Pad, PadRow, Tone};
+use crate::text::screens::restore as said;
 use crate::text::{self, AskFirst, AskRestore};
 
 pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
-    page.caution(
-        Tone::Warn,
-        "The supply is on. Test as on live equipment, with the protection that your site's rules ask for. No cover comes off for it: \
-         read at an outlet or at test points.",
-    );
+    page.caution(Tone::Warn, said::supply_on());
     if !job.supply_comes_back() {
-        page.para("No supply goes back on here: nothing has to be read.");
+        page.para(said::nothing_to_read());
     }
     let pairs = job.presence_pairs();
     for (first, then) in &pairs {
         if let Some(reading) = job.presence_of(first, then) {
-            page.fact(format!("Read {first} – {then}"), text::reading(reading));
+            page.fact(said::read_pair(first, then), text::reading(reading));
         }
     }
     answers(look, job, page);
     let rows = pairs.iter().map(|(first, then)| PadRow {
         field: pair_field(first, then),
-        label: format!("{first} – {then}"),
-        hint: format!("One probe on {first}, the other on {then}."),
+        label: said::pair(first, then),
+        hint: said::probes(first, then),
         chosen: look.draft(&pair_field(first, then)),
     });
     page.pad(Pad {
-        label: "Supply present".into(),
+        label: said::present(),
         rows: rows.collect(),
-        options: vec![answer("none", "No indication", Tone::Warn), answer("lit", "Lit", Tone::Plain)],
+        options: vec![answer("none", said::no_indication(), Tone::Warn), answer("lit", said::lit(), Tone::Plain)],
         volts: true,
     });
     let present = |(a, b): &(String, String)| job.presence_of(a, b).is_some_and(|r| r.indicates(0));
     let all = pairs.iter().all(present);
     if all {
-        page.button("Read again and keep", "presence");
+        page.button(said::read_again(), "presence");
     } else {
-        put(page, "Keep the readings", "presence");
+        put(page, said::save_readings(), "presence");
     }
     if job.turns() {
         rotation(look, job, all, page);
@@ -64,27 +61,25 @@ fn answers(look: &Look, job: &Job, page: &mut Page) {
             page.caution(if finding.is_missing() { Tone::Forbid } else { Tone::Warn }, text::supply_finding(finding));
         }
         if let Some(answer) = job.supply_answer(finding) {
-            let said = format!("{}. {} ({})", answer.who, answer.how, look.by(&answer.stamp));
-            page.fact(format!("{} {}", text::supply_finding(finding), text::supply_answer(answer.answer)), said);
+            let how = said::answered_how(&answer.who, &answer.how, look.by(&answer.stamp));
+            page.fact(said::answered(text::supply_finding(finding), text::supply_answer(answer.answer)), how);
         }
     }
     if open.is_empty() {
         return;
     }
-    page.heading("What becomes of it");
+    page.heading(said::what_is_done());
     let named = |f: &&SupplyFinding| (joined(f), text::supply_finding(f));
     let only = if open.len() == 1 { joined(open[0]) } else { String::new() };
-    page.several("odd", "Which readings", open.iter().map(named).collect(), look.draft_or("odd", &only));
+    page.several("odd", &said::which_readings(), open.iter().map(named).collect(), look.draft_or("odd", &only));
     // Nobody is offered to accept what nobody may.
     let may = |a: &&SupplyAnswer| **a != SupplyAnswer::Accepted || open.iter().any(|f| !f.is_missing());
     let offered = SupplyAnswer::ALL.iter().filter(may);
     let offered = offered.map(|a| (word_of(a), text::supply_answer(*a))).collect();
-    page.choice("answer", "Answer", offered, look.draft("answer"));
-    let hint = "Name of who accepts it; or what is left off; or what was wrong";
-    page.entry("answer-who", "Who accepts it, what is left off, or what was wrong", hint, look.draft("answer-who"));
-    let hint = "How they were told and why; how it stays off; or what was mended";
-    page.entry("answer-how", "How", hint, look.draft("answer-how"));
-    put(page, "Save this answer", "answer");
+    page.choice("answer", &said::answer(), offered, look.draft("answer"));
+    page.entry("answer-who", &said::answer_who(), &said::answer_who_hint(), look.draft("answer-who"));
+    page.entry("answer-how", &said::answer_how(), &said::answer_how_hint(), look.draft("answer-how"));
+    put(page, said::save_answer(), "answer");
 }
 
 /// The readings of a finding as one word.
@@ -93,39 +88,32 @@ fn joined(finding: &SupplyFinding) -> String {
 }
 
 fn rotation(look: &Look, job: &Job, all_present: bool, page: &mut Page) {
-    page.heading("Rotation of the lines");
+    page.heading(said::rotation());
     let before = job.rotation_before();
     match (&job.rotation_found, before) {
         (Some((stamp, _, how)), Some(before)) => {
-            page.fact(
-                "Before isolating",
-                format!("{}: that is right. {how} ({})", text::rotation(before), look.by(stamp)),
-            );
+            page.fact(said::rotation_before(), said::rotation_right(text::rotation(before), how, look.by(stamp)));
         }
         (found, _) => {
-            let why = found.as_ref().map_or_else(String::new, |(_, _, how)| format!(" ({how})"));
-            page.caution(
-                Tone::Must,
-                format!("The rotation was not read before{why}. First uncouple what turns, or watch a short bump."),
-            );
+            let why = found.as_ref().map(|(_, _, how)| said::rotation_unread_why(how));
+            page.caution(Tone::Must, why.unwrap_or_else(said::rotation_unread));
         }
     }
     if let Some((stamp, rotation, how, _)) = &job.rotation {
         let word = text::rotation_choice(*rotation);
-        page.fact(format!("Read {}", look.by(stamp)), format!("{word}. {how}"));
+        page.fact(said::rotation_read(look.by(stamp)), said::rotation_read_how(word, how));
     }
     let options = Rotation::ALL.map(|(rotation, value)| (value.to_owned(), text::rotation_choice(rotation))).into();
-    page.choice("rotation", "Which way it turns", options, look.draft("rotation"));
+    page.choice("rotation", &said::rotation_way(), options, look.draft("rotation"));
     if before.is_none() {
         let guards = RotationGuard::ALL.map(|g| (word_of(&g), text::rotation_guard(g))).into();
-        page.choice("guard", "How motors are kept from harm", guards, look.draft("guard"));
+        page.choice("guard", &said::rotation_guard(), guards, look.draft("guard"));
     }
-    let hint = "Instrument and where it was read, or why it is not needed.";
-    page.entry("rotation-how", "How you know", hint, look.draft("rotation-how"));
+    page.entry("rotation-how", &said::rotation_how(), &said::rotation_how_hint(), look.draft("rotation-how"));
     if all_present {
-        put(page, "Keep the rotation", "rotation");
+        put(page, said::save_rotation(), "rotation");
     } else {
-        page.button("Keep the rotation", "rotation");
+        page.button(said::save_rotation(), "rotation");
     }
 }
 
@@ -188,7 +176,7 @@ fn keep_answer(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     let how = act.need("answer-how", AskRestore::AnswerHow)?;
     act.keep(Some(job), Fact::SupplyAnswered { of: of.into_iter().collect(), answer, who, how })?;
     if answer == SupplyAnswer::Mended {
-        act.say = Some("Saved. Now read again: only a new reading shows it.".into());
+        act.say = Some(said::mended());
     }
     act.onward(job, Step::Presence)
 }

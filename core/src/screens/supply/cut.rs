@@ -15,6 +15,7 @@ use crate::point::PointKind;
 use crate::supply::{
     Check, Conductors, Cut, LinkKind, Network, NodeKind, Path, Position, Proposal, Shown, SourceSort, check, propose,
 };
+use crate::text::screens::supply as said;
 use crate::text::{self, AskSupply, Gone};
 
 /// Proposals that are shown; the first and the last are the two ends.
@@ -23,26 +24,25 @@ const SHOWN: usize = 6;
 /// One line for the row on the job's screen.
 pub fn in_short(look: &Look, job: &Job) -> String {
     match look.cut {
-        None => "Not drawn for this site.".into(),
-        Some(_) if job.zone.is_empty() => "Drawn. Say what is worked on.".into(),
+        None => said::cut_not_drawn(),
+        Some(_) if job.zone.is_empty() => said::cut_say_zone(),
         Some(cut) => match cut.unanswered(job, &cut.plan).len() {
-            0 => format!("Every way to {} is cut or answered for, as far as it is drawn.", job.zone.join(", ")),
-            1 => format!("1 way to {} is not cut by the points of this job.", job.zone.join(", ")),
-            n => format!("{n} ways to {} are not cut by the points of this job.", job.zone.join(", ")),
+            0 => said::cut_all(text::commas(job.zone.clone())),
+            count => said::cut_some(count, text::commas(job.zone.clone())),
         },
     }
 }
 
 /// The screen.
 pub fn view(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new("Supply network");
+    let mut page = Page::new(said::cut_title());
     let Some(site) = job.site else {
-        page.para("This job has no site, so no network belongs to it.");
+        page.para(said::cut_no_site());
         return page;
     };
     let Some(cut) = look.cut else {
-        page.para("Nothing is drawn of this site's supply. A drawing shows which ways lead to the work, and which points cut them.");
-        page.main("Draw the network", go(Route::Network(site)));
+        page.para(said::cut_nothing_drawn());
+        page.main(said::cut_draw(), go(Route::Network(site)));
         return page;
     };
     page.caution(Tone::Warn, text::other_sources());
@@ -54,7 +54,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
         differ_form(&mut page, look, job, cut);
     }
     zone_form(&mut page, look, job, cut);
-    page.button("The whole network", go(Route::Network(site)));
+    page.button(said::cut_whole(), go(Route::Network(site)));
     if page.main.is_none() {
         super::super::job::next(&mut page, job);
     }
@@ -64,25 +64,21 @@ pub fn view(look: &Look, job: &Job) -> Page {
 fn answer(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
     // Before anything is locked the plan is what there is to judge.
     let isolated = job.points.iter().any(|p| p.opened.is_some());
-    let (answer, with) =
-        if isolated { (&cut.now, "what is locked now") } else { (&cut.plan, "the points of this job locked") };
+    let answer = if isolated { &cut.now } else { &cut.plan };
     let locked = if isolated { &cut.locked } else { &cut.planned };
     let Some(check) = answer else {
-        page.caution(
-            Tone::Forbid,
-            format!("{} is not in the supply network any more. Say again what is worked on.", job.zone.join(", ")),
-        );
+        page.caution(Tone::Forbid, said::cut_zone_gone(text::commas(job.zone.clone())));
         return;
     };
     let open = cut.unanswered(job, answer);
-    let tone = if check.cut { Tone::Must } else { Tone::Forbid };
-    match (check.cut, open.is_empty()) {
-        (true, _) => page.fact(format!("With {with}"), text::check(check)),
-        (false, true) => page.caution(
-            Tone::Warn,
-            format!("With {with}: {} A person answers for each of these ways.", text::check(check)),
-        ),
-        (false, false) => page.caution(tone, format!("With {with}: {}", text::check(check))),
+    let says = text::check(check);
+    match (check.cut, open.is_empty(), isolated) {
+        (true, _, true) => page.fact(said::cut_now(), says),
+        (true, _, false) => page.fact(said::cut_planned(), says),
+        (false, true, true) => page.caution(Tone::Warn, said::cut_now_answered(says)),
+        (false, true, false) => page.caution(Tone::Warn, said::cut_planned_answered(says)),
+        (false, false, true) => page.caution(Tone::Forbid, said::cut_now_says(says)),
+        (false, false, false) => page.caution(Tone::Forbid, said::cut_planned_says(says)),
     };
     let states: Vec<_> = cut.standing(job).into_iter().collect();
     let (drawing, words) =
@@ -92,34 +88,31 @@ fn answer(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
         page.caution(Tone::Forbid, text::uncut(why));
     }
     if open.len() > SHOWN {
-        page.para(format!("And {} more.", open.len() - SHOWN));
+        page.para(said::cut_more(open.len() - SHOWN));
     }
     for (link, lock) in &cut.shared {
-        page.fact(
-            format!("{link} is shared"),
-            format!("Lock {} of {} is on it, for {}.", lock.label, look.name(lock.owner), lock.job_title),
-        );
+        page.fact(said::cut_shared(link), said::cut_shared_lock(&lock.label, look.name(lock.owner), &lock.job_title));
     }
     for differs in &job.differs {
-        page.fact("Does not count", format!("{} ({})", differs.why, look.by(&differs.stamp)));
+        page.fact(said::cut_does_not_count(), said::cut_does_not_count_why(&differs.why, look.by(&differs.stamp)));
     }
 }
 
 fn zone_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
-    page.heading("What is worked on");
+    page.heading(said::cut_zone());
     let parts = cut.network.nodes().iter().map(|n| (n.id.clone(), n.id.clone()));
-    let links = cut.network.links().iter().map(|l| (l.id.clone(), format!("{} itself", l.id)));
+    let links = cut.network.links().iter().map(|l| (l.id.clone(), said::cut_link_itself(&l.id)));
     let parts: Vec<_> = parts.chain(links).take(60).collect();
-    page.several("zone", "Parts of the network that are worked on", parts, look.draft_or("zone", &job.zone.join("\n")));
+    page.several("zone", &said::cut_zone_parts(), parts, look.draft_or("zone", &job.zone.join("\n")));
     if job.zone.is_empty() {
-        page.main("Keep the work zone", "zone");
+        page.main(said::cut_save_zone(), "zone");
     } else {
-        page.button("Keep the work zone", "zone");
+        page.button(said::cut_save_zone(), "zone");
     }
 }
 
 fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
-    page.heading("Points that would cut it");
+    page.heading(said::cut_points());
     let Ok(found) = propose(&cut.network, &job.zone, &cut.standing_before(job)) else { return };
     for says in text::proposals(&found) {
         page.caution(Tone::Warn, says);
@@ -131,12 +124,12 @@ fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
         if proposal.lock.is_empty() {
             continue;
         }
-        page.fact(format!("Lock {}", proposal.lock.join(", ")), proposed(proposal));
+        page.fact(said::cut_lock(text::commas(proposal.lock.clone())), proposed(proposal));
         let missing = missing(job, proposal);
         if missing.is_empty() {
-            page.para("These are points of this job.");
+            page.para(said::cut_points_here());
         } else {
-            let label = format!("Plan {}", missing.join(", "));
+            let label = said::cut_plan(text::commas(missing));
             let action = format!("plan {i}");
             let planned = job.points.is_empty() || cut.plan.as_ref().is_some_and(|c| !c.cut);
             if planned && page.main.is_none() && i == 0 && look.acting.is_some() {
@@ -146,24 +139,22 @@ fn proposals(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
             }
         }
     }
-    page.para(
-        "These are proposals. You decide, and you can plan other points instead: what they leave open is shown here.",
-    );
+    page.para(said::cut_proposals());
 }
 
 fn proposed(proposal: &Proposal) -> String {
-    let mut says = vec![format!("{}.", text::capital(&text::worth(proposal.why)))];
+    let mut says = vec![said::cut_worth(text::capital(&text::worth(proposal.why)))];
     says.push(match proposal.loses.len() {
-        0 => "No circuit is lost.".into(),
-        _ => format!("Stops: {}.", proposal.loses.join("; ")),
+        0 => said::cut_nothing_lost(),
+        _ => said::cut_stops(text::semicolons(proposal.loses.clone())),
     });
     if !proposal.tell.is_empty() {
-        says.push(format!("Tell: {}.", proposal.tell.join("; ")));
+        says.push(said::cut_tell(text::semicolons(proposal.tell.clone())));
     }
     if !proposal.check.cut {
         says.push(text::check(&proposal.check));
     }
-    says.join(" ")
+    says.into_iter().reduce(text::sentences).unwrap_or_default()
 }
 
 fn missing(job: &Job, proposal: &Proposal) -> Vec<String> {
@@ -176,23 +167,12 @@ fn differ_form(page: &mut Page, look: &Look, job: &Job, cut: &Cut) {
     if open.is_empty() {
         return;
     }
-    page.heading("If a way does not count");
-    page.caution(
-        Tone::Warn,
-        "This is kept in your name and shown wherever the proof is shown. Local rules may not allow it: ask the person who answers \
-         for the isolation.",
-    );
+    page.heading(said::cut_if_not());
+    page.caution(Tone::Warn, said::cut_if_not_says());
     let options = open.iter().take(20).map(|(key, why)| (key.clone(), text::uncut(why))).collect();
-    page.several("ways", "Which of them", options, look.draft("ways"));
-    page.field(
-        "why",
-        "Why it does not count",
-        "Such as: taken out, ends seen and insulated",
-        look.draft("why"),
-        EntryKind::Long,
-        400,
-    );
-    page.button("Answer for it in my name", "differ");
+    page.several("ways", &said::cut_which(), options, look.draft("ways"));
+    page.field("why", &said::cut_why(), &said::cut_why_hint(), look.draft("why"), EntryKind::Long, 400);
+    page.button(said::cut_answer(), "differ");
 }
 
 /// What is done here.
@@ -203,7 +183,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             let marked = act.need("zone", AskSupply::Zone)?;
             let zone = marked.lines().map(str::to_owned).collect();
             act.keep(Some(job), Fact::ZoneNoted { zone })?;
-            act.say = Some("Kept. The ways that lead there are shown.".into());
+            act.say = Some(said::cut_zone_saved());
             Ok(())
         }
         "differ" => {
@@ -267,14 +247,12 @@ fn plan(act: &mut Act, job: &Job, network: &Network, proposal: &Proposal) -> Res
         )?;
         added.push(link.id.clone());
     }
-    let tell = if proposal.tell.is_empty() { String::new() } else { format!(" Tell {}.", proposal.tell.join("; ")) };
+    let planned = said::cut_planned_points(text::commas(added.clone()));
     act.say = Some(match (&asked, added.is_empty()) {
-        (None, _) => format!("Planned: {}.{tell}", added.join(", ")),
-        (Some(id), true) => format!("Nobody noted which conductors {id} opens. Look, and mark them here."),
-        (Some(id), false) => format!(
-            "Planned: {}. Nobody noted which conductors {id} opens. Look, and mark them here.",
-            added.join(", ")
-        ),
+        (None, _) if proposal.tell.is_empty() => planned,
+        (None, _) => text::sentences(planned, said::cut_tell_people(text::semicolons(proposal.tell.clone()))),
+        (Some(id), true) => said::cut_poles_unknown(id),
+        (Some(id), false) => text::sentences(planned, said::cut_poles_unknown(id)),
     });
     let points = Route::Step(job.id(), Step::Points);
     if let Some(link) = asked.and_then(|id| network.link(&id)) {

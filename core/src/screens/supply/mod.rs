@@ -12,15 +12,15 @@ use crate::app::NotDone;
 use crate::journal::EntryId;
 use crate::supply::Shown;
 use crate::text;
+use crate::text::screens::supply as said;
 
 /// The network of a site.
 pub fn network(look: &Look, site: EntryId) -> Page {
-    let name = look.world.sites.get(&site).map_or("a site that is not on this device", String::as_str);
-    let mut page = Page::new(format!("Supply of {name}"));
+    let mut page = Page::new(said::of(look.world.sites.get(&site).cloned().unwrap_or_else(said::unknown_site)));
     page.caution(Tone::Warn, text::other_sources());
     let mut drawn = look.drawn.clone();
     if drawn.is_empty() {
-        page.para("Nothing is drawn yet. Begin with the source, then each board with what feeds it.");
+        page.para(said::nothing_drawn());
     } else {
         let states: Vec<_> = drawn.states().iter().map(|(id, at)| (id.clone(), *at)).collect();
         let locked = locked(look, site);
@@ -28,35 +28,35 @@ pub fn network(look: &Look, site: EntryId) -> Page {
         let (drawing, words) = text::draw(&drawn.network(), &shown);
         page.drawing(words, drawing);
     }
-    page.button("Add a switch or cable", go(Route::NewLink(site)));
+    page.button(said::add_link(), go(Route::NewLink(site)));
     if !drawn.nodes().is_empty() {
-        page.heading("Sources, boards and loads");
+        page.heading(said::nodes());
     }
     for noted in drawn.nodes() {
         let node = &noted.part;
         let mut lines = vec![part::node_word(node)];
         lines.extend([&node.label, &node.place].into_iter().filter(|t| !t.is_empty()).cloned());
         if !node.stops.is_empty() {
-            lines.push(format!("Stops: {}", node.stops));
+            lines.push(said::stops(&node.stops));
         }
         if !node.untraced.is_empty() {
-            lines.push(format!("Not traced: {}", node.untraced));
+            lines.push(said::not_traced(&node.untraced));
         }
         lines.push(look.by(&noted.stamp));
         page.row(node.id.clone(), lines, go(Route::Part(site, noted.stamp.id)));
     }
     if !drawn.links().is_empty() {
-        page.heading("Switches and cables");
+        page.heading(said::links());
     }
     for noted in drawn.links() {
         let link = &noted.part;
-        let mut lines = vec![format!("{} to {}, {}", link.from, link.to, part::link_word(link))];
+        let mut lines = vec![said::link(&link.from, &link.to, part::link_word(link))];
         lines.extend(drawn.states().get(&link.id).map(|at| text::seen(*at)));
         lines.extend([&link.label, &link.place].into_iter().filter(|t| !t.is_empty()).cloned());
         lines.push(look.by(&noted.stamp));
         page.row(link.id.clone(), lines, go(Route::Part(site, noted.stamp.id)));
     }
-    page.main("Add a source, board or load", go(Route::NewNode(site)));
+    page.main(said::add_node(), go(Route::NewNode(site)));
     page
 }
 

@@ -8,6 +8,7 @@ use super::super::parts::{EntryKind, Tone};
 use crate::app::NotDone;
 use crate::journal::{EntryId, Fact};
 use crate::supply::{Conductors, Drawn, Link, LinkKind, Node, NodeKind, Position, SourceSort};
+use crate::text::screens::supply as said;
 use crate::text::{self, AskFirst, AskSupply, Gone};
 
 /// The conductors that are asked for by name; the protective conductor is never switched.
@@ -17,13 +18,13 @@ const CONDUCTORS: [&str; 4] = ["L1", "L2", "L3", "N"];
 pub(super) fn node_word(node: &Node) -> String {
     match node.kind {
         NodeKind::Source => match node.sort {
-            SourceSort::Unsaid => "A source, nobody said which".into(),
-            sort => format!("Source: {}", text::source_sort(sort)),
+            SourceSort::Unsaid => said::part_source_unsaid(),
+            sort => said::part_source(text::source_sort(sort)),
         },
-        NodeKind::Board => "Board".into(),
-        NodeKind::Load => "Load".into(),
-        NodeKind::Junction => "Joint or terminals".into(),
-        NodeKind::Unknown => "Nobody knows what it is: it may be a source".into(),
+        NodeKind::Board => said::part_board(),
+        NodeKind::Load => said::part_load(),
+        NodeKind::Junction => said::part_junction(),
+        NodeKind::Unknown => said::part_unknown(),
     }
 }
 
@@ -31,25 +32,28 @@ pub(super) fn node_word(node: &Node) -> String {
 pub(super) fn link_word(link: &Link) -> String {
     let mut words = vec![link_kind_word(link.kind).to_lowercase()];
     if link.kind.parts() {
-        words.push(if link.lockable { "takes a lock" } else { "takes no lock" }.into());
+        words.push(if link.lockable { said::part_takes_lock() } else { said::part_takes_no_lock() });
     }
     if link.kind.switches() {
-        words.push(format!("normally {}", link.normally.word()));
+        words.push(match link.normally {
+            Position::Open => said::part_normally_open(),
+            Position::Closed => said::part_normally_closed(),
+        });
     }
     words.extend(link.left_joined().map(|left| text::left_joined(&left)));
-    words.join(", ")
+    text::commas(words)
 }
 
-fn link_kind_word(kind: LinkKind) -> &'static str {
+fn link_kind_word(kind: LinkKind) -> String {
     match kind {
-        LinkKind::Switch => "Switch, breaker or fuses",
-        LinkKind::Cable => "Cable",
-        LinkKind::Changeover => "Way of a changeover switch",
-        LinkKind::Tie => "Tie between two supplies",
-        LinkKind::Inverter => "Inverter that can feed by itself",
-        LinkKind::Inlet => "Inlet for a mobile set",
-        LinkKind::Transformer => "Transformer",
-        LinkKind::Unknown => "Not traced",
+        LinkKind::Switch => said::part_link_switch(),
+        LinkKind::Cable => said::part_link_cable(),
+        LinkKind::Changeover => said::part_link_changeover(),
+        LinkKind::Tie => said::part_link_tie(),
+        LinkKind::Inverter => said::part_link_inverter(),
+        LinkKind::Inlet => said::part_link_inlet(),
+        LinkKind::Transformer => said::part_link_transformer(),
+        LinkKind::Unknown => said::part_link_unknown(),
     }
 }
 
@@ -57,8 +61,8 @@ fn link_kind_word(kind: LinkKind) -> &'static str {
 fn node_options() -> Vec<(String, String)> {
     let sorts = SourceSort::ALL.iter().map(|sort| {
         let word = match sort {
-            SourceSort::Unsaid => "Another source".to_owned(),
-            sort => format!("Source: {}", text::source_sort(*sort)),
+            SourceSort::Unsaid => said::part_source_other(),
+            sort => said::part_source(text::source_sort(*sort)),
         };
         (format!("source {}", word_of(sort)), word)
     });
@@ -69,26 +73,26 @@ fn node_options() -> Vec<(String, String)> {
 
 /// A new source, board or load, and what feeds it.
 pub fn new_node(look: &Look) -> Page {
-    let mut page = Page::new("A source, board or load");
+    let mut page = Page::new(said::part_new_node());
     node_form(&mut page, look, &Node::default());
     if !look.drawn.is_empty() {
-        page.heading("What feeds it, if you know");
-        page.choice("from", "From", node_choices(look.drawn), look.draft("from"));
+        page.heading(said::part_fed_by());
+        page.choice("from", &said::part_from(), node_choices(look.drawn), look.draft("from"));
         link_form(&mut page, look, &Link::default(), "through");
     }
-    page.main("Keep this part", "node");
+    page.main(said::part_save(), "node");
     page
 }
 
 /// A new switch or cable between two nodes.
 pub fn new_link(look: &Look) -> Page {
-    let mut page = Page::new("A switch or cable");
+    let mut page = Page::new(said::part_new_link());
     if look.drawn.nodes().is_empty() {
-        page.para("It joins two parts. Add the first source, board or load before it.");
+        page.para(said::part_joins());
     }
     ends_form(&mut page, look, &Link::default());
     link_form(&mut page, look, &Link::default(), "id");
-    page.main("Keep this part", "link");
+    page.main(said::part_save(), "link");
     page
 }
 
@@ -96,31 +100,31 @@ pub fn new_link(look: &Look) -> Page {
 pub fn view(look: &Look, entry: EntryId) -> Page {
     let mut page;
     if let Some(noted) = look.drawn.nodes().iter().find(|n| n.stamp.id == entry) {
-        page = Page::new(format!("{}, {}", noted.part.id, node_word(&noted.part)));
-        page.fact("Noted", look.by(&noted.stamp));
+        page = Page::new(said::part_title(&noted.part.id, node_word(&noted.part)));
+        page.fact(said::part_noted(), look.by(&noted.stamp));
         node_form(&mut page, look, &noted.part);
-        page.main("Keep the correction", "node");
+        page.main(said::part_save_correction(), "node");
     } else if let Some(noted) = look.drawn.links().iter().find(|l| l.stamp.id == entry) {
         let link = &noted.part;
-        page = Page::new(format!("{}, {}", link.id, link_word(link)));
-        page.fact("Noted", look.by(&noted.stamp));
+        page = Page::new(said::part_title(&link.id, link_word(link)));
+        page.fact(said::part_noted(), look.by(&noted.stamp));
         if link.kind.switches() {
             if let Some(at) = look.drawn.states().get(&link.id) {
-                page.fact("Last", text::seen(*at));
+                page.fact(said::part_last(), text::seen(*at));
             }
-            page.button("I see it open", "seen-open");
-            page.button("I see it closed", "seen-closed");
+            page.button(said::part_seen_open(), "seen-open");
+            page.button(said::part_seen_closed(), "seen-closed");
         }
         ends_form(&mut page, look, link);
         link_form(&mut page, look, link, "id");
-        page.main("Keep the correction", "link");
+        page.main(said::part_save_correction(), "link");
     } else {
-        page = Page::new("This part was corrected or crossed out meanwhile");
+        page = Page::new(said::part_changed());
         return page;
     }
-    page.heading("It is not there");
-    page.entry("gone", "How you know", "Traced to its end and taken out", look.draft("gone"));
-    page.toned("Cross it out", "gone", Tone::Forbid);
+    page.heading(said::part_not_there());
+    page.entry("gone", &said::part_gone(), &said::part_gone_hint(), look.draft("gone"));
+    page.toned(said::part_cross_out(), "gone", Tone::Forbid);
     page
 }
 
@@ -131,58 +135,56 @@ fn node_form(page: &mut Page, look: &Look, node: &Node) {
         kind => word_of(&kind),
     };
     if node.id.is_empty() {
-        page.entry("id", "Name, as it is labelled", "Short and its own, such as: DB4", look.draft("id"));
+        page.entry("id", &said::part_name(), &said::part_name_hint(), look.draft("id"));
     }
-    page.choice("kind", "What it is", node_options(), look.draft_or("kind", &known));
-    page.entry("label", "What is written on it beside that", "", look.draft_or("label", &node.label));
-    page.entry("place", "Where it is", "Room and board", look.draft_or("place", &node.place));
-    let hint = "Such as: lights of the finishing hall";
-    page.entry("stops", "What stops when it has no supply", hint, look.draft_or("stops", &node.stops));
+    page.choice("kind", &said::part_what(), node_options(), look.draft_or("kind", &known));
+    page.entry("label", &said::part_written(), "", look.draft_or("label", &node.label));
+    page.entry("place", &said::part_where(), &said::part_where_hint(), look.draft_or("place", &node.place));
+    page.entry("stops", &said::part_what_stops(), &said::part_what_stops_hint(), look.draft_or("stops", &node.stops));
     let tell = look.draft_or("tell", &node.tell.join("\n"));
-    page.field("tell", "Who has to be told before, one in a line", "", tell, EntryKind::Long, 600);
-    let hint = "Such as: a cable into the wall behind it. While it stands here nothing is shown to be cut.";
+    page.field("tell", &said::part_tell(), "", tell, EntryKind::Long, 600);
     page.entry(
         "untraced",
-        "Something else here that nobody has traced",
-        hint,
+        &said::part_untraced(),
+        &said::part_untraced_hint(),
         look.draft_or("untraced", &node.untraced),
     );
 }
 
 fn ends_form(page: &mut Page, look: &Look, link: &Link) {
-    page.choice("from", "From", node_choices(look.drawn), look.draft_or("from", &link.from));
-    page.choice("to", "To", node_choices(look.drawn), look.draft_or("to", &link.to));
+    page.choice("from", &said::part_from(), node_choices(look.drawn), look.draft_or("from", &link.from));
+    page.choice("to", &said::part_to(), node_choices(look.drawn), look.draft_or("to", &link.to));
 }
 
 /// `name` is the field of its name: a node's form has a name of its own.
 fn link_form(page: &mut Page, look: &Look, link: &Link, name: &str) {
     let known = if link.id.is_empty() { String::new() } else { word_of(&link.kind) };
     if link.id.is_empty() {
-        page.entry(name, "Name of the switch or cable", "As it is labelled, such as: Q4", look.draft(name));
+        page.entry(name, &said::part_link_name(), &said::part_link_name_hint(), look.draft(name));
     }
     page.choice(
         "link-kind",
-        "Kind of link",
+        &said::part_link_kind(),
         options(&LinkKind::ALL, link_kind_word),
         look.draft_or("link-kind", &known),
     );
-    page.entry("link-label", "What is written on the switch beside that", "", look.draft_or("link-label", &link.label));
-    page.entry("at", "Where the switch is", "Room and board", look.draft_or("at", &link.place));
-    let lockable = [("yes", "It takes a lock"), ("no", "It takes no lock")];
-    let lockable = lockable.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
+    page.entry("link-label", &said::part_link_written(), "", look.draft_or("link-label", &link.label));
+    page.entry("at", &said::part_link_where(), &said::part_where_hint(), look.draft_or("at", &link.place));
+    let lockable = [("yes", said::part_lockable_yes()), ("no", said::part_lockable_no())];
+    let lockable = lockable.map(|(value, label)| (value.to_owned(), label)).into();
     let known_lock = match (link.id.is_empty(), link.lockable) {
         (true, _) => "",
         (false, true) => "yes",
         (false, false) => "no",
     };
-    page.choice("lockable", "Can it be locked open?", lockable, look.draft_or("lockable", known_lock));
-    let positions = [(Position::Closed, "Closed"), (Position::Open, "Open")];
-    let positions = positions.map(|(at, label)| (word_of(&at), label.to_owned())).into();
-    page.choice("normally", "In normal service it is", positions, look.draft_or("normally", &word_of(&link.normally)));
+    page.choice("lockable", &said::part_lockable(), lockable, look.draft_or("lockable", known_lock));
+    let positions = [(Position::Closed, said::part_closed()), (Position::Open, said::part_open())];
+    let positions = positions.map(|(at, label)| (word_of(&at), label)).into();
+    page.choice("normally", &said::part_normally(), positions, look.draft_or("normally", &word_of(&link.normally)));
     let all = || CONDUCTORS.map(|c| (c.to_owned(), c.to_owned())).into();
     let here = look.draft_or("conductors", &names(&link.conductors).join("\n"));
-    page.several("conductors", "Conductors that have to be opened here", all(), here);
-    page.several("poles", "Conductors that it opens", all(), look.draft_or("poles", &names(&link.poles).join("\n")));
+    page.several("conductors", &said::part_conductors(), all(), here);
+    page.several("poles", &said::part_poles(), all(), look.draft_or("poles", &names(&link.poles).join("\n")));
 }
 
 fn names(conductors: &Option<Conductors>) -> Vec<String> {
@@ -228,7 +230,7 @@ pub fn act(act: &mut Act, site: EntryId, entry: Option<EntryId>, verb: &str) -> 
         "seen-open" | "seen-closed" => {
             let position = if verb == "seen-open" { Position::Open } else { Position::Closed };
             let link = link.ok_or(UNKNOWN)?.id;
-            act.say = Some(format!("Kept: {link} {}.", text::seen(position)));
+            act.say = Some(said::part_seen(&link, text::seen(position)));
             act.keep_at(site, Fact::LinkSeen { link, position })?;
         }
         _ => return Err(UNKNOWN.into()),

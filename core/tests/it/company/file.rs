@@ -169,7 +169,7 @@ fn a_refused_file_stays_in_its_field() {
     let kept = one.entries().len();
     let long = with("note", "n".repeat(1001).into()).replace("\"note\"", &format!("{}\"note\"", " ".repeat(12_000)));
     one.at("/rules");
-    one.play(&format!("choose Site of the file = {SITE}\nfill File of rules = {long}\ntap Take this file in, signed by Mara Lind\nsee note: this has 1001"));
+    one.play(&format!("choose Site of the file = {SITE}\nfill File of rules = {long}\ntap Save this file, signed by Mara Lind\nsee note: this has 1001"));
     let shown = format!("{:?}", one.field().screen());
     assert!(shown.contains(&"n".repeat(1001)), "it is gone");
     assert_eq!(one.entries().len(), kept);

@@ -53,7 +53,7 @@ fn takes(phone: &Phone, json: &str) {
     let line = json.replace('\n', " ");
     phone.at("/rules");
     phone.play(&format!(
-        "choose Site of the file = {SITE}\nfill File of rules = {line}\ntap Take this file in, signed by Mara Lind\nsee Jobs that are opened here"
+        "choose Site of the file = {SITE}\nfill File of rules = {line}\ntap Save this file, signed by Mara Lind\nsee Jobs opened here"
     ));
     phone.at("/");
 }
@@ -240,12 +240,12 @@ fn a_job_keeps_its_version_after_the_rules_change() {
     // One version says one thing, and what holds is not written twice.
     one.at("/rules");
     one.play(&format!(
-        "choose Site of the file = {SITE}\nfill File of rules = {next}\ntap Take this file in, signed by Mara Lind\n\
+        "choose Site of the file = {SITE}\nfill File of rules = {next}\ntap Save this file, signed by Mara Lind\n\
          see version \"2026-03\" says something else already"
     ));
     let kept = one.entries().len();
     one.play(&format!(
-        "choose Site of the file = {SITE}\nfill File of rules = {}\ntap Take this file in, signed by Mara Lind\nsee hold at this site already",
+        "choose Site of the file = {SITE}\nfill File of rules = {}\ntap Save this file, signed by Mara Lind\nsee hold at this site already",
         example().replace('\n', " ")
     ));
     assert_eq!(one.entries().len(), kept);

@@ -12,13 +12,13 @@ const AT_WORK: [&str; 5] = [PEOPLE, PLAN, ISOLATE, PROVE, BEGIN];
 
 /// The site's supply is drawn on another phone: the grid and the board.
 const DRAWN: &str = "tap Supply of Brook Lane dye works\n\
-                     tap Add a source, board or load\nfill Name, as it is labelled = Grid\nchoose What it is = Source: grid\ntap Keep this part\n\
-                     tap Add a source, board or load\nfill Name, as it is labelled = DB4\nchoose What it is = Board\ntap Keep this part\n";
+                     tap Add a source, board or load\nfill Name, as it is labelled = Grid\nchoose What it is = Source: grid\ntap Save this part\n\
+                     tap Add a source, board or load\nfill Name, as it is labelled = DB4\nchoose What it is = Board\ntap Save this part\n";
 /// And a generator that feeds the board, of which no job knows.
 const SET: &str = "tap Add a source, board or load\nfill Name, as it is labelled = G2\nchoose What it is = Source: generator\n\
-                   fill What is written on it beside that = Mobile set\ntap Keep this part\n\
+                   fill What else is written on it = Mobile set\ntap Save this part\n\
                    tap Add a switch or cable\nchoose From = G2\nchoose To = DB4\nfill Name of the switch or cable = Q20\n\
-                   choose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\ntap Keep this part\n";
+                   choose Kind of link = Switch, breaker or fuses\nchoose Can it be locked open? = It takes a lock\ntap Save this part\n";
 
 /// Another phone on which somebody draws.
 fn draws(one: &Phone, script: &str) -> Phone {

@@ -115,13 +115,14 @@ fn a_corrected_job_comes_to_its_hand_back() {
     let off = until(RESTORE, "read L1 – N");
     let more = changed(
         off,
-        "tap The sign at Q4",
-        "tap Take my lock off Q4, three poles\ntap Take my lock off Q9, four poles\ntap The sign at Q4",
+        "tap Caution sign taken off Q4",
+        "tap Take my lock off Q4, three poles\ntap Take my lock off Q9, four poles\ntap Caution sign taken off Q4",
     );
     let more = changed(
         &more,
         "tap Q4 feeder switch is closed\n",
-        "tap The sign at Q4, three poles is down\ntap The sign at Q9, four poles is down\ntap Q4 feeder switch is closed\ntap Q4, three poles is closed\n",
+        "tap Caution sign taken off Q4, three poles\ntap Caution sign taken off Q9, four poles\ntap Q4 feeder switch is closed\n\
+         tap Q4, three poles is closed\n",
     );
     phone.play(&format!("{WORK}\n{more}"));
     let story = Story::of(System::ThreePhaseNeutral, 230.0, Earthing::TnCS, 0);

@@ -49,7 +49,7 @@ fn whole(country: &Country) {
         "us" | "ca" => american(script),
         "au" | "nz" => script
             .replace("The caution sign hangs", "The danger tag hangs")
-            .replace("tap The sign at", "tap The danger tag at"),
+            .replace("tap Caution sign taken off", "tap Danger tag taken off"),
         _ => script.to_owned(),
     };
     let plan = story.plan();

@@ -206,7 +206,7 @@ pub fn presence(phone: &Phone, shows: impl Fn(&str, &str) -> f64) -> BTreeSet<(S
         let (a, b) = (a.min(b), a.max(b));
         read.insert((a.to_owned(), b.to_owned()));
     }
-    phone.play(&format!("{lines}tap Keep the readings"));
+    phone.play(&format!("{lines}tap Save the readings"));
     read
 }
 

@@ -3,7 +3,7 @@
 
 # $says is what this version can read of it.
 entry-more = { $says } (a newer version wrote more here than this one can read)
-# A life rests on this.
+# life-critical
 entry-newer = Written by a newer version and not readable here ({ $kind }): update this app
 # What is about a site or a device and not about a job.
 entry-not-of-job = Not of this job
@@ -33,7 +33,7 @@ entry-learns = { $person } learns under supervision
 entry-left-job = { $person } left the job
 # $who was told, $how: in which way.
 entry-told-off = Told that the supply goes off: { $who }, { $how }
-# A life rests on this.
+# life-critical
 entry-told-back = Warned that the supply comes back: { $who }, { $how }
 # $what is a barrier or a sign, $at where it stands.
 entry-barrier = { $what } at { $at }
@@ -51,7 +51,7 @@ entry-box = Lock box { $label }, { $at }
 entry-circuit = Circuit { $label }: { $serves }
 # To shed a circuit is to switch it off before the supply goes off, so that nothing is switched under load.
 entry-no-circuit = No circuit to shed: { $why }
-# A life rests on this.
+# life-critical
 entry-instrument =
     { $instrument } checked: { $fit ->
         [yes] fit for use
@@ -60,21 +60,21 @@ entry-instrument =
 # $seen is how it is known to be off.
 entry-circuit-off = { $circuit } off. { $seen }
 # $seen is how it is known to be open.
-# A life rests on this.
+# life-critical
 entry-point-found-open = { $point } found open. { $seen }
 # $off_load: whether no current flowed when it was opened.
-# A life rests on this.
+# life-critical
 entry-point-opened =
     { $point } opened { $off_load ->
         [yes] off load
        *[no] under load
     }. { $seen }
-# A life rests on this.
+# life-critical
 entry-no-lock = { $place } secured without a lock by { $person }: { $how }
-# A life rests on this.
+# life-critical
 entry-lock = Lock { $label } of { $owner } on { $place }
 # One cable or bar goes through two devices and holds both open.
-# A life rests on this.
+# life-critical
 entry-lock-through = Lock { $label } of { $owner } on { $place }: one cable or bar through it and another
 entry-sign = Caution sign at { $at }
 # $tag is what is written on a tag.
@@ -93,21 +93,21 @@ entry-key-taken = Lock and key taken over, signed
 # $told is what the next shift has to know.
 entry-shift-offered = Shift offered to { $person }: { $told }
 entry-shift-taken = Shift taken, signed
-# A life rests on this.
+# life-critical
 entry-lock-cut = Cut by its owner, no key: { $lock }. { $why }
-# A life rests on this.
+# life-critical
 entry-lock-off = Taken off by its owner: { $lock }
 # $authority is who allows it, $function their post, $reached how they were reached.
 entry-forced-begun = Forced removal begun under { $authority }, { $function }, reached { $reached }: { $lock }. { $why }
 entry-owner-not-on-site = Owner not on site: { $how }
 entry-owner-sought = Owner sought: { $how }. { $outcome }
-# A life rests on this.
+# life-critical
 entry-lock-forced = Taken off in the owner's absence: { $lock }
 entry-owner-told = Owner told: { $how }
 entry-cover-off = Cover off: { $what }
 entry-no-cover = No cover comes off: { $why }
 # $on is a proving unit or entry-live-source. Before the tests the indicator is proved, after them it is proved again.
-# A life rests on this.
+# life-critical
 entry-indicator =
     Indicator { $again ->
         [yes] proved again
@@ -118,35 +118,35 @@ entry-indicator =
     }. { $indicator }
 entry-live-source = a source known to be live, { $what }
 # $reading is one of the reading- messages.
-# A life rests on this.
+# life-critical
 entry-reading =
     { $dc ->
         [yes] { $pair } DC: { $reading }
        *[no] { $pair }: { $reading }
     }
-# A life rests on this.
+# life-critical
 entry-voltage-met = Voltage met at { $at }: { $reading }
 # $how is how it was shown: one of the shown-earth- messages, or what somebody wrote.
-# A life rests on this.
+# life-critical
 entry-reference =
     Reference { $holds ->
         [yes] shown to be earth
        *[no] not earth
     }: { $how }
 entry-run-signed = Test under supervision signed
-# A life rests on this.
+# life-critical
 entry-direct = Direct voltage at { $at }: { $reading }
 # The cause of a voltage or a failure that was met.
 entry-cause = Cause: { $cause }
-# A life rests on this.
+# life-critical
 entry-cause-not-found = Cause not found: { $cause }
-# A life rests on this.
+# life-critical
 entry-work-stopped = Work stopped, everybody clear
 # $clear is how it is known that everybody is clear.
 entry-given-up = Isolation given up: { $why }. { $clear }
 # The figures below which a reading counts as no indication; with a limit, limit-set says it.
 entry-no-limit = No limit for figures any more
-# A life rests on this.
+# life-critical
 entry-source-elsewhere = { $source } does not reach this work: { $why }
 # Two points have the same label. $apart is how they are told apart.
 entry-points-parted = { $point } is another point than the one alike: { $apart }
@@ -159,15 +159,15 @@ entry-answer-accepted = Reading out of tolerance accepted: { $who }. { $how }
 entry-aside-answered = An entry that is put aside was looked into: { $why }
 entry-work-began = Work began under the proof that stood
 entry-work-left = Work left: { $why }
-# A life rests on this.
+# life-critical
 entry-neutral-parted = Neutral parted: { $what }
 # $clear is how it is known that everybody is clear.
 entry-work-finished = Work finished. { $clear }
 entry-cover-back = Cover back: { $what }
 entry-sign-down = Sign down at { $at }
-# A life rests on this.
+# life-critical
 entry-point-closed = { $point } closed
-# A life rests on this.
+# life-critical
 entry-point-closed-beside = { $point } closed beside another source: { $why }
 # $pair is two conductors.
 entry-presence = Supply back, { $pair }: { $reading }
@@ -178,7 +178,7 @@ entry-rotation-bumped = Rotation { $rotation }. { $how } (a short bump was watch
 entry-circuit-on = { $circuit } on
 entry-handed-back = Handed back to { $to }, signed. { $note }
 # $step is a step's title.
-# A life rests on this.
+# life-critical
 entry-passed-over = Passed over { $step }: { $why }
 entry-withdrawn = An entry was withdrawn: { $why }
 # $switch is a link of the supply network.
@@ -186,5 +186,5 @@ entry-point-drawn = { $point } is { $switch } in the supply network
 # $zone is a list of parts of the supply network.
 entry-zone = Work zone in the supply network: { $zone }
 # $ways is a list of links.
-# A life rests on this.
+# life-critical
 entry-way-answered = Answered for a way in the supply network ({ $ways }): { $why }

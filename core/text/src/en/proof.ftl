@@ -48,8 +48,8 @@ not-a-pair-to-read = { $first } – { $then } is not a pair to read here.
 # Temporary earths. $label is the number on one, $at where it is.
 earth-unsaid = Write the number on the earth, and where it is fitted.
 earth-alike = Earth { $label } is in already: { $at }. Number each differently.
-# A life rests on this.
+# life-critical
 earth-not-proved = Treat as live: prove dead first, then earth.
 earth-not-in = This earth is not in. Look at the list.
-# A life rests on this.
+# life-critical
 earth-left-in = Earth { $label } is still in: { $at }. Take it off first.

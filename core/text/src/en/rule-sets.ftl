@@ -1,7 +1,8 @@
 ### Rule sets: what is said of each. How sure: A read in a copy or an excerpt, B from memory or common practice, C unsure. The figures are in
 ### `RuleSet::figures`. Names of laws and standards stay as they are in every language.
 
-# $law is one of the -law messages, $standards one of the -standards messages. A life rests on this.
+# $law is one of the -law messages, $standards one of the -standards messages.
+# life-critical
 rules-defer = Law: { $law }. Standards and guidance: { $standards }. These, and whoever is licensed to apply them, come first. Nobody licensed has checked this app's rules.
 # On the page of a job, where a line has to do.
 rules-in-short = { $name }. Local rules and licensed practice come first.

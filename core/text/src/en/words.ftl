@@ -2,15 +2,15 @@
 
 place-unknown = a point that this device does not know
 # What stands proved: in a list, and as the large words of the banner. These are few words, for a screen that is looked at in passing.
-# A life rests on this.
+# life-critical
 state-proved = Proved dead
 # In a list that is heard of from afar, which cannot say how old the proof is.
-# A life rests on this.
+# life-critical
 state-proved-heard = Proved dead when last heard
 # A voltage was met.
-# A life rests on this.
+# life-critical
 state-stop = Stop, treat as live
-# A life rests on this.
+# life-critical
 state-live = Treat as live
 state-handed-back = Handed back
 place-of-other-job = a point of another job

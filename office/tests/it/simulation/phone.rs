@@ -34,7 +34,7 @@ pub fn deed(chance: &mut Chance, number: usize, toms: bool) -> String {
         let owner = if toms { "Tomas Brandt" } else { "Mara Lind" };
         format!(
             "tap Isolate {point}\nfill What is written on the lock = {whose} {number}\nchoose How it is locked = Padlock on a hasp\n\
-             tap Put this lock on as {owner}'s"
+             tap Save lock, fitted by {owner}"
         )
     };
     let release = |lock: &str| format!("tap Locks and keys\ntap {lock}\ntap Take my lock off");

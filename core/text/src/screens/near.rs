@@ -1,0 +1,26 @@
+//! Two phones beside each other.
+
+says! {
+    title => "near-title",
+    what_it_is => "near-what-it-is",
+    one => "near-one",
+    two => "near-two",
+    three => "near-three",
+    first => "near-first",
+    second => "near-second",
+    third => "near-third",
+    scan => "near-scan",
+    show => "near-show",
+    shows_has => "near-shows-has",
+    shows_entries(count) => "near-shows-entries",
+    part(part, of) => "near-part",
+    drawing(part, of) => "near-drawing",
+    stop => "near-stop",
+    unread => "near-unread",
+    parts_here(here, of) => "near-parts-here",
+    has_all => "near-has-all",
+    lacks(count) => "near-lacks",
+    nothing_new => "near-nothing-new",
+    taken_in(count) => "near-taken-in",
+    some_aside => "near-some-aside",
+}

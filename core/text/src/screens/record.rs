@@ -1,0 +1,14 @@
+//! The record of a job.
+
+says! {
+    title => "record-title",
+    what => "record-what",
+    signed => "record-signed",
+    not_now => "record-not-now",
+    photos => "record-photos",
+    handed_back => "record-handed-back",
+    not_yet => "record-not-yet",
+    private => "record-private",
+    share => "record-share",
+    share_withheld => "record-share-withheld",
+}
