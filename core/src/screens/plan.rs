@@ -214,7 +214,12 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
         page.fact("No circuit to shed", format!("{why} ({})", look.by(stamp)));
     }
     page.para("List them in the order in which they are switched off, so that the point is opened with no load on it.");
-    page.entry("label", "Circuit, as it is labelled", "Such as: L3 lighting", look.draft("label"));
+    page.entry(
+        "label",
+        "Circuit, as it is labelled",
+        "Such as: L3 lighting, or several: F1 to F6",
+        look.draft("label"),
+    );
     page.entry("serves", "What it serves", "What must be seen to go off", look.draft("serves"));
     lead(page, job, Step::Circuits, "List this circuit", "list");
     if job.circuits.is_empty() && job.no_circuits.is_none() {
@@ -224,13 +229,40 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
     }
 }
 
+/// Most circuits that are listed at once: a board's row.
+const MAX_ROW: u32 = 48;
+
+/// The labels that are meant: "F1 to F6" is six of them, anything else is one.
+fn row(typed: &str) -> Result<Vec<String>, NotDone> {
+    let one = || Ok(vec![typed.to_owned()]);
+    let Some((first, last)) = typed.split_once(" to ") else { return one() };
+    let parts = |label: &str| {
+        let name = label.trim_end_matches(|c: char| c.is_ascii_digit());
+        let number: Option<u32> = label[name.len()..].parse().ok();
+        number.map(|number| (name.to_owned(), number))
+    };
+    let (Some((name, from)), Some((other, to))) = (parts(first.trim()), parts(last.trim())) else { return one() };
+    // "F1 to 6" and "F1 to F6" are the same; "F1 to K6" is somebody's own name for one.
+    if !(other.is_empty() || other == name) {
+        return one();
+    }
+    if to <= from || to - from >= MAX_ROW {
+        return Err(AskPlan::CircuitRow.into());
+    }
+    Ok((from..=to).map(|number| format!("{name}{number}")).collect())
+}
+
 fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "list" => {
             let label = act.need("label", AskPlan::Circuit)?;
             let serves = act.need("serves", AskPlan::CircuitServes)?;
-            distinct(act.job(job)?.circuits.iter().map(|c| c.label.as_str()), &label)?;
-            Fact::CircuitListed { label, serves }
+            let listed = act.job(job)?.circuits;
+            for label in row(&label)? {
+                distinct(listed.iter().map(|c| c.label.as_str()), &label)?;
+                act.keep(Some(job), Fact::CircuitListed { label, serves: serves.clone() })?;
+            }
+            return Ok(());
         }
         "none" => {
             let why = act.need("why", AskPlan::CircuitsWhyNone)?;

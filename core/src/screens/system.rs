@@ -71,7 +71,9 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let hint = picked.map_or_else(|| text::named_by(System::ThreePhaseNeutral), text::named_by);
     let usual = picked.map(|system| rules.volts_of(system)).unwrap_or_default();
     let hint = if usual.is_empty() { hint } else { format!("{hint}. Usual here: {}", usual.join(", ")) };
-    let nominal = job.map_or_else(String::new, |job| crate::prove::volts(job.nominal));
+    // Where only one voltage is usual it stands there, to be seen and changed.
+    let only = || if let [only] = &usual[..] { only.clone() } else { String::new() };
+    let nominal = job.map_or_else(only, |job| crate::prove::volts(job.nominal));
     page.field("volts", "Nominal voltage in volts", &hint, look.draft_or("volts", &nominal), EntryKind::Number, 8);
 }
 

@@ -125,3 +125,35 @@ fn a_lock_that_is_on_is_not_offered() {
         as_text(&field.screen())
     );
 }
+
+/// A row of a board is typed once; each circuit is switched off and seen to go off by itself.
+#[test]
+fn a_row_of_circuits_is_typed_once() {
+    let (_folder, device, field) =
+        begun(&[PEOPLE, include_str!("../../journeys/house.journey"), "tap The job\ntap Circuits to shed"]);
+    let list = |label: &str| {
+        format!("fill Circuit, as it is labelled = {label}\nfill What it serves = Sockets\ntap List this circuit")
+    };
+    let labels = || {
+        let all = field.entries().unwrap().into_iter();
+        let listed = all.filter_map(|e| match e.body.fact {
+            Fact::CircuitListed { label, .. } => Some(label),
+            _ => None,
+        });
+        listed.collect::<Vec<_>>()
+    };
+    device.play(&field, &list("F1 to F3"));
+    assert_eq!(labels(), ["F1", "F2", "F3"]);
+    device.play(&field, &list("7 to 8"));
+    device.play(&field, &list("Feed to pump 3"));
+    device.play(&field, &list("K1 to L2"));
+    assert_eq!(labels()[3..], ["7", "8", "Feed to pump 3", "K1 to L2"]);
+    // One that is listed already, a row the wrong way round and one without end list nothing.
+    for bad in ["F3 to F5", "F9 to F4", "G1 to G4000000000", "G1 to G99999999999999999999"] {
+        let before = labels();
+        let _ = device.try_play(&field, &list(bad));
+        let after = labels();
+        assert!(after == before || after[before.len()..] == [bad], "{bad}: {after:?}");
+    }
+    assert_eq!(labels().len(), 8);
+}

@@ -20,6 +20,7 @@ asks! {
         CircuitsWhyNone => "ask-plan-circuits-why-none",
         SourceElsewhere => "ask-plan-source-elsewhere",
         SourceKind => "ask-plan-source-kind",
+        CircuitRow => "ask-plan-circuit-row",
         SourceKinds => "ask-plan-source-kinds",
         SourceFoundOrNone => "ask-plan-source-found-or-none",
         Looked => "ask-plan-looked",

@@ -10,6 +10,7 @@ ask-plan-told-how = Write how they were told.
 ask-plan-barrier = Write which barrier or sign it is.
 ask-plan-barrier-at = Write where it stands or hangs.
 ask-plan-circuit = Write the circuit as it is labelled on the board.
+ask-plan-circuit-row = Write the lower number first, and at most 48 circuits at once: F1 to F6.
 ask-plan-circuit-serves = Write what the circuit serves.
 ask-plan-circuits-why-none = Write why there is no circuit to shed.
 ask-plan-source-elsewhere = Write why it does not reach this work.
