@@ -317,7 +317,9 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     waiting_photo(page, look, at);
     let label = format!("Photo of {at}");
     let tag = if point.tags_now().next().is_some() { ", the tag" } else { "" };
-    let hint = format!("To be read in it: the open position, the lock with its label, the sign{tag}.");
+    let hint = format!(
+        "To be read in it: the open position, the lock, the sign, the label of the point and of the equipment{tag}."
+    );
     page.photo(PhotoSlot { label, hint, action, taken });
 }
 

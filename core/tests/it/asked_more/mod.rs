@@ -3,6 +3,7 @@
 
 pub mod bench;
 mod counts;
+mod labels;
 mod own;
 mod read;
 mod released;
@@ -25,7 +26,7 @@ fn step(name: &str) -> &'static str {
     match name {
         "told-each-other" => "Told",
         "instrument-fit" => "Instruments",
-        "right-board" | "starts-itself" => "Isolate",
+        "right-board" | "labels" | "starts-itself" => "Isolate",
         "tried-to-start" | "interlocks" | "coupled" => "OpenUp",
         "charge-returned" | "temporary-earths" | "live-beside" | "current-transformers" | "released-by" => "Work",
         "left-inside" => "CoversBack",

@@ -52,13 +52,18 @@ const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str,
 const BY_LINE: &[(&str, Does, bool)] =
     &[("l1", Goes, true), ("l2", Goes, true), ("l3", Goes, true), ("not-known", Stands, true)];
 
-pub const ALL: [Question; 22] = [
+pub const ALL: [Question; 23] = [
     before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
     before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
     before_work(
         "right-board",
         Of::Point,
         &[("seen-live", Goes, true), ("traced", Goes, true), ("not-shown", Stands, true)],
+    ),
+    before_work(
+        "labels",
+        Of::Point,
+        &[("in-photo", Goes, false), ("not-shown", Stands, true), ("do-not-match", Stops, false)],
     ),
     before_work(
         "starts-itself",

@@ -45,6 +45,13 @@ asked-right-board-traced-words = How it was traced
 asked-right-board-not-shown = Could not be shown
 asked-right-board-not-shown-words = Why not
 
+asked-labels = Can the labels of { $of } and of the equipment both be read in the photos, and do they match?
+asked-labels-short = Both labels, { $of }
+asked-labels-in-photo = Both can be read, and match
+asked-labels-not-shown = Could not be shown
+asked-labels-not-shown-words = Which label, and why not
+asked-labels-do-not-match = They do not match
+
 asked-starts-itself = Can { $of } start or come back by itself, or from afar?
 asked-starts-itself-short = Starting by itself, { $of }
 asked-starts-itself-blocked = Blocked at its controller

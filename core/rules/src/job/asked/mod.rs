@@ -15,6 +15,7 @@ mod grounded_line;
 mod high_line;
 mod instrument_fit;
 mod interlocks;
+mod labels;
 mod left_inside;
 mod line_at_earth;
 mod live_beside;
@@ -46,7 +47,7 @@ use crate::prove::limit::Limits;
 use crate::prove::{Measured, System};
 
 /// Every question, in the order in which a screen asks them.
-pub static ALL: [&Question; 26] = [
+pub static ALL: [&Question; 27] = [
     &line_at_earth::QUESTION,
     &high_line::QUESTION,
     &grounded_line::QUESTION,
@@ -54,6 +55,7 @@ pub static ALL: [&Question; 26] = [
     &told_each_other::QUESTION,
     &instrument_fit::QUESTION,
     &right_board::QUESTION,
+    &labels::QUESTION,
     &starts_itself::QUESTION,
     &own::ISOLATE,
     &tried_to_start::QUESTION,
