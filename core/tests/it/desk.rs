@@ -172,7 +172,8 @@ pub fn looked_again() -> String {
 
 /// Isolating in another round: Q9 had been found off and stayed open, and what was asked at the points is answered.
 pub fn locked_again(isolate: &str) -> String {
-    let asked = ["Seen live", "What was seen live", "Blocked at its controller", "How it is blocked"];
+    let asked =
+        ["Seen live", "What was seen live", "Both can be read", "Blocked at its controller", "How it is blocked"];
     let was = |line: &&str| {
         asked.iter().any(|of| {
             line.trim_start_matches("tap Save: ").starts_with(of)

@@ -25,6 +25,7 @@ mod rule_sets;
 pub mod screens;
 mod standing;
 mod steps;
+mod stored;
 mod supply;
 pub mod terms;
 pub mod times;
@@ -65,6 +66,7 @@ pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use rule_sets::{ToldRules, defers, rule_set, rules_in_short};
 pub use standing::{Standing, standing};
 pub use steps::{stage, stage_over, step, title};
+pub use stored::stored_kind;
 pub use supply::{
     answer, caution, check, doubt, left_joined, network_fault, other_sources, path, proposal, proposals, stays_open,
     touched, uncut, worth,
@@ -75,8 +77,7 @@ pub use words::{
     ands, as_ruled, capital, commas, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title,
     limit, limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state,
     proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place, seen, semicolons, sentences,
-    source, source_kind, source_sort, stored_kind, supply, supply_answer, supply_name, system, told_by, tolerance,
-    waiting,
+    source, source_kind, source_sort, supply, supply_answer, supply_name, system, told_by, tolerance, waiting,
 };
 
 use stillbar_rules::world::World;

@@ -3,9 +3,8 @@
 use super::World;
 use super::catalogue::say;
 use stillbar_journal::EntryId;
-use stillbar_journal::fact::{EarthProof, Limit, On, PhotoDoubt, RotationGuard, SourceKind, StoredKind, SupplyAnswer};
+use stillbar_journal::fact::{EarthProof, Limit, On, PhotoDoubt, RotationGuard, SourceKind, SupplyAnswer};
 use stillbar_rules::job::known::ToldBy;
-use stillbar_rules::job::waits::{WaitSource, least_wait};
 use stillbar_rules::job::{Fault, Job, ProofState, SupplyName};
 use stillbar_rules::point::LockRow;
 use stillbar_rules::point::{Lock, PointKind};
@@ -225,26 +224,6 @@ pub fn supply_answer(answer: SupplyAnswer) -> String {
         SupplyAnswer::LeftOff => say!("supply-answer-left-off"),
         SupplyAnswer::Accepted => say!("supply-answer-accepted"),
     }
-}
-
-/// What keeps energy, with its least wait without a label and where that comes from, on a button.
-pub fn stored_kind(kind: StoredKind) -> String {
-    let least = least_wait(kind);
-    let kind = match kind {
-        StoredKind::Drive => say!("stored-drive"),
-        StoredKind::PowerFactor => say!("stored-power-factor"),
-        StoredKind::Capacitors => say!("stored-capacitors"),
-        StoredKind::Ups => say!("stored-ups"),
-        StoredKind::PvInverter => say!("stored-pv-inverter"),
-        StoredKind::BatteryConverter => say!("stored-battery-converter"),
-        StoredKind::NotKnown => say!("stored-not-known"),
-    };
-    let source = match least.source {
-        WaitSource::Practice => say!("stored-wait-practice"),
-        WaitSource::Iec60831 => say!("stored-wait-iec-60831"),
-        WaitSource::Longest => say!("stored-wait-longest"),
-    };
-    say!("stored-kind", kind = kind, wait = waiting(least.seconds), source = source)
 }
 
 /// A kind of source, in the trade's word.

@@ -202,11 +202,13 @@ fn each_supply_has_its_own_point() {
         "fill Where you looked = Roof and meter room\nchoose Looked for and NOT found: tap each = PV\ntap Save: not found\n",
         found,
     );
+    // What cuts another source off is asked about as such, and not for its label.
+    let qd_opens = changed(&opens_qd(), "tap Both can be read, and match\n", "");
     let isolate = format!(
         "{}{}",
         ISOLATE,
         changed(
-            &opens_qd(),
+            &qd_opens,
             "tap Seen live\nfill What was seen live: a lamp, a load, a meter = Bay lamp lit, washer displays on\ntap Save: Seen live\n",
             "tap It cannot\nfill How that is known = A string starts nothing\ntap Save: It cannot\n"
         )
