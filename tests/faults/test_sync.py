@@ -125,7 +125,7 @@ def settled(phone: Phone, desk: Desk) -> None:
 def do(phone: Phone, line: str, picture: Path) -> None:
     """One line of a journey; a tap on a screen that others' entries changed just then is refused, and done again."""
     step(phone, line, picture)
-    while line.startswith("tap") and "had moved on before that tap" in phone.notice():
+    while line.startswith("tap") and "changed before that tap" in phone.notice():
         step(phone, line, picture)
 
 
@@ -213,7 +213,7 @@ def test_whatever_goes_wrong_all_journals_are_equal(offices, desks, browser: Bro
         for photo in originals:
             assert hashlib.sha256(photo.read_bytes()).hexdigest() == photo.name
             assert photo.name in kept, "an original is not at the office"
-        assert "not hold the same" not in mara.plain()
+        assert "do not match" not in mara.plain()
     finally:
         for phone in phones:
             phone.close()

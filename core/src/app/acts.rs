@@ -10,6 +10,7 @@ use super::shoot::WAITING;
 use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Filled, Notice, Tone};
 use crate::screens::{self, Route};
+use crate::text::screens::app as said;
 use crate::text::{AskDevice, Gone};
 use stillbar_values::company::MAX_FILE;
 
@@ -20,7 +21,7 @@ impl Session {
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
         // A place is named whole and going there keeps nothing: such a tap means the same on any screen.
         if turn.is_some_and(|turn| turn != self.turn) && !action.starts_with("go ") {
-            let text = "The screen had moved on before that tap. Nothing was done: look again.".into();
+            let text = said::moved_on();
             self.notice = Some(Notice { tone: Tone::Warn, text });
             self.turn += 1;
             return Vec::new();
@@ -75,7 +76,7 @@ impl Session {
                     if !waiting.is_empty() {
                         self.edit(WAITING, &waiting);
                     }
-                    let text = say.unwrap_or_else(|| "Kept.".into());
+                    let text = say.unwrap_or_else(said::saved);
                     self.notice = Some(Notice { tone, text });
                 } else if let Some(text) = say {
                     self.notice = Some(Notice { tone, text });

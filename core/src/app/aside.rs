@@ -9,6 +9,7 @@ use crate::journal::{Entry, EntryId, Fact};
 use crate::store::{LockRow, StoreError};
 use crate::sync::rules::AHEAD;
 use crate::text;
+use crate::text::screens::app as said;
 
 /// Entries that are looked at again in one go.
 const AT_ONCE: usize = 1_000;
@@ -57,8 +58,8 @@ impl Session {
         Some(LockRow {
             fit: entry.id,
             job: id,
-            job_title: job.map_or_else(|| "A job that is not on this device".into(), |job| job.title.clone()),
-            place: job.map_or_else(|| "a point not known here".into(), |job| text::place(job, *on)),
+            job_title: job.map_or_else(said::job_elsewhere, |job| job.title.clone()),
+            place: job.map_or_else(said::place_elsewhere, |job| text::place(job, *on)),
             label: label.clone(),
             owner: *owner,
             since_ms: entry.body.wall,

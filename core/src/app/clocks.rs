@@ -11,6 +11,7 @@ use crate::job::age::{CLOCK_DOUBT_MS, moved};
 use crate::journal::{DeviceId, Entry, EntryId, Hlc, Stamp};
 use crate::store::StoreError;
 use crate::text::AskDevice;
+use crate::text::screens::app as said;
 use crate::text::times;
 
 /// The note of how this device's clock was set when somebody who had compared it said that it is right.
@@ -271,19 +272,10 @@ impl Session {
         let (now, zone) = self.now();
         let clock = |ms: i64| times::exact(ms, zone);
         match self.doubt()? {
-            ClockDoubt::Office(ahead) => Some(format!(
-                "This phone's clock reads {}, the office's {}. Set the phone's clock, then exchange with the office.",
-                clock(now),
-                clock(now.saturating_add(ahead))
-            )),
+            ClockDoubt::Office(ahead) => Some(said::clock_office(clock(now), clock(now.saturating_add(ahead)))),
             ClockDoubt::Peer { wall, ahead, set } => (self.left(ahead, set).abs() > CLOCK_DOUBT_MS).then(|| {
-                format!(
-                    "This phone's clock was {} {} another phone's, which wrote at {}. Compare both with a third clock. Set this one, or say \
-                     under All jobs that it is right. Until then nobody knows how old a proof is.",
-                    times::long(ahead.abs()),
-                    if ahead > 0 { "behind" } else { "ahead of" },
-                    clock(wall)
-                )
+                let (long, when) = (times::long(ahead.abs()), clock(wall));
+                if ahead > 0 { said::clock_behind(long, when) } else { said::clock_ahead(long, when) }
             }),
         }
     }

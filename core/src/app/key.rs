@@ -2,6 +2,7 @@
 
 use super::{OpenError, Platform, PlatformError};
 use crate::journal::{DeviceId, DeviceKey};
+use crate::text::screens::app as said;
 
 /// The device's key. `renew`: the key that is there may not go on, because the end of its chain is not known, unless it is the one of
 /// this name, which was begun for this journal. `fresh`: a new one may be made; `name` then keeps its name before it is stored.
@@ -22,9 +23,7 @@ pub(super) fn device_key(
         return Err(wrong_key());
     }
     let fresh = platform.random(32);
-    let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret {
-        what: "The system gave no random bytes, so no device key could be made.".into(),
-    })?;
+    let key = DeviceKey::from_secret(&fresh).ok_or_else(|| OpenError::Secret { what: said::key_no_chance() })?;
     name(&key.device().to_string())?;
     platform.store_secret(fresh).map_err(secret)?;
     Ok(key)
@@ -37,13 +36,9 @@ pub(super) fn stored_device(platform: &dyn Platform) -> Result<Option<DeviceId>,
 }
 
 fn secret(error: PlatformError) -> OpenError {
-    OpenError::Secret { what: format!("The device key (device.key) cannot be used: {error}") }
+    OpenError::Secret { what: said::key_unusable(error.to_string()) }
 }
 
 pub(super) fn wrong_key() -> OpenError {
-    OpenError::Secret {
-        what: "The device key (device.key) that signed this journal is missing or is another one. Nothing was changed: put the key back \
-               from your copy, or begin a new data folder and keep this one."
-            .into(),
-    }
+    OpenError::Secret { what: said::key_wrong() }
 }

@@ -8,6 +8,7 @@ use crate::screens::parts::{Notice, Tone};
 use crate::store::JobRow;
 use crate::supply::{Change, Cut, Drawn, Held, Position, held, own_locks, touched};
 use crate::text;
+use crate::text::screens::app as said;
 
 impl Session {
     /// The job beside its site's network; `None` where nothing is drawn.
@@ -87,8 +88,11 @@ impl Session {
         if touched.is_empty() {
             return;
         }
-        let said = self.notice.take().map(|n| n.text).unwrap_or_default();
-        let text = format!("{said} This touches other work. {}", touched.join(" ")).trim().to_owned();
+        let touches = said::touches_other_work(touched.into_iter().reduce(text::sentences).unwrap_or_default());
+        let text = match self.notice.take() {
+            Some(notice) => text::sentences(notice.text, touches),
+            None => touches,
+        };
         self.notice = Some(Notice { tone: Tone::Forbid, text });
     }
 

@@ -6,6 +6,7 @@ use super::{Platform, PlatformError};
 use crate::journal::{DeviceKey, EntryId};
 use crate::record::{Made, RecordError, Room, gather, make, photos as taken};
 use crate::store::{JobRow, OpenError, Store, StoreError, photos};
+use crate::text::screens::app as said;
 use crate::text::times::rfc3339;
 
 /// Fewest digits of a job's id that name it.
@@ -26,13 +27,13 @@ pub enum NoRecord {
     #[error(transparent)]
     Device(#[from] PlatformError),
     /// There is no secret to sign with.
-    #[error("The device key (device.key) is missing, so nothing can be signed. Put it back from your copy.")]
+    #[error("{}", said::record_no_key())]
     NoKey,
     /// The folder has no job.
-    #[error("There is no job in this folder.")]
+    #[error("{}", said::record_no_job())]
     NoJob,
     /// No job is called so.
-    #[error("No job here is called {named:?}. Name one of these by its digits:{listed}")]
+    #[error("{}", said::record_not_called(.named, .listed))]
     NotCalled {
         /// What was asked for.
         named: String,
@@ -40,7 +41,7 @@ pub enum NoRecord {
         listed: String,
     },
     /// Several are.
-    #[error("Several jobs are called {named:?}. Name one of these by its digits:{listed}")]
+    #[error("{}", said::record_several(.named, .listed))]
     Several {
         /// What was asked for.
         named: String,

@@ -12,6 +12,7 @@ use crate::sync::Join;
 use crate::sync::near::is_part;
 use crate::tag::TagId;
 use crate::tag::read::{FoundTag, Luma, frame};
+use crate::text::screens::app as said;
 
 /// Most pixels of a frame that is looked at: more than any camera preview has.
 const MAX_FRAME: u64 = 4096 * 2304;
@@ -36,9 +37,7 @@ impl Session {
     pub(super) fn scanned(&mut self, outcome: Outcome) -> Vec<Errand> {
         match outcome {
             // The person's own choice, as a rule: nothing went wrong that has to be red.
-            Outcome::Refused { why } => {
-                self.stop_scan(Tone::Warn, format!("{why} Type what is printed beside the tag."))
-            }
+            Outcome::Refused { why } => self.stop_scan(Tone::Warn, said::scan_type_instead(why)),
             Outcome::Photo { bytes, .. } => match evidence::check(&bytes) {
                 Ok(photo) => self.found(&photo.codes(), false),
                 Err(why) => self.stop_scan(Tone::Forbid, why.to_string()),
@@ -47,7 +46,7 @@ impl Session {
                 let bounded = u64::from(width) * u64::from(height) <= MAX_FRAME;
                 match Luma::new(width, height, &luma).ok().filter(|_| bounded) {
                     Some(luma) => self.found(&frame(&luma), true),
-                    None => self.stop_scan(Tone::Forbid, "The camera's picture has a size that cannot be read.".into()),
+                    None => self.stop_scan(Tone::Forbid, said::scan_size()),
                 }
             }
         }
@@ -59,8 +58,7 @@ impl Session {
             ([tag], _) => return self.tag_read(*tag),
             ([], None) if goes_on => None,
             ([], None) => {
-                let why = "No tag was found in this picture. Go closer, or type what is printed beside it.";
-                return self.stop_scan(Tone::Forbid, why.into());
+                return self.stop_scan(Tone::Forbid, said::scan_none());
             }
             ([], Some(text)) if is_part(text) => {
                 let on = self.scanning.iter().filter(|_| goes_on).cloned().map(errand).collect();
@@ -69,9 +67,9 @@ impl Session {
             ([], Some(text)) if Join::read(text).is_some() => return self.office_read(text),
             ([], Some(text)) => {
                 let shown: String = text.chars().filter(|c| !c.is_control()).take(60).collect();
-                Some(format!("This code is not a Stillbar tag. Nothing was opened. It says: {shown}"))
+                Some(said::scan_foreign(shown))
             }
-            _ => Some("There are several tags in the picture. Go closer to one of them.".into()),
+            _ => Some(said::scan_several()),
         };
         if let Some(text) = said {
             self.turn += 1;
@@ -133,5 +131,5 @@ impl Session {
 }
 
 pub(super) fn errand(token: String) -> Errand {
-    Errand::ScanTag { token, hint: "Hold the tag in the middle of the picture.".into() }
+    Errand::ScanTag { token, hint: said::scan_hint() }
 }

@@ -11,6 +11,7 @@ use crate::screens::context::Act;
 use crate::screens::parts::{Errand, Notice, Outcome, Tone};
 use crate::store::photos::{self, KeptPhoto};
 use crate::tag::TagId;
+use crate::text::screens::app as said;
 use crate::text::{self, Gone};
 
 /// The field of a point's screen that holds a photo which waits for a reason.
@@ -73,16 +74,14 @@ impl Session {
         let here = self.job(job)?.point(of).map(|point| point.label.clone()).unwrap_or_default();
         if let Some(wrong) = doubts.iter().find(|d| matches!(d, PhotoDoubt::OtherTag { .. })) {
             self.edit(WAITING, &photo.sha256);
-            let text = format!("{} Take it again, or say below why it is kept.", text::photo_doubt(wrong, &here));
+            let text = said::photo_waits(text::photo_doubt(wrong, &here));
             return Ok(Notice { tone: Tone::Forbid, text });
         }
         photo.doubts.extend(doubts);
         self.edit(WAITING, "");
-        let (tone, said) = if photo.doubts.is_empty() { (Tone::Plain, "") } else { (Tone::Warn, " ") };
-        let text = format!(
-            "The photo is kept.{said}{}",
-            photo.doubts.iter().map(|d| text::photo_doubt(d, &here)).collect::<Vec<_>>().join(" ")
-        );
+        let tone = if photo.doubts.is_empty() { Tone::Plain } else { Tone::Warn };
+        let doubts = photo.doubts.iter().map(|d| text::photo_doubt(d, &here));
+        let text = doubts.fold(said::photo_saved(), text::sentences);
         self.keep(Some(job), fact(photo, of, String::new()))?;
         self.commit()?;
         Ok(Notice { tone, text })
@@ -128,7 +127,7 @@ impl Session {
 }
 
 pub(super) fn errand(token: String) -> Errand {
-    Errand::TakePhoto { token, hint: "Lock, label, tag and switch position in one picture.".into() }
+    Errand::TakePhoto { token, hint: said::photo_hint() }
 }
 
 fn fact(photo: KeptPhoto, of: EntryId, note: String) -> Fact {

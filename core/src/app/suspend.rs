@@ -18,6 +18,7 @@ use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
 use crate::store::{DATABASE, Store, StoreError, photos};
 use crate::text::Gone;
+use crate::text::screens::app as said;
 use crate::world::World;
 
 /// The field app, at work or set aside.
@@ -217,13 +218,7 @@ impl Suspended {
     }
 
     fn another(&self) -> OpenError {
-        OpenError::Other {
-            what: format!(
-                "The journal in {} is not the one that was open before. Nothing was changed: put that one back and try again, or close \
-                 Stillbar and start it again.",
-                self.folder.display()
-            ),
-        }
+        OpenError::Other { what: said::other_journal(self.folder.display().to_string()) }
     }
 
     fn edit(&mut self, field: &str, value: &str) {
@@ -243,8 +238,7 @@ impl Suspended {
     }
 
     fn refuse(&mut self) {
-        let text = "Stillbar was put aside, and its journal is closed. Nothing was done, and what you typed is still here: look again.";
-        self.notice = Some(Notice { tone: Tone::Warn, text: text.into() });
+        self.notice = Some(Notice { tone: Tone::Warn, text: said::was_aside() });
         self.screen.notice.clone_from(&self.notice);
         self.screen.turn += 1;
     }

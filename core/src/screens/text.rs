@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use super::parts::{Block, Button, Screen};
+use crate::text::screens::app as said;
 
 /// Most characters that are shared as text; a journal may be longer, and the record is for that.
 const MAX_SHARED: usize = 100_000;
@@ -20,9 +21,7 @@ pub fn as_message(screen: &Screen, now: &str) -> String {
         line(&format!("{}. {}", standing.word, standing.text));
         standing.deviations.iter().for_each(|d| line(d));
     }
-    line(&format!(
-        "As known to this device at {now}. These are words, not the signed record: who relies on them asks on site."
-    ));
+    line(&said::as_known(now));
     for block in &screen.blocks {
         match block {
             Block::Heading { text, .. } => line(&format!("\n{text}")),
@@ -38,7 +37,7 @@ pub fn as_message(screen: &Screen, now: &str) -> String {
     }
     if let Some((cut, _)) = out.char_indices().nth(MAX_SHARED) {
         out.truncate(cut);
-        out.push_str("\nThe rest is left out: this is all that fits a message.\n");
+        out.push_str(&format!("\n{}\n", said::cut_short()));
     }
     out
 }

@@ -89,7 +89,7 @@ fn a_late_tap_does_nothing_and_what_was_typed_stays() {
     assert_eq!(fs::read(folder.path().join(DATABASE)).unwrap(), before);
     field.resume().unwrap();
     let text = as_text(&field.screen());
-    for part in ["! Stillbar was put aside", "_ What the job is: Replace a breaker", "Plant room 2"] {
+    for part in ["! Stillbar was in the background", "_ What the job is: Replace a breaker", "Plant room 2"] {
         assert!(text.contains(part), "{part}:\n{text}");
     }
 }
@@ -107,7 +107,7 @@ fn an_errand_outlives_it() {
     assert_eq!(field.deliver("another".into(), photo()), vec![]);
     field.resume().unwrap();
     assert_eq!(field.deliver(token.clone(), photo()), vec![]);
-    assert!(as_text(&field.screen()).contains("The photo is kept"), "{}", as_text(&field.screen()));
+    assert!(as_text(&field.screen()).contains("The photo is saved"), "{}", as_text(&field.screen()));
 
     device.play(&field, "tap The job\ntap All jobs");
     let asked = field.act(None, "scan".into(), vec![]);
@@ -171,7 +171,7 @@ fn a_journal_that_went_on_is_read_again() {
     drop(other);
     field.resume().unwrap();
     field.act(Some(old.turn), "person".into(), vec![]);
-    assert!(as_text(&field.screen()).contains("The screen had moved on before that tap"));
+    assert!(as_text(&field.screen()).contains("The screen changed before that tap"));
     // Where a row leads is the same whatever came in meanwhile.
     field.act(Some(old.turn), "go /people".into(), vec![]);
     assert!(as_text(&field.screen()).contains("Otto Reis"));

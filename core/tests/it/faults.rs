@@ -180,7 +180,7 @@ fn photos_of_the_wrong_kind_are_refused_with_advice() {
     assert_eq!(field.screen().notice.unwrap().text, "The camera is covered.");
     let token = slot(&field);
     field.deliver(token, Outcome::Photo { media_type: "image/png".into(), bytes: demo::PHOTO.to_vec() });
-    assert_eq!(field.screen().notice.unwrap().text, "The photo is kept.");
+    assert_eq!(field.screen().notice.unwrap().text, "The photo is saved.");
 }
 
 #[test]

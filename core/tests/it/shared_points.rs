@@ -192,7 +192,7 @@ fn a_padlock_that_is_on_elsewhere_is_asked_about_and_every_answer_works() {
     for label in ["ml 7", "ML7", "ML  7", "ML\u{200b} 7", "\u{41c}L 7"] {
         for (answer, says) in [
             ("Moved here: I took it off there", "is off Q4 feeder switch, and on here"),
-            ("One cable or bar through both", "Kept."),
+            ("One cable or bar through both", "Saved."),
             ("Another padlock with the same name\nfill What tells the two apart = blue tape", "blue tape"),
         ] {
             let (_folder, device, field) = begun(&[PEOPLE, PLAN, upto]);

@@ -119,17 +119,7 @@ fn every_sentence_is_in_the_catalogue() {
 
 /// Rooms of the app whose sentences are not in the catalogue yet. This list only shrinks: a room that has none left must not be in it.
 const UNWORDED: &[&str] = &[
-    "app/acts.rs",
-    "app/aside.rs",
-    "app/clocks.rs",
-    "app/key.rs",
-    "app/networks.rs",
-    "app/of_folder.rs",
-    "app/office.rs",
-    "app/scan.rs",
-    "app/shoot.rs",
     "app/show.rs",
-    "app/suspend.rs",
     "screens/context.rs",
     "screens/home.rs",
     "screens/isolate.rs",
@@ -146,7 +136,6 @@ const UNWORDED: &[&str] = &[
     "screens/prove/indication.rs",
     "screens/prove/reference.rs",
     "screens/system.rs",
-    "screens/text.rs",
     "screens/work.rs",
     "screens/work/before.rs",
 ];
@@ -172,6 +161,20 @@ fn every_screen_has_its_sentences_in_the_catalogue() {
         "between {} and {}",
         "through {link}",
         "The supply network of the site",
+        // The name under which a phone asks to join an office, which people there may change.
+        "A phone",
+        "Phone of {}",
+        // How a screen is laid out in lines.
+        "{label}: {value}",
+        "[deviation] {d}",
+        "{tone:?}: {text}",
+        "drawing: {label}",
+        "table: {caption}",
+        "sign: {label}",
+        // Which clocks contradict, as it is noted on the device.
+        "office {ahead}",
+        "peer {wall} {ahead}",
+        "peer {wall} {ahead} {set}",
         // Rooms of the list above still say these: a message is beside each.
         "No lock listed does NOT mean it is clear. Check at the isolator.",
         "Give up this isolation",

@@ -44,6 +44,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/proof.ftl"),
     include_str!("en/restore.ftl"),
     include_str!("en/rule-sets.ftl"),
+    include_str!("en/screen-app.ftl"),
     include_str!("en/screen-aside.ftl"),
     include_str!("en/screen-give-up.ftl"),
     include_str!("en/screen-locks.ftl"),

@@ -116,7 +116,7 @@ import Testing
         #expect(rig.phone.cameras.count == 2 && rig.shell.panel?.scanning == false)
         rig.shell.shoot()
         await rig.camera.see(.photo(Repository.photo))
-        #expect(rig.text.contains("The photo is kept"), "\(rig.text)")
+        #expect(rig.text.contains("The photo is saved"), "\(rig.text)")
     }
 
     @Test func withoutPermissionItSaysWhereToGiveIt() async throws {

@@ -157,7 +157,7 @@ fn zero_on_every_pair_without_a_proved_reference_proves_nothing() {
     device.play(&field, "see [Treat as live] The proof is void. The reference is not earth");
     let job = job(&field);
     let screen = force(&field, &job, "dead-test", "readings 1", &[]);
-    assert!(!screen.contains("Kept."), "{screen}");
+    assert!(!screen.contains("Saved."), "{screen}");
 }
 
 /// Stored energy is never passed on time alone, nor on a reading alone: the label's time, and then nothing on the instrument.

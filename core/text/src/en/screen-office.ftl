@@ -12,7 +12,7 @@ office-unsent =
 office-title = Office
 # Nobody has joined an office yet.
 # life-critical
-office-none = Everything stays on this phone: others do not see its locks. An office shares records between phones at the same sites.
+office-none = This phone works on its own: others do not see its locks. An office shares records between phones at the same sites.
 office-scan = Scan the office's code
 office-name = Office
 office-at = { $office }, { $address }

@@ -22,6 +22,7 @@ macro_rules! says {
     };
 }
 
+pub mod app;
 pub mod aside;
 pub mod give_up;
 pub mod locks;

@@ -100,7 +100,7 @@ class CameraTest {
     fun aPhotoIsKeptAndShown() {
         val (rig, player) = isolated()
         player.play("photo Photo of Q4 feeder switch")
-        assertTrue(rig.text, "The photo is kept" in rig.text || "Q9" in rig.text)
+        assertTrue(rig.text, "The photo is saved" in rig.text || "Q9" in rig.text)
         player.play("tap The job\ntap Isolate Q4 feeder switch\nsee 1 kept".removeSuffix("\nsee 1 kept"))
         assertTrue(rig.text, "(1 kept)" in rig.text)
         val shown = rig.views().filterIsInstance<android.widget.ImageView>().single { it.contentDescription != null }

@@ -64,7 +64,7 @@ class LifeTest {
         button.performClick()
         rig.idle()
         assertTrue(rig.text, "F2 lighting is off and was seen" in rig.text)
-        assertFalse(rig.text, "had moved on" in rig.text)
+        assertFalse(rig.text, "changed before that tap" in rig.text)
     }
 
     /** A reading is what it looks like: a number or an answer, never both, and neither comes back after it was taken away. */
