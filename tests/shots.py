@@ -34,7 +34,7 @@ TAG = "STB555555555555X"
 # NAME: the buttons to tap from the demo's first screen on, each by its accessible name.
 SHOTS: dict[str, list[str]] = {
     "jobs": [],
-    "who": ["In hand: Mara Lind"],
+    "who": ["Signed on: Mara Lind"],
     "all-locks": ["Locks on now"],
     "steps": ["Move the socket circuit of bay 3"],
     "stop": ["Move the socket circuit of bay 3", "Next: Test every pair"],
@@ -44,11 +44,11 @@ SHOTS: dict[str, list[str]] = {
     "shift": ["Change the contactor of extractor fan 2", "Shift change"],
     "time-line": ["Change the contactor of extractor fan 2", "Time line"],
     "handed-back": ["Replace the outgoing breaker of washer 4"],
-    "pass-over": ["Add a way for the new dryer", "Next: Shed the circuits", "Pass this over, with a reason"],
+    "pass-over": ["Add a way for the new dryer", "Next: Switch off the loads", "Skip this step, give a reason"],
     "office": ["Office"],
     "near": ["Locks on now", "Pass locks to a phone beside you"],
     "near-code": ["Locks on now", "Pass locks to a phone beside you", "Show my code"],
-    "lock-of-another": ["In hand: Mara Lind", "Tomas Brandt", "Go on without PIN", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
+    "lock-of-another": ["Signed on: Mara Lind", "Tomas Brandt", "Go on without PIN", "Locks on now", "Mara Lind, lock ML 3, on Q6 feeder switch"],
 }
 
 # One whole job, from which each screen is pictured the first time it is met, under its title.

@@ -35,7 +35,7 @@ fn main() {
     // What makes a job long: work that is left and begun again, each time under a proof of its own.
     let prove = journey("prove");
     let (open, again) = prove.split_at(prove.find("choose Proved on").expect("the indicator is proved"));
-    say("tap The job\ntap Open up, treating it as live", demo::PHOTO);
+    say("tap The job\ntap Covers off: treat as live", demo::PHOTO);
     say(open, demo::PHOTO);
     for _round in 0..rounds {
         say(again, demo::PHOTO);

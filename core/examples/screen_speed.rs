@@ -25,7 +25,7 @@ fn main() {
         let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("journeys/{script}.journey"));
         play(&field, &std::fs::read_to_string(path).expect("is there"), &props).expect("plays");
     }
-    play(&field, "tap The job\ntap Circuits to shed", &props).expect("plays");
+    play(&field, "tap The job\ntap Loads to switch off", &props).expect("plays");
     let line = |field: &Field| {
         play(field, "tap The job\ntap Time line", &props).expect("are buttons");
         field.screen().blocks.len()
@@ -33,7 +33,7 @@ fn main() {
     while line(&field) < BLOCKS {
         let number = field.screen().blocks.len();
         let add = format!(
-            "tap The job\ntap Circuits to shed\nfill Circuit, as it is labelled = F{number}\nfill What it serves = Hall {number}\ntap List this circuit"
+            "tap The job\ntap Loads to switch off\nfill Circuit, as it is labelled = F{number}\nfill What it serves = Hall {number}\ntap List this circuit"
         );
         play(&field, &add, &props).expect("plays");
     }

@@ -59,7 +59,7 @@ fn starts(folder: &Path) -> Vec<Duration> {
 fn acts(folder: &Path) -> Vec<Duration> {
     let field = Field::open(folder.to_string_lossy().into_owned(), year::Device::new(0)).expect("opens");
     field.act(None, "go /".into(), vec![]);
-    year::act(&field, "tap Say who has this device\ntap Mara Lind\ntap New job");
+    year::act(&field, "tap Sign on\ntap Mara Lind\ntap New job");
     let plan = planned_again(include_str!("../journeys/plan.journey"));
     year::act(&field, plan.split_once("tap New job").expect("it begins so").1);
     let mut took = Vec::new();
@@ -72,7 +72,7 @@ fn acts(folder: &Path) -> Vec<Duration> {
         let input = vec![fill("what", format!("Sign {number}")), fill("at", "Stair".into())];
         let buttons =
             screen.blocks.iter().filter_map(|b| if let Block::Button { button, .. } = b { Some(button) } else { None });
-        let keep = buttons.chain(&screen.main).find(|b| b.label == "Keep this barrier or sign");
+        let keep = buttons.chain(&screen.main).find(|b| b.label == "Save this barrier or sign");
         let action = keep.expect("there is a button for it").action.clone();
         let start = Instant::now();
         field.act(Some(screen.turn), action, input);

@@ -8,7 +8,7 @@
 //! fill Reference = PTW 118
 //! choose Duty = Working on it
 //! untap Conductors that it opens = N
-//! read N – L1 = None
+//! read N – L1 = Nothing
 //! read N – L2 = 0.3
 //! sign Signature of the person who takes it back = Ida Holm
 //! photo Photo of Q1

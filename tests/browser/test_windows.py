@@ -62,7 +62,7 @@ def test_who_types_is_told_and_what_was_typed_stays_where_it_was(desk: Desk, pho
     box = other.page.get_by_label("Place on the site", exact=True)
     box.press_sequentially("Plant ro")
     phone.tap("All jobs")
-    phone.tap("In hand: Mara Lind")
+    phone.tap("Signed on: Mara Lind")
     expect(bar(other)).to_contain_text("This screen is old", timeout=PATIENCE_MS)
     box.press_sequentially("om 2")
     assert box.input_value() == "Plant room 2"
@@ -108,12 +108,12 @@ def test_what_one_person_typed_is_not_the_next_ones(desk: Desk, phone: Phone, ot
     other.open(desk.url)
     box = other.page.get_by_label("Place on the site", exact=True)
     box.press_sequentially("Mara's ")
-    for button in ("All jobs", "In hand: Mara Lind", "Tomas Brandt", "Go on without PIN"):
+    for button in ("All jobs", "Signed on: Mara Lind", "Tomas Brandt", "Go on without PIN"):
         phone.tap(button)
     other.expect_refusal("409")
     box.press_sequentially("room")
     box.blur()
-    expect(other.page.get_by_text("In hand: Tomas Brandt")).to_be_visible(timeout=PATIENCE_MS)
+    expect(other.page.get_by_text("Signed on: Tomas Brandt")).to_be_visible(timeout=PATIENCE_MS)
     expect(other.page.get_by_text("Somebody else has this device now")).to_be_visible()
     phone.tap("New job")
     assert phone.page.get_by_label("Place on the site", exact=True).input_value() == ""

@@ -21,7 +21,7 @@ from support.desk import PATIENCE_S, ROOT, binary, command
 from support.folder import contents
 
 JOURNEYS = ROOT / "core" / "journeys"
-START = "tap Say who has this device\nfill Name = Mara Lind\ntap Add this person\ntap In hand: Mara Lind\nfill Name = Tomas Brandt\ntap Add this person\n"
+START = "tap Sign on\nfill Name = Mara Lind\ntap Add this person\ntap Signed on: Mara Lind\nfill Name = Tomas Brandt\ntap Add this person\n"
 # What is done after each fault, without any: one more act, wherever the person was.
 AFTER = "go /people\nfill Name = Ruth Adair\ntap Add this person\n"
 

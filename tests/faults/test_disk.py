@@ -26,7 +26,7 @@ def test_disk_fills_while_the_app_runs(disk: Path, desks, phone: Phone, tmp_path
     settle(desk.folder)
     before = journal.read(desk.folder, tmp_path / "before")
     phone.open(desk.start().url)
-    phone.tap("Say who has this device")
+    phone.tap("Sign on")
     title = phone.title()
 
     ballast = fill(disk)

@@ -26,7 +26,7 @@ BARRIER = """
 tap {to}
 fill Barrier or sign = Danger sign {n}
 fill Where it stands or hangs = Stair {n}, east side
-tap Keep this barrier or sign
+tap Save this barrier or sign
 tap The job
 """
 TOMAS = """
@@ -34,7 +34,7 @@ tap {to}
 fill Name = Tomas Brandt
 tap Add this person
 tap Replace the outgoing breaker of washer 4
-""".format(to="Say who has this device") + "".join(BARRIER.format(to="Barriers and danger signs", n=n) for n in range(12))
+""".format(to="Sign on") + "".join(BARRIER.format(to="Barriers and danger signs", n=n) for n in range(12))
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
@@ -173,7 +173,7 @@ def test_whatever_goes_wrong_all_journals_are_equal(offices, desks, browser: Bro
 
         home(mara, one)
         mara.tap("Replace the outgoing breaker of washer 4")
-        mara.tap("Next: Open up, treating it as live")
+        mara.tap("Next: Covers off: treat as live")
         home(tomas, other)
         theirs = iter([line for line in TOMAS.splitlines() if line])
 

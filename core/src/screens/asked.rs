@@ -33,7 +33,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
         let mut said = text::answer_to(&given.question, &given.answer);
         let with = text::said_with(given.read, given.said());
         if !with.is_empty() {
-            said = format!("{said}: {with}");
+            said = text::answer_with(&said, &with);
         }
         page.fact(text::asked_of(&given.question, &of), format!("{said} ({})", look.by(&given.stamp)));
     }

@@ -29,10 +29,7 @@ const MAX_SITES: usize = 12;
 pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     let mut page = Page::new("Jobs");
     if look.acting.is_none() {
-        page.caution(
-            Tone::Must,
-            "Nobody has this device in hand. Say who you are first: everything is kept in a person's name.",
-        );
+        page.caution(Tone::Must, "Nobody is signed on. Tap your name first: everything is saved in a person's name.");
     }
     if look.forgot {
         page.caution(
@@ -71,8 +68,8 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     }
     page.heading("This device");
     if let Some(person) = look.acting {
-        let lines = vec!["Everything is kept in this name. Tap to change it.".into()];
-        page.row(format!("In hand: {}", look.name(person)), lines, go(Route::People));
+        let lines = vec!["Everything is saved in this name. Tap to change it.".into()];
+        page.row(format!("Signed on: {}", look.name(person)), lines, go(Route::People));
     }
     let owed = look.locks.iter().filter(|l| l.owed).count();
     let lines = match owed {
@@ -103,7 +100,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     match look.acting {
         _ if look.forgot => page.main("Go on under a new key", "new-key"),
         Some(_) => page.main("New job", go(Route::NewJob)),
-        None => page.button("New job", go(Route::NewJob)).main("Say who has this device", go(Route::People)),
+        None => page.button("New job", go(Route::NewJob)).main("Sign on", go(Route::People)),
     };
     page
 }
@@ -119,9 +116,9 @@ fn job_title(job: &JobRow, jobs: &[JobRow]) -> String {
 
 /// Who has the device in hand, and new people.
 pub fn people(look: &Look) -> Page {
-    let mut page = Page::new("Who has this device");
+    let mut page = Page::new("Who is signed on");
     if !look.world.people.is_empty() {
-        page.para("Tap your name when you take the device. From then on everything is kept in your name.");
+        page.para("Tap your name when you take the device. From then on everything is saved in your name.");
     }
     let people = &look.world.people;
     for (id, person) in people {
@@ -156,8 +153,8 @@ const RULED: &str = "as-ruled";
 pub fn new_job(look: &Look) -> Page {
     let mut page = Page::new("New job");
     if look.acting.is_none() {
-        page.caution(Tone::Must, "Nobody has this device in hand. Say who you are before you open a job.");
-        page.button("Who has this device", go(Route::People));
+        page.caution(Tone::Must, "Nobody is signed on. Tap your name before you open a job.");
+        page.button("Who is signed on", go(Route::People));
     }
     if like::view(&mut page, look) {
         rules::at_set_up(&mut page, look);
@@ -274,7 +271,7 @@ fn take(act: &mut Act, person: EntryId) -> Result<(), NotDone> {
         return Ok(());
     }
     act.app.hold(person, None)?;
-    act.say = Some(format!("{} has this device in hand.", act.world().name(person)));
+    act.say = Some(format!("{} is signed on.", act.world().name(person)));
     act.go = Some(Route::Home);
     Ok(())
 }

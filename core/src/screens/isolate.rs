@@ -336,5 +336,5 @@ fn waiting_photo(page: &mut Page, look: &Look, at: &str) {
     let taken = vec![PhotoSeen { sha256, label: "The photo that is not kept yet".into() }];
     page.photo(PhotoSlot { label: "Not kept yet".into(), hint: String::new(), action: String::new(), taken });
     page.entry("photo-why", "Why it is kept all the same", "It stays with the photo.", look.draft("photo-why"));
-    page.button("Keep it with this reason", "keep-photo");
+    page.button("Save it with this reason", "keep-photo");
 }

@@ -65,7 +65,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
             (StepState::Later, "later")
         }
         _ if state.lacks.is_empty() => (StepState::Done, "done"),
-        _ if state.passed() => (StepState::Deviated, "passed over"),
+        _ if state.passed() => (StepState::Deviated, "skipped"),
         Some(c) if c == i => (StepState::Now, "now"),
         _ if either_order => (StepState::Open, "to do"),
         _ => (StepState::Later, "later"),
@@ -78,7 +78,7 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
         }
     }
     if let Some(deviation) = &state.deviation {
-        lines.push(format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
+        lines.push(format!("Skipped: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
     let action = if shape == StepState::Later { String::new() } else { go(Route::Step(job.id(), state.step)) };
     StepRow {
@@ -112,7 +112,7 @@ pub(super) fn next(page: &mut Page, job: &Job) {
 pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
     let Some(state) = job.steps().into_iter().find(|s| s.step == step) else { return };
     if let Some(deviation) = &state.deviation {
-        page.caution(Tone::Warn, format!("Passed over: {} ({})", deviation.why, look.by(&deviation.stamp)));
+        page.caution(Tone::Warn, format!("Skipped: {} ({})", deviation.why, look.by(&deviation.stamp)));
     }
     let mut open: Vec<String> = Vec::new();
     if step == Step::Sources && !state.lacks.is_empty() {
@@ -152,7 +152,7 @@ pub(super) fn still_to_do(page: &mut Page) {
 /// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.
 pub(super) fn way_past(page: &mut Page, job: &Job, step: Step) {
     if job.steps().iter().any(|s| s.step == step && s.may_deviate()) {
-        page.toned("Pass this over, with a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
+        page.toned("Skip this step, give a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
     }
 }
 

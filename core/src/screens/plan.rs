@@ -84,10 +84,10 @@ fn permit(page: &mut Page, look: &Look, job: &Job) {
     }
     page.para("Only the reference is kept here. This app issues no permit and replaces none.");
     page.entry("reference", "Reference", "As written on the permit", look.draft("reference"));
-    lead(page, job, Step::Permit, "Keep the reference", "permit");
+    lead(page, job, Step::Permit, "Save the reference", "permit");
     let hint = "Such as: the site asks for none below 63 A";
     page.entry("why-none", "Or why there is no permit", hint, look.draft("why-none"));
-    page.button("Keep that there is none", "no-permit");
+    page.button("No permit: save the reason", "no-permit");
 }
 
 fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
@@ -125,7 +125,7 @@ fn people(page: &mut Page, look: &Look, job: &Job) {
     page.choice("person", "Person", people, look.draft("person"));
     let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], text::duty);
     page.choice("duty", "Duty", duties, look.draft("duty"));
-    lead(page, job, Step::People, "Keep person and duty", "join");
+    lead(page, job, Step::People, "Save person and duty", "join");
     page.button("Add somebody who is not listed", go(Route::People));
 }
 
@@ -154,7 +154,7 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
     }
     page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
     page.entry("how", "How", "In person, by telephone, by a notice at the door", look.draft("how"));
-    lead(page, job, Step::Told, "Keep who was told", "told");
+    lead(page, job, Step::Told, "Save who was told", "told");
 }
 
 fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -189,7 +189,7 @@ fn barriers(page: &mut Page, look: &Look, job: &Job) {
     }
     page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));
     page.entry("at", "Where it stands or hangs", "", look.draft("at"));
-    lead(page, job, Step::Barriers, "Keep this barrier or sign", "barrier");
+    lead(page, job, Step::Barriers, "Save this barrier or sign", "barrier");
 }
 
 fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -225,7 +225,7 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
     if job.circuits.is_empty() && job.no_circuits.is_none() {
         let hint = "Such as: one motor only, stopped before";
         page.field("why", "Or why there is none to shed", hint, look.draft("why"), EntryKind::Text, 120);
-        page.button("Keep that there is none to shed", "none");
+        page.button("Nothing to switch off first", "none");
     }
 }
 

@@ -219,19 +219,16 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     };
     let rows = tests.iter().map(row).collect();
     page.pad(Pad {
-        label: format!(
-            "Group {group} of {groups}: hold {}, move the other probe, take it off first each time",
-            seen(held)
-        ),
+        label: format!("Set {group} of {groups}: first probe stays on {}. Lift the second one first.", seen(held)),
         rows,
         options: vec![
-            answer("none", "None", Tone::Plain),
+            answer("none", "Nothing", Tone::Plain),
             answer("continuity", "Continuity", Tone::Plain),
             answer("lit", "Lit", Tone::Forbid),
         ],
         volts: true,
     });
-    page.main("Keep these readings", format!("readings {group}"));
+    page.main("Save these readings", format!("readings {group}"));
     prove_between(page, look, job);
     let shown: Vec<&Test> = plan.iter().filter(|t| run.of(t).next().is_some()).collect();
     if !shown.is_empty() {

@@ -90,7 +90,7 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.entry("source-what", "What it is", "Its name on the equipment or the drawing.", look.draft("source-what"));
     page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
     sources::control(&mut page, look);
-    page.main("Keep the source that was found", "source");
+    page.main("Save the source that was found", "source");
 
     page.heading("A voltage was met");
     page.para("Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.");
@@ -110,7 +110,7 @@ pub fn change(look: &Look, job: &Job) -> Page {
     let scope = look.draft_or("scope", &job.scope);
     page.field("scope", "What will be worked on now", "", scope, EntryKind::Long, 500);
     page.entry("scope-why", "Why the scope changes", "", look.draft("scope-why"));
-    page.button("Keep the new scope", "scope");
+    page.button("Save the new scope", "scope");
 
     page.heading("A neutral is to be parted");
     super::asked::view(&mut page, look, job, None);
@@ -118,7 +118,7 @@ pub fn change(look: &Look, job: &Job) -> Page {
     page.heading("A neutral was parted");
     page.para(format!("{ENDS} A parted neutral can be live from another circuit: every pair is tested again."));
     page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
-    page.button("Keep that the neutral was parted", "neutral");
+    page.button("Save: neutral disconnected", "neutral");
 
     system::change(&mut page, look, job);
     system::stays_live(&mut page, look, job);
@@ -212,7 +212,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "leave" => {
             let why = act.need("why", AskJob::LeftWhy)?;
             act.keep(Some(job), Fact::WorkLeft { why })?;
-            act.say = Some(text::in_terms("Kept. The proof has ended: prove dead again when you come back."));
+            act.say = Some(text::in_terms("Saved. The proof has ended: prove dead again when you come back."));
         }
         "source" => {
             let kind = picked(act, "source-kind", AskJob::SourceKind)?;
@@ -223,7 +223,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
                 if kind == SourceKind::Control { sources::brings(act)? } else { (Vec::new(), None) };
             let found = Some(Found { what, at });
             act.keep(Some(job), Fact::SourceAnswered { kind, found, looked, terminals, millivolts })?;
-            act.say = Some("Kept. The proof has ended: treat as live. Add the point that cuts this source off.".into());
+            act.say =
+                Some("Saved. The proof has ended: treat as live. Add the point that cuts this source off.".into());
             act.go = Some(Route::Step(job, Step::Points));
         }
         "scope" => {
@@ -232,7 +233,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             act.keep(Some(job), Fact::ScopeChanged { scope, why })?;
             voided(act, job);
             act.say = Some(
-                "Kept. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.".into(),
+                "Saved. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.".into(),
             );
         }
         "limit" | "no-limit" => {
@@ -346,6 +347,6 @@ fn take_shift(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
 }
 
 fn voided(act: &mut Act, job: EntryId) {
-    act.say = Some(text::in_terms("Kept. The proof has ended: treat as live until it is proved dead again."));
+    act.say = Some(text::in_terms("Saved. The proof has ended: treat as live until it is proved dead again."));
     act.go = Some(Route::Job(job));
 }

@@ -108,7 +108,7 @@ fn instruments_are_looked_over_again_in_the_same_shift_only() {
     };
     assert!(shown(1, ""));
     assert!(!shown(13, ""));
-    assert!(!shown(1, "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN"));
+    assert!(!shown(1, "tap Signed on: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN"));
 }
 
 /// A padlock that hangs somewhere is not offered for another point.
@@ -130,7 +130,7 @@ fn a_lock_that_is_on_is_not_offered() {
 #[test]
 fn a_row_of_circuits_is_typed_once() {
     let (_folder, device, field) =
-        begun(&[PEOPLE, include_str!("../../journeys/house.journey"), "tap The job\ntap Circuits to shed"]);
+        begun(&[PEOPLE, include_str!("../../journeys/house.journey"), "tap The job\ntap Loads to switch off"]);
     let list = |label: &str| {
         format!("fill Circuit, as it is labelled = {label}\nfill What it serves = Sockets\ntap List this circuit")
     };

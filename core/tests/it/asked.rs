@@ -138,7 +138,7 @@ fn an_earth_that_comes_off_ends_the_proof() {
 fn another_than_the_tester_lets_the_work_start() {
     let hold = |from: &str, to: &str| {
         format!(
-            "tap The job\ntap All jobs\ntap In hand: {from}\ntap {to}\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n"
+            "tap The job\ntap All jobs\ntap Signed on: {from}\ntap {to}\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n"
         )
     };
     let lock = |at: &str, label: &str| {
@@ -155,7 +155,7 @@ fn another_than_the_tester_lets_the_work_start() {
         &format!("{}tap The job\n{}", lock("Q4 feeder switch", "TB 1"), lock("Q9 changeover switch", "TB 2")),
     );
     device.play(&field, &hold("Tomas Brandt", "Mara Lind"));
-    device.play(&field, &format!("tap Next: Open up, treating it as live\n{PROVE}"));
+    device.play(&field, &format!("tap Next: Covers off: treat as live\n{PROVE}"));
     let until_asked = BEGIN.find("tap Whoever tested").unwrap();
     device.play(&field, &BEGIN[..until_asked]);
     device.play(

@@ -167,7 +167,7 @@ fn a_journal_that_went_on_is_read_again() {
     field.suspend();
     let old = field.screen();
     let other = device.open(folder.path()).unwrap();
-    device.play(&other, "tap In hand: Mara Lind\nfill Name = Otto Reis\ntap Add this person\ntap All jobs");
+    device.play(&other, "tap Signed on: Mara Lind\nfill Name = Otto Reis\ntap Add this person\ntap All jobs");
     drop(other);
     field.resume().unwrap();
     field.act(Some(old.turn), "person".into(), vec![]);
@@ -176,8 +176,10 @@ fn a_journal_that_went_on_is_read_again() {
     field.act(Some(old.turn), "go /people".into(), vec![]);
     assert!(as_text(&field.screen()).contains("Otto Reis"));
     device.play(&field, "tap All jobs");
-    device
-        .play(&field, "tap In hand: Mara Lind\nsee Otto Reis\nfill Name = Ada Moor\ntap Add this person\nsee Ada Moor");
+    device.play(
+        &field,
+        "tap Signed on: Mara Lind\nsee Otto Reis\nfill Name = Ada Moor\ntap Add this person\nsee Ada Moor",
+    );
 }
 
 /// An office that could not be reached yet is still to be joined.

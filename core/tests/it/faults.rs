@@ -18,7 +18,7 @@ fn a_second_process_is_turned_away() {
 fn a_clock_turned_back_keeps_the_order_and_says_so() {
     let (folder, device, field) = begun(&[PEOPLE]);
     device.now.fetch_sub(3 * 3_600_000, Ordering::Relaxed);
-    device.play(&field, "tap In hand: Mara Lind\nfill Name = Otto Reis\ntap Add this person\ntap All jobs");
+    device.play(&field, "tap Signed on: Mara Lind\nfill Name = Otto Reis\ntap Add this person\ntap All jobs");
     assert!(as_text(&field.screen()).contains("Set the clock"), "{}", as_text(&field.screen()));
     drop(field);
     let entries = Store::open(folder.path()).unwrap().all_entries().unwrap();

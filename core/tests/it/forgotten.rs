@@ -41,7 +41,7 @@ impl Phone {
         let phone = Phone::of(Device::new(seed));
         phone.device.now.store(other.device.now.load(Ordering::Relaxed), Ordering::Relaxed);
         phone.hear(other);
-        phone.play(&format!("tap Say who has this device\ntap {person}\ntap {TITLE}"));
+        phone.play(&format!("tap Sign on\ntap {person}\ntap {TITLE}"));
         phone
     }
     pub fn field(&self) -> &Field {
@@ -108,7 +108,7 @@ impl Phone {
     fn proves_again(&self) {
         self.at_job();
         let done = &PROVE[..PROVE.rfind("see [Proved dead]").unwrap()];
-        self.play(&format!("tap Next: Open up, treating it as live\n{done}"));
+        self.play(&format!("tap Next: Covers off: treat as live\n{done}"));
     }
     fn refused(&self, fact: Fact) -> String {
         self.field().keep(self.person("Mara Lind"), Some(self.job()), fact).unwrap_err().to_string()
@@ -276,7 +276,7 @@ fn two_days_ahead() {
     one.at_job();
     one.play("tap People on the job\ntap Tomas Brandt leaves the job");
     one.at_job();
-    one.play("tap Next: Open up, treating it as live");
+    one.play("tap Next: Covers off: treat as live");
     let proof = PROVE.find("tap Next: Prove the indicator").unwrap();
     one.play(&PROVE[..proof]);
     one.play("see Next: Look at the spot, entries are put aside");
@@ -297,7 +297,7 @@ fn two_days_ahead() {
     assert!(shown.contains("In entries put aside, looked at"), "{shown}");
     assert!(!one.proved(), "whoever proved did not know of it");
     one.at_job();
-    one.play("tap Something changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted");
+    one.play("tap Something changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected");
     one.at_job();
     one.play("tap Next: Prove the indicator");
     one.play(&PROVE[PROVE.find("choose Proved on").unwrap()..]);
@@ -319,7 +319,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
     other.play(&fit("TB 1"));
     one.at_job();
     one.play(
-        "tap People on the job\ntap Tomas Brandt leaves the job\ntap The job\ntap Next: Open up, treating it as live",
+        "tap People on the job\ntap Tomas Brandt leaves the job\ntap The job\ntap Next: Covers off: treat as live",
     );
     one.play(PROVE);
     one.play(WORK);
@@ -339,7 +339,7 @@ fn a_lock_put_aside_keeps_its_point_open() {
     assert!(why.contains("stays open: lock TB 1 of Tomas Brandt is on it"), "{why}");
     one.play(
         "tap Look at the entry put aside\ntap Lock TB 1 of Tomas Brandt\nfill How it is at the spot = No lock of Tomas on Q4, he was \
-         asked\ntap Save: I looked at the spot\ntap Next: Close the points",
+         asked\ntap Save: I looked at the spot\ntap Next: Switch the isolators back on",
     );
     one.play(&restore[closing..]);
 }
@@ -385,9 +385,7 @@ fn ended_between() {
     );
     assert!(!phone.at("/").contains(FORGOT) && !phone.proved());
     phone.at_job();
-    phone.play(
-        "tap Something changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted",
-    );
+    phone.play("tap Something changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected");
     phone.at_job();
     phone.play("tap Next: Prove the indicator");
     phone.play(&PROVE[PROVE.find("choose Proved on").unwrap()..]);

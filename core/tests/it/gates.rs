@@ -24,7 +24,7 @@ fn steps_cannot_be_skipped() {
 
 #[test]
 fn a_deviation_needs_a_reason_and_follows_the_job() {
-    let (_folder, device, field) = begun(&[PEOPLE, PLAN, "tap Pass this over, with a reason"]);
+    let (_folder, device, field) = begun(&[PEOPLE, PLAN, "tap Skip this step, give a reason"]);
     device.play(
         &field,
         "fill Why, and what is done instead = no\ntap Skip it, signed by Mara Lind\nsee Give the reason in words",
@@ -34,14 +34,14 @@ fn a_deviation_needs_a_reason_and_follows_the_job() {
         "fill Why, and what is done instead = One circuit feeds the alarm\ntap Skip it, signed by Mara Lind",
     );
     let screen = as_text(&field.screen());
-    assert!(screen.contains("[deviation] Deviation at Shed the circuits: One circuit feeds the alarm"), "{screen}");
+    assert!(screen.contains("[deviation] Deviation at Switch off the loads: One circuit feeds the alarm"), "{screen}");
 }
 
 #[test]
 fn only_the_owner_takes_a_lock_off() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
     let job = field.screen().route.split("/step").next().unwrap().to_owned();
-    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN");
+    device.play(&field, "tap The job\ntap All jobs\ntap Signed on: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN");
     field.act(None, format!("go {job}/locks"), vec![]);
     device.play(&field, "tap Mara Lind on Q4 feeder switch: ML 7\nunseen > Take my lock off");
     field.act(None, "remove".into(), vec![]);

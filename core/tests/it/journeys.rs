@@ -52,7 +52,7 @@ fn an_indication_stops_the_job() {
     assert!(screen.contains("Treat as live") || screen.contains("First: "), "{screen}");
     assert!(screen.contains("[Stop, treat as live]"), "{screen}");
     // Nor does the second proof, nor passing it over.
-    assert!(device.try_play(&field, "tap Pass this over, with a reason").is_err());
+    assert!(device.try_play(&field, "tap Skip this step, give a reason").is_err());
 }
 
 /// Beside a cause that gives every reading none of them is doubted: that would send somebody to a live board once more.
@@ -60,12 +60,12 @@ fn an_indication_stops_the_job() {
 fn a_cause_that_explains_all_leaves_no_reading_to_doubt() {
     let plan = PLAN.replace("Three phase with neutral: L1, L2, L3, N, PE", "Three phase, no neutral: L1, L2, L3, PE");
     let plan = plan.replace("choose Conductors that it opens = N\n", "");
-    let proved = "tap The reference is earth\n";
+    let proved = "tap Earth proved\n";
     let begin = &INDICATION[..INDICATION.find(proved).unwrap() + proved.len()];
     let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE, begin]);
     device.play(
         &field,
-        "read PE – L1 = None\nread PE – L2 = None\nread PE – L3 = 231\ntap Keep these readings\nsee [Stop, treat as live]\n\
+        "read PE – L1 = Nothing\nread PE – L2 = Nothing\nread PE – L3 = 231\ntap Save these readings\nsee [Stop, treat as live]\n\
          see Likeliest (fits 100 %)\nsee L3 is live\nunseen measure this pair again\nunseen does not fit the others",
     );
 }
@@ -88,7 +88,7 @@ fn another_scope_is_looked_at_anew_and_comes_to_its_hand_back() {
         &field,
         &format!(
             "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\n\
-             tap Keep the new scope\nsee look again\ntap Next: Look for other sources\nsee Second feeder or changeover\n{}\n\
+             tap Save the new scope\nsee look again\ntap Next: Look for other sources\nsee Second feeder or changeover\n{}\n\
              unseen not answered\ntap Next: Prove the indicator\n{}{WORK}{RESTORE}\nsee [Handed back]",
             looked_again(),
             &PROVE[PROVE.find("choose Proved on").unwrap()..]
@@ -122,27 +122,27 @@ fn whatever_changes_ends_the_proof() {
         ),
         (
             "tap Something has changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
-             Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
+             Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Save the source that was found",
             "Another source was found: Heater from DB2.",
         ),
         (
             "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\ntap \
-             Keep the new scope",
+             Save the new scope",
             "The scope of the job changed.",
         ),
         (
-            "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted",
+            "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected",
             "A neutral was parted",
         ),
         (
             "tap The job\ntap Indicator and proving unit\nchoose Instrument = Two-pole voltage indicator: Two-pole indicator, yellow case, \
-             serial 40771 (checked)\nchoose Mark what you looked at and found sound = Leads are sound\ntap Keep this check\nsee Not marked: tips, case, date of its check.\nfill What is not sound, \
-             or anything else about it = Bent tips\ntap Keep this check",
+             serial 40771 (checked)\nchoose Mark what you looked at and found sound = Leads are sound\ntap Save this check\nsee Not marked: tips, case, date of its check.\nfill What is not sound, \
+             or anything else about it = Bent tips\ntap Save this check",
             "The indicator of this test was found not fit for use.",
         ),
         ("tap Locks and keys\ntap ML 7\ntap Take my lock off", "A lock came off Q4 feeder switch."),
         (
-            "tap The job\ntap Open up, treating it as live\nfill Cover that comes off = Rear plate\ntap This cover is off",
+            "tap The job\ntap Covers off: treat as live\nfill Cover that comes off = Rear plate\ntap This cover is off",
             "A cover came off: Rear plate.",
         ),
     ];

@@ -154,9 +154,9 @@ fn the_diagnosis_is_shown_and_proves_nothing() {
     device.play(&field, INDICATION.split("read ").next().unwrap());
     device.play(
         &field,
-        "read N – L1 = None\nread N – L2 = Lit\nread N – L3 = None\ntap Keep these readings\nsee What may be behind it\nsee Likeliest\nsee Potentials that fit the readings\nsee No guess makes a conductor dead\n\
-         read PE – N = Continuity\nread PE – L1 = None\nread PE – L2 = 231\nread PE – L3 = None\n\
-         read L1 – L2 = 229\nread L1 – L3 = None\nread L2 – L3 = 230\ntap Keep the further readings\n\
+        "read N – L1 = Nothing\nread N – L2 = Lit\nread N – L3 = Nothing\ntap Save these readings\nsee What may be behind it\nsee Likeliest\nsee Potentials that fit the readings\nsee No guess makes a conductor dead\n\
+         read PE – N = Continuity\nread PE – L1 = Nothing\nread PE – L2 = 231\nread PE – L3 = Nothing\n\
+         read L1 – L2 = 229\nread L1 – L3 = Nothing\nread L2 – L3 = 230\ntap Save the further readings\n\
          see L2 is live, the other lines are not fed\nsee [Stop, treat as live]\nunseen Begin work",
     );
 }

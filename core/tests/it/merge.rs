@@ -85,7 +85,7 @@ fn two(scripts: &[&str]) -> (Phone, Phone) {
         .now
         .store(one.device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
     other.hear(&one);
-    other.play("tap Say who has this device\ntap Tomas Brandt\ntap Replace the outgoing breaker of washer 4");
+    other.play("tap Sign on\ntap Tomas Brandt\ntap Replace the outgoing breaker of washer 4");
     (one, other)
 }
 
@@ -205,7 +205,7 @@ fn released_by_two() {
     let off = "tap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap Take my lock off";
     one.play(&format!("tap The job\n{off}"));
     other.play(&format!(
-        "tap All jobs\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n{off}"
+        "tap All jobs\ntap Signed on: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\n{off}"
     ));
     let shown = meet(&mut one, &mut other);
     assert!(!is_on(&one.tables(), "ML 7"), "{shown}");
@@ -219,7 +219,7 @@ fn proved_while_it_ended() {
         other.device.pass(behind);
         other.play(
             "tap Something changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = Control or \
-             auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found",
+             auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Save the source that was found",
         );
         one.play(PROVE);
         one.play("see [Proved dead]\ntap Not asked for\nfill By whose rule = Site rule 4\ntap Save: Not asked for\ntap Nothing within reach\ntap None in there\ntap Whoever tested lets it start\ntap Begin work");
@@ -233,8 +233,8 @@ fn proved_while_it_ended() {
 
 #[test]
 fn lit_while_proved() {
-    let cut = PROVE.find("tap Keep these readings\nsee Treat as live").unwrap();
-    let first = &PROVE[..cut + "tap Keep these readings\n".len()];
+    let cut = PROVE.find("tap Save these readings\nsee Treat as live").unwrap();
+    let first = &PROVE[..cut + "tap Save these readings\n".len()];
     let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE, first]);
     one.play(&PROVE[first.len()..]);
     one.play("see [Proved dead]");
@@ -250,7 +250,7 @@ fn handed_back_while_locked() {
     let (mut one, mut other) = two(&[PEOPLE, PLAN, ISOLATE, JOINED, "tap The job"]);
     // Tomas never gets to a lock on the one phone, so he leaves the job there; on his own he fits one.
     one.play(
-        "tap People on the job\ntap Tomas Brandt leaves the job\ntap The job\ntap Next: Open up, treating it as live",
+        "tap People on the job\ntap Tomas Brandt leaves the job\ntap The job\ntap Next: Covers off: treat as live",
     );
     one.play(PROVE);
     one.play(WORK);
@@ -354,7 +354,7 @@ fn withdrawn_while_locked() {
         PEOPLE,
         PLAN,
         JOINED,
-        "tap The job\ntap Next: Shed the circuits",
+        "tap The job\ntap Next: Switch off the loads",
         &ISOLATE[..ISOLATE.find("see Isolate Q4").unwrap()],
     ]);
     // Q4 is a mistake, says the one; the other opens it and locks it.
@@ -410,7 +410,7 @@ proptest! {
             let phone = Phone::new(seed);
             phone.device.now.store(phones[0].device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
             phone.hear(&phones[0]);
-            phone.play(&format!("tap Say who has this device\ntap {}\ntap Replace the outgoing breaker of washer 4", ["Mara Lind", "Tomas Brandt", "Joel Aras"][seed as usize - 12]));
+            phone.play(&format!("tap Sign on\ntap {}\ntap Replace the outgoing breaker of washer 4", ["Mara Lind", "Tomas Brandt", "Joel Aras"][seed as usize - 12]));
             phones.push(phone);
         }
         let job = phones[1].field().screen().route;
@@ -425,7 +425,7 @@ proptest! {
                 3 => "tap Locks and keys\ntap ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key".into(),
                 4 => "tap Locks and keys\ntap ML 7\nsign Tomas Brandt signs for lock and key = T\ntap Tomas Brandt takes lock and key".into(),
                 5 => "tap Locks and keys\ntap ML 8\ntap Take my lock off".into(),
-                6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Keep the source that was found".into(),
+                6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Save the source that was found".into(),
                 _ => { phone.hear(&phones[other]); String::new() }
             };
             // What is refused on the way is refused; the phone goes on.

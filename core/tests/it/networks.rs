@@ -24,7 +24,7 @@ fn second_job() -> String {
         .replace("fill Where you looked = The board and its labels\nchoose Looked for and NOT found: tap each = Generator\ntap Save: not found\n", "");
     let check = include_str!("../../journeys/check-instruments.journey");
     format!(
-        "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\
+        "tap Signed on: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}tap Supply network\nchoose Parts of the network that are worked on = DB4\n\
          tap Save the work zone\ntap Plan Q4, Q9\ntap Next: Indicator and proving unit\n{check}{CIRCUITS}"
     )
 }
@@ -116,14 +116,14 @@ fn two_jobs_share_a_point_and_its_locks() {
     device.play(
         &field,
         "tap The job\ntap Supply network\nsee Q4 is shared: Lock ML 7 of Mara Lind is on it, for Replace the outgoing breaker of washer 4.\ntap \
-         The job\ntap Next: Shed the circuits",
+         The job\ntap Next: Switch off the loads",
     );
     device.play(&field, &ISOLATE.replace("ML 7", "TB 1").replace("ML 8", "TB 2").replace("Mara Lind", "Tomas Brandt"));
     // Mara's work ends; her locks come off, and what the second job rests on stays cut by Tomas's own.
     home(&field);
     device.play(
         &field,
-        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Next: Work",
+        "tap Signed on: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Next: Work",
     );
     // The work lasts longer than a shared device knows its hand.
     device.play(&field, &format!("{WORK}\ntap Go on without PIN"));
@@ -131,14 +131,14 @@ fn two_jobs_share_a_point_and_its_locks() {
     device.play(&field, &RESTORE[..close]);
     device.play(
         &field,
-        "tap The job\ntap Close the points\nsee Q9 changeover switch\nsee Q4 feeder switch [stays open]\n\
+        "tap The job\ntap Switch the isolators back on\nsee Q9 changeover switch\nsee Q4 feeder switch [stays open]\n\
          see Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails of washer 2.\nunseen Q4 feeder switch is closed",
     );
     // The supply of Mara's board waits for the second job, which goes on.
     home(&field);
     device.play(
         &field,
-        "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\ntap Tighten the tails of washer 2\ntap Supply network\nunseen is shared\n\
+        "tap Signed on: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\ntap Tighten the tails of washer 2\ntap Supply network\nunseen is shared\n\
          see No path in this network reaches DB4",
     );
 }
@@ -157,7 +157,7 @@ fn who_counts_on_a_lock_is_told_when_it_comes_off() {
     home(&field);
     device.play(
         &field,
-        "tap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap ML 7\ntap Take my lock \
+        "tap Signed on: Tomas Brandt\ntap Mara Lind\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4\ntap Locks and keys\ntap ML 7\ntap Take my lock \
          off\nsee This touches other work. Tighten the tails of washer 2, Plant room 2, ground floor: DB4 is no longer cut.",
     );
 }

@@ -13,7 +13,7 @@ const SECOND: i64 = 1000;
 
 /// From the first screen: the device is handed on.
 fn hand_on(from: &str, to: &str) -> String {
-    format!("tap In hand: {from}\ntap {to}\n")
+    format!("tap Signed on: {from}\ntap {to}\n")
 }
 
 fn add(name: &str) -> String {
@@ -32,7 +32,10 @@ fn last(field: &Field) -> Option<SignedOn> {
 /// Mara went on without, then Tomas set 4821; he has the device, on the screen of people.
 fn tomas() -> (tempfile::TempDir, std::sync::Arc<Device>, std::sync::Arc<Field>) {
     let (folder, device, field) = begun(&[PEOPLE]);
-    device.play(&field, &format!("tap In hand: Mara Lind\ntap Tomas Brandt\n{}tap In hand: Tomas Brandt", set("4821")));
+    device.play(
+        &field,
+        &format!("tap Signed on: Mara Lind\ntap Tomas Brandt\n{}tap Signed on: Tomas Brandt", set("4821")),
+    );
     (folder, device, field)
 }
 
@@ -56,18 +59,18 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     let (_folder, device, field) = begun(&[PEOPLE]);
     device.play(
         &field,
-        "tap In hand: Mara Lind\ntap Tomas Brandt\nsee PIN of Tomas Brandt\nfill New PIN = 4821\nfill New PIN again = 4822\ntap Set this PIN\nsee \
+        "tap Signed on: Mara Lind\ntap Tomas Brandt\nsee PIN of Tomas Brandt\nfill New PIN = 4821\nfill New PIN again = 4822\ntap Set this PIN\nsee \
          not the same\nfill New PIN = 48a1\nfill New PIN again = 48a1\ntap Set this PIN\nsee 4 to 12 digits\nfill New PIN = 482\nfill New PIN again = \
          482\ntap Set this PIN\nsee 4 to 12 digits",
     );
     // Whoever walks away from the question has taken nothing in hand.
-    device.play(&field, "tap Back\ntap All jobs\nsee In hand: Mara Lind\ntap In hand: Mara Lind");
+    device.play(&field, "tap Back\ntap All jobs\nsee Signed on: Mara Lind\ntap Signed on: Mara Lind");
     device.play(&field, &add("Otto Reis"));
     assert_eq!(last(&field), Some(SignedOn::OnlyUser));
     device.play(
         &field,
         &format!(
-            "tap Tomas Brandt\n{}see In hand: Tomas Brandt\ntap In hand: Tomas Brandt\n{}",
+            "tap Tomas Brandt\n{}see Signed on: Tomas Brandt\ntap Signed on: Tomas Brandt\n{}",
             set("4821"),
             add("Ada Moor")
         ),
@@ -76,7 +79,7 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     device.play(
         &field,
         &format!(
-            "tap All jobs\n{}tap Go on without PIN\ntap In hand: Mara Lind\n{}",
+            "tap All jobs\n{}tap Go on without PIN\ntap Signed on: Mara Lind\n{}",
             hand_on("Tomas Brandt", "Mara Lind"),
             add("Ben Orr")
         ),
@@ -85,7 +88,7 @@ fn a_second_person_is_asked_and_so_is_the_first_from_then_on() {
     device.play(
         &field,
         &format!(
-            "tap All jobs\n{}fill PIN = 4821\ntap Sign on\ntap In hand: Tomas Brandt\n{}",
+            "tap All jobs\n{}fill PIN = 4821\ntap Sign on\ntap Signed on: Tomas Brandt\n{}",
             hand_on("Mara Lind", "Tomas Brandt"),
             add("Cid Ray")
         ),
@@ -98,11 +101,11 @@ fn after_a_pause_it_is_asked_before_anything_is_kept_and_never_for_looking() {
     let (folder, device, field) = tomas();
     for _ in 0..3 {
         device.pass(9 * MIN);
-        device.play(&field, "tap All jobs\ntap In hand: Tomas Brandt\nunseen Sign on");
+        device.play(&field, "tap All jobs\ntap Signed on: Tomas Brandt\nunseen Sign on");
     }
     let before = field.entries().unwrap().len();
     device.pass(11 * MIN);
-    device.play(&field, "tap All jobs\ntap Locks on now\ntap All jobs\ntap In hand: Tomas Brandt\nunseen Sign on");
+    device.play(&field, "tap All jobs\ntap Locks on now\ntap All jobs\ntap Signed on: Tomas Brandt\nunseen Sign on");
     device.play(&field, &format!("{}see PIN of Tomas Brandt", add("Otto Reis")));
     assert_eq!(field.entries().unwrap().len(), before);
     // Nothing typed is lost meanwhile, and the act goes on after the PIN.
@@ -145,7 +148,7 @@ fn wrong_tries_wait_longer_and_lock_nobody_out() {
         device.play(&field, "fill PIN = 4821\ntap Sign on\nsee Wait 1 s, then try again.");
         device.pass(500);
     }
-    device.play(&field, "fill PIN = 4821\ntap Sign on\nsee In hand: Tomas Brandt");
+    device.play(&field, "fill PIN = 4821\ntap Sign on\nsee Signed on: Tomas Brandt");
     // From the beginning again.
     device.play(
         &field,
@@ -182,7 +185,7 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
     device.play(
         &field,
         "choose Witness beside you = Mara Lind\nfill PIN of the witness = 7777\nfill New PIN = 9090\nfill New PIN again = 9090\ntap Set the new PIN with this \
-         witness\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: Mara Lind",
+         witness\nsee Signed on: Tomas Brandt\ntap Signed on: Tomas Brandt\nsee witness: Mara Lind",
     );
     device.play(&field, &add("Otto Reis"));
     assert_eq!(last(&field), Some(SignedOn::Pin));
@@ -194,7 +197,7 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
         ),
     );
     device.pass(SECOND);
-    device.play(&field, "fill PIN = 9090\ntap Sign on\nsee In hand: Tomas Brandt");
+    device.play(&field, "fill PIN = 9090\ntap Sign on\nsee Signed on: Tomas Brandt");
     // Nobody else's is set by an action from outside.
     let filled = |field: &str| Filled { field: field.into(), value: "1212".into() };
     device.play(&field, &back);
@@ -208,13 +211,13 @@ fn a_forgotten_one_is_set_anew_with_a_witness() {
 #[test]
 fn nothing_of_it_leaves_its_table() {
     let (folder, device, field) = begun(&[PEOPLE]);
-    device.play(&field, "tap In hand: Mara Lind\ntap Tomas Brandt");
+    device.play(&field, "tap Signed on: Mara Lind\ntap Tomas Brandt");
     for name in ["pin", "pin-new", "pin-again", "pin-witness"] {
         field.edit(name.into(), "48213706".into());
     }
     assert!(!as_text(&field.screen()).contains("48213706"));
     device.play(&field, "fill New PIN = 48213706\nfill New PIN again = 48213707\ntap Set this PIN\nunseen 4821370");
-    device.play(&field, &format!("{}tap In hand: Tomas Brandt\n{}", set("48213706"), add("Otto Reis")));
+    device.play(&field, &format!("{}tap Signed on: Tomas Brandt\n{}", set("48213706"), add("Otto Reis")));
     for entry in field.entries().unwrap() {
         let bytes = String::from_utf8_lossy(&entry.bytes).into_owned();
         assert!(!bytes.contains("argon2") && !bytes.contains("48213706"));
@@ -260,7 +263,7 @@ fn who_signs_here_types_their_pin_or_it_is_said() {
     // He has one: a wrong one is refused with all that was typed, an empty one is said, the right one counts.
     for (pin, known) in [("fill PIN of Tomas Brandt = 4821\n", SignedOn::Pin), ("", SignedOn::WithoutPin)] {
         let script = format!(
-            "tap In hand: Mara Lind\ntap Tomas Brandt\n{}{}tap Go on without PIN",
+            "tap Signed on: Mara Lind\ntap Tomas Brandt\n{}{}tap Go on without PIN",
             set("4821"),
             hand_on("Tomas Brandt", "Mara Lind")
         );

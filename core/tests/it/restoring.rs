@@ -78,7 +78,7 @@ fn what_was_found_off_is_never_asked_for() {
     device.play(
         &field,
         "see Q9 changeover switch [done]\nsee Found off: it stays off.\nunseen Q9 changeover switch is closed\n\
-         see Brings back the normal supply\ntap Q4 feeder switch is closed\nsee Presence and rotation",
+         see Brings back the normal supply\ntap Q4 feeder switch is closed\nsee Supply back: voltage and rotation",
     );
     assert!(close(&field, "Q9 changeover switch", Some("It always was")).unwrap_err().contains("found off"));
 }
@@ -97,14 +97,14 @@ fn two_supplies_go_on_together_only_with_a_reason() {
     // Also before the normal supply is back: it is going to be.
     let refused = close(&field, "Q9 changeover switch", None).unwrap_err();
     assert!(refused.contains("brings Standby generator set beside the normal supply"), "{refused}");
-    device.play(&field, "tap Q4 feeder switch is closed\nsee # Close the points");
+    device.play(&field, "tap Q4 feeder switch is closed\nsee # Switch the isolators back on");
     assert_eq!(main(&field), "Leave Q9 changeover switch open, give a reason");
     device.play(
         &field,
         "tap Close Q9 changeover switch beside the normal supply\nsee Write why both supplies go on together\n\
          fill Why both go on together = .....\ntap Close Q9 changeover switch beside the normal supply\nsee Give the reason in words\n\
          fill Why both go on together = The set runs in step with the mains, by its own relay\n\
-         tap Close Q9 changeover switch beside the normal supply\nsee # Presence and rotation\ntap The job\ntap Time line\n\
+         tap Close Q9 changeover switch beside the normal supply\nsee # Supply back: voltage and rotation\ntap The job\ntap Time line\n\
          see Q9 changeover switch closed beside another source: The set runs in step",
     );
 }
@@ -118,7 +118,7 @@ fn the_supply_that_was_on_goes_back_alone() {
     device.play(
         &field,
         "unseen Q4 feeder switch is closed\nsee Brings back Standby generator set\ntap Q9 changeover switch is closed\n\
-         see # Presence and rotation",
+         see # Supply back: voltage and rotation",
     );
 }
 
@@ -139,7 +139,7 @@ fn with_pv() -> (tempfile::TempDir, Arc<Device>, Arc<Field>) {
     let at = ISOLATE.find("see Isolate Q4").unwrap();
     let isolate = format!("{}{isolate}{}", &ISOLATE[..at], &ISOLATE[at..]);
     let at = PROVE.find("read N – L1").unwrap();
-    let dc = "fill Direct voltage at Roof inverter, in volts = 0\ntap Keep the reading at Roof inverter\n";
+    let dc = "fill Direct voltage at Roof inverter, in volts = 0\ntap Save the reading at Roof inverter\n";
     let prove = format!("{}{dc}{}", &PROVE[..at], &PROVE[at..]);
     let off = unlocked().replace(
         "tap Take my lock off Q4 feeder switch\n",
@@ -158,7 +158,7 @@ fn what_follows_the_mains_goes_back_on_after_them() {
     device.play(&field, "see Close it after Q4 feeder switch: it only follows the supply.\nunseen QP is closed");
     let refused = close(&field, "QP", None).unwrap_err();
     assert!(refused.contains("QP goes back on after the supply: first Q4 feeder switch"), "{refused}");
-    device.play(&field, "tap Q4 feeder switch is closed\ntap QP is closed\nsee # Presence and rotation");
+    device.play(&field, "tap Q4 feeder switch is closed\ntap QP is closed\nsee # Supply back: voltage and rotation");
 }
 
 /// What another job's lock holds stays open, says so, and holds nobody up; the other job puts it back on, though it found it off.
@@ -184,7 +184,7 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     device.play(
         &field,
         &format!(
-            "tap In hand: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"
+            "tap Signed on: Mara Lind\ntap Tomas Brandt\ntap Go on without PIN\n{plan}{check}{circuits}{isolate}{PROVE}"
         ),
     );
     let other = field.screen().route.split("/step").next().unwrap().to_owned();
@@ -195,7 +195,7 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     device.play(&field, unlocked());
     device.play(
         &field,
-        "tap The job\ntap Close the points\nsee Q4 feeder switch [stays open]\nsee Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails.\n\
+        "tap The job\ntap Switch the isolators back on\nsee Q4 feeder switch [stays open]\nsee Stays open: held by lock TB 1 of Tomas Brandt, for Tighten the tails.\n\
          unseen Q4 feeder switch is closed\ntap Next: Circuits on, in order\ntap F1 washers is on\ntap F2 lighting is on\n\
          see Stays open: held by lock TB 1 of Tomas Brandt\n\
          tap None fitted\ntap Back to automatic\nfill Who was told = Joel Aras\ntap Save: Back to automatic\nfill Who takes the installation back = Joel Aras, site manager\n\
@@ -206,7 +206,7 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
     field.act(None, format!("go {other}/step/work"), vec![]);
     device.play(&field, &work);
     device.play(&field, unlocked());
-    device.play(&field, "tap Q4 feeder switch is closed\nsee # Presence and rotation");
+    device.play(&field, "tap Q4 feeder switch is closed\nsee # Supply back: voltage and rotation");
 }
 
 /// Right is as found, whichever way that was.
@@ -231,7 +231,7 @@ fn rotation_that_changed_is_answered_for() {
         &format!(
             "see Before isolating: clockwise: that is right.\nchoose Which way it turns = Anticlockwise: L1, L3, L2\nfill How you know = Outlet\n\
              tap Save the rotation\nsee The rotation is anticlockwise, and was clockwise before: motors run backwards.\n\
-             unseen Pass this over, with a reason\n{}see # Circuits on, in order",
+             unseen Skip this step, give a reason\n{}see # Circuits on, in order",
             answer(
                 "The rotation is anticlockwise, and was clockwise before: motors run backwards. Isolate again, then change two lines over.",
                 ANSWER,
@@ -270,15 +270,15 @@ fn what_is_read_after_a_step_was_passed_over_is_answered_for() {
     let (_folder, device, field) = supplied_job();
     device.play(
         &field,
-        "tap Pass this over, with a reason\nfill Why, and what is done instead = Readings follow later\ntap Skip it, signed by Mara Lind\n\
-         see # Circuits on, in order\ntap The job\nsee Presence and rotation [passed over]\ntap Presence and rotation",
+        "tap Skip this step, give a reason\nfill Why, and what is done instead = Readings follow later\ntap Skip it, signed by Mara Lind\n\
+         see # Circuits on, in order\ntap The job\nsee Supply back: voltage and rotation [skipped]\ntap Supply back: voltage and rotation",
     );
     device.play(&field, &reads(&[("L2 – N", "400"), ("L3 – N", "0")]));
-    device.play(&field, "tap The job\nsee Presence and rotation [now]\nunseen [passed over]");
+    device.play(&field, "tap The job\nsee Supply back: voltage and rotation [now]\nunseen [skipped]");
     let back = Fact::HandedBack { to: "Joel Aras".into(), note: String::new(), mark: "typed:Joel Aras".into() };
     let refused = keep(&field, back).unwrap_err();
     assert!(refused.contains("L2 – N: 400.0 V. N is missing"), "{refused}");
-    device.play(&field, "tap Presence and rotation\nunseen Pass this over, with a reason");
+    device.play(&field, "tap Supply back: voltage and rotation\nunseen Skip this step, give a reason");
     // Nobody accepts a missing line or neutral; what it feeds is left off, or it is mended.
     let missing = "L2 – N: 400.0 V. N is missing, or changed with a line: isolate again, then find out.";
     let line = "L3 – N: 0.0 V. A line is missing: isolate again, then find out.";
@@ -314,12 +314,18 @@ fn a_reading_out_of_tolerance_is_accepted_until_it_is_read_again() {
     let turn = "choose Which way it turns = Clockwise: L1, L2, L3\nfill How you know = Outlet\ntap Save the rotation\n";
     device.play(&field, &format!("{}{turn}", low("204")));
     let says = "L2 – N: 204.0 V, outside 207.0 to 253.0 V (IEC 60038: 10 % either way). Find out why.";
-    device.play(&field, &format!("see {says}\nunseen Pass this over, with a reason\nsee # Presence and rotation"));
+    device.play(
+        &field,
+        &format!("see {says}\nunseen Skip this step, give a reason\nsee # Supply back: voltage and rotation"),
+    );
     device.play(&field, &answer(says, ANSWER, "Joel Aras", "By telephone; the network operator is told"));
-    device.play(&field, "see # Circuits on, in order\ntap The job\ntap Presence and rotation");
+    device.play(&field, "see # Circuits on, in order\ntap The job\ntap Supply back: voltage and rotation");
     let again = reads(&[("L2 – N", "203")]).replace("tap Save the readings", "tap Read again and save");
     device.play(&field, &again);
-    device.play(&field, "see L2 – N: 203.0 V, outside\nsee # Presence and rotation\nsee Still to do: L2 – N: 203.0 V");
+    device.play(
+        &field,
+        "see L2 – N: 203.0 V, outside\nsee # Supply back: voltage and rotation\nsee Still to do: L2 – N: 203.0 V",
+    );
     let again = reads(&[("L2 – N", "229")]).replace("tap Save the readings", "tap Read again and save");
     device.play(&field, &again);
     device.play(&field, "see # Circuits on, in order");
@@ -353,7 +359,7 @@ fn an_isolation_is_given_up_half_way() {
          tap Next: Warn before energising\nfill Who was warned = Shift leader\nfill How they were warned = In person\ntap Save this warning\n\
          tap Next: Locks and signs off\ntap Take my lock off Q4 feeder switch\ntap Caution sign taken off Q4 feeder switch\n\
          see It was never opened.\nsee Forbid: Do not close Q4 feeder switch: the normal supply and Standby generator set\n\
-         fill Why both go on together = Q9 is at 0, seen\ntap Q4 feeder switch is closed, for this reason\nsee # Presence and rotation",
+         fill Why both go on together = Q9 is at 0, seen\ntap Q4 feeder switch is closed, for this reason\nsee # Supply back: voltage and rotation",
     );
     let again = keep(
         &field,

@@ -43,7 +43,7 @@ fn person(field: &Field, name: &str) -> EntryId {
 /// The device goes into another hand.
 pub fn hand(device: &Device, field: &Field, from: &str, to: &str) {
     goes(field, "/");
-    device.play(field, &format!("tap In hand: {from}\ntap {to}\ntap Go on without PIN"));
+    device.play(field, &format!("tap Signed on: {from}\ntap {to}\ntap Go on without PIN"));
 }
 
 /// The plan of a second job at the same points, where the first one's generator is known, up to its points.
@@ -74,7 +74,7 @@ fn a_point_that_another_job_knows_is_offered_and_its_locks_are_shown() {
         &format!(
             "see Known from {FIRST}. Tap to use it here.\ntap Q4 feeder switch, Main board MB1, bay 4\n\
              see This is the point known from {FIRST}: Q4 feeder switch\nchoose What it cuts off = The normal supply\ntap Add this point\n\
-             see Kept. This is the point known from {FIRST}"
+             see Saved. This is the point known from {FIRST}"
         ),
     );
     let shed = until(ISOLATE, "fill What you saw go off");
@@ -86,7 +86,7 @@ fn a_point_that_another_job_knows_is_offered_and_its_locks_are_shown() {
         &format!(
             "see This is the point known from {FIRST}: Q9 changeover switch\nchoose What it is = Switch-disconnector\n\
              choose Can it be locked open? = It takes a lock\nchoose Conductors that it opens = L1\nchoose Conductors that it opens = L2\n\
-             choose Conductors that it opens = L3\nchoose Conductors that it opens = N\nchoose What it cuts off = Generator: Standby generator set, at Changeover switch Q9 in DB1\ntap Add this point\nsee Kept. This is the point known from {FIRST}\n\
+             choose Conductors that it opens = L3\nchoose Conductors that it opens = N\nchoose What it cuts off = Generator: Standby generator set, at Changeover switch Q9 in DB1\ntap Add this point\nsee Saved. This is the point known from {FIRST}\n\
              tap The job\ntap Locks and keys\nsee Locks of other jobs on the same points\nsee Mara Lind, lock ML 7, on Q4 feeder switch\n\
              see Mara Lind, lock ML 8, on Q9 changeover switch\nsee For: {FIRST}\nunseen does NOT mean\ntap The job\n\
              tap Indicator and proving unit\n{CHECK}{CIRCUITS}{shed}see Open already for {FIRST}: lock ML 7 of Mara Lind\n\
@@ -159,7 +159,7 @@ fn a_point_that_was_closed_for_another_job_is_seen_open_again_and_proved_again()
     hear(&other, &field);
     device.play(&field, &format!("{ISOLATE}{PROVE}see [Proved dead]"));
     let isolated = second_isolated().replace("Off already", "On: I switched it off");
-    other_device.play(&other, &format!("tap Say who has this device\ntap Tomas Brandt\n{isolated}"));
+    other_device.play(&other, &format!("tap Sign on\ntap Tomas Brandt\n{isolated}"));
     let (second, tomas) = (job(&other), person(&other, "Tomas Brandt"));
     let keeps = |fact: Fact| other.keep(tomas, Some(second), fact).unwrap_or_else(|why| panic!("{why}"));
     keeps(Fact::GivenUp { why: "Wrong board".into(), clear: "Nobody was at it".into() });
@@ -278,7 +278,7 @@ fn two_drives_of_like_names_are_each_read() {
     device.play(&field, until(PROVE, "wait 1"));
     device.play(
         &field,
-        "fill Direct voltage at Drive 1, in volts = 0\ntap Keep the reading at Drive 1\nfill Direct voltage at Drive 10, in volts = 0\ntap Keep \
+        "fill Direct voltage at Drive 1, in volts = 0\ntap Save the reading at Drive 1\nfill Direct voltage at Drive 10, in volts = 0\ntap Keep \
          the reading at Drive 10\nsee # Test every pair",
     );
 }
@@ -350,7 +350,7 @@ fn who_cuts_their_own_lock_says_so_and_it_is_no_forced_removal() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE]);
     device.play(
         &field,
-        "tap The job\ntap People on the job\nchoose Person = Ida Holm\nchoose Duty = Under supervision\ntap Keep person and duty\n\
+        "tap The job\ntap People on the job\nchoose Person = Ida Holm\nchoose Duty = Under supervision\ntap Save person and duty\n\
          tap The job\ntap Locks and keys\ntap Mara Lind on Q4 feeder switch: ML 7\ntap My lock on Q4 feeder switch is cut, as Mara Lind\n\
          see Write why there was no key\nfill Why you cut your own lock = The key fell into the shaft\ntap My lock on Q4 feeder switch is cut, as \
          Mara Lind\nsee Cut by its owner, who had no key",

@@ -218,7 +218,7 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
             "{}see No photo shows the tag of Q9 changeover switch\nsee >> Take the photo now\n{}see No photo shows the tag of Q4 feeder switch\n\
              photo Photo of Q4 feeder switch = {q9}\n\
              see The tag in this picture belongs to Q9 changeover switch, not Q4 feeder switch.\nsee Not kept yet\n\
-             see No photo shows the tag of Q4\ntap Keep it with this reason\nsee Write why",
+             see No photo shows the tag of Q4\ntap Save it with this reason\nsee Write why",
             bind("Q9 changeover switch", q9),
             bind("Q4 feeder switch", q4)
         ),
@@ -229,7 +229,7 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
     device.play(
         &field,
         &format!(
-            "see Not kept yet\nfill Why it is kept all the same = Both switches are in one door\ntap Keep it with this reason\n\
+            "see Not kept yet\nfill Why it is kept all the same = Both switches are in one door\ntap Save it with this reason\n\
              unseen Not kept yet\nsee No photo shows the tag of Q4\nphoto Photo of Q4 feeder switch = {q4}\n\
              unseen No photo shows the tag of Q4\ntap The job\ntap Time line\nsee Both switches are in one door"
         ),
@@ -257,7 +257,7 @@ fn a_photo_of_an_earlier_round_does_not_show_the_tag() {
         &field,
         &format!(
             "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\n\
-             tap Keep the new scope\ntap Next: Look for other sources\n{}\ntap Next: Shed the circuits\n{}",
+             tap Save the new scope\ntap Next: Look for other sources\n{}\ntap Next: Switch off the loads\n{}",
             looked_again(),
             &again[..last]
         ),

@@ -147,6 +147,7 @@ fn every_screen_has_its_sentences_in_the_catalogue() {
         // Actions, which a shell sends back as they stand.
         "{ANSWER} {action}",
         "{SAY} {action}",
+        "{NOTHING} {action}",
         "fit {who}",
         "for {person}",
         "sign-off {id}",

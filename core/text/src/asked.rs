@@ -248,6 +248,11 @@ pub fn given(given: &GivenAnswer, of: &str) -> String {
     told(&given.question, &given.answer, of, &said_with(given.read, given.said()))
 }
 
+/// An answer with what was read or said.
+pub fn answer_with(answer: &str, with: &str) -> String {
+    say!("asked-answer-with", answer = answer, with = with)
+}
+
 /// What was read for an answer, and what was said with it; either may be missing.
 pub fn said_with(read: Option<Measured>, words: &str) -> String {
     match read.map(measured) {

@@ -41,8 +41,8 @@ pub use ask::{
     ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
 };
 pub use asked::{
-    answer_read, answer_to, answer_words, as_shown, asked_of, given, question, read_over, said_with, save_answer,
-    save_reading, say_it,
+    answer_read, answer_to, answer_with, answer_words, as_shown, asked_of, given, question, read_over, said_with,
+    save_answer, save_reading, say_it,
 };
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};

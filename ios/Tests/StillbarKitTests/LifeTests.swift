@@ -117,7 +117,7 @@ import Testing
         #expect(rig.shell.page == nil)
         rig.keychain.secrets = secrets
         await rig.shell.come()
-        #expect(rig.shell.trouble == nil && rig.text.contains("Shed the circuits"))
+        #expect(rig.shell.trouble == nil && rig.text.contains("Switch off the loads"))
     }
 
     /// On the way back, too: locked since it was started, the phone keeps its key to itself.

@@ -164,8 +164,8 @@ fn a_lock_on_one_phone_is_on_the_other() {
         assert!(board.contains("Office last reached "), "{board}");
         other.goes("/");
         other.play(
-            "tap Say who has this device\nfill Name = Tomas Brandt\ntap Add this person\ntap Replace the outgoing breaker of washer 4\ntap People on the job\nchoose Person = Tomas \
-             Brandt\nchoose Duty = Working on it\ntap Keep person and duty\ntap The job\ntap Isolate Q4 feeder switch\nfill What is written on the \
+            "tap Sign on\nfill Name = Tomas Brandt\ntap Add this person\ntap Replace the outgoing breaker of washer 4\ntap People on the job\nchoose Person = Tomas \
+             Brandt\nchoose Duty = Working on it\ntap Save person and duty\ntap The job\ntap Isolate Q4 feeder switch\nfill What is written on the \
              lock = TB 1\nchoose How it is locked = Padlock on a hasp\ntap Save lock, fitted by Tomas Brandt",
         );
         other.exchanges();
@@ -191,8 +191,8 @@ fn the_office_is_witness_for_a_new_pin() {
         phone.joins(rig, &link, &[]);
         phone.goes("/people");
         phone.play(
-            "tap Tomas Brandt\nfill New PIN = 4821\nfill New PIN again = 4821\ntap Set this PIN\ntap In hand: Tomas Brandt\ntap Mara Lind\ntap Go on \
-             without PIN\ntap In hand: Mara Lind\ntap Tomas Brandt",
+            "tap Tomas Brandt\nfill New PIN = 4821\nfill New PIN again = 4821\ntap Set this PIN\ntap Signed on: Tomas Brandt\ntap Mara Lind\ntap Go on \
+             without PIN\ntap Signed on: Mara Lind\ntap Tomas Brandt",
         );
         let route = phone.field.screen().route;
         let asks = |url: &str, code: &str| {
@@ -218,7 +218,7 @@ fn the_office_is_witness_for_a_new_pin() {
         });
         assert!(agreed, "{}", phone.goes(&route));
         phone.play(
-            "fill New PIN = 9090\nfill New PIN again = 9090\ntap Set the new PIN\nsee In hand: Tomas Brandt\ntap In hand: Tomas Brandt\nsee witness: the \
+            "fill New PIN = 9090\nfill New PIN again = 9090\ntap Set the new PIN\nsee Signed on: Tomas Brandt\ntap Signed on: Tomas Brandt\nsee witness: the \
              office",
         );
     });
@@ -242,7 +242,7 @@ fn cut_at_every_thousandth_byte_nothing_is_lost() {
         other.joins(rig, &link, &[site]);
         // From now on the thread must not race the breaks: its turns are played by hand.
         one.goes("/");
-        one.play("tap Replace the outgoing breaker of washer 4\ntap Next: Open up, treating it as live");
+        one.play("tap Replace the outgoing breaker of washer 4\ntap Next: Covers off: treat as live");
         for script in [PROVE, WORK] {
             one.play(script);
         }
@@ -378,7 +378,7 @@ fn rules_of_a_company_reach_two_phones() {
         other.goes("/");
         let (opens, _) = PLAN.split_once("see Permit reference").unwrap();
         let opens = opens.replace("washer 4", "washer 5");
-        other.play(&format!("tap Say who has this device\ntap Mara Lind\n{opens}"));
+        other.play(&format!("tap Sign on\ntap Mara Lind\n{opens}"));
         other.exchanges();
         one.exchanges();
         let job = other.field.entries().unwrap().iter().rfind(|e| e.job() == Some(e.id)).unwrap().id;

@@ -68,9 +68,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     // With the indicator checked and nothing left to look over, what is missing has to be added first.
     let check_leads = !done && !unchecked.is_empty();
     if check_leads && shift.is_empty() {
-        page.main("Keep this check", "check");
+        page.main("Save this check", "check");
     } else if !known.is_empty() {
-        page.button("Keep this check", "check");
+        page.button("Save this check", "check");
     }
 
     page.heading("An instrument that is not listed");
@@ -201,7 +201,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             act.keep(Some(job), fact)?;
             if !(leads_sound && tips_sound && body_sound && in_date) {
                 let name = text::instrument(act.world(), instrument);
-                act.say = Some(format!("Kept. Not everything on {name} is sound: put it aside and do not use it."));
+                act.say = Some(format!("Saved. Not everything on {name} is sound: put it aside and do not use it."));
             }
             Ok(())
         }

@@ -150,7 +150,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             let added = act.keep(Some(job), fact)?;
             if let Some(known) = act.app.beside_point(job, added).first() {
                 act.say = Some(format!(
-                    "Kept. This is the point known from {}: {}, {}. If they are two, say so on its step.",
+                    "Saved. This is the point known from {}: {}, {}. If they are two, say so on its step.",
                     text::job_title(known.title.as_deref()),
                     known.label,
                     known.at

@@ -83,5 +83,5 @@ pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
         ],
         volts: true,
     });
-    page.button("Keep the further readings", "readings all");
+    page.button("Save the further readings", "readings all");
 }

@@ -38,7 +38,7 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
     if let Some((met, [first, then])) = unread.filter_map(|met| Some((met, met.pair.as_ref()?))).next() {
         let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), format!("{v} V"))).to_vec();
         page.choice("level", &format!("If you saw it: {} was lit to", text::met_at(met)), levels, look.draft("level"));
-        page.button("Keep the level", format!("level {first}:{then}"));
+        page.button("Save the level", format!("level {first}:{then}"));
     }
     if let Some(run) = job.run() {
         behind::more(page, look, run, plan);
@@ -58,7 +58,7 @@ pub(super) fn explain(page: &mut Page, look: &Look, job: &Job) {
         "It stays with the record.",
         look.draft("cause"),
     );
-    page.main("Keep the cause, then prove again", "cause found");
+    page.main("Save the cause, then prove again", "cause found");
     page.para("If it was looked for and not found: two whole tests follow, the second with another indicator or by another person.");
     page.toned("Cause not found", "cause none", Tone::Quiet);
     if job.finished.is_none() {

@@ -44,8 +44,8 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
         page.fact(text::in_terms("A live line shows to earth"), format!("About {least}{} V", volts(most)));
     }
-    page.toned(text::in_terms("It is not earth"), "reference fails", Tone::Forbid);
-    page.main(text::in_terms("The reference is earth"), "reference holds");
+    page.toned(text::in_terms("Earth not proved"), "reference fails", Tone::Forbid);
+    page.main(text::in_terms("Earth proved"), "reference holds");
 }
 
 /// Reading direct voltage.
@@ -79,7 +79,7 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
                 EntryKind::Number,
                 8,
             );
-            page.main(format!("Keep the reading at {what}"), format!("direct {of}"));
+            page.main(format!("Save the reading at {what}"), format!("direct {of}"));
         }
     }
     if !asked {

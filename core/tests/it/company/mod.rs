@@ -133,7 +133,7 @@ fn own_points_are_asked_before_what_they_come_before() {
         let (point, seen, found) = (point(&one, "Q4 feeder switch"), "Handle at 0".into(), Position::Closed);
         tries(&one, MARA, Fact::PointOpened { point, off_load: true, seen, found, knowing: Vec::new() })
     };
-    assert!(opens().unwrap_err().contains("Shed the circuits"));
+    assert!(opens().unwrap_err().contains("Switch off the loads"));
     let own = |question: &str, code: &str, answer: &str, words: &str| Fact::Answered {
         question: question.into(),
         answer: answer.into(),
@@ -302,7 +302,7 @@ fn a_version_that_was_heard_of_says_one_thing() {
         phone.at("/rules");
         let json = json.replace('\n', " ");
         phone.play(&format!(
-            "choose Site of the file = {site}\nfill File of rules = {json}\ntap Take this file in, signed by Mara Lind\nsee {says}"
+            "choose Site of the file = {site}\nfill File of rules = {json}\ntap Save this file, signed by Mara Lind\nsee {says}"
         ));
     };
     let (taken, refused) = ("Jobs that are opened here", "version \"2026-03\" says something else already");
@@ -376,7 +376,7 @@ fn two_phones_come_to_the_same_rules() {
         .now
         .store(one.device.now.load(std::sync::atomic::Ordering::Relaxed), std::sync::atomic::Ordering::Relaxed);
     other.hear(&one);
-    other.play("tap Say who has this device\ntap Mara Lind");
+    other.play("tap Sign on\ntap Mara Lind");
     one.device.pass(60_000);
     other.device.pass(120_000);
     takes(&one, &with("version", "one".into()));

@@ -43,14 +43,14 @@ fn a_mark_before_three_digits_is_asked_about() {
     one.play(&until(PROVE, "read N – L1")[PROVE.find(from).unwrap()..]);
     let kept = || one.entries().iter().filter(|e| matches!(e.body.fact, Fact::ReadingTaken { .. })).count();
     for typed in ["1,000", "1.000", "49,900"] {
-        let none = "read N – L2 = None\nread N – L3 = None\n";
-        one.play(&format!("read N – L1 = {typed}\n{none}tap Keep these readings"));
+        let none = "read N – L2 = Nothing\nread N – L3 = Nothing\n";
+        one.play(&format!("read N – L1 = {typed}\n{none}tap Save these readings"));
         let shown = as_text(&one.field().screen());
         let thousands = typed.replace([',', '.'], "");
         assert!(shown.contains(" V, or ") && shown.contains(&thousands), "{shown}");
         assert_eq!(kept(), 0, "{typed}: {shown}");
     }
-    one.play("read N – L1 = 1,0\nread N – L2 = None\nread N – L3 = None\ntap Keep these readings");
+    one.play("read N – L1 = 1,0\nread N – L2 = Nothing\nread N – L3 = Nothing\ntap Save these readings");
     assert_eq!(kept(), 3);
     let of = |e: &stillbar_core::journal::Entry| matches!(&e.body.fact, Fact::ReadingTaken { then, reading, .. } if then == "L1" && *reading == Reading::Millivolts(1_000));
     assert!(one.entries().iter().any(of));

@@ -141,7 +141,7 @@ fn a_lock_that_came_off_without_a_pin_is_told_as_that() {
     tomas_locks(&one);
     one.at("/");
     one.play(&format!(
-        "tap In hand: {MARA}\ntap {TOMAS}\nsee PIN of {TOMAS}\ntap Go on without PIN\ntap {TITLE}\ntap Locks and keys"
+        "tap Signed on: {MARA}\ntap {TOMAS}\nsee PIN of {TOMAS}\ntap Go on without PIN\ntap {TITLE}\ntap Locks and keys"
     ));
     one.play(&format!("tap {TOMAS} on Q4 feeder switch: TB 1\ntap Take my lock off"));
     assert!(!is_on(&one, "TB 1"));

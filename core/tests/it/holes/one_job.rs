@@ -39,7 +39,7 @@ fn nothing_is_proved_once_the_work_is_finished() {
 fn who_is_not_on_the_job_does_not_begin_work() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let job = job(&field);
-    device.play(&field, "tap The job\ntap All jobs\ntap In hand: Mara Lind\ntap Joel Aras\ntap Go on without PIN");
+    device.play(&field, "tap The job\ntap All jobs\ntap Signed on: Mara Lind\ntap Joel Aras\ntap Go on without PIN");
     let screen = force(&field, &job, "work", "begin", &[]);
     assert!(screen.contains("Joel Aras is not on this job"), "{screen}");
 }
@@ -49,7 +49,7 @@ fn a_lock_handed_over_leaves_a_gap_that_the_banner_shows() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     device.play(
         &field,
-        "see [Proved dead]\ntap The job\ntap People on the job\nchoose Person = Tomas Brandt\nchoose Duty = Working on it\ntap Keep person and duty\nsee \
+        "see [Proved dead]\ntap The job\ntap People on the job\nchoose Person = Tomas Brandt\nchoose Duty = Working on it\ntap Save person and duty\nsee \
          [Treat as live] The proof is void. Somebody on the job has no lock of their own on Q4 feeder switch.",
     );
 }
@@ -68,7 +68,7 @@ fn another_round_asks_for_everything_again() {
     device.play(&field, &format!("tap Next: Look for other sources\n{}", looked_again()));
     let restore = RESTORE.replace("tap Front plate of DB4 is back", "tap Front plate of DB4 (2) is back");
     let again = locked_again(&ISOLATE.replace("ML 7", "ML 17").replace("ML 8", "ML 18"));
-    device.play(&field, &format!("tap Next: Shed the circuits\n{again}{PROVE}{WORK}{restore}see [Handed back]"));
+    device.play(&field, &format!("tap Next: Switch off the loads\n{again}{PROVE}{WORK}{restore}see [Handed back]"));
 }
 
 #[test]
@@ -76,7 +76,7 @@ fn work_under_a_new_proof_is_begun_anew() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     device.play(
         &field,
-        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
+        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &PROVE[from..]);
@@ -128,7 +128,7 @@ fn readings_typed_under_one_run_are_not_offered_in_the_next() {
     assert!(as_text(&field.screen()).contains("N – L1: none"));
     device.play(
         &field,
-        "tap The job\ntap Something changed\nfill Which neutral, and where = N of way 3\ntap Keep that the neutral was parted\ntap Next: Prove \
+        "tap The job\ntap Something changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected\ntap Next: Prove \
          the indicator\nchoose Proved on = Proving unit, battery, serial 9083\ntap It responds as it should\nunseen N – L1: none",
     );
 }
@@ -151,8 +151,8 @@ fn an_indication_needs_its_cause_before_another_test() {
 
 #[test]
 fn zero_on_every_pair_without_a_proved_reference_proves_nothing() {
-    let without = PROVE.replace("tap The reference is earth", "tap It is not earth");
-    let cut = without.find("tap It is not earth\n").unwrap() + "tap It is not earth\n".len();
+    let without = PROVE.replace("tap Earth proved", "tap Earth not proved");
+    let cut = without.find("tap Earth not proved\n").unwrap() + "tap Earth not proved\n".len();
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, &without[..cut]]);
     device.play(&field, "see [Treat as live] The proof is void. The reference is not earth");
     let job = job(&field);
@@ -169,7 +169,7 @@ fn stored_energy_needs_the_time_and_the_reading() {
          15\ntap Stored energy found",
         1,
     );
-    let cut = PROVE.find("tap The reference is earth\n").unwrap() + "tap The reference is earth\n".len();
+    let cut = PROVE.find("tap Earth proved\n").unwrap() + "tap Earth proved\n".len();
     let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE]);
     // Covers stay on until the label's time is over, counted from the opening.
     device.play(
@@ -181,7 +181,7 @@ fn stored_energy_needs_the_time_and_the_reading() {
     // A voltage that is left then is an indication: its cause is noted, and a whole test follows.
     device.play(
         &field,
-        "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 48\ntap Keep the reading at Drive of washer 4\n\
+        "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 48\ntap Save the reading at Drive of washer 4\n\
          see [Stop, treat as live] Indication: Drive of washer 4 48 V",
     );
     device.play(
@@ -193,7 +193,7 @@ fn stored_energy_needs_the_time_and_the_reading() {
     device.play(&field, &PROVE[again..cut]);
     device.play(
         &field,
-        "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 0\ntap Keep the reading at Drive of washer 4\nsee \
+        "see Stored energy and direct voltage\nfill Direct voltage at Drive of washer 4, in volts = 0\ntap Save the reading at Drive of washer 4\nsee \
          # Test every pair",
     );
 }

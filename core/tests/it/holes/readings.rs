@@ -9,7 +9,7 @@ use super::by_hand::*;
 use crate::desk::*;
 use crate::forgotten::Phone;
 
-/// "It is not earth", and then a new test at once, in which "the reference is earth".
+/// "Earth not proved", and then a new test at once, in which "the reference is earth".
 #[test]
 fn a_failed_proof_of_earth_asks_for_its_cause_before_another_test() {
     let one = opened_up();

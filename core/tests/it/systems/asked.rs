@@ -59,7 +59,7 @@ fn nothing_is_opened_before_the_line_is_asked_for() {
             .id;
         let (seen, found) = ("Blades seen apart".to_owned(), Position::Closed);
         // Beside the right board, which is asked of it as well.
-        let _ = phone.device.try_play(phone.field(), &format!("tap The job\ntap Shed the circuits\n{shed}"));
+        let _ = phone.device.try_play(phone.field(), &format!("tap The job\ntap Switch off the loads\n{shed}"));
         let opened = Fact::PointOpened { point: q4, off_load: true, seen, found, knowing: Vec::new() };
         let said = tries(&phone, opened).expect_err("opened, and nobody was asked which line it is");
         assert!(said.contains("Answer: The "), "{system:?}: {said}");
@@ -107,7 +107,7 @@ fn an_indicator_that_begins_too_late_proves_nothing() {
         if begun {
             phone.at(&format!("/job/{}/step/prove-reference", phone.job()));
             let way = "choose How it was shown = Low-resistance continuity from PE to the main earthing terminal\n\
-                       fill Where, or another way = MET in the meter room\ntap The reference is earth";
+                       fill Where, or another way = MET in the meter room\ntap Earth proved";
             phone.play(way);
             dead_test(&phone);
             let _ = phone.device.try_play(phone.field(), from_second_proof());

@@ -156,7 +156,7 @@ pub fn reference_and_pairs(phone: &Phone, conductors: &[&str]) {
 pub fn reference_and_pairs_in(phone: &Phone, conductors: &[&str], words: &dyn Fn(&str) -> String) {
     phone.play(&words(
         "choose How it was shown = Low-resistance continuity from PE to the main earthing terminal\n\
-         fill Where, or another way = MET in the meter room\ntap The reference is earth",
+         fill Where, or another way = MET in the meter room\ntap Earth proved",
     ));
     let read = dead_test(phone);
     let mut wanted = BTreeSet::new();
@@ -180,8 +180,8 @@ pub fn dead_test(phone: &Phone) -> BTreeSet<BTreeSet<String>> {
             let (a, b) = pair.split_once(" – ").unwrap();
             read.insert(BTreeSet::from([a.to_owned(), b.to_owned()]));
         }
-        let lines = rows.iter().map(|row| format!("read {row} = None\n")).collect::<String>();
-        phone.play(&format!("{lines}tap Keep these readings"));
+        let lines = rows.iter().map(|row| format!("read {row} = Nothing\n")).collect::<String>();
+        phone.play(&format!("{lines}tap Save these readings"));
     }
     panic!("the dead test does not end: {}", as_text(&phone.field().screen()));
 }

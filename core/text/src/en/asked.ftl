@@ -16,6 +16,7 @@ asked-save = Save: { $answer }
 asked-not-so = By what is recorded this is not so yet. Do it and list it first, or give another answer.
 asked-words = Say how, what or where: a word or two.
 # What was read with an instrument for an answer, and what was said with it.
+asked-answer-with = { $answer }: { $with }
 asked-read-said = { $read }. { $words }
 asked-as-shown = As it is shown, nothing rounded
 asked-save-reading = Save this reading

@@ -77,7 +77,7 @@ note-more-moves =
     } more than the best order.
 
 # The drawing of the terminals, in words. $terminals and $stops are lists.
-terminals-hold = HOLD
+terminals-hold = STAYS
 terminals-none = Terminals, no probe on them.
 terminals = Terminals { $terminals }. First probe on { $held }, held. The other probe: { $stops }. Take the other probe off first each time; { $held } comes off last.
 terminals-stop = { $number } on { $conductor }

@@ -179,7 +179,7 @@ entry-circuit-on = { $circuit } on
 entry-handed-back = Handed back to { $to }, signed. { $note }
 # $step is a step's title.
 # life-critical
-entry-passed-over = Passed over { $step }: { $why }
+entry-passed-over = Skipped { $step }: { $why }
 entry-withdrawn = An entry was withdrawn: { $why }
 # $switch is a link of the supply network.
 entry-point-drawn = { $point } is { $switch } in the supply network

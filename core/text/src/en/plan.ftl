@@ -1,6 +1,6 @@
 ### What the gate refuses of people, plans, tags, steps that are passed over, and entries that are withdrawn.
 
-nobody-acts = Say first who has this device in hand.
+nobody-acts = Say first who is signed on.
 reason-says-nothing = Give the reason in words that another person will understand.
 job-handed-back = This job is handed back. Open a new job for anything more.
 job-given-up = The isolation was given up. Change the scope of the job first; then isolate and prove dead again.
@@ -41,8 +41,8 @@ tag-hangs = This tag hangs at { $at } already.
 tags-most = { $at } had { $most } tags already. Add the point anew.
 tag-gone-unsaid = Write what became of the tag.
 tag-not-there = This tag does not hang at { $at }.
-nothing-to-pass = This step lacks nothing: there is nothing to pass over.
-cannot-pass = This cannot be passed over. Do it, or do not go on.
+nothing-to-pass = This step lacks nothing: there is nothing to skip.
+cannot-pass = This cannot be skipped. Do it, or do not go on.
 limit-above-company = The rules of your company set { $ac } V AC and { $dc } V DC ({ $rule }). A job sets the limit lower, not higher.
 limit-not-in-charge = Only the person in charge of the isolation changes the limit of a job.
 wait-short = Wait at least { $wait }. For a shorter wait, type what the label on the equipment says.

@@ -1,6 +1,7 @@
 ### The screens of the plan.
 
-# life-critical: nobody may take "not asked" for "not there".
+# Nobody may take "not asked" for "not there".
+# life-critical
 sources-caution = Go and look. A source that nobody looked for is to be treated as live.
 sources-looked-for = Looked for and NOT found: tap each
 sources-stored = Stored energy
@@ -36,5 +37,6 @@ cover-off-more = This cover is off
 still-to-do = Still to do
 and-more = and { $count } more
 
-# life-critical: readings of nothing say nothing while the earth is not shown to be earth.
+# Readings of nothing say nothing while the earth is not shown to be earth.
+# life-critical
 earth-first = With a broken earth a live board can read nothing on every pair. Prove the earth first.

@@ -17,13 +17,13 @@ step-stored = Look for stored energy
 step-points = Points of isolation
 step-instruments = Indicator and proving unit
 step-rotation-found = Rotation before isolating
-step-circuits = Circuits to shed
-step-shed = Shed the circuits
+step-circuits = Loads to switch off
+step-shed = Switch off the loads
 step-isolate = Isolate { $point }
 step-isolate-unknown = Isolate a point
-step-open-up = Open up, treating it as live
+step-open-up = Covers off: treat as live
 step-prove-before = Prove the indicator
-step-prove-reference = Prove the reference
+step-prove-reference = Prove the earth
 step-discharge = Stored energy and direct voltage
 step-dead-test = Test every pair
 step-prove-after = Prove the indicator again
@@ -31,11 +31,11 @@ step-work = Work
 step-covers-back = Covers back
 step-warn = Warn before energising
 step-unlock = Locks and signs off
-step-close = Close the points
+step-close = Switch the isolators back on
 # $turns: whether the supply has more than one line.
 step-presence = { $turns ->
-    [yes] Presence and rotation
-   *[no] Presence
+    [yes] Supply back: voltage and rotation
+   *[no] Supply back: check voltage
 }
 step-circuits-on = Circuits on, in order
 step-hand-back = Hand back

@@ -77,8 +77,7 @@ fn beginning() -> &'static Beginning {
             // Who is named by no entry of the site is told from phone to phone.
             phones[n].take_in(entries);
             let name = ["Mara Lind", "Tomas Brandt", "Tomas Brandt", "Mara Lind"][n];
-            let script =
-                format!("tap Say who has this device\ntap {name}\ntap Replace the outgoing breaker of washer 4");
+            let script = format!("tap Sign on\ntap {name}\ntap Replace the outgoing breaker of washer 4");
             let script = if n == 0 { "tap The job" } else { &script };
             assert_eq!(phones[n].try_play(script), None);
             job = phones[n].field().screen().route;

@@ -46,7 +46,7 @@ pub fn deed(chance: &mut Chance, number: usize, toms: bool) -> String {
         4 => "tap Locks and keys\ntap ML 7\nchoose To whom = Tomas Brandt\ntap Offer lock and key".into(),
         5 => "tap Locks and keys\ntap ML 7\nsign Tomas Brandt signs for lock and key = T\ntap Tomas Brandt takes lock and key".into(),
         6 => "tap Something changed\nfill What it is = Heater\nfill Where it comes in = X9\nchoose What kind of source = Control or \
-              auxiliary supply\ntap Keep the source that was found"
+              auxiliary supply\ntap Save the source that was found"
             .into(),
         7 => format!("tap All jobs\ntap In hand\nfill Name = Person {number}\ntap Add this person"),
         8 => format!(

@@ -73,7 +73,7 @@ class LifeTest {
         val (rig, player) = planned()
         player.play(journey("isolate"))
         player.play(journey("prove").lines().takeWhile { !it.startsWith("read") }.joinToString("\n"))
-        player.play("read N – L1 = None")
+        player.play("read N – L1 = Nothing")
         val pad = rig.shell.screen!!.blocks.filterIsInstance<app.stillbar.core.Block.Pad>().single()
         val row = "${pad.id}:0"
         fun chosen() = (rig.view("$row:0").parent as Flow).marks.count { it.isChecked }
@@ -210,7 +210,7 @@ class LifeTest {
         assertTrue(rig.shown(), "device.key" in rig.shown())
         file.writeBytes(sealed)
         rig.tap("again")
-        assertTrue(rig.text, "Shed the circuits" in rig.text)
+        assertTrue(rig.text, "Switch off the loads" in rig.text)
     }
 
     @Test
