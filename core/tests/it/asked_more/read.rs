@@ -13,8 +13,11 @@ fn house() -> Case {
     Case { mates: vec![(TOMAS, Duty::Working)], ..Case::house_socket() }
 }
 
-/// Each answer that is read with an instrument, as the page has it: its question, a job that asks for it, what is nothing and what is more.
-fn read() -> Vec<(&'static str, &'static str, &'static str, Case, Measured, Vec<Measured>)> {
+/// The question, the answer that is read, the one that it is with more, a job that asks for it, what is nothing, and what is more.
+type Read = (&'static str, &'static str, &'static str, Case, Measured, Vec<Measured>);
+
+/// Each answer that is read with an instrument, as the page has it.
+fn read() -> Vec<Read> {
     use Measured::{Milliamps, Millivolts, NoIndication};
     let stored = || Case { stored: true, ..house() };
     vec![
