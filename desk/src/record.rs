@@ -8,6 +8,7 @@ use clap::Args;
 use stillbar_core::app::{NoRecord, of_folder};
 use stillbar_core::record::{self, AnchorWitness, MAX_FILE_BYTES, Made, RecordError, RereadError, Unreadable, Verdict};
 use stillbar_core::store::{plain, write_whole};
+use stillbar_core::text::screens::command as said;
 use stillbar_office::stamp::{self, NoCertificate, StampProof};
 
 use crate::file::{self, FileError};
@@ -168,10 +169,11 @@ pub fn make(args: &RecordArgs) -> Result<String, MakeError> {
     write_whole(out, &bytes).map_err(|why| MakeError::Unwritten { path: out.clone(), why })?;
     let report = made.report();
     let check = match kind {
-        RecordKind::Csv => "A CSV cannot be verified: keep the PDF or the JSON beside it.".to_owned(),
-        _ => format!("Anyone can check it: stillbar verify {}", out.display()),
+        RecordKind::Csv => said::record_csv(),
+        _ => said::record_check(out.display().to_string()),
     };
-    Ok(format!("{}: {}. Head {}.\n{check}", out.display(), report.title, report.head))
+    let made = said::record(out.display().to_string(), &report.title, report.head.to_string());
+    Ok(format!("{made}\n{check}"))
 }
 
 fn made(args: &RecordArgs) -> Result<Made, MakeError> {
@@ -250,17 +252,19 @@ fn told(verdict: &Verdict) -> String {
         let _ = writeln!(out, "{text}");
     };
     if !verdict.title.is_empty() {
-        line(&format!("{}\nHead {}", verdict.title, verdict.head));
+        line(&verdict.title);
+        line(&said::head(verdict.head.to_string()));
     }
-    line(if verdict.holds { "\nThe record holds." } else { "\nThe record does NOT hold." });
+    let holds = if verdict.holds { said::holds() } else { said::does_not_hold() };
+    line(&format!("\n{holds}"));
     for failure in &verdict.failures {
-        line(&format!("  {}: {}", failure.what, failure.why));
+        line(&format!("  {}", said::failure(&failure.what, &failure.why)));
     }
     if !verdict.proved.is_empty() {
-        line("\nShown:");
+        line(&format!("\n{}", said::shown()));
         verdict.proved.iter().for_each(|p| line(&format!("  {p}")));
     }
-    line("\nNot shown:");
+    line(&format!("\n{}", said::not_shown()));
     verdict.not_proved.iter().for_each(|p| line(&format!("  {p}")));
     out
 }

@@ -9,6 +9,7 @@ use serde::Serialize;
 use stillbar_core::supply::files::{self, MAX_BYTES, Read};
 use stillbar_core::supply::{self, Check, Network, Position, Proposals, Shown, States, SupplyError};
 use stillbar_core::text;
+use stillbar_core::text::screens::command as said;
 
 use crate::file::{self, FileError};
 pub use args::SupplyCommand;
@@ -182,10 +183,10 @@ fn told(out: &mut String, check: &Check) {
         let _ = writeln!(out, "  - {}", text::path(path));
     }
     if check.sources > check.paths.len() {
-        let _ = writeln!(out, "  - {} sources reach it in all; the paths of the others are not listed.", check.sources);
+        let _ = writeln!(out, "  - {}", said::more_sources(check.sources));
     }
     if !check.not_shown.is_empty() {
-        let _ = writeln!(out, "Not shown");
+        let _ = writeln!(out, "{}", said::supply_not_shown());
         for doubt in &check.not_shown {
             let _ = writeln!(out, "  - {}", text::doubt(&doubt.why));
         }
@@ -195,7 +196,7 @@ fn told(out: &mut String, check: &Check) {
 
 fn remarks(out: &mut String, remarks: &[String]) {
     for remark in remarks {
-        let _ = writeln!(out, "Remark: {remark}");
+        let _ = writeln!(out, "{}", said::remark(remark));
     }
 }
 
@@ -272,12 +273,12 @@ fn proposals(found: &Proposals) -> String {
         let _ = writeln!(out, "{says}\n");
     }
     for proposal in found.proposals.iter().filter(|p| !p.lock.is_empty()) {
-        let _ = writeln!(out, "{} ({})", text::proposal(proposal), text::worth(proposal.why));
+        let _ = writeln!(out, "{}", said::proposal(text::proposal(proposal), text::worth(proposal.why)));
         for what in &proposal.loses {
-            let _ = writeln!(out, "  - stops: {what}");
+            let _ = writeln!(out, "  - {}", said::stops(what));
         }
         for who in &proposal.tell {
-            let _ = writeln!(out, "  - tell: {who}");
+            let _ = writeln!(out, "  - {}", said::tell(who));
         }
         let _ = writeln!(out, "  - {}\n", text::check(&proposal.check));
     }
@@ -297,7 +298,7 @@ fn draw(args: &DrawArgs) -> Result<String, AskError> {
     let shown = Shown { zone: &zone, locked: &locked, states: &states, check: check.as_ref() };
     let (drawing, label) = text::draw(&read.network, &shown);
     file::write(&args.output, stillbar_core::svg::file(&drawing, &label))?;
-    let mut out = format!("{} is written. {label}\n", args.output.display());
+    let mut out = format!("{}\n", said::drawn(args.output.display().to_string(), label));
     remarks(&mut out, &remarks_of(&read));
     Ok(out)
 }
@@ -317,8 +318,8 @@ fn convert(args: &ConvertArgs) -> Result<String, AskError> {
         file::write(&args.output, files::to_json(&read.network))?;
         written.push(args.output.clone());
     }
-    let written: Vec<String> = written.iter().map(|path| path.display().to_string()).collect();
-    let mut out = format!("Written: {}.\n", written.join(", "));
+    let written = text::commas(written.iter().map(|path| path.display().to_string()));
+    let mut out = format!("{}\n", said::written(written));
     remarks(&mut out, &remarks_of(&read));
     Ok(out)
 }

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 use stillbar_core::evidence::{self, MAX_PHOTO_BYTES, PhotoError};
 use stillbar_core::tag::read::FoundTag;
+use stillbar_core::text::screens::command as said;
 
 use crate::file::{self, FileError};
 
@@ -63,14 +64,14 @@ fn told(read: &[InPhoto]) -> String {
     let mut out = String::new();
     for InPhoto { file, tags, other } in read {
         for tag in tags {
-            let _ = writeln!(out, "{file}: tag {tag}");
+            let _ = writeln!(out, "{}", said::tag(file, tag.to_string()));
         }
         for text in other {
             // Escaped, so that a stranger's code cannot steer the terminal.
-            let _ = writeln!(out, "{file}: no tag of ours, its text is \"{}\"", text.escape_debug());
+            let _ = writeln!(out, "{}", said::tag_foreign(file, text.escape_debug().to_string()));
         }
         if tags.is_empty() && other.is_empty() {
-            let _ = writeln!(out, "{file}: no code was read. Take the photo closer, straight on, without glare.");
+            let _ = writeln!(out, "{}", said::tag_none(file));
         }
     }
     out

@@ -3,7 +3,8 @@
 use std::fmt::Write;
 
 use stillbar_core::prove::judge::Verdict;
-use stillbar_core::text::{ToldJudgement, ToldPlan, ToldTest};
+use stillbar_core::text::screens::command as said;
+use stillbar_core::text::{self, ToldJudgement, ToldPlan, ToldTest};
 
 /// The tests, one a line.
 pub fn tests(plan: &ToldPlan) -> String {
@@ -11,11 +12,7 @@ pub fn tests(plan: &ToldPlan) -> String {
     for (i, test) in plan.tests.iter().enumerate() {
         let ToldTest { first, then, expect, .. } = test;
         // Writing to a String cannot fail.
-        let _ = writeln!(
-            out,
-            "{:>4}. {first} – {then}   first probe on {first}, held; then {then}. Expect {expect}.",
-            i + 1
-        );
+        let _ = writeln!(out, "{:>4}. {}", i + 1, said::test(first, then, expect));
     }
     out
 }
@@ -23,51 +20,45 @@ pub fn tests(plan: &ToldPlan) -> String {
 /// Everything: what warns, what to do before, the tests with the moves of the probes, and where it all comes from.
 pub fn plan(plan: &ToldPlan) -> String {
     let mut out = String::new();
-    list(&mut out, "Look out", &plan.warnings);
+    list(&mut out, &said::look_out(), &plan.warnings);
     for wait in &plan.stored_energy {
-        list(&mut out, &format!("Stored energy: {}", wait.what), &wait.steps);
+        list(&mut out, &said::stored(&wait.what), &wait.steps);
     }
-    let name = plan.reference.conductor.as_deref().unwrap_or("missing");
-    list(&mut out, &format!("Reference: {name}"), std::slice::from_ref(&plan.reference.why));
-    list(&mut out, "  Show it in one of these ways", &plan.reference.ways);
+    let name = plan.reference.conductor.clone().unwrap_or_else(said::reference_missing);
+    list(&mut out, &said::reference(name), std::slice::from_ref(&plan.reference.why));
+    list(&mut out, &format!("  {}", said::ways()), &plan.reference.ways);
     if let Some(dc) = &plan.dc_test {
-        let pairs: Vec<String> = dc.pairs.iter().map(|[a, b]| format!("{a}–{b}")).collect();
-        let said = if pairs.len() == plan.tests.len() { "every pair".to_owned() } else { pairs.join(", ") };
-        list(&mut out, &format!("Read direct voltage too: {said}"), &dc.why);
+        let pairs = || text::commas(dc.pairs.iter().map(|[a, b]| said::dc_pair(a, b)));
+        let pairs = if dc.pairs.len() == plan.tests.len() { said::every_pair() } else { pairs() };
+        list(&mut out, &said::dc(pairs), &dc.why);
     }
-    let _ = writeln!(
-        out,
-        "Tests: {}, with {} moves of a probe ({} at best)",
-        plan.tests.len(),
-        plan.moves,
-        plan.fewest_moves
-    );
+    let _ = writeln!(out, "{}", said::tests(plan.tests.len(), plan.moves, plan.fewest_moves));
     for (i, test) in plan.tests.iter().enumerate() {
-        let _ = writeln!(out, "{:>4}. {} – {}   {}", i + 1, test.first, test.then, probes(test));
-        let _ = writeln!(out, "      dead: {}", test.expect);
-        let _ = writeln!(out, "      not dead: {}", test.expect_not_dead);
+        let _ = writeln!(out, "{:>4}. {}", i + 1, said::pair_probes(&test.first, &test.then, probes(test)));
+        let _ = writeln!(out, "      {}", said::dead(&test.expect));
+        let _ = writeln!(out, "      {}", said::not_dead(&test.expect_not_dead));
     }
     out.push('\n');
-    list(&mut out, "Notes", &plan.notes);
+    list(&mut out, &said::notes(), &plan.notes);
     out
 }
 
 /// The verdict, why, what may be behind it and what to do.
 pub fn judgement(judgement: &ToldJudgement) -> String {
     let verdict = match judgement.verdict {
-        Verdict::ProvedDead => "Proved dead",
-        Verdict::TreatAsLive => "Treat as live",
-        Verdict::Incomplete => "Incomplete: treat as live",
-        Verdict::Void => "Void: treat as live",
+        Verdict::ProvedDead => said::proved_dead(),
+        Verdict::TreatAsLive => said::treat_as_live(),
+        Verdict::Incomplete => said::incomplete(),
+        Verdict::Void => said::void(),
     };
     let mut out = String::new();
-    list(&mut out, verdict, &judgement.why);
+    list(&mut out, &verdict, &judgement.why);
     for diagnosis in &judgement.diagnoses {
-        let title = format!("It may be: {} (fits to {:.0} %)", diagnosis.cause.name(), diagnosis.fit * 100.0);
+        let title = said::may_be(diagnosis.cause.name());
         list(&mut out, &title, &[diagnosis.explains.clone(), diagnosis.next.clone()]);
     }
-    let repeat: Vec<String> = judgement.repeat.iter().map(|[a, b]| format!("{a} – {b}")).collect();
-    list(&mut out, "Read again", &repeat);
+    let repeat: Vec<String> = judgement.repeat.iter().map(|[a, b]| said::pair(a, b)).collect();
+    list(&mut out, &said::read_again(), &repeat);
     out
 }
 
@@ -76,9 +67,9 @@ fn probes(test: &ToldTest) -> String {
     match &test.held {
         Some(held) => {
             let other = if held == first { then } else { first };
-            format!("{held} stays on, the other probe goes to {other}; {off_first} comes off first")
+            said::probes_stay(held, other, off_first)
         }
-        None => format!("first probe on {first}, then {then}; {off_first} comes off first"),
+        None => said::probes(first, then, off_first),
     }
 }
 

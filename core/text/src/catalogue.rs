@@ -46,6 +46,7 @@ const ENGLISH: &str = concat!(
     include_str!("en/rule-sets.ftl"),
     include_str!("en/screen-app.ftl"),
     include_str!("en/screen-aside.ftl"),
+    include_str!("en/screen-command.ftl"),
     include_str!("en/screen-give-up.ftl"),
     include_str!("en/screen-locks.ftl"),
     include_str!("en/screen-near.ftl"),

@@ -11,9 +11,9 @@ app-place-elsewhere = a point not known here
 app-clock-office = This phone's clock reads { $here }, the office's { $there }. Set the phone's clock, then exchange with the office.
 # $long is by how much, $when what the other phone's clock showed.
 # life-critical
-app-clock-behind = This phone's clock was { $long } behind another phone's, which wrote at { $when }. Compare both with a third clock. Set this one, or confirm it under All jobs. Until then nobody knows how old a proof is.
+app-clock-behind = Proof age unknown: this phone's clock was { $long } behind another phone's ({ $when }). Compare both with a third clock. Set this one, or confirm it under All jobs.
 # life-critical
-app-clock-ahead = This phone's clock was { $long } ahead of another phone's, which wrote at { $when }. Compare both with a third clock. Set this one, or confirm it under All jobs. Until then nobody knows how old a proof is.
+app-clock-ahead = Proof age unknown: this phone's clock was { $long } ahead of another phone's ({ $when }). Compare both with a third clock. Set this one, or confirm it under All jobs.
 # What was saved touches the points or the network of other jobs; $touched says which.
 # life-critical
 app-touches-other-work = This touches other work. { $touched }

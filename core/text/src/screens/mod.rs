@@ -24,6 +24,7 @@ macro_rules! says {
 
 pub mod app;
 pub mod aside;
+pub mod command;
 pub mod give_up;
 pub mod locks;
 pub mod near;
