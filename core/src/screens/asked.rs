@@ -15,6 +15,8 @@ use crate::text::{self, AskFirst};
 
 /// Keeps an answer.
 pub(super) const ANSWER: &str = "answer-question";
+/// Keeps an answer with the words that stand in the action, as they were said in an earlier job.
+pub(super) const AGAIN: &str = "answer-again";
 /// Asks for the words that an answer needs.
 pub(super) const SAY: &str = "say-answer";
 /// Keeps an answer with an indicator that showed nothing.
@@ -53,6 +55,12 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
                 form(page, look, question.code, answer, &words, &action);
             }
             Some(_) => {
+                // The words of an earlier job with the answer in one tap; a figure is read anew.
+                if answer.reads.is_none() && answer.does == Does::Goes {
+                    for said in again::answer(look, question.code, answer.code).into_iter().take(1) {
+                        page.button(text::answer_with(&label, &said), format!("{AGAIN} {action}\t{said}"));
+                    }
+                }
                 page.toned(label, format!("{SAY} {action}"), tone(answer.does));
             }
             None => {
@@ -113,6 +121,7 @@ fn read(act: &Act, reads: Reads) -> Result<Option<Measured>, NotDone> {
 
 /// Keeps an answer: the question's code, the answer's, and what it is asked of. The gate says what is no answer here.
 pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &str) -> Result<(), NotDone> {
+    let (arg, before) = arg.split_once('\t').unwrap_or((arg, ""));
     let mut parts = arg.split(' ');
     let (Some(question), Some(answer)) = (parts.next(), parts.next()) else { return Err(UNKNOWN.into()) };
     // An id has 64 hex digits, the code of a point of one's own at most 40 characters.
@@ -122,6 +131,7 @@ pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, a
     let asked = Question::of(question);
     let mut answers = asked.and_then(|q| q.answer(answer));
     let said = match answers {
+        Some(answer) if verb == AGAIN && answer.words != Words::None => before.to_owned(),
         Some(answer) if answer.words != Words::None => super::home::spare(act, WORDS)?,
         _ => String::new(),
     };

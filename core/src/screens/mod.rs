@@ -126,7 +126,7 @@ fn step_view(look: &Look, job: &Job, step: Step) -> Page {
 
 fn step_act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
-        asked::ANSWER | asked::NOTHING => return asked::act(act, job, Some(step), verb, arg),
+        asked::ANSWER | asked::AGAIN | asked::NOTHING => return asked::act(act, job, Some(step), verb, arg),
         asked::SAY => return asked::say(act, arg),
         _ => {}
     }

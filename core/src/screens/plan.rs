@@ -253,7 +253,7 @@ fn row(typed: &str) -> Result<Vec<String>, NotDone> {
 }
 
 fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
-    let fact = match verb {
+    match verb {
         "list" => {
             let label = act.need("label", AskPlan::Circuit)?;
             let serves = act.need("serves", AskPlan::CircuitServes)?;
@@ -262,14 +262,13 @@ fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> 
                 distinct(listed.iter().map(|c| c.label.as_str()), &label)?;
                 act.keep(Some(job), Fact::CircuitListed { label, serves: serves.clone() })?;
             }
-            return Ok(());
+            Ok(())
         }
         "none" => {
             let why = act.need("why", AskPlan::CircuitsWhyNone)?;
             act.keep(Some(job), Fact::NoCircuits { why })?;
-            return act.onward(job, Step::Circuits);
+            act.onward(job, Step::Circuits)
         }
-        _ => return Err(UNKNOWN.into()),
-    };
-    act.keep(Some(job), fact).map(drop)
+        _ => Err(UNKNOWN.into()),
+    }
 }

@@ -183,7 +183,9 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
     match verb {
         "earth-in" | "earth-off" => return act_earth(act, job, verb, arg),
         "system" | "stays-live" => return system::act(act, job, verb),
-        super::asked::ANSWER | super::asked::NOTHING => return super::asked::act(act, job, None, verb, arg),
+        super::asked::ANSWER | super::asked::AGAIN | super::asked::NOTHING => {
+            return super::asked::act(act, job, None, verb, arg);
+        }
         super::asked::SAY => return super::asked::say(act, arg),
         "sign-run" => before::release_signed(act, job)?,
         "begin" => {

@@ -194,7 +194,7 @@ pub fn american(script: &str) -> String {
         ("What it is = Switch-disconnector", "What it is = Disconnect switch"),
         ("The caution sign hangs", "The danger tag hangs"),
         ("main earthing terminal", "main grounding terminal"),
-        ("Earth proved", "The reference is ground"),
+        ("Earth proved", "Ground proved"),
         ("[Proved dead]", "[Absence of voltage verified]"),
         ("tap Caution sign taken off", "tap Danger tag taken off"),
         ("tools and earths are clear", "tools and grounds are clear"),

@@ -278,7 +278,7 @@ fn two_drives_of_like_names_are_each_read() {
     device.play(&field, until(PROVE, "wait 1"));
     device.play(
         &field,
-        "fill Direct voltage at Drive 1, in volts = 0\ntap Save the reading at Drive 1\nfill Direct voltage at Drive 10, in volts = 0\ntap Keep \
+        "fill Direct voltage at Drive 1, in volts = 0\ntap Save the reading at Drive 1\nfill Direct voltage at Drive 10, in volts = 0\ntap Save \
          the reading at Drive 10\nsee # Test every pair",
     );
 }

@@ -9,7 +9,7 @@ use crate::forgotten::Phone;
 
 /// NFPA 70E, NEC article 100 and 29 CFR 1910.147, .333: what is called so there (from memory).
 const PAIRS: [(&str, &str); 8] = [
-    ("Earth proved", "The reference is ground"),
+    ("Earth proved", "Ground proved"),
     ("Prove dead first, then fit them below.", "Verify absence of voltage first, then fit them below."),
     ("An earthed point, and no isolator", "A grounded point, and no disconnect"),
     ("Earths off. EARTHING.", "Grounds off. Grounding."),

@@ -148,6 +148,7 @@ fn every_screen_has_its_sentences_in_the_catalogue() {
         "{ANSWER} {action}",
         "{SAY} {action}",
         "{NOTHING} {action}",
+        "{AGAIN} {action}\\t{said}",
         "fit {who}",
         "for {person}",
         "sign-off {id}",

@@ -100,7 +100,7 @@ const SHIFT_MS: i64 = 12 * 3_600_000;
 /// broken since is found when they are looked over again.
 fn of_this_shift(look: &Look, job: &Job) -> Vec<(EntryId, Stamp)> {
     let mut found: Vec<(EntryId, Stamp)> = Vec::new();
-    for (id, _) in &look.world.instruments {
+    for id in look.world.instruments.keys() {
         let checks = look.site.before.iter().flat_map(|before| &before.checks).filter(|c| c.instrument == *id);
         let Some(last) = checks.max_by_key(|c| c.stamp.clock) else { continue };
         let age = look.now - last.stamp.clock.0;

@@ -77,7 +77,7 @@ pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
         label: "Pairs not read yet".into(),
         rows: rows.collect(),
         options: vec![
-            answer("none", "None", Tone::Plain),
+            answer("none", "Nothing", Tone::Plain),
             answer("continuity", "Continuity", Tone::Plain),
             answer("lit", "Lit", Tone::Forbid),
         ],

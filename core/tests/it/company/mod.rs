@@ -305,7 +305,7 @@ fn a_version_that_was_heard_of_says_one_thing() {
             "choose Site of the file = {site}\nfill File of rules = {json}\ntap Save this file, signed by Mara Lind\nsee {says}"
         ));
     };
-    let (taken, refused) = ("Jobs that are opened here", "version \"2026-03\" says something else already");
+    let (taken, refused) = ("Jobs opened here", "version \"2026-03\" says something else already");
     let other_words = example().replace("second person", "third person");
     takes(&one, &example().replace("2026-03", "2026-04"));
     kept(&one, SITE, &other_words, refused);

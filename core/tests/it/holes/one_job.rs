@@ -62,7 +62,7 @@ fn another_round_asks_for_everything_again() {
     device.play(&field, &RESTORE[..cut]);
     device.play(
         &field,
-        "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\ntap Keep \
+        "tap The job\ntap Something changed\nfill What will be worked on now = Breaker 5\nfill Why the scope changes = It is cracked\ntap Save \
          the new scope\nsee Look for other sources [now]\nsee [Treat as live]",
     );
     device.play(&field, &format!("tap Next: Look for other sources\n{}", looked_again()));
@@ -142,7 +142,7 @@ fn an_indication_needs_its_cause_before_another_test() {
     field.act(None, format!("go {job}/step/dead-test"), vec![]);
     device.play(
         &field,
-        "fill What the cause was, and what was done about it = Lighting of bay 3 shared the neutral; parted and locked at DB1\ntap Keep the cause, \
+        "fill What the cause was, and what was done about it = Lighting of bay 3 shared the neutral; parted and locked at DB1\ntap Save the cause, \
          then prove again\ntap Another cause, noted\nfill What showed that cause = Gone with DB1 locked\ntap Save: Another cause, noted\n",
     );
     let from = PROVE.find("choose Proved on").unwrap();
@@ -186,7 +186,7 @@ fn stored_energy_needs_the_time_and_the_reading() {
     );
     device.play(
         &field,
-        "tap The job\ntap Test every pair\nfill What the cause was, and what was done about it = Bleed resistor slow, waited on\ntap Keep the cause, \
+        "tap The job\ntap Test every pair\nfill What the cause was, and what was done about it = Bleed resistor slow, waited on\ntap Save the cause, \
          then prove again",
     );
     let again = PROVE.find("choose Proved on").unwrap();

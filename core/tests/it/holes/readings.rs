@@ -67,5 +67,5 @@ fn a_neutral_that_shows_no_continuity_to_earth_is_remarked() {
         (routes.concat() + &page_one(&one)).to_lowercase().contains("n is not opened")
     };
     assert!(!remarked("Continuity"), "as it should be");
-    assert!(remarked("None"));
+    assert!(remarked("Nothing"));
 }

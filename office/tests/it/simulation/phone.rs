@@ -50,7 +50,7 @@ pub fn deed(chance: &mut Chance, number: usize, toms: bool) -> String {
             .into(),
         7 => format!("tap All jobs\ntap In hand\nfill Name = Person {number}\ntap Add this person"),
         8 => format!(
-            "tap Barriers and danger signs\nfill Barrier or sign = Sign {number}\nfill Where it stands or hangs = Stair\ntap Keep this \
+            "tap Barriers and danger signs\nfill Barrier or sign = Sign {number}\nfill Where it stands or hangs = Stair\ntap Save this \
              barrier or sign"
         ),
         9 => "tap Time line\ntap Point of isolation Q4 feeder switch\nfill What was wrong with it = The wrong bay\ntap Withdraw this entry".into(),
