@@ -110,7 +110,7 @@ impl Page {
         if !before.is_empty() {
             let tapped = again(field);
             let options = before.into_iter().map(|said| (said.clone(), said)).collect();
-            self.choice(&tapped, &text::said_before(label), options, look.draft(&tapped));
+            self.choice(&tapped, &text::screens::again::said_before(label), options, look.draft(&tapped));
         }
         self.entry(field, label, hint, look.draft(field))
     }

@@ -316,7 +316,7 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     act.keep(Some(job), Fact::WorkerJoined { person: acting, duty: Duty::InCharge })?;
     let name = act.world().name(acting);
     if like::carry(act, job)? {
-        act.say = Some(text::like_opened(&name));
+        act.say = Some(text::screens::again::like_opened(&name));
         let now = act.job(job)?.current();
         act.go = Some(now.map_or(Route::Job(job), |step| Route::Step(job, step)));
     } else {

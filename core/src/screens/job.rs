@@ -17,7 +17,7 @@ use crate::text::{self, AskJob};
 pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(job.title.clone());
     page.fact("Place", job.place.clone());
-    page.fact(text::equipment(), job.equipment.clone());
+    page.fact(text::screens::plan::equipment(), job.equipment.clone());
     page.fact("Work", job.scope.clone());
     page.fact("Rules", text::rules_in_short(job.rule_set));
     company::of_job(&mut page, look, job);
@@ -125,7 +125,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         let shown = if lacks.len() > 3 { 2 } else { lacks.len() };
         open.extend(lacks[..shown].iter().map(|lack| text::blocker(lack, look.world)));
         if shown < lacks.len() {
-            open.push(text::and_more(lacks.len() - shown));
+            open.push(text::screens::plan::and_more(lacks.len() - shown));
         }
     }
     // Before the supply is back a form says by itself what it waits for, and its first field has to be seen on arrival. Afterwards what is
@@ -135,7 +135,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         page.still_to_do = open;
     } else {
         for what in open {
-            page.fact(text::still_to_do(), what);
+            page.fact(text::screens::plan::still_to_do(), what);
         }
     }
     company::wear(page, job, step);
@@ -145,7 +145,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
 /// What a step still waits for, below its form.
 pub(super) fn still_to_do(page: &mut Page) {
     for open in std::mem::take(&mut page.still_to_do) {
-        page.fact(text::still_to_do(), open);
+        page.fact(text::screens::plan::still_to_do(), open);
     }
 }
 

@@ -8,7 +8,8 @@ use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::fact::Duty;
 use crate::journal::{EntryId, Fact};
-use crate::text::{self, TakenAlong};
+use crate::text;
+use crate::text::screens::again::TakenAlong;
 
 /// The job that is the pattern.
 pub(super) const LIKE: &str = "like";
@@ -27,34 +28,38 @@ fn pattern<'a>(look: &'a Look) -> Option<&'a Job> {
 pub(super) fn view(page: &mut Page, look: &Look) -> bool {
     let Some(job) = pattern(look) else {
         if !look.site.before.is_empty() {
-            page.heading(text::like_heading());
+            page.heading(text::screens::again::like_heading());
         }
         for job in &look.site.before {
-            page.row(text::like(&job.title), vec![text::where_of(job)], format!("like {}", job.id()));
+            page.row(
+                text::screens::again::like(&job.title),
+                vec![text::screens::again::where_of(job)],
+                format!("like {}", job.id()),
+            );
         }
         return false;
     };
     let whole = !look.draft(WHOLE).is_empty();
-    page.para(text::like_what(&job.title));
+    page.para(text::screens::again::like_what(&job.title));
     if !whole {
         super::home::what(page, look);
         let site = job.site.and_then(|site| look.world.sites.get(&site));
-        page.fact(text::site(), site.cloned().unwrap_or_default());
-        page.fact(text::equipment(), text::where_of(job));
-        page.fact(text::scope_of_work(), job.scope.clone());
+        page.fact(text::screens::plan::site(), site.cloned().unwrap_or_default());
+        page.fact(text::screens::plan::equipment(), text::screens::again::where_of(job));
+        page.fact(text::screens::plan::scope_of_work(), job.scope.clone());
         let supply = [text::system(job.system), text::earthing(job.earthing), text::rules_in_short(job.rule_set)];
-        page.fact(text::conductors_and_rules(), supply.join(". "));
+        page.fact(text::screens::plan::conductors_and_rules(), supply.join(". "));
     }
     let all = along(job, look.acting, |person| look.name(person));
     if !all.is_empty() {
         let chosen: Vec<String> = all.iter().map(|one| one.key.clone()).collect();
         let options = all.into_iter().map(|one| (one.key, one.label)).collect();
-        page.several(ALONG, &text::taken_along(), options, look.draft_or(ALONG, &chosen.join("\n")));
+        page.several(ALONG, &text::screens::again::taken_along(), options, look.draft_or(ALONG, &chosen.join("\n")));
     }
     if !whole {
-        page.button(text::like_change(), "like-change");
+        page.button(text::screens::again::like_change(), "like-change");
     }
-    page.toned(text::like_none(), "like-none", Tone::Quiet);
+    page.toned(text::screens::again::like_none(), "like-none", Tone::Quiet);
     !whole
 }
 
@@ -67,7 +72,8 @@ struct Along {
 /// What can be taken along of `job`, in the order in which it is kept.
 fn along(job: &Job, acting: Option<EntryId>, name: impl Fn(EntryId) -> String) -> Vec<Along> {
     let mut all = Vec::new();
-    let mut take = |key: String, what: TakenAlong, fact| all.push(Along { key, label: text::taken(what), fact });
+    let mut take =
+        |key: String, what: TakenAlong, fact| all.push(Along { key, label: text::screens::again::taken(what), fact });
     // A permit is of one job; that none is asked for may hold again.
     if let Some((_, Err(why))) = &job.permit {
         let fact = Fact::PermitNoted { reference: None, why_none: Some(why.clone()) };
@@ -77,7 +83,7 @@ fn along(job: &Job, acting: Option<EntryId>, name: impl Fn(EntryId) -> String) -
         let (person, duty) = (worker.person, worker.duty);
         // Who opens the job is in charge of it.
         if Some(person) != acting && duty != Duty::InCharge {
-            let what = TakenAlong::Person { name: &name(person), duty: &text::duty(duty) };
+            let what = TakenAlong::Person { name: &name(person), duty: &text::screens::plan::duty(duty) };
             take(format!("person-{person}"), what, Fact::WorkerJoined { person, duty });
         }
     }

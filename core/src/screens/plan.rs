@@ -111,7 +111,7 @@ fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
 
 fn people(page: &mut Page, look: &Look, job: &Job) {
     for worker in job.present() {
-        let since = format!("{}, since {}", text::duty(worker.duty), look.when(&worker.joined));
+        let since = format!("{}, since {}", text::screens::plan::duty(worker.duty), look.when(&worker.joined));
         let card = look.world.people.get(&worker.person).map(|p| p.qualification.as_str()).unwrap_or_default();
         let text = if card.is_empty() { format!("{since}.") } else { format!("{since}. {card}.") };
         page.fact(look.name(worker.person), text);
@@ -123,7 +123,7 @@ fn people(page: &mut Page, look: &Look, job: &Job) {
     let mut people = look.people(&here);
     people.extend(here.iter().map(|p| (p.to_string(), format!("{} (on the job already)", look.name(*p)))));
     page.choice("person", "Person", people, look.draft("person"));
-    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], text::duty);
+    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], text::screens::plan::duty);
     page.choice("duty", "Duty", duties, look.draft("duty"));
     lead(page, job, Step::People, "Save person and duty", "join");
     page.button("Add somebody who is not listed", go(Route::People));
@@ -149,7 +149,7 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
     page.para("Tell everybody who loses the supply, and everybody who could switch it on again.");
     for (who, how) in again::told(look) {
         if !job.told.iter().any(|told| told.about == About::Isolating && told.who == who) {
-            page.button(text::told_again(&who, &how), format!("again {who}\t{how}"));
+            page.button(text::screens::again::told_again(&who, &how), format!("again {who}\t{how}"));
         }
     }
     page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
@@ -184,7 +184,7 @@ fn barriers(page: &mut Page, look: &Look, job: &Job) {
     page.caution(Tone::Warn, "Adjacent parts stay live. Screen them off and sign them as your local rules ask.");
     for (what, at) in again::barriers(look) {
         if !job.barriers.iter().any(|(_, stands, there)| *stands == what && *there == at) {
-            page.button(text::barrier_again(&what, &at), format!("again {what}\t{at}"));
+            page.button(text::screens::again::barrier_again(&what, &at), format!("again {what}\t{at}"));
         }
     }
     page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));

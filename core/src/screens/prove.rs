@@ -80,9 +80,9 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
     let hint = "One at a time. Each has to come back before energising.";
     page.entry_again(look, "what", "Cover that comes off", hint, again::covers(look));
     let begun = !job.covers.is_empty() || job.no_covers.is_some();
-    page.button(text::cover_off_more(), "cover");
+    page.button(text::screens::plan::cover_off_more(), "cover");
     if !begun {
-        page.main(text::cover_off_last(), "cover last");
+        page.main(text::screens::plan::cover_off_last(), "cover last");
         page.entry(
             "why",
             "Or: why no cover has to come off",

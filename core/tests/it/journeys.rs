@@ -66,7 +66,7 @@ fn a_cause_that_explains_all_leaves_no_reading_to_doubt() {
     device.play(
         &field,
         "read PE – L1 = Nothing\nread PE – L2 = Nothing\nread PE – L3 = 231\ntap Save these readings\nsee [Stop, treat as live]\n\
-         see Likeliest (fits 100 %)\nsee L3 is live\nunseen measure this pair again\nunseen does not fit the others",
+         see Likeliest\nunseen (fits\nsee L3 is live\nunseen test this pair again\nunseen does not fit the others",
     );
 }
 

@@ -4,7 +4,6 @@
 //! [`World`], so that a finding holds ids. What is asked of a person first is a value of
 //! [`AskFirst`]. Start at [`refusal()`], [`blocker`], [`void`], [`plan()`] and [`judgement`].
 
-mod again;
 mod ask;
 mod asked;
 mod blocker;
@@ -18,7 +17,6 @@ mod energised;
 mod entry;
 mod files;
 mod judge;
-mod plan_screens;
 mod reader;
 mod refusal;
 mod rule_sets;
@@ -32,10 +30,6 @@ pub mod times;
 mod void;
 mod words;
 
-pub use again::{
-    TakenAlong, barrier_again, checked_this_shift, like, like_change, like_heading, like_none, like_opened, like_what,
-    looked_over_again, said_before, taken, taken_along, this_shift, told_again, where_of,
-};
 pub use ask::{
     AskDevice, AskFirst, AskIsolate, AskJob, AskLock, AskPlan, AskProve, AskRestore, AskSupply, Gone, InstrumentPart,
     ask_first, padlock_stays_beside, photo_unwritten, pin_unkept, record_unwritten,
@@ -56,11 +50,6 @@ pub use energised::odd;
 pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
-pub use plan_screens::{
-    and_more, as_labelled, comes_in, comes_in_hint, conductors_and_rules, cover_off_last, cover_off_more, duty,
-    earth_first, equipment, found_one, kind_of_source, looked_for, looked_hint, save_not_found, save_source,
-    scope_of_work, site, sources_caution, still_to_do, stored_energy, what_counts, what_found, where_looked,
-};
 pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use rule_sets::{ToldRules, defers, rule_set, rules_in_short};

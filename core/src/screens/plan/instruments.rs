@@ -32,13 +32,13 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let shift = if passed(job, Step::Instruments) { Vec::new() } else { of_this_shift(look, job) };
     for (instrument, stamp) in &shift {
         page.fact(
-            text::this_shift(),
-            text::checked_this_shift(&text::instrument(look.world, *instrument), &look.when(stamp)),
+            text::screens::again::this_shift(),
+            text::screens::again::checked_this_shift(&text::instrument(look.world, *instrument), &look.when(stamp)),
         );
     }
     if !shift.is_empty() {
         let ids: Vec<String> = shift.iter().map(|(id, _)| id.to_string()).collect();
-        page.main(text::looked_over_again(), format!("shift {}", ids.join(" ")));
+        page.main(text::screens::again::looked_over_again(), format!("shift {}", ids.join(" ")));
     }
     if !known.is_empty() {
         page.heading("Look it over before use");

@@ -16,7 +16,7 @@ use crate::text::{self, AskPlan, Gone};
 
 /// The kinds that were looked for and not found, tapped one by one, and what was found; then the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(Tone::Warn, text::sources_caution());
+    page.caution(Tone::Warn, text::screens::plan::sources_caution());
     match job.unanswered_sources().first() {
         Some(known) => known_source(page, look, known),
         None => question(page, look, job),
@@ -118,29 +118,34 @@ fn question(page: &mut Page, look: &Look, job: &Job) {
     let open: Vec<SourceKind> = SourceKind::ALL.into_iter().filter(|kind| !job.answered(*kind)).collect();
     let mut kinds = options(&open, text::source_kind);
     if !job.stored_answered() {
-        kinds.push((STORED.to_owned(), text::stored_energy()));
+        kinds.push((STORED.to_owned(), text::screens::plan::stored_energy()));
     }
     if !kinds.is_empty() {
-        page.several("none", &text::looked_for(), kinds, look.draft("none"));
-        let hint = text::looked_hint();
-        page.entry_again(look, "looked", &text::where_looked(), &hint, again::looked(look));
+        page.several("none", &text::screens::plan::looked_for(), kinds, look.draft("none"));
+        let hint = text::screens::plan::looked_hint();
+        page.entry_again(look, "looked", &text::screens::plan::where_looked(), &hint, again::looked(look));
     }
     if open.is_empty() {
         if !job.stored_answered() {
-            page.button(text::save_not_found(), "none");
+            page.button(text::screens::plan::save_not_found(), "none");
         }
         next(page, job);
     } else {
-        page.main(text::save_not_found(), "none");
+        page.main(text::screens::plan::save_not_found(), "none");
     }
-    page.heading(text::found_one());
-    page.choice("kind", &text::kind_of_source(), options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
-    page.entry("what", &text::what_found(), &text::as_labelled(), look.draft("what"));
-    page.entry("at", &text::comes_in(), &text::comes_in_hint(), look.draft("at"));
+    page.heading(text::screens::plan::found_one());
+    page.choice(
+        "kind",
+        &text::screens::plan::kind_of_source(),
+        options(&SourceKind::ALL, text::source_kind),
+        look.draft("kind"),
+    );
+    page.entry("what", &text::screens::plan::what_found(), &text::screens::plan::as_labelled(), look.draft("what"));
+    page.entry("at", &text::screens::plan::comes_in(), &text::screens::plan::comes_in_hint(), look.draft("at"));
     control(page, look);
-    page.button(text::save_source(), "found");
+    page.button(text::screens::plan::save_source(), "found");
     for kind in open {
-        page.fact(text::source_kind(kind), text::what_counts(kind));
+        page.fact(text::source_kind(kind), text::screens::plan::what_counts(kind));
     }
 }
 

@@ -23,8 +23,8 @@ pub fn view(page: &mut Page, job: &Job) {
     let whole = said.diagnoses.first().is_some_and(|d| d.cause != Cause::Misplaced && d.fit > 0.995);
     let told = said.diagnoses.iter().filter(|d| !(whole && d.cause == Cause::Misplaced));
     for (i, diagnosis) in told.enumerate() {
-        let label = if i == 0 { "Likeliest" } else { "Or" };
-        page.fact(format!("{label} (fits {} %)", (diagnosis.fit * 100.0).round()), text::explains(diagnosis));
+        // How well it fits is no probability: docs/judge.md.
+        page.fact(if i == 0 { "Likeliest" } else { "Or" }, text::explains(diagnosis));
         if i == 0 {
             page.fact("Next", text::next(diagnosis.cause));
             // The sentence and the next action first: they are what a person with a live board in front of them needs.
@@ -34,7 +34,7 @@ pub fn view(page: &mut Page, job: &Job) {
         }
     }
     for [a, b] in said.repeat.iter().filter(|_| !whole) {
-        page.fact("Does not belong to the others", format!("{a} – {b}: measure this pair again."));
+        page.fact("Odd one out", format!("{a} – {b}: test this pair again."));
     }
     page.para("A guess from the readings, and from how common each cause is. No guess makes a conductor dead.");
 }

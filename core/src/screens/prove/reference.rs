@@ -33,7 +33,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     lacking(page, look, job, Step::ProveReference);
-    page.caution(Tone::Warn, text::earth_first());
+    page.caution(Tone::Warn, text::screens::plan::earth_first());
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = job.live_line_shows_earth();
     let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);

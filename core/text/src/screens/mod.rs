@@ -22,6 +22,7 @@ macro_rules! says {
     };
 }
 
+pub mod again;
 pub mod app;
 pub mod aside;
 pub mod command;
@@ -30,6 +31,7 @@ pub mod locks;
 pub mod near;
 pub mod office;
 pub mod pin;
+pub mod plan;
 pub mod record;
 pub mod restore;
 pub mod ruled;
