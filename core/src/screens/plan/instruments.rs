@@ -33,7 +33,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     for (instrument, stamp) in &shift {
         page.fact(
             text::screens::again::this_shift(),
-            text::screens::again::checked_this_shift(&text::instrument(look.world, *instrument), &look.when(stamp)),
+            text::screens::again::checked_this_shift(text::instrument(look.world, *instrument), look.when(stamp)),
         );
     }
     if !shift.is_empty() {
