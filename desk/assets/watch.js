@@ -42,7 +42,11 @@ async function look() {
   await renew(() => !busy && !pressed);
 }
 
-const current = () => fetch("/screen").then((answer) => (answer.ok ? answer.json() : null), () => null);
+function current() {
+  // What was given before is in it; what is given from now on makes it old.
+  late.clear();
+  return fetch("/screen").then((answer) => (answer.ok ? answer.json() : null), () => null);
+}
 
 // The form stays as it is; what stands proved is told at once. If only time has passed, the form is no older for that.
 async function meanwhile() {

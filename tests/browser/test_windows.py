@@ -100,6 +100,20 @@ def test_an_answer_given_while_the_screen_is_drawn_anew_stays(desk: Desk, phone:
     other.check()
 
 
+def test_what_was_saved_in_one_window_is_not_typed_again_in_the_other(desk: Desk, phone: Phone, other: Phone, picture: Path):
+    """Both have the same words in the same field; once one has saved them, the field is empty in both."""
+    phone.open(desk.url)
+    play(phone, "people", photo=picture)
+    phone.tap("Signed on: Mara Lind")
+    other.open(desk.url)
+    other.fill("Name", "Otto Reis")
+    phone.fill("Name", "Otto Reis")
+    phone.tap("Add this person")
+    expect(other.page.get_by_role("button", name="Otto Reis")).to_be_visible(timeout=PATIENCE_MS)
+    expect(other.page.get_by_label("Name", exact=True)).to_have_value("")
+    other.check()
+
+
 def test_what_one_person_typed_is_not_the_next_ones(desk: Desk, phone: Phone, other: Phone, picture: Path):
     """The device is handed on in one window while somebody still types in the other."""
     phone.open(desk.url)
