@@ -5,7 +5,7 @@
 
 use stillbar_core::journal::fact::SourceKind;
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::prove::System;
+use stillbar_core::prove::{Measured, System};
 use stillbar_core::supply::Position;
 
 use super::alike::says_something;
@@ -143,9 +143,30 @@ struct Answer<'a> {
     entry: &'a Entry,
 }
 
+/// "Three answers are read with an instrument": what each is where more was read than counts as nothing.
+fn stop_of(question: &str) -> Option<&'static str> {
+    match question {
+        "neutral-current" => Some("current"),
+        "coupled" => Some("stays-under-load"),
+        "charge-returned" => Some("returned"),
+        _ => None,
+    }
+}
+
+/// "Only 0 A is none"; of volts, whatever a company may count as nothing lies below 120 V, the extra-low voltage of IEC 61140.
+fn more_than_nothing(read: &Measured) -> bool {
+    match read {
+        Measured::NoIndication => false,
+        Measured::Milliamps(ma) => *ma > 0,
+        Measured::Millivolts(mv) => *mv > 120_000,
+    }
+}
+
 fn answer(e: &Entry) -> Option<Answer<'_>> {
-    let Fact::Answered { question, answer, of, words, who, .. } = &e.body.fact else { return None };
+    let Fact::Answered { question, answer, of, words, who, read, .. } = &e.body.fact else { return None };
     let question = ALL.iter().find(|q| q.code == question)?;
+    // "More than that *is* the answer that stops, whatever was tapped, and in whichever entry it comes."
+    let answer = read.filter(more_than_nothing).and_then(|_| stop_of(question.code)).unwrap_or(answer);
     let (code, does, needs_words) = question.answers.iter().find(|a| a.0 == answer)?;
     // There is one job to ask about: whatever else somebody names there is of no matter.
     let of = of.filter(|_| question.of != Of::Job);

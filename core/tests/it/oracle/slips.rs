@@ -83,6 +83,8 @@ pub enum Slip {
     StartedAfter,
     NotScreened,
     CurrentAfter,
+    CurrentRead,
+    ChargeRead,
     StopWithdrawn,
     // What somebody else did.
     MetUnheard,
@@ -98,7 +100,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 79] = [
+    pub const ALL: [Slip; 81] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -167,6 +169,8 @@ impl Slip {
         Slip::StartedAfter,
         Slip::NotScreened,
         Slip::CurrentAfter,
+        Slip::CurrentRead,
+        Slip::ChargeRead,
         Slip::StopWithdrawn,
         Slip::MetUnheard,
         Slip::CoverUnheard,
@@ -210,7 +214,13 @@ impl Slip {
         self.goes_on_stopped()
             || matches!(
                 self,
-                Slip::StartedAfter | Slip::NotScreened | Slip::CurrentAfter | Slip::StopWithdrawn | Slip::StopUnheard
+                Slip::StartedAfter
+                    | Slip::NotScreened
+                    | Slip::CurrentAfter
+                    | Slip::CurrentRead
+                    | Slip::ChargeRead
+                    | Slip::StopWithdrawn
+                    | Slip::StopUnheard
             )
     }
 

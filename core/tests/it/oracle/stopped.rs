@@ -2,6 +2,7 @@
 
 use stillbar_core::journal::fact::{Duty, SourceKind};
 use stillbar_core::journal::{EntryId, Fact};
+use stillbar_core::prove::Measured;
 
 use super::asked::{WORDS, answered};
 use super::nearly::{HERE, JOB, THERE, WHOLE, is_of_a_test};
@@ -22,6 +23,15 @@ pub fn turns(fact: Fact) -> Turn {
         Fact::Answered { question, of, .. } if question == "starts-itself" => answered(&question, "blocked", of, WORDS),
         fact => fact,
     }))
+}
+
+/// The answer that nothing is there, beside a figure that says otherwise.
+fn read(question: &str, answer: &str, shown: Measured) -> Fact {
+    let mut fact = answered(question, answer, None, WORDS);
+    if let Fact::Answered { read, .. } = &mut fact {
+        *read = Some(shown);
+    }
+    fact
 }
 
 fn it_started() -> Fact {
@@ -140,6 +150,8 @@ impl World {
         match slip {
             Slip::StartedAfter => drop(self.here(it_started())?),
             Slip::NotScreened => drop(self.here(answered("live-beside", "not-screened", None, ""))?),
+            Slip::CurrentRead => drop(self.here(read("neutral-current", "none", Measured::Milliamps(40)))?),
+            Slip::ChargeRead => drop(self.here(read("charge-returned", "gone", Measured::Millivolts(231_000)))?),
             Slip::CurrentAfter => drop(self.here(answered("neutral-current", "current", None, ""))?),
             Slip::StopWithdrawn => {
                 let entry = self.here(it_started())?;
