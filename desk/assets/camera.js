@@ -1,6 +1,8 @@
 // The camera while a tag is looked for: a panel over the screen with the picture. Frames go to the desk until it has found one.
 "use strict";
 
+const rest = (ms) => new Promise((next) => setTimeout(next, ms));
+
 // A preview of this size shows a tag at an arm's length; more only takes longer.
 const WIDEST = 1280;
 
@@ -61,13 +63,15 @@ function scan(token, hint) {
       const answer = await post(frame(video, canvas, pen, token), canvas.luma, "application/octet-stream");
       if (!open) return;
       if (!answer) {
-        await new Promise((next) => setTimeout(next, 40));
+        await rest(40);
         continue;
       }
       const goesOn = answer.errands.some((errand) => errand.errand === "scan-tag");
       if (!goesOn) close();
       show(answer);
       said.textContent = document.getElementById("shell-notice")?.textContent.trim() || hint;
+      // A code that is no tag is found in every frame: without a rest nobody could tap the way out.
+      await rest(250);
     }
   };
   watch().catch((error) => {
