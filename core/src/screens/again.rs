@@ -22,8 +22,17 @@ fn each<T: PartialEq>(look: &Look, of: impl Fn(&Job) -> Vec<T>, fits: impl Fn(&T
     said
 }
 
+/// Whether it can stand on a button, and in the action behind it: what came from elsewhere may hold line breaks and tabs, which part texts there.
+fn short(said: &str) -> bool {
+    !said.is_empty() && said.chars().count() <= LONGEST && !said.contains(char::is_control)
+}
+
 fn words(look: &Look, of: impl Fn(&Job) -> Vec<String>) -> Vec<String> {
-    each(look, of, |said| !said.is_empty() && said.chars().count() <= LONGEST)
+    each(look, of, |said| short(said))
+}
+
+fn pairs(look: &Look, of: impl Fn(&Job) -> Vec<(String, String)>) -> Vec<(String, String)> {
+    each(look, of, |(first, then)| short(first) && short(then))
 }
 
 /// Where somebody looked for sources.
@@ -36,17 +45,15 @@ pub(super) fn looked(look: &Look) -> Vec<String> {
 
 /// Who was told that the supply goes off, and how.
 pub(super) fn told(look: &Look) -> Vec<(String, String)> {
-    let pairs = |job: &Job| {
+    pairs(look, |job| {
         let told = job.told.iter().filter(|told| told.about == About::Isolating);
         told.map(|told| (told.who.clone(), told.how.clone())).collect()
-    };
-    each(look, pairs, |(who, how)| who.chars().count() + how.chars().count() <= LONGEST)
+    })
 }
 
 /// What was put up, and where.
 pub(super) fn barriers(look: &Look) -> Vec<(String, String)> {
-    let pairs = |job: &Job| job.barriers.iter().map(|(_, what, at)| (what.clone(), at.clone())).collect();
-    each(look, pairs, |(what, at)| what.chars().count() + at.chars().count() <= LONGEST)
+    pairs(look, |job| job.barriers.iter().map(|(_, what, at)| (what.clone(), at.clone())).collect())
 }
 
 /// What was seen when points were opened.

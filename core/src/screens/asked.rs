@@ -11,7 +11,7 @@ use crate::job::asked::{Answer, Does, Quantity, Question, Reads, Subject, Words}
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Measured, parse_amps, parse_volts};
-use crate::text::{self, AskFirst};
+use crate::text::{self, AskDevice, AskFirst};
 
 /// Keeps an answer.
 pub(super) const ANSWER: &str = "answer-question";
@@ -56,10 +56,12 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
             }
             Some(_) => {
                 // The words of an earlier job with the answer in one tap; a figure is read anew.
-                if answer.reads.is_none() && answer.does == Does::Goes {
-                    for said in again::answer(look, question.code, answer.code).into_iter().take(1) {
-                        page.button(text::answer_with(&label, &said), format!("{AGAIN} {action}\t{said}"));
-                    }
+                let before = again::answer(look, question.code, answer.code);
+                if answer.reads.is_none()
+                    && answer.does == Does::Goes
+                    && let Some(said) = before.first()
+                {
+                    page.button(text::answer_with(&label, said), format!("{AGAIN} {action}\t{said}"));
                 }
                 page.toned(label, format!("{SAY} {action}"), tone(answer.does));
             }
@@ -131,7 +133,7 @@ pub(super) fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, a
     let asked = Question::of(question);
     let mut answers = asked.and_then(|q| q.answer(answer));
     let said = match answers {
-        Some(answer) if verb == AGAIN && answer.words != Words::None => before.to_owned(),
+        Some(answer) if verb == AGAIN && answer.words != Words::None => Act::bounded(before, AskDevice::Shorter)?,
         Some(answer) if answer.words != Words::None => super::home::spare(act, WORDS)?,
         _ => String::new(),
     };

@@ -95,7 +95,9 @@ impl Page {
         self.choice(field, label, options, String::new());
         if let Some(Block::Choice { choice, .. }) = self.blocks.last_mut() {
             choice.many = true;
-            choice.chosen = chosen.lines().map(str::to_owned).collect();
+            // What was tapped before and is no answer any more is not sent along.
+            let offered = |value: &&str| choice.options.iter().any(|o| o.value == **value);
+            choice.chosen = chosen.lines().filter(offered).map(str::to_owned).collect();
         }
         self
     }

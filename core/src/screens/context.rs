@@ -146,6 +146,14 @@ impl Look<'_> {
     }
 }
 
+/// The text, if it has at most so many bytes.
+fn within(most: usize, text: &str, ask: impl Into<AskFirst>) -> Result<String, NotDone> {
+    if text.len() > most {
+        return Err(AskFirst::Longer { most, ask: Box::new(ask.into()) }.into());
+    }
+    Ok(text.to_owned())
+}
+
 /// Where what was said before is tapped instead of typing it into `field`.
 pub fn again(field: &str) -> String {
     format!("{field}-again")
@@ -271,14 +279,15 @@ impl Act<'_> {
     /// What was given for `field`; `ask` says what to give if nothing was.
     pub fn need(&self, field: &str, ask: impl Into<AskFirst>) -> Result<String, NotDone> {
         let value = self.given(field);
-        let limit = if field == "mark" { 8000 } else { 2000 };
         if value.is_empty() {
             return Err(ask.into().into());
         }
-        if value.len() > limit {
-            return Err(AskFirst::Longer { most: limit, ask: Box::new(ask.into()) }.into());
-        }
-        Ok(value)
+        if field == "mark" { within(8000, &value, ask) } else { Self::bounded(&value, ask) }
+    }
+
+    /// A text that came in an action, within the bound of every other; `ask` says what to give if it is longer.
+    pub fn bounded(text: &str, ask: impl Into<AskFirst>) -> Result<String, NotDone> {
+        within(2000, text, ask)
     }
 
     /// The signature of `name`, drawn or typed. Whoever types signs with their own name: what stands behind a comma, such as an office that

@@ -1,5 +1,7 @@
 //! A new job that is like an earlier one: what stays the same is confirmed together, and everything that a life rests on is asked anew.
 
+use std::collections::BTreeSet;
+
 use super::build::Page;
 use super::context::{Act, Look};
 use super::home::word_of;
@@ -79,10 +81,11 @@ fn along(job: &Job, acting: Option<EntryId>, name: impl Fn(EntryId) -> String) -
         let fact = Fact::PermitNoted { reference: None, why_none: Some(why.clone()) };
         take("no-permit".into(), TakenAlong::NoPermit(why), fact);
     }
-    for worker in &job.workers {
+    let mut people = BTreeSet::new();
+    for worker in job.workers.iter().rev() {
         let (person, duty) = (worker.person, worker.duty);
-        // Who opens the job is in charge of it.
-        if Some(person) != acting && duty != Duty::InCharge {
+        // What somebody was last counts; and who opens the job is in charge of it.
+        if people.insert(person) && Some(person) != acting && duty != Duty::InCharge {
             let what = TakenAlong::Person { name: &name(person), duty: &text::screens::plan::duty(duty) };
             take(format!("person-{person}"), what, Fact::WorkerJoined { person, duty });
         }
@@ -110,7 +113,6 @@ fn along(job: &Job, acting: Option<EntryId>, name: impl Fn(EntryId) -> String) -
     if let Some((_, why)) = &job.no_circuits {
         take("no-circuits".into(), TakenAlong::NoCircuits(why), Fact::NoCircuits { why: why.clone() });
     }
-    all.dedup_by(|a, b| a.key == b.key);
     all
 }
 

@@ -20,7 +20,7 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, Duty};
 use crate::journal::{EntryId, Fact};
-use crate::text::{self, AskPlan};
+use crate::text::{self, AskDevice, AskPlan};
 
 /// What a step of the plan shows.
 pub fn view(look: &Look, job: &Job, step: Step) -> Page {
@@ -174,7 +174,7 @@ fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), No
 /// The two texts of something that was said before.
 fn pair(arg: &str) -> Result<(String, String), NotDone> {
     let (first, then) = arg.split_once('\t').ok_or(UNKNOWN)?;
-    Ok((first.to_owned(), then.to_owned()))
+    Ok((Act::bounded(first, AskDevice::Shorter)?, Act::bounded(then, AskDevice::Shorter)?))
 }
 
 fn barriers(page: &mut Page, look: &Look, job: &Job) {

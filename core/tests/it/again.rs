@@ -5,7 +5,9 @@ use std::collections::BTreeMap;
 use crate::desk::*;
 use stillbar_core::app::Field;
 use stillbar_core::journal::Fact;
+use stillbar_core::journal::fact::Duty;
 use stillbar_core::screens::as_text;
+use stillbar_core::screens::parts::Filled;
 
 const HOUSE: &str = concat!(
     include_str!("../../journeys/people.journey"),
@@ -156,4 +158,55 @@ fn a_row_of_circuits_is_typed_once() {
         assert!(after == before || after[before.len()..] == [bad], "{bad}: {after:?}");
     }
     assert_eq!(labels().len(), 8);
+}
+
+/// Who had several duties comes along once, as what they were last.
+#[test]
+fn who_had_several_duties_comes_along_once() {
+    let join =
+        |duty: &str| format!("tap The job\ntap People on the job\nchoose Person = {duty}\ntap Save person and duty\n");
+    let (_folder, device, field) = begun(&[PEOPLE, include_str!("../../journeys/house.journey")]);
+    device.play(&field, &join("Tomas Brandt\nchoose Duty = Under supervision"));
+    device.play(&field, &join("Tomas Brandt (on the job already)\nchoose Duty = Working on it"));
+    device.play(&field, "tap The job\ntap All jobs");
+    let from = field.entries().unwrap().len();
+    device.play(&field, &format!("{LIKE}tap Open this job"));
+    let joined: Vec<Fact> = field.entries().unwrap()[from..]
+        .iter()
+        .map(|e| e.body.fact.clone())
+        .filter(|f| matches!(f, Fact::WorkerJoined { .. }))
+        .collect();
+    assert_eq!(joined.len(), 2, "{joined:?}");
+    assert!(matches!(joined[1], Fact::WorkerJoined { duty: Duty::Working, .. }), "{joined:?}");
+}
+
+/// What stands in an action is bounded like what is typed, whoever sends it.
+#[test]
+fn words_in_an_action_are_bounded() {
+    let (_folder, device, field) =
+        begun(&[PEOPLE, include_str!("../../journeys/house.journey"), "tap The job\ntap Tell the people affected"]);
+    let before = field.entries().unwrap().len();
+    field.act(None, format!("again {}\tIn person", "x".repeat(2_001)), vec![]);
+    assert_eq!(field.entries().unwrap().len(), before);
+    field.act(None, "again Caretaker\tIn person".into(), vec![]);
+    assert_eq!(field.entries().unwrap().len(), before + 1);
+    drop(device);
+}
+
+/// Words that part the texts of an action are not offered: a tap would say something else than the button.
+#[test]
+fn words_that_part_texts_are_not_offered() {
+    let (_folder, device, field) = begun(&[HOUSE]);
+    let said = |field: &Field, who: &str| {
+        let input = [("who", who), ("how", "In person")]
+            .map(|(field, value)| Filled { field: field.into(), value: value.into() });
+        field.act(None, "told".into(), input.into());
+    };
+    device.play(&field, &format!("{LIKE}tap Open this job\nsee # Tell the people affected"));
+    said(&field, "Tenant\tand nobody else");
+    said(&field, "Tenant\nand nobody else");
+    device.play(&field, "tap The job\ntap All jobs");
+    device.play(&field, "tap New job\ntap Like: Socket by window\nfill What the job is = Hall light\ntap Open this job\nsee # Tell the people affected");
+    let shown = as_text(&field.screen());
+    assert!(shown.contains("Told now: Tenant, In person") && !shown.contains("nobody else"), "{shown}");
 }

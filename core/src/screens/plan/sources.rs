@@ -182,7 +182,7 @@ fn none(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     for word in kinds.lines() {
         let looked = looked.clone();
         let fact = if word == STORED {
-            Fact::StoredAnswered { found: None, seconds: 0, looked, kind: None, label: None }
+            super::stored::none(act, job, looked)?
         } else {
             let kind = read_word::<SourceKind>(word).ok_or(UNKNOWN)?;
             Fact::SourceAnswered { kind, found: None, looked, terminals: Vec::new(), millivolts: None }

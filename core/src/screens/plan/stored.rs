@@ -49,6 +49,14 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.button("Stored energy found", "found");
 }
 
+/// That none was found, where somebody looked. What was found stands until it is withdrawn.
+pub(super) fn none(act: &mut Act, job: EntryId, looked: String) -> Result<Fact, NotDone> {
+    if act.job(job)?.stored.iter().any(|s| s.found.is_some()) {
+        return Err(AskPlan::StoredStands.into());
+    }
+    Ok(Fact::StoredAnswered { found: None, seconds: 0, looked, kind: None, label: None })
+}
+
 /// Keeps an answer.
 pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
     let fact = match verb {
@@ -56,11 +64,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
             if !act.given("what").is_empty() || !act.given("at").is_empty() {
                 return Err(AskPlan::StoredFoundOrNone.into());
             }
-            if act.job(job)?.stored.iter().any(|s| s.found.is_some()) {
-                return Err(AskPlan::StoredStands.into());
-            }
             let looked = act.need("looked", AskPlan::Looked)?;
-            Fact::StoredAnswered { found: None, seconds: 0, looked, kind: None, label: None }
+            none(act, job, looked)?
         }
         "found" => {
             let what = act.need("what", AskPlan::StoredWhat)?;
