@@ -268,7 +268,9 @@ impl Slip {
             // What is found again would ask for its point again, which is there.
             Slip::Source | Slip::Scope | Slip::ScopeChangedBefore => (plan.others, plan.stored) = (Vec::new(), None),
             Slip::CoverUnheard => plan.stored = None,
-            Slip::ClosedElsewhere => plan.covers = false,
+            // Nor may hearing of the other job end the proof by what else was found there.
+            Slip::TwinFailed => (plan.others, plan.stored) = (Vec::new(), None),
+            Slip::ClosedElsewhere => (plan.others, plan.stored, plan.covers) = (Vec::new(), None, false),
             _ if self.is_of_a_question() => stopped::prepare(plan, self == Slip::LiftOfAnother),
             _ => {}
         }
