@@ -45,6 +45,8 @@ pub struct LockOn {
     pub since_ms: i64,
     /// Minutes ahead of UTC at that time.
     pub zone: i32,
+    /// Whoever fitted it went on without their PIN.
+    pub no_pin: bool,
     /// The phone that told of it, and when that phone was last heard.
     pub phone: String,
     /// Milliseconds since 1970-01-01T00:00Z.
@@ -89,7 +91,7 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Office
         let ids: Vec<[u8; 32]> = sites.iter().map(|s| s.0).collect();
         let sql = "SELECT lock_on.site, site.name, lock_on.job, job.title, lock_on.fit, lock_on.place, lock_on.label, \
                    lock_on.owner, lock_on.key_box, lock_on.since_ms, lock_on.zone, device.label, device.heard_ms, lock_on.is_on, \
-                   lock_on.device, lock_on.boxed, job.proof \
+                   lock_on.device, lock_on.boxed, job.proof, lock_on.no_pin \
                    FROM lock_on JOIN site ON site.id = lock_on.site \
                    JOIN job ON job.site = lock_on.site AND job.id = lock_on.job \
                    JOIN device ON device.id = lock_on.device \
@@ -118,6 +120,7 @@ pub fn board(office: &Office, sites: &BTreeSet<EntryId>) -> Result<Board, Office
                 key_at: if row.yes(15)? { format!("in {key}") } else { "with the owner".into() },
                 since_ms: row.int(9)?,
                 zone: i32::try_from(row.int(10)?).unwrap_or(0),
+                no_pin: row.yes(17)?,
                 phone: named(&row.text(11)?, row.device(14)?),
                 heard_ms: row.int(12)?,
             };

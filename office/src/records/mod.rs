@@ -185,14 +185,17 @@ fn write_unopened(tx: &mut dyn Tx, site: EntryId, id: EntryId, entries: &[Entry]
             entry.body.wall.into(),
             entry.body.zone.into(),
             true.into(),
+            entry.stamp().no_pin().into(),
         ]);
     }
     tx.insert("lock_on", &LOCK, "", &rows)
 }
 
 /// The columns of a lock.
-const LOCK: [&str; 12] =
-    ["site", "fit", "job", "place", "label", "owner", "boxed", "key_box", "device", "since_ms", "zone", "is_on"];
+const LOCK: [&str; 13] = [
+    "site", "fit", "job", "place", "label", "owner", "boxed", "key_box", "device", "since_ms", "zone", "is_on",
+    "no_pin",
+];
 
 fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result<(), OfficeError> {
     let alone = job.alone();
@@ -238,6 +241,7 @@ fn write(tx: &mut dyn Tx, site: EntryId, job: &Job, entries: &[Entry]) -> Result
             lock.since.wall.into(),
             lock.since.zone.into(),
             lock.is_on().into(),
+            lock.since.no_pin().into(),
         ]);
     }
     tx.insert("lock_on", &LOCK, "", &rows)?;

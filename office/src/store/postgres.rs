@@ -15,8 +15,12 @@ use super::{Database, OpenError, SqlRow, SqlValue, Transact, Tx};
 use crate::error::OfficeError;
 
 /// What each version adds to the one before.
-const SCHEMA: [&str; 3] =
-    [include_str!("postgres-1.sql"), include_str!("postgres-2.sql"), include_str!("postgres-3.sql")];
+const SCHEMA: [&str; 4] = [
+    include_str!("postgres-1.sql"),
+    include_str!("postgres-2.sql"),
+    include_str!("postgres-3.sql"),
+    include_str!("postgres-4.sql"),
+];
 /// Connections of one process.
 const CONNECTIONS: u32 = 16;
 /// How long a caller waits for one of them.

@@ -14,7 +14,12 @@ use crate::error::OfficeError;
 pub const DATABASE: &str = "office.db";
 
 /// What each version adds to the one before.
-const SCHEMA: [&str; 3] = [include_str!("sqlite-1.sql"), include_str!("sqlite-2.sql"), include_str!("sqlite-3.sql")];
+const SCHEMA: [&str; 4] = [
+    include_str!("sqlite-1.sql"),
+    include_str!("sqlite-2.sql"),
+    include_str!("sqlite-3.sql"),
+    include_str!("sqlite-4.sql"),
+];
 /// Readers that are kept open for the next read.
 const READERS: usize = 4;
 /// How long to wait for another process.

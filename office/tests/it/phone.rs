@@ -4,7 +4,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use stillbar_core::journal::fact::{KeyAt, On};
-use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, VERSION};
+use stillbar_core::journal::{Body, Clock, DeviceId, DeviceKey, Entry, EntryId, Fact, SignedOn, VERSION};
 use stillbar_core::point::{Means, PointKind};
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
@@ -21,6 +21,8 @@ pub struct Phone {
     pub wall: i64,
     /// Who has it in hand.
     pub by: Option<EntryId>,
+    /// How it is known that they have the phone.
+    pub signed_on: Option<SignedOn>,
 }
 
 /// An entry on the wire.
@@ -44,7 +46,15 @@ impl Phone {
 
     /// With a key that somebody else has as well.
     pub fn of(key: DeviceKey) -> Phone {
-        Phone { key, token: String::new(), chain: Vec::new(), clock: Clock::default(), wall: NOW, by: None }
+        Phone {
+            key,
+            token: String::new(),
+            chain: Vec::new(),
+            clock: Clock::default(),
+            wall: NOW,
+            by: None,
+            signed_on: None,
+        }
     }
 
     pub fn id(&self) -> DeviceId {
@@ -80,7 +90,7 @@ impl Phone {
             site,
             job,
             by: self.by,
-            signed_on: None,
+            signed_on: self.signed_on,
             practice: false,
             seen: Vec::new(),
             fact,

@@ -1,7 +1,7 @@
 //! What people see follows from the feeds, and says what the phones say.
 
 use stillbar_core::job::{Job, ProofState};
-use stillbar_core::journal::{EntryId, Fact};
+use stillbar_core::journal::{EntryId, Fact, SignedOn};
 use stillbar_office::people::AccountRole;
 use stillbar_office::records;
 use stillbar_office::web::openapi;
@@ -24,13 +24,22 @@ fn begun(rig: &Rig, phone: &mut Phone) -> (EntryId, EntryId, EntryId, EntryId) {
 fn a_lock_put_on_is_on_the_board_until_its_owner_took_it_off() {
     each(|rig| {
         let mut phone = rig.phone(1, &[]);
-        let (site, job, _, lock) = begun(rig, &mut phone);
+        let (site, job, point, lock) = begun(rig, &mut phone);
         let reader = Seat::new(rig, AccountRole::Reader, &[site]);
         let shown = reader.get(rig, "/board").is(200).text();
         for word in ["Q4 feeder switch", "Mara Lind", "ML 7", "with the owner", "A phone", "as last heard", "555 0100"]
         {
             assert!(shown.contains(word), "{word} is missing");
         }
+        assert!(!shown.contains("(no PIN)"), "{shown}");
+        phone.signed_on = Some(SignedOn::WithoutPin);
+        let unsigned = phone.lock(site, job, point, "ML 8");
+        phone.push_all(rig);
+        let shown = reader.get(rig, "/board").is(200).text();
+        assert!(shown.matches("(no PIN)").count() == 1, "{shown}");
+        assert_eq!(reader.get(rig, "/board.csv").is(200).text().matches(",\"yes\",").count(), 1);
+        phone.write(Some(site), Some(job), Fact::LockRemoved { lock: unsigned, cut: None });
+        phone.signed_on = None;
         // Somebody else's release does not take it off; the core's fold decides, here as on the phone.
         let owner = phone.by;
         phone.person("Ida Holm");
@@ -85,7 +94,7 @@ fn the_tables_follow_from_the_feeds() {
             let mut text = String::new();
             for sql in [
                 "SELECT site, id, have, seen, title, place, next, next_at, turns, proof, done, opened_ms FROM job ORDER BY id",
-                "SELECT site, fit, job, place, label, owner, boxed, key_box, device, since_ms, zone, is_on FROM lock_on ORDER BY fit",
+                "SELECT site, fit, job, place, label, owner, boxed, key_box, device, since_ms, zone, is_on, no_pin FROM lock_on ORDER BY fit",
                 "SELECT site, tag, point, job, label, place, since_ms, zone, gone FROM tag ORDER BY tag",
             ] {
                 text += &format!("{:?}\n", rig.office.read(|tx| tx.rows(sql, &[])).expect("it reads"));

@@ -4,7 +4,7 @@ use axum::Extension;
 use axum::extract::State;
 use axum::response::{Html, IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use stillbar_core::text::times;
+use stillbar_core::text::{no_pin, times};
 
 use super::{Paged, ago, cell, csv, file, moment, or_page, shown, table};
 use crate::office::{Shared, call};
@@ -51,7 +51,7 @@ fn locks(caption: &str, all: &[LockOn], now: i64) -> Markup {
                 html! { strong { (l.owner) } @if !l.telephone.is_empty() { br; (l.telephone) } },
                 cell(&l.label),
                 cell(&l.key_at),
-                moment(l.since_ms, l.zone),
+                html! { (moment(l.since_ms, l.zone)) @if l.no_pin { (no_pin(String::new(), true)) } },
                 html! { (ago(l.heard_ms, now)) br; (l.phone) },
             ]
         })
@@ -98,6 +98,7 @@ pub async fn board_csv(State(office): State<Shared>, Extension(visitor): Extensi
         "telephone",
         "key",
         "since",
+        "without PIN",
         "phone",
         "last heard",
         "as last heard, no clearance",
@@ -113,6 +114,7 @@ pub async fn board_csv(State(office): State<Shared>, Extension(visitor): Extensi
             l.telephone.clone(),
             l.key_at.clone(),
             times::exact(l.since_ms, l.zone),
+            if l.no_pin { "yes".into() } else { String::new() },
             l.phone.clone(),
             times::exact(l.heard_ms, 0),
             String::new(),
