@@ -12,6 +12,7 @@ pub(crate) mod forgot;
 mod keep;
 mod key;
 pub(crate) mod known;
+pub(crate) mod language;
 pub(crate) mod near;
 mod networks;
 mod not_done;
@@ -90,6 +91,12 @@ impl Field {
         let field = Field { stand, talking: Arc::default(), waker: OnceLock::new(), seen: Mutex::default() };
         field.wake();
         Ok(Arc::new(field))
+    }
+
+    /// The languages that the device asks for, as tags (BCP 47), the one liked best first: the first that the app has is spoken from now
+    /// on, unless a person chose one in the app. To be called once it is open, and whenever the device's languages change.
+    pub fn speak(&self, languages: Vec<String>) {
+        self.lock().speak(&languages);
     }
 
     /// What to show now.

@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use super::forgot::Beginning;
 use super::key::{device_key, wrong_key};
+use super::language::{CHOSEN, Chosen};
 use super::near::Near;
 use super::office::Exchange;
 use super::pin::Hands;
@@ -18,6 +19,7 @@ use crate::store::{Head, LockRow, NEW_KEY, Store, StoreError};
 use crate::supply::Drawn;
 use crate::sync::Exchanged;
 use crate::text::Gone;
+use crate::text::languages::Language;
 use crate::world::World;
 
 /// Jobs held in memory.
@@ -57,6 +59,8 @@ pub struct Session {
     pub(super) route: Route,
     pub(super) drafts: BTreeMap<String, String>,
     pub(super) turn: u64,
+    /// Which language it speaks.
+    pub(crate) language: Chosen,
     pub(super) notice: Option<Notice>,
     /// Reading the disk again after a failed act failed too: nothing may be kept until it succeeds.
     pub(super) stale: bool,
@@ -108,6 +112,7 @@ impl Session {
             route: Route::Home,
             drafts: BTreeMap::new(),
             turn: u64::from(platform.random(4).iter().fold(0u32, |n, b| n << 8 | u32::from(*b))),
+            language: Chosen::default(),
             notice: None,
             stale: false,
             stirred: 0,
@@ -137,6 +142,7 @@ impl Session {
         session.exchange.has_office = session.office().is_some();
         session.route = route.and_then(|r| r.parse().ok()).unwrap_or(Route::Home);
         session.acting = acting.and_then(|a| a.parse().ok()).filter(|a| session.world.people.contains_key(a));
+        session.language.chosen = local(CHOSEN)?.and_then(|tag| Language::of_tag(&tag));
         session.load_hands().map_err(other)?;
         if let Some(person) = session.acting {
             // A journal of before PINs: what cannot be kept now is kept at the next start.

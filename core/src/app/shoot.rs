@@ -33,6 +33,7 @@ impl Session {
     }
 
     pub(super) fn deliver(&mut self, token: &str, outcome: Outcome) -> Vec<Errand> {
+        let _speaking = self.speaking();
         if self.scanning.as_deref() == Some(token) {
             return self.scanned(outcome);
         }

@@ -7,6 +7,7 @@ use crate::screens::context::{ExchangeKnown, Look, TagKnown};
 use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::JobRow;
+use crate::text::languages::Spoken;
 use crate::text::standing;
 use crate::text::terms::Speaking;
 use crate::text::times;
@@ -21,10 +22,10 @@ impl Session {
         said.map_or_else(String::new, |s| format!("{}. {} {}", s.word, s.text, s.deviations.join(" ")))
     }
 
-    /// Words of the rules by which the job that is shown is done, or the last one where none is.
-    pub(super) fn speaking(&mut self) -> Speaking {
+    /// Words of the rules by which the job that is shown is done, or the last one where none is, in the language of this device.
+    pub(super) fn speaking(&mut self) -> (Speaking, Spoken) {
         let of_job = self.route.job().and_then(|id| self.job(id).ok().map(|job| job.rule_set));
-        Speaking::of(of_job.unwrap_or(self.world.rule_set))
+        (Speaking::of(of_job.unwrap_or(self.world.rule_set)), Spoken::of(self.language.spoken()))
     }
 
     pub(super) fn screen(&mut self) -> Screen {
@@ -60,6 +61,7 @@ impl Session {
             world: &self.world,
             acting: self.acting,
             hands: &self.hands,
+            language: self.language,
             drafts: &self.drafts,
             now,
             zone,
@@ -110,6 +112,8 @@ impl Session {
             route: self.route.to_string(),
             turn: self.turn,
             hand: self.hand(),
+            language: self.language.spoken().tag().into(),
+            mirrored: self.language.spoken().mirrored(),
             title: page.title,
             context: job.map_or_else(String::new, |job| {
                 let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));

@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use super::acts::draft_fits;
+use super::language::Chosen;
 use super::office::Exchange;
 use super::pin::Hands;
 use super::session::Session;
@@ -18,6 +19,7 @@ use crate::screens::Route;
 use crate::screens::parts::{Errand, Filled, Notice, Outcome, Screen, Tone};
 use crate::store::{DATABASE, Store, StoreError, photos};
 use crate::text::Gone;
+use crate::text::languages::{Language, Spoken};
 use crate::text::screens::app as said;
 use crate::world::World;
 
@@ -43,6 +45,7 @@ pub(crate) struct Suspended {
     site: Option<EntryId>,
     /// What was typed, here too: the keyboard may hand over its last word late.
     drafts: BTreeMap<String, String>,
+    language: Chosen,
     notice: Option<Notice>,
     stirred: u64,
     /// An office that is to be joined, among others.
@@ -116,6 +119,14 @@ impl Stand {
         }
     }
 
+    pub(super) fn speak(&mut self, tags: &[String]) {
+        match self {
+            Stand::Open(session) => session.speak(tags),
+            // The last screen stands as it was; from the next one on.
+            Stand::Suspended(aside) => aside.language.asked = Language::of_tags(tags.iter().map(String::as_str)),
+        }
+    }
+
     pub(super) fn photo(&self, name: &str) -> Option<Vec<u8>> {
         match self {
             Stand::Open(session) => session.photo(name),
@@ -168,6 +179,7 @@ impl Suspended {
             hands: session.hands.clone(),
             site: session.site,
             drafts: session.drafts.clone(),
+            language: session.language,
             notice: session.notice.clone(),
             stirred: session.stirred,
             exchange: session.exchange.clone(),
@@ -194,6 +206,7 @@ impl Suspended {
         }
         session.acting = self.acting.filter(|a| session.world.people.contains_key(a));
         session.site = self.site;
+        session.language.asked = self.language.asked;
         session.go(self.route);
         // Read anew: another process may have gone on.
         let all = std::mem::take(&mut session.hands.all);
@@ -238,6 +251,7 @@ impl Suspended {
     }
 
     fn refuse(&mut self) {
+        let _spoken = Spoken::of(self.language.spoken());
         self.notice = Some(Notice { tone: Tone::Warn, text: said::was_aside() });
         self.screen.notice.clone_from(&self.notice);
         self.screen.turn += 1;

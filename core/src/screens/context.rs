@@ -78,6 +78,8 @@ pub struct Look<'a> {
     pub acting: Option<EntryId>,
     /// How it is known who has the device in hand, and who has a PIN.
     pub hands: &'a crate::app::pin::Hands,
+    /// Which language the device speaks, and why.
+    pub language: crate::app::language::Chosen,
     /// What was typed and not yet kept on this screen.
     pub drafts: &'a BTreeMap<String, String>,
     /// The device's clock.

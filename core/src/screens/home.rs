@@ -28,6 +28,7 @@ const MAX_SITES: usize = 12;
 /// All jobs.
 pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     let mut page = Page::new("Jobs");
+    super::language::caution(&mut page, look);
     if look.acting.is_none() {
         page.caution(Tone::Must, "Nobody is signed on. Tap your name first: everything is saved in a person's name.");
     }
@@ -80,6 +81,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
     page.button("Scan a tag", "scan");
     page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
     page.row("Office", super::office::in_short(look), go(Route::Office));
+    super::language::on_home(&mut page, look);
     page.row("Rules of your company and sites", vec![rules::in_short(look)], go(Route::Rules));
     for (site, name) in look.world.sites.iter().take(MAX_SITES) {
         page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));

@@ -16,6 +16,7 @@ mod give_up;
 mod home;
 mod isolate;
 mod job;
+mod language;
 mod like;
 mod locks;
 mod near;
@@ -56,6 +57,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::Board, _) => home::board(look),
         (Route::Office, _) => office::view(look),
         (Route::Rules, _) => rules::view(look),
+        (Route::Language, _) => language::view(look),
         (Route::Near, _) => near::view(look),
         (Route::Scan, _) => tags::scan(look),
         (Route::Tag(tag), _) => tags::view(look, *tag),
@@ -87,6 +89,7 @@ pub fn act(route: &Route, act: &mut Act, verb: &str, arg: &str) -> Result<(), No
         Route::Pin(person) => pin::act(act, *person, verb),
         Route::Office => office::act(act, verb),
         Route::Rules => rules::act(act, verb),
+        Route::Language => language::act(act, verb, arg),
         Route::Near => near::act(act, verb),
         Route::Scan | Route::Tag(_) => tags::act(act, verb, arg),
         Route::PointTags(job, point) => tags::act_point(act, *job, *point, verb, arg),

@@ -21,6 +21,10 @@ pub struct Screen {
     pub turn: u64,
     /// Who has the device in hand, as a mark that means nothing to a shell; empty for nobody.
     pub hand: String,
+    /// The language of all that follows, as a tag (BCP 47): a screen reader has to know.
+    pub language: String,
+    /// That language runs from right to left.
+    pub mirrored: bool,
     /// The screen's one title.
     pub title: String,
     /// The job and the place, or empty outside a job.

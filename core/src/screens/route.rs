@@ -22,6 +22,8 @@ pub enum Route {
     Board,
     /// What the company and its sites have set.
     Rules,
+    /// In which language this device speaks.
+    Language,
     /// What is passed to a phone beside this one.
     Near,
     /// The office, and what is not there yet.
@@ -75,7 +77,7 @@ impl Route {
                 Some(Route::Home)
             }
             Route::Pin(_) => Some(Route::People),
-            Route::Job(_) | Route::Network(_) | Route::Office | Route::Near => Some(Route::Home),
+            Route::Job(_) | Route::Network(_) | Route::Office | Route::Near | Route::Language => Some(Route::Home),
             Route::NewNode(site) | Route::NewLink(site) | Route::Part(site, _) => Some(Route::Network(site)),
             Route::Cut(job) => Some(Route::Job(job)),
             Route::PointTags(job, point) => Some(Route::Step(job, Step::Isolate(point))),
@@ -98,6 +100,7 @@ impl Route {
             | Route::Part(..)
             | Route::Office
             | Route::Rules
+            | Route::Language
             | Route::Near => None,
             Route::Job(job) | Route::Step(job, _) | Route::Locks(job) | Route::Lock(job, _) => Some(job),
             Route::PointTags(job, _) | Route::Asides(job) | Route::GiveUp(job) => Some(job),
@@ -124,6 +127,7 @@ impl fmt::Display for Route {
             Route::NewJob => f.write_str("/new"),
             Route::Board => f.write_str("/locks"),
             Route::Rules => f.write_str("/rules"),
+            Route::Language => f.write_str("/language"),
             Route::Near => f.write_str("/near"),
             Route::Office => f.write_str("/office"),
             Route::Scan => f.write_str("/scan"),
@@ -161,6 +165,7 @@ impl FromStr for Route {
             ["new"] => Route::NewJob,
             ["locks"] => Route::Board,
             ["rules"] => Route::Rules,
+            ["language"] => Route::Language,
             ["near"] => Route::Near,
             ["office"] => Route::Office,
             ["scan"] => Route::Scan,

@@ -12,59 +12,68 @@ use std::sync::LazyLock;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 
+use super::languages::{self, Language};
 use super::terms::{Terms, reworded};
 
+/// Every message of a language, by the name of its folder.
+macro_rules! messages {
+    ($language:literal) => {
+        concat!(
+            include_str!(concat!($language, "/again.ftl")),
+            include_str!(concat!($language, "/ask.ftl")),
+            include_str!(concat!($language, "/ask-device.ftl")),
+            include_str!(concat!($language, "/ask-isolate.ftl")),
+            include_str!(concat!($language, "/ask-job.ftl")),
+            include_str!(concat!($language, "/ask-lock.ftl")),
+            include_str!(concat!($language, "/ask-plan.ftl")),
+            include_str!(concat!($language, "/ask-prove.ftl")),
+            include_str!(concat!($language, "/ask-restore.ftl")),
+            include_str!(concat!($language, "/ask-supply.ftl")),
+            include_str!(concat!($language, "/asked.ftl")),
+            include_str!(concat!($language, "/blockers.ftl")),
+            include_str!(concat!($language, "/case.ftl")),
+            include_str!(concat!($language, "/company.ftl")),
+            include_str!(concat!($language, "/conditions.ftl")),
+            include_str!(concat!($language, "/dead-test.ftl")),
+            include_str!(concat!($language, "/drawing.ftl")),
+            include_str!(concat!($language, "/energised.ftl")),
+            include_str!(concat!($language, "/entries.ftl")),
+            include_str!(concat!($language, "/files.ftl")),
+            include_str!(concat!($language, "/gone.ftl")),
+            include_str!(concat!($language, "/judge.ftl")),
+            include_str!(concat!($language, "/locks.ftl")),
+            include_str!(concat!($language, "/network.ftl")),
+            include_str!(concat!($language, "/plan.ftl")),
+            include_str!(concat!($language, "/proof.ftl")),
+            include_str!(concat!($language, "/restore.ftl")),
+            include_str!(concat!($language, "/rule-sets.ftl")),
+            include_str!(concat!($language, "/screen-app.ftl")),
+            include_str!(concat!($language, "/screen-aside.ftl")),
+            include_str!(concat!($language, "/screen-command.ftl")),
+            include_str!(concat!($language, "/screen-give-up.ftl")),
+            include_str!(concat!($language, "/screen-language.ftl")),
+            include_str!(concat!($language, "/screen-locks.ftl")),
+            include_str!(concat!($language, "/screen-near.ftl")),
+            include_str!(concat!($language, "/screen-office.ftl")),
+            include_str!(concat!($language, "/screen-pin.ftl")),
+            include_str!(concat!($language, "/screen-plan.ftl")),
+            include_str!(concat!($language, "/screen-record.ftl")),
+            include_str!(concat!($language, "/screen-restore.ftl")),
+            include_str!(concat!($language, "/screen-ruled.ftl")),
+            include_str!(concat!($language, "/screen-supply.ftl")),
+            include_str!(concat!($language, "/screen-tags.ftl")),
+            include_str!(concat!($language, "/standing.ftl")),
+            include_str!(concat!($language, "/steps.ftl")),
+            include_str!(concat!($language, "/supply.ftl")),
+            include_str!(concat!($language, "/times.ftl")),
+            include_str!(concat!($language, "/void.ftl")),
+            include_str!(concat!($language, "/words.ftl")),
+        )
+    };
+}
+
 /// Every message, in English.
-const ENGLISH: &str = concat!(
-    include_str!("en/again.ftl"),
-    include_str!("en/ask.ftl"),
-    include_str!("en/ask-device.ftl"),
-    include_str!("en/ask-isolate.ftl"),
-    include_str!("en/ask-job.ftl"),
-    include_str!("en/ask-lock.ftl"),
-    include_str!("en/ask-plan.ftl"),
-    include_str!("en/ask-prove.ftl"),
-    include_str!("en/ask-restore.ftl"),
-    include_str!("en/ask-supply.ftl"),
-    include_str!("en/asked.ftl"),
-    include_str!("en/blockers.ftl"),
-    include_str!("en/case.ftl"),
-    include_str!("en/company.ftl"),
-    include_str!("en/conditions.ftl"),
-    include_str!("en/dead-test.ftl"),
-    include_str!("en/energised.ftl"),
-    include_str!("en/entries.ftl"),
-    include_str!("en/gone.ftl"),
-    include_str!("en/judge.ftl"),
-    include_str!("en/drawing.ftl"),
-    include_str!("en/files.ftl"),
-    include_str!("en/locks.ftl"),
-    include_str!("en/network.ftl"),
-    include_str!("en/plan.ftl"),
-    include_str!("en/proof.ftl"),
-    include_str!("en/restore.ftl"),
-    include_str!("en/rule-sets.ftl"),
-    include_str!("en/screen-app.ftl"),
-    include_str!("en/screen-aside.ftl"),
-    include_str!("en/screen-command.ftl"),
-    include_str!("en/screen-give-up.ftl"),
-    include_str!("en/screen-locks.ftl"),
-    include_str!("en/screen-near.ftl"),
-    include_str!("en/screen-office.ftl"),
-    include_str!("en/screen-pin.ftl"),
-    include_str!("en/screen-plan.ftl"),
-    include_str!("en/screen-record.ftl"),
-    include_str!("en/screen-restore.ftl"),
-    include_str!("en/screen-ruled.ftl"),
-    include_str!("en/screen-supply.ftl"),
-    include_str!("en/screen-tags.ftl"),
-    include_str!("en/standing.ftl"),
-    include_str!("en/steps.ftl"),
-    include_str!("en/supply.ftl"),
-    include_str!("en/times.ftl"),
-    include_str!("en/void.ftl"),
-    include_str!("en/words.ftl"),
-);
+const ENGLISH: &str = messages!("en");
 
 /// Where each message of [`ENGLISH`] begins and ends, in bytes.
 static PLACES: [(usize, usize); COUNT] = places();
@@ -73,20 +82,36 @@ const COUNT: usize = count();
 /// A number for each id, in the same order: the compiler looks for every message that is said, and comparing letters took it half a minute.
 static NUMBERS: [u64; COUNT] = numbers();
 
-static BUNDLE: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(ENGLISH.to_owned()));
-/// The same in the words of other countries, each made only where somebody works by its rules.
-static AMERICAN: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| bundle(reworded(ENGLISH, Terms::American)));
-static AUSTRALASIAN: LazyLock<FluentBundle<FluentResource>> =
-    LazyLock::new(|| bundle(reworded(ENGLISH, Terms::Australasian)));
+/// In English as it is written, and in the words of other countries, each made only where somebody works by its rules.
+static BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("en", ENGLISH.to_owned()));
+static AMERICAN: LazyLock<Bundle> = LazyLock::new(|| bundle("en", reworded(ENGLISH, Terms::American)));
+static AUSTRALASIAN: LazyLock<Bundle> = LazyLock::new(|| bundle("en", reworded(ENGLISH, Terms::Australasian)));
+/// In other languages, each made only where it is spoken.
+static LENGTHENED: LazyLock<Bundle> = LazyLock::new(|| bundle("en", languages::lengthened(ENGLISH)));
+static MIRRORED: LazyLock<Bundle> = LazyLock::new(|| bundle("en", languages::mirrored(ENGLISH)));
 
-fn bundle(catalogue: String) -> FluentBundle<FluentResource> {
-    let mut bundle = FluentBundle::new_concurrent("en".parse().into_iter().collect());
-    // Nothing here is written from right to left yet; marks around every value would show up in what is exported.
+type Bundle = FluentBundle<FluentResource>;
+
+/// The messages of this catalogue, with the plural forms of this language.
+fn bundle(language: &str, catalogue: String) -> Bundle {
+    let mut bundle = FluentBundle::new_concurrent(language.parse().into_iter().collect());
+    // No marks around values: they would show up in what is exported, and each shell says which way its page runs.
     bundle.set_use_isolating(false);
     let resource = FluentResource::try_new(catalogue).unwrap_or_else(|(whole, _)| whole);
     // What stands twice is refused; a test finds it.
     let _ = bundle.add_resource(resource);
     bundle
+}
+
+/// In which messages are said now.
+fn spoken() -> &'static Bundle {
+    match (Language::now(), Terms::now()) {
+        (Language::English, Terms::British) => &BUNDLE,
+        (Language::English, Terms::American) => &AMERICAN,
+        (Language::English, Terms::Australasian) => &AUSTRALASIAN,
+        (Language::Lengthened, _) => &LENGTHENED,
+        (Language::Mirrored, _) => &MIRRORED,
+    }
 }
 
 thread_local! {
@@ -98,11 +123,7 @@ pub(super) fn format<const N: usize>(id: &str, values: [(&'static str, FluentVal
     if DISTORTED.get() {
         return distort(id, &values);
     }
-    let bundle: &FluentBundle<FluentResource> = match Terms::now() {
-        Terms::British => &BUNDLE,
-        Terms::American => &AMERICAN,
-        Terms::Australasian => &AUSTRALASIAN,
-    };
+    let bundle = spoken();
     let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else { return id.to_owned() };
     let args = FluentArgs::from_iter(values);
     bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()

@@ -17,6 +17,7 @@ mod energised;
 mod entry;
 mod files;
 mod judge;
+pub mod languages;
 mod reader;
 mod refusal;
 mod rule_sets;

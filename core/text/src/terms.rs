@@ -8,6 +8,8 @@ use std::sync::LazyLock;
 
 use stillbar_values::RuleSet;
 
+use crate::languages::each_text;
+
 /// Whose words.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Terms {
@@ -81,28 +83,9 @@ pub fn in_terms(said: &'static str) -> String {
     exchanged(said, Terms::now())
 }
 
-/// The catalogue in other words. What stands at the left edge, in braces or in square brackets is a name and stays: ids, values, cases.
+/// The catalogue in other words.
 pub(crate) fn reworded(catalogue: &str, terms: Terms) -> String {
-    let mut out = String::with_capacity(catalogue.len() + catalogue.len() / 16);
-    for line in catalogue.split_inclusive('\n') {
-        let begins = line.starts_with(|c: char| c.is_ascii_lowercase()).then(|| line.find('=')).flatten();
-        let (name, mut said) = line.split_at(begins.map_or(0, |at| at + 1));
-        out.push_str(name);
-        if line.starts_with('#') {
-            out.push_str(line);
-            continue;
-        }
-        // `{ $value }`, `{ $n ->` and `[case]` stay as they are.
-        while let Some(at) = said.find(['{', '[']) {
-            let closing = if said.as_bytes()[at] == b'[' { ']' } else { '}' };
-            let end = said[at..].find(closing).map_or(said.len(), |len| at + len + 1);
-            out.push_str(&exchanged(&said[..at], terms));
-            out.push_str(&said[at..end]);
-            said = &said[end..];
-        }
-        out.push_str(&exchanged(said, terms));
-    }
-    out
+    each_text(catalogue, |text| exchanged(text, terms))
 }
 
 /// Words and phrases exchanged, each as a whole.
