@@ -38,7 +38,7 @@ lacks-warning = Niemand ist vor dem Wiedereinschalten gewarnt.
 lacks-lock-off = Das Schloss von { $owner } hängt noch an: { $place }.
 lacks-sign-down = Das Schild hängt noch an { $at }.
 lacks-closing = { $at } ist noch offen.
-lacks-closing-beside = { $at } ist noch offen. Zusammen eingeschaltet wären: { $own } neben { $others }. Begründen oder offen lassen.
+lacks-closing-beside = { $at } ist noch offen. Schaltet zu: { $own } neben { $others }. Begründen oder offen lassen.
 # $finding is a sentence.
 lacks-reading-again = { $finding } Als behoben gemeldet: neu messen.
 lacks-mending = { $finding } Beheben oder ausschalten, was davon gespeist wird.
