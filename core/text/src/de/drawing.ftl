@@ -31,5 +31,5 @@ drawn-part-ways = { $id }: { $about }; { $ways }.
 drawn-source = Quelle, { $sort }
 drawn-by = nach { $to } mit { $id } ({ $about })
 drawn-over = nach { $to } über { $id } ({ $about })
-drawn-lock-counts-not = abgeschlossen, und das Schloss zählt nicht
+drawn-lock-counts-not = mit Schloss, das nicht zählt
 drawn-uncovered = auf einem ungetrennten Weg

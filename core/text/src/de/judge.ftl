@@ -44,11 +44,11 @@ judge-reference =
     }.
 judge-low-impedance = Ein niederohmiger Prüfer zieht eine Störspannung nur herunter, solange er anliegt.
 
-neutral-joined = { $neutral } ist getrennt und trotzdem mit { $earth } verbunden: eine zweite Verbindung, oder ein von einem anderen Stromkreis mitbenutzter Neutralleiter.
+neutral-joined = { $neutral } ist getrennt und trotzdem mit { $earth } verbunden: eine zweite N-PE-Brücke, oder ein von einem anderen Stromkreis mitbenutzter Neutralleiter.
 neutral-joined-tt = { $neutral } ist getrennt und trotzdem mit { $earth } verbunden: ein Fehler zwischen beiden hinter der Freischaltstelle.
 neutral-joined-it = { $neutral } ist mit { $earth } verbunden, obwohl die Versorgung nicht geerdet ist: ein erster Fehler, oder kein IT-System.
-neutral-not-joined = { $neutral } ist nicht getrennt und nicht mit { $earth } verbunden: einer der beiden ist zwischen hier und ihrer Verbindung unterbrochen.
-neutral-no-continuity = { $neutral } ist nicht getrennt, und kein Durchgang zu { $earth } war zu sehen: der Spannungsprüfer zeigt keinen an, oder einer der beiden ist zwischen hier und ihrer Verbindung unterbrochen.
+neutral-not-joined = { $neutral } ist nicht getrennt und nicht mit { $earth } verbunden: einer der beiden ist zwischen hier und der N-PE-Brücke unterbrochen.
+neutral-no-continuity = { $neutral } ist nicht getrennt, und kein Durchgang zu { $earth } war zu sehen: der Spannungsprüfer zeigt keinen an, oder einer der beiden ist zwischen hier und der N-PE-Brücke unterbrochen.
 
 # What may be behind the readings; $which are conductors.
 cause-no-voltage = Die Messwerte sind so, wie Leiter auf einem Potential sie geben.

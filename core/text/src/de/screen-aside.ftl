@@ -29,7 +29,7 @@ aside-device = Von Gerät
 aside-device-is = { $device }, Eintrag { $number }
 aside-because = Zurückgestellt, weil
 # life-critical
-aside-go-there = Hingehen: { $place }. Schloss { $lock } gilt als angebracht, bis zu sehen ist, dass es das nicht ist.
+aside-go-there = Hingehen: { $place }. Schloss { $lock } gilt als angebracht, bis vor Ort gesehen wurde, dass es nicht hängt.
 aside-how = Wie es vor Ort ist
 aside-how-hint = Wer gefragt wurde und was dort ist: eine andere Person muss es verstehen.
 aside-leave-open = Offen lassen

@@ -21,9 +21,9 @@ command-pair-probes = { $first } – { $then }   { $probes }
 command-probes-stay = eine Prüfspitze bleibt an { $held }, die andere an { $other }; zuerst abnehmen: { $off }
 command-probes = erste Prüfspitze an { $first }, dann { $then }; zuerst abnehmen: { $off }
 # life-critical
-command-dead = spannungsfrei: { $expect }
+command-dead = wenn spannungsfrei: { $expect }
 # life-critical
-command-not-dead = nicht spannungsfrei: { $expect }
+command-not-dead = wenn nicht spannungsfrei: { $expect }
 command-notes = Anmerkungen
 
 # The verdict on readings.

@@ -13,7 +13,7 @@ locks-none-on = Kein Schloss dieses Auftrags ist angebracht.
 locks-none-on-here = Kein Schloss dieses Auftrags ist angebracht. { $caution }
 # Wherever locks are listed: a list that is empty, or short, is taken for a clearance.
 # life-critical
-locks-no-clearance = Kein Schloss in der Liste heißt NICHT, dass freigegeben ist. Am Schalter nachsehen.
+locks-no-clearance = Kein Schloss gelistet heißt NICHT freigegeben. Am Schalter nachsehen.
 locks-key = Schlüssel: { $place }.
 # $by is when and by whom. $means is one of the messages locks-by-.
 locks-fitted = Angebracht { $by }. { $means }.
@@ -72,7 +72,7 @@ lock-title = Schloss von { $owner }
 lock-label = Schloss
 lock-place = An
 lock-secured = Gesichert durch
-lock-key-holder = Schlüssel hat
+lock-key-holder = Schlüssel
 lock-fitted = Angebracht
 lock-theirs-since = Beim Inhaber seit
 lock-telephone = Telefon
@@ -81,11 +81,11 @@ lock-off = Ab
 lock-ring = Anrufen: { $owner }
 lock-take-it-off = Abnehmen
 # life-critical
-lock-through-both = Dieses Schloss geht auch durch { $place }, für { $job }. Beide Stellen verlieren es, und der Nachweis beider endet.
+lock-through-both = Dieses Schloss geht auch durch { $place }, für { $job }. Es ist dann von beiden ab, und der Nachweis beider endet.
 lock-finished = Die Arbeit ist beendet. Eigenes Schloss mit eigener Hand abnehmen, dann hier speichern.
-lock-take-mine-off = Mein Schloss ist ab, von: { $place }, als { $owner }
+lock-take-mine-off = Mein Schloss ist ab: { $place }, als { $owner }
 # life-critical
-lock-not-finished = Die Arbeit ist nicht beendet. Zuerst alle aus dem Gefahrenbereich. Dieses Schloss abnehmen beendet den Nachweis: alles gilt als unter Spannung stehend.
+lock-not-finished = Die Arbeit ist nicht beendet. Zuerst alle aus dem Gefahrenbereich. Das Abnehmen dieses Schlosses beendet den Nachweis: alles gilt als unter Spannung stehend.
 lock-key-lost = Wenn der Schlüssel verloren ist
 lock-cut-why = Warum das eigene Schloss aufgeschnitten wird
 lock-cut-hint = Z. B.: Schlüssel in den Schacht gefallen. Das Schloss gilt als ab; der Nachweis endet.
@@ -158,12 +158,12 @@ removal-told-how-hint = Persönlich, telefonisch.
 removal-has-been-told = { $owner } ist informiert
 removal-done = Gespeichert. Das Schloss ist ab, der Nachweis ist beendet. { $owner } vor dem Weiterarbeiten informieren. { $authority } hat dieses Telefon.
 # life-critical
-removal-must-tell = { $owner } vor dem Weiterarbeiten informieren: denkt, Schloss { $lock } ist noch angebracht. { $authority } hat das Abnehmen verantwortet.
+removal-must-tell = { $owner } vor dem Weiterarbeiten informieren: geht noch davon aus, dass Schloss { $lock } hängt. { $authority } hat das Abnehmen verantwortet.
 removal-if-absent = Wenn { $owner } abwesend ist
 # life-critical
 removal-only-owner = Nur { $owner } nimmt dieses Schloss ab. Jemand anders nur, wo das Verfahren des Standorts es erlaubt.
 # life-critical
-removal-conditions = Zuerst: eine benannte befugte Person verantwortet es, { $owner } ist nicht am Standort, alles wurde versucht, um zu erreichen. { $owner } weiß es vor dem Weiterarbeiten.
+removal-conditions = Zuerst: eine benannte befugte Person verantwortet es; { $owner } ist nicht am Standort; alles versucht, um { $owner } zu erreichen. { $owner } erfährt es vor dem Weiterarbeiten.
 removal-who-answers = Wer es verantwortet
 removal-function = Funktion an diesem Standort
 removal-function-hint = Betriebsleitung, Leitwarte
@@ -179,7 +179,7 @@ removal-outcome = Was es ergab
 removal-outcome-hint = Keine Antwort, Nachricht hinterlassen.
 removal-save-attempt = Diesen Versuch speichern
 # life-critical
-removal-ends-proof = Das Schloss abnehmen beendet den Nachweis: alles gilt als unter Spannung stehend. Selbst prüfen, dass { $owner } und Werkzeug aus dem Gefahrenbereich sind.
+removal-ends-proof = Das Abnehmen des Schlosses beendet den Nachweis: alles gilt als unter Spannung stehend. Selbst prüfen, dass { $owner } und Werkzeug aus dem Gefahrenbereich sind.
 removal-give-phone = Telefon an { $authority } geben, zum Unterschreiben unten.
 removal-signs = { $authority } unterschreibt für das Abnehmen
 removal-take-off = Schloss abnehmen, verantwortet von { $authority }

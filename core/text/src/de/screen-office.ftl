@@ -14,7 +14,7 @@ office-unsent =
 office-title = Büro
 # Nobody has joined an office yet.
 # life-critical
-office-none = Dieses Telefon arbeitet für sich allein: andere sehen seine Schlösser nicht. Ein Büro teilt Protokolle zwischen Telefonen an denselben Standorten.
+office-none = Dieses Telefon arbeitet für sich allein: andere sehen seine Schlösser nicht. Ein Büro teilt Einträge zwischen Telefonen an denselben Standorten.
 office-scan = Code des Büros scannen
 office-name = Büro
 office-at = { $office }, { $address }
@@ -29,7 +29,7 @@ office-scan-another = Code eines anderen Büros scannen
 office-exchange = Jetzt abgleichen
 office-waiting = Wartet auf das Senden
 office-entries = Einträge
-office-entries-unsent = { $count }, auf diesem Telefon gespeichert. Sie gehen zuerst, der Reihe nach.
+office-entries-unsent = { $count }, auf diesem Telefon gespeichert. Einträge gehen zuerst, der Reihe nach.
 # Photos are sent in three sizes, the smallest first.
 office-pictures-small = Kleine Bilder
 office-pictures-larger = Größere Bilder

@@ -5,7 +5,7 @@
 pin-title = PIN von { $name }
 pin-paused = 10 Minuten lang hat niemand dieses Telefon berührt, oder es wurde neu gestartet. Danach geht es an derselben Stelle weiter.
 pin-later = Zurück, später erledigen
-pin-digits-hint = { $from } bis { $to } Ziffern. Sie bleibt auf diesem Telefon.
+pin-digits-hint = { $from } bis { $to } Ziffern. Die PIN bleibt auf diesem Telefon.
 pin-new = Neue PIN
 pin-new-again = Neue PIN noch einmal
 pin-field = PIN

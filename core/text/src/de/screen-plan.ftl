@@ -41,4 +41,4 @@ and-more = und { $count } weitere
 
 # Readings of nothing say nothing while the earth is not shown to be earth.
 # life-critical
-earth-first = Bei unterbrochener Erde kann ein Verteiler unter Spannung an jedem Paar nichts zeigen. Zuerst die Erde nachweisen.
+earth-first = Bei unterbrochener Erde gibt ein Verteiler unter Spannung womöglich an jedem Paar keine Anzeige. Zuerst die Erde nachweisen.

@@ -6,7 +6,7 @@ record-title = Protokoll dieses Auftrags
 record-what = Eine PDF mit allem, was eingetragen wurde: Zusammenfassung, Freischaltstellen, Schlösser, Fotos, Nachweise, Messwerte und Verlauf.
 record-signed = Das signierte Journal des Auftrags ist darin: jeder kann prüfen, dass jede Seite daraus folgt.
 # life-critical
-record-not-now = Es sagt, was getan und gemessen wurde, nicht, wie etwas jetzt ist. Vor dem Ende des Auftrags erstellt, fehlt, was danach kommt.
+record-not-now = Es sagt, was getan und gemessen wurde, nicht, wie etwas jetzt ist. Vor dem Ende des Auftrags erstellt, enthält es nicht, was danach kommt.
 record-photos = Fotos
 record-handed-back = Zurückgegeben
 record-not-yet = noch nicht
