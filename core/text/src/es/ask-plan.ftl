@@ -1,0 +1,54 @@
+# A draft that no licensed electrician has checked.
+### What is asked while the plan is made.
+
+ask-plan-permit-or-none = O una referencia o el motivo de que no la haya: vaciar uno de los dos.
+ask-plan-permit-reference = Escribir la referencia del permiso, o decir abajo por qué no lo hay.
+ask-plan-permit-why-none = Escribir por qué no hay permiso.
+ask-plan-person = Elegir la persona.
+ask-plan-duty = Elegir qué hace la persona en esta intervención.
+ask-plan-told-who = Escribir a quién se avisó de que se corta la alimentación.
+ask-plan-told-how = Escribir cómo se le avisó.
+ask-plan-barrier = Escribir qué barrera o cartel es.
+ask-plan-barrier-at = Escribir dónde está.
+ask-plan-circuit = Escribir el circuito como está rotulado en el tablero.
+ask-plan-circuit-row = Escribir primero el número menor, y como mucho 48 circuitos a la vez: F1 to F6.
+ask-plan-circuit-serves = Escribir qué alimenta el circuito.
+ask-plan-circuits-why-none = Escribir por qué no hay ningún circuito que apagar antes.
+ask-plan-source-elsewhere = Escribir por qué no llega a este trabajo.
+ask-plan-source-kind = Elegir qué clase de fuente es.
+ask-plan-source-kinds = Tocar cada clase que se buscó y no se halló.
+ask-plan-source-found-or-none = Se escribió lo hallado. Guardarlo como hallado, o vaciar primero esos dos campos.
+ask-plan-looked = Escribir dónde se buscó. Sin buscar no hay respuesta.
+ask-plan-control-terminals = Escribir los bornes de la alimentación de mando en el punto de trabajo, con comas: X3:1, X3:2.
+ask-plan-control-volts = Escribir la tensión de la alimentación de mando, por ejemplo 24.
+ask-plan-source-what = Escribir qué se halló, como está rotulado.
+ask-plan-source-at = Escribir por dónde entra.
+ask-plan-stored-found-or-none = Se escribió lo hallado. Guardarlo como hallado, o vaciar primero esos campos.
+ask-plan-stored-stands = En esta intervención se halló energía acumulada, y eso sigue en pie. Si estaba mal, retirarlo en la cronología.
+ask-plan-stored-what = Escribir qué guarda la energía.
+ask-plan-stored-at = Escribir dónde están sus bornes.
+ask-plan-stored-minutes = Escribir la espera en minutos enteros, por ejemplo 5: al menos 1 y no más de una semana.
+ask-plan-box = Escribir el número o nombre de la caja de bloqueo.
+ask-plan-box-at = Escribir dónde está la caja de bloqueo.
+ask-plan-point = Escribir el punto como está rotulado, por ejemplo: Q1 interruptor general.
+ask-plan-point-at = Escribir dónde está el punto.
+ask-plan-point-kind = Elegir qué clase de aparato es el punto.
+ask-plan-point-lockable = Elegir si el punto admite candado.
+ask-plan-point-poles = Marcar cada conductor que abre el punto.
+ask-plan-point-cuts = Elegir qué corta el punto: la alimentación normal, o una fuente hallada.
+ask-plan-point-switch = Elegir qué interruptor de la red de alimentación es, o que allí no está dibujado.
+ask-plan-lights-from-ac = Elegir la tensión AC más baja que indica el detector.
+ask-plan-lights-from-dc = Elegir la tensión DC más baja que indica el detector, o que no indica ninguna.
+ask-plan-instrument-kind = Elegir para qué es el instrumento.
+ask-plan-instrument-name = Escribir el fabricante y tipo del instrumento.
+ask-plan-instrument-serial = Escribir el número de serie, o que no lo tiene.
+ask-plan-instrument-listed = Este instrumento ya está en la lista. Elegirlo arriba.
+ask-plan-instrument = Elegir qué instrumento se revisó.
+ask-plan-rotation-or-why = Elegir en qué sentido gira, o decir abajo por qué no se leyó.
+ask-plan-rotation-where = Escribir dónde se leyó.
+ask-plan-rotation-why-not = Escribir por qué no se leyó.
+
+instrument-leads = cables
+instrument-tips = puntas
+instrument-case = carcasa
+instrument-date = fecha de su revisión
