@@ -67,7 +67,7 @@ warn-generator = Un generador puede arrancar solo: bloquearlo como una fuente ap
 warn-lights-late = El detector no muestra nada por debajo de { $lowest } V: usar uno cuyo primer escalón sea de { $bound } V o menos.
 
 note-prove-indicator = Probar el detector antes de la primera comprobación y después de la última: hasta entonces ninguna lectura cuenta.
-note-common-practice = El peligro según la función y el orden de los pares son práctica común sin fuente: la regla del sitio va primero.
+note-common-practice = El peligro según la función y el orden de los pares son práctica común sin fuente: la regla del sitio tiene prioridad.
 note-neutral-inferred = Lo que debe leerse de N a PE es deducción de ingeniería: que lo revise quien lea BS 7671 o IEC 60364.
 note-earthing-unsaid = No se dio el esquema de tierra: lo esperado contra tierra es lo general, y una fase que se sabe en tensión no demuestra la tierra.
 note-poles-unsaid = No se dijo qué abre el punto de corte: desde aquí no se puede decir si todas las fases están cortadas.

@@ -71,7 +71,7 @@ entry-point-opened =
        *[no] con carga
     }. { $seen }
 # life-critical
-entry-no-lock = { $place }: cierre impedido sin candado por { $person }: { $how }
+entry-no-lock = { $place }: sin candado; cierre impedido por { $person }: { $how }
 # life-critical
 entry-lock = Candado { $label } de { $owner } en { $place }
 # One cable or bar goes through two devices and holds both open.
@@ -180,7 +180,7 @@ entry-circuit-on = { $circuit } encendido
 entry-handed-back = Instalación devuelta a { $to }, firmado. { $note }
 # $step is a step's title.
 # life-critical
-entry-passed-over = Paso omitido: { $step }: { $why }
+entry-passed-over = Paso omitido, «{ $step }»: { $why }
 entry-withdrawn = Se retiró una anotación: { $why }
 # $switch is a link of the supply network.
 entry-point-drawn = { $point } es { $switch } en la red de alimentación

@@ -19,5 +19,5 @@ gone-photo-of-nothing = Aquí no hay nada que fotografiar.
 gone-screen = Esto se escribió en una pantalla que ya no está, así que no se guardó. Mirar la pantalla nueva y escribirlo allí.
 gone-hand = Ahora otra persona tiene este dispositivo, así que no se guardó lo escrito antes.
 gone-journal = Stillbar quedó en segundo plano y su diario está cerrado.
-gone-codes = Lo que dijeron los códigos no es un conjunto de anotaciones válido. No se tomó nada.
+gone-codes = Lo que dijeron los códigos no es un conjunto de anotaciones válido. No se incorporó nada.
 gone-memory = Este teléfono ha olvidado lo que escribió: tratar como si estuviera en tensión. Ir a Todas las intervenciones y tocar «Seguir con una clave nueva».

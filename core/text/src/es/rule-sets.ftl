@@ -4,10 +4,10 @@
 
 # $law is one of the -law messages, $standards one of the -standards messages.
 # life-critical
-rules-defer = Ley: { $law }. Normas y guías: { $standards }. Estas, y quien esté habilitado para aplicarlas, van primero. Nadie habilitado ha revisado las reglas de esta app.
+rules-defer = Ley: { $law }. Normas y guías: { $standards }. Estas, y quien esté habilitado para aplicarlas, tienen prioridad. Nadie habilitado ha revisado las reglas de esta app.
 # On the page of a job, where a line has to do.
-rules-in-short = { $name }. Las reglas locales y la práctica de personal habilitado van primero.
-rules-defer-none = Las reglas locales y la práctica de personal habilitado van primero. Nadie habilitado ha revisado las reglas de esta app.
+rules-in-short = { $name }. Las reglas locales y la práctica de personal habilitado tienen prioridad.
+rules-defer-none = Las reglas locales y la práctica de personal habilitado tienen prioridad. Nadie habilitado ha revisado las reglas de esta app.
 
 rules-uk-name = Reino Unido
 rules-uk-law = Electricity at Work Regulations 1989, regulations 4, 12, 13, 14 y 16 (en Irlanda del Norte, las de 1991)

@@ -31,9 +31,9 @@ command-proved-dead = Ausencia de tensión verificada
 # life-critical
 command-treat-as-live = Tratar como si estuviera en tensión
 # life-critical
-command-incomplete = Incompleto: tratar como si estuviera en tensión
+command-incomplete = Verificación incompleta: tratar como si estuviera en tensión
 # life-critical
-command-void = Anulado: tratar como si estuviera en tensión
+command-void = Verificación anulada: tratar como si estuviera en tensión
 # $cause is the name of a cause in docs/judge.md. How well readings match it is no probability, and is not said.
 # life-critical
 command-may-be = Las lecturas concuerdan con: { $cause }. Tratar como si estuviera en tensión.

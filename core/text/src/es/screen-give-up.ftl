@@ -17,4 +17,4 @@ give-up-why-hint = No se halló la causa, no queda tiempo
 give-up-clear = Cómo se vio que todos están fuera de la zona
 give-up-clear-hint = Personas y herramientas contadas, mirado dentro del tablero
 # life-critical
-give-up-done = La desconexión está abandonada. Tratar como si estuviera en tensión. Poner tapas, quitar candados y después cerrar lo que estaba cerrado.
+give-up-done = La desconexión está abandonada. Tratar como si estuviera en tensión. Poner tapas, quitar candados y después cerrar lo que antes estaba cerrado.

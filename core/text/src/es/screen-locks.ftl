@@ -15,7 +15,7 @@ locks-none-on-here = No hay ningún candado de esta intervención puesto. { $cau
 locks-no-clearance = Que no haya candados en la lista NO significa vía libre. Comprobar en el propio punto de corte.
 locks-key = Llave: { $place }.
 # $by is when and by whom. $means is one of the messages locks-by-.
-locks-fitted = Puesto { $by }. { $means }.
+locks-fitted = Puesto: { $by }. { $means }.
 # The lock changed hands.
 locks-with-since = Lo tiene { $owner } desde { $when }.
 locks-offered = Ofrecido a { $to }, sin recibir todavía.
@@ -44,7 +44,7 @@ locks-in-box = en { $lockbox }
 # $by is when and by whom.
 locks-cut = Cortado por su titular, que no tenía llave: { $by }.
 locks-taken-off = Quitado por su titular: { $by }.
-locks-forced-off = Quitado { $when } sin su titular, ausente. Respondió { $authority }.
+locks-forced-off = Quitado ({ $when }) sin su titular, ausente. Respondió de ello { $authority }.
 locks-forced-off-unknown = Quitado por la fuerza: { $by }.
 locks-still-on = Sigue puesto.
 
@@ -145,7 +145,7 @@ fit-was-moved = Guardado. { $lock } está quitado de { $place } y puesto aquí.
 removal-title = Retirada en ausencia del titular
 removal-authority = Autoridad
 # $reached is how they were reached, $by when and by whom it was begun.
-removal-authority-is = { $authority }, { $function }, contactado: { $reached }. Iniciada { $by }.
+removal-authority-is = { $authority }, { $function }, contactado: { $reached }. Iniciada: { $by }.
 removal-cannot-wait = Por qué no se puede esperar
 removal-not-on-site = No está en el sitio, { $by }
 removal-sought = Intento de contacto, { $by }
@@ -162,7 +162,7 @@ removal-if-absent = Si { $owner } no está
 # life-critical
 removal-only-owner = Solo { $owner } quita este candado. Cualquier otra persona, solo donde el procedimiento del sitio lo permita.
 # life-critical
-removal-conditions = Primero: una autoridad nombrada responde de ello, { $owner } no está en el sitio, se intentó todo para contactar. Y lo sabrá antes de reanudar el trabajo.
+removal-conditions = Primero: una autoridad nombrada responde de ello, { $owner } no está en el sitio, se intentó contactar por todos los medios. Lo sabrá antes de reanudar el trabajo.
 removal-who-answers = Quién responde de ello
 removal-function = Su cargo en este sitio
 removal-function-hint = Jefe del sitio, sala de control

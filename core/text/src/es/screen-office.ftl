@@ -2,7 +2,7 @@
 ### The office: joining one, what waits to be sent and why, and what does not agree.
 
 office-alone = Este teléfono trabaja por su cuenta.
-office-reached = { $office }, último contacto { $when }
+office-reached = { $office }, último contacto: { $when }
 office-not-reached = { $office }, sin contacto todavía
 office-all-sent = Todo enviado.
 office-unsent =

@@ -3,7 +3,7 @@
 
 # Nobody may take "not asked" for "not there".
 # life-critical
-sources-caution = Ir y mirar. Una fuente que nadie buscó se trata como si estuviera en tensión.
+sources-caution = Ir y mirar. Una fuente que nadie buscó: tratarla como si estuviera en tensión.
 sources-looked-for = Buscadas y NO halladas: tocar cada una
 sources-stored = Energía acumulada
 where-looked = Dónde se buscó

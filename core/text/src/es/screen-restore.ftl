@@ -10,16 +10,16 @@ restore-stays-open = queda abierto
 
 # Covers.
 # life-critical
-restore-look-inside = Antes de cerrar cada tapa, mirar: que no quede dentro herramienta, hilo suelto ni tierra temporal.
+restore-look-inside = Antes de cerrar cada tapa, mirar: que no quede dentro ninguna herramienta, hilo suelto ni tierra temporal.
 restore-no-cover = No hay ninguna tapa anotada como quitada.
-restore-cover-back-by = Puesta otra vez { $by }.
+restore-cover-back-by = Puesta otra vez: { $by }.
 restore-off-since = Quitada desde { $when }.
 restore-cover-back = { $cover }: puesta otra vez
 
 # Warning people.
 # life-critical
-restore-warn-everybody = Avisar a todos los que puedan tocar la instalación o lo que acciona. Esperar hasta que estén fuera.
-restore-warned = Avisado { $by }
+restore-warn-everybody = Avisar a todos los que puedan tocar la instalación o lo que acciona. Esperar hasta que estén fuera de la zona.
+restore-warned = Avisado: { $by }
 restore-warned-how = { $who }: { $how }
 restore-warn-somebody = Se avisó a alguien
 restore-warned-who = A quién se avisó
@@ -30,7 +30,7 @@ restore-save-warning = Guardar este aviso
 
 # Locks and signs off.
 # life-critical
-restore-own-lock = Cada persona quita su propio candado, con su propia mano. Desde el primer candado quitado, tratar como si estuviera en tensión.
+restore-own-lock = Cada persona quita su propio candado, con su propia mano. Desde que se quite el primer candado, tratar como si estuviera en tensión.
 # life-critical
 restore-not-finished = El trabajo no ha terminado: dejar los candados puestos. El primer candado quitado acaba la verificación.
 restore-take-off = Quitar mi candado de { $place }, firma { $owner }
@@ -45,10 +45,10 @@ restore-next-owner = Identificar al siguiente titular
 
 # Closing the points.
 # life-critical
-restore-closing = Cerrar repone la alimentación. Circuitos apagados, todos fuera. Ponerse a un lado del interruptor.
+restore-closing = Cerrar repone la alimentación. Circuitos apagados, todos fuera de la zona. Ponerse a un lado del interruptor.
 restore-site-order = Seguir el orden de maniobras del sitio.
 restore-only-found-on = Solo se vuelve a cerrar lo que se halló cerrado.
-restore-closed = Cerrado { $by }.
+restore-closed = Cerrado: { $by }.
 restore-never-opened = No se abrió nunca.
 restore-normally-open = Queda abierto, como en servicio normal.
 restore-found-off = Hallado abierto: se queda abierto.
@@ -65,7 +65,7 @@ restore-leave-open = Dejar { $point } abierto, dar un motivo
 # $own and $others are supplies.
 restore-brings-beside = Hallado cerrado. Pone { $own } junto a { $others }. { $at }
 # life-critical
-restore-do-not-close = No cerrar { $point }: { $own } y { $others } en un mismo tablero pueden matar y destruir. Solo si antes estaban las dos a la vez.
+restore-do-not-close = No cerrar { $point }: { $own } y { $others } en un mismo tablero pueden matar y destruir. Solo si antes estaban puestas las dos a la vez.
 restore-why-both = Por qué van las dos a la vez
 restore-why-both-hint = Qué las mantiene separadas o en sincronismo
 restore-close-beside = Cerrar { $point } junto a { $others }
@@ -79,7 +79,7 @@ restore-still-open = Sigue abierto.
 
 # The supply is back.
 # life-critical
-restore-supply-on = La alimentación está puesta: tratar como si estuviera en tensión. Llevar lo que piden las reglas del sitio. Las tapas se quedan puestas: leer en una toma o en puntos de medida.
+restore-supply-on = La alimentación está puesta: tratar como si estuviera en tensión. Llevar puesto lo que piden las reglas del sitio. Las tapas se quedan puestas: leer en una toma o en puntos de medida.
 restore-nothing-to-read = Aquí no se repone ninguna alimentación: nada que leer.
 restore-read-pair = Leer { $first } – { $then }
 restore-pair = { $first } – { $then }
@@ -110,7 +110,7 @@ restore-rotation-right = { $way }: ese es el correcto. { $how } ({ $by })
 restore-rotation-unread = El sentido de giro no se leyó antes. Primero desacoplar lo que gira, u observar un arranque breve.
 # life-critical
 restore-rotation-unread-why = El sentido de giro no se leyó antes ({ $why }). Primero desacoplar lo que gira, u observar un arranque breve.
-restore-rotation-read = Leído { $by }
+restore-rotation-read = Leído: { $by }
 restore-rotation-read-how = { $way }. { $how }
 restore-rotation-way = En qué sentido gira
 restore-rotation-guard = Cómo se evita dañar los motores
@@ -122,7 +122,7 @@ restore-save-rotation = Guardar el sentido de giro
 restore-one-at-a-time = Un circuito cada vez, en este orden. Observar qué arranca con cada uno antes de encender el siguiente.
 restore-no-circuit = No hay ningún circuito en la lista de esta intervención.
 restore-circuit = { $circuit }: { $serves }
-restore-circuit-on-by = Encendido { $by }.
+restore-circuit-on-by = Encendido: { $by }.
 restore-circuit-not-off = No se apagó.
 restore-circuit-on = { $circuit } está encendido
 

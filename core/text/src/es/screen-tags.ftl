@@ -19,14 +19,14 @@ tags-given-up = Esta etiqueta se dio de baja: { $why }. No guiarse por ella: mir
 # life-critical
 tags-no-lock = Este teléfono no sabe de ningún candado en este punto, de ninguna intervención. { $caution }
 tags-jobs = Intervenciones
-tags-hung = Etiqueta colocada { $when }
-tags-hung-at = Etiqueta colocada en { $point } { $when }
+tags-hung = Etiqueta colocada: { $when }
+tags-hung-at = Etiqueta colocada en { $point }: { $when }
 # $id tells jobs of one title apart.
 tags-job = { $job } ({ $id })
 tags-same-point = El mismo punto, hasta donde se sabe: { $point }, { $place }
 # How old what is shown is.
 # life-critical
-tags-as-known = Según lo que sabe este teléfono ({ $now }). Último contacto con la oficina { $when }; otros teléfonos pueden saber de más candados.
+tags-as-known = Según lo que sabe este teléfono ({ $now }). Último contacto con la oficina: { $when }; otros teléfonos pueden saber de más candados.
 # life-critical
 tags-as-known-alone = Según lo que sabe este teléfono ({ $now }). No ha tenido contacto con una oficina; otros teléfonos pueden saber de más candados.
 tags-lock-on = Candado de { $owner } en { $point }
@@ -44,7 +44,7 @@ tags-pictures = Fotos
 
 # The tags of a point.
 tags-none-yet = Sin etiqueta todavía
-tags-read-by = { $tag }, leída { $by }
+tags-read-by = { $tag }, leída: { $by }
 tags-not-read = { $tag }, sin leer en esta intervención
 tags-of-point = Etiqueta de { $point }
 tags-no-point = Este punto no está en esta intervención

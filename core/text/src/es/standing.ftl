@@ -46,11 +46,11 @@ standing-reading = { $at }, { $reading }
 
 # Each of these is a line of its own. $by is when it was said, and by whom.
 # life-critical
-standing-deviation = Desviación en { $step }: { $why } ({ $by })
+standing-deviation = Desviación en el paso «{ $step }»: { $why } ({ $by })
 # life-critical
-standing-way-differs = No se cuenta un camino que muestra la red de alimentación: { $why } ({ $by })
+standing-way-differs = Un camino que muestra la red de alimentación no cuenta: { $why } ({ $by })
 # life-critical
-standing-no-lock = { $place }: cierre impedido sin candado: { $how }
+standing-no-lock = { $place }: sin candado; cierre impedido así: { $how }
 # $what is one of the undone- messages.
 # life-critical
 standing-undone = Anotación retirada: { $what }. { $why } ({ $by })
