@@ -1,10 +1,10 @@
 //! What is wrong with a case in a file, and where.
 
 use super::catalogue::say;
-use super::words::{commas, limit};
+use super::words::{commas, figure, limit, volts};
 use stillbar_rules::json::{self, Broken, JsonKind};
+use stillbar_rules::prove::Role;
 use stillbar_rules::prove::fault::{CaseError, CaseFault, Needed, Place, Unit, Wanted};
-use stillbar_rules::prove::{Role, volts};
 use stillbar_values::figures;
 
 /// Why a case cannot be used, in a sentence; with the place before it, unless it is about the file as a whole.
@@ -35,7 +35,7 @@ fn fault(what: &CaseFault) -> String {
         CaseFault::NotSeen => say!("case-not-seen"),
         CaseFault::TooLong { count, most } => say!("case-too-long", count = *count, most = *most),
         CaseFault::NotOneOf { text, choices } => say!("case-not-one-of", word = text, choices = words(choices)),
-        CaseFault::Negative(volts) => say!("case-negative", volts = volts.to_string()),
+        CaseFault::Negative(volts) => say!("case-negative", volts = figure(volts.to_string())),
         CaseFault::TooHigh => say!("case-too-high", most = figures::MAX),
         CaseFault::NotWhole(Unit::Seconds, least, most) => say!("case-not-seconds", least = *least, most = *most),
         CaseFault::NotWhole(Unit::Minutes, least, most) => say!("case-not-minutes", least = *least, most = *most),

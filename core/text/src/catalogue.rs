@@ -66,6 +66,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/steps.ftl")),
             include_str!(concat!($language, "/supply.ftl")),
             include_str!(concat!($language, "/times.ftl")),
+            include_str!(concat!($language, "/typed.ftl")),
             include_str!(concat!($language, "/void.ftl")),
             include_str!(concat!($language, "/words.ftl")),
         )
@@ -74,6 +75,9 @@ macro_rules! messages {
 
 /// Every message, in English.
 const ENGLISH: &str = messages!("en");
+/// Drafts that nobody licensed has checked.
+const GERMAN: &str = messages!("de");
+const SPANISH: &str = messages!("es");
 
 /// Where each message of [`ENGLISH`] begins and ends, in bytes.
 static PLACES: [(usize, usize); COUNT] = places();
@@ -87,6 +91,8 @@ static BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("en", ENGLISH.to_owned
 static AMERICAN: LazyLock<Bundle> = LazyLock::new(|| bundle("en", reworded(ENGLISH, Terms::American)));
 static AUSTRALASIAN: LazyLock<Bundle> = LazyLock::new(|| bundle("en", reworded(ENGLISH, Terms::Australasian)));
 /// In other languages, each made only where it is spoken.
+static GERMAN_BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("de", GERMAN.to_owned()));
+static SPANISH_BUNDLE: LazyLock<Bundle> = LazyLock::new(|| bundle("es", SPANISH.to_owned()));
 static LENGTHENED: LazyLock<Bundle> = LazyLock::new(|| bundle("en", languages::lengthened(ENGLISH)));
 static MIRRORED: LazyLock<Bundle> = LazyLock::new(|| bundle("en", languages::mirrored(ENGLISH)));
 
@@ -109,6 +115,8 @@ fn spoken() -> &'static Bundle {
         (Language::English, Terms::British) => &BUNDLE,
         (Language::English, Terms::American) => &AMERICAN,
         (Language::English, Terms::Australasian) => &AUSTRALASIAN,
+        (Language::German, _) => &GERMAN_BUNDLE,
+        (Language::Spanish, _) => &SPANISH_BUNDLE,
         (Language::Lengthened, _) => &LENGTHENED,
         (Language::Mirrored, _) => &MIRRORED,
     }
@@ -165,19 +173,31 @@ impl Drop for Distorted {
 /// Every message as it is written, id and source: as it stands in the catalogue, and in these words.
 #[doc(hidden)]
 pub fn catalogues(terms: Terms) -> [Vec<(String, String)>; 2] {
-    let other = reworded(ENGLISH, terms);
-    let messages = |text: &str| {
-        let begins = |line: &str| line.starts_with(|c: char| c.is_ascii_lowercase());
-        let mut all: Vec<(String, String)> = Vec::new();
-        for line in text.lines().filter(|line| !line.starts_with('#')) {
-            match line.split_once('=').filter(|_| begins(line)) {
-                Some((id, said)) => all.push((id.trim().to_owned(), said.to_owned())),
-                None => all.iter_mut().next_back().into_iter().for_each(|(_, said)| *said = format!("{said}\n{line}")),
-            }
+    [written(ENGLISH), written(&reworded(ENGLISH, terms))]
+}
+
+/// Every message as it is written in this language, id and source.
+#[doc(hidden)]
+pub fn catalogue_in(language: Language) -> Vec<(String, String)> {
+    match language {
+        Language::English => written(ENGLISH),
+        Language::German => written(GERMAN),
+        Language::Spanish => written(SPANISH),
+        Language::Lengthened => written(&languages::lengthened(ENGLISH)),
+        Language::Mirrored => written(&languages::mirrored(ENGLISH)),
+    }
+}
+
+fn written(text: &str) -> Vec<(String, String)> {
+    let begins = |line: &str| line.starts_with(|c: char| c.is_ascii_lowercase());
+    let mut all: Vec<(String, String)> = Vec::new();
+    for line in text.lines().filter(|line| !line.starts_with('#')) {
+        match line.split_once('=').filter(|_| begins(line)) {
+            Some((id, said)) => all.push((id.trim().to_owned(), said.to_owned())),
+            None => all.iter_mut().next_back().into_iter().for_each(|(_, said)| *said = format!("{said}\n{line}")),
         }
-        all
-    };
-    [messages(ENGLISH), messages(&other)]
+    }
+    all
 }
 
 /// Says a message of the catalogue: `say!("lock-off-already")`, `say!("point-not-open", at = label)`.

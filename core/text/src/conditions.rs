@@ -1,9 +1,9 @@
 //! What the plan of a dead test demands and a case does not show.
 
 use super::catalogue::say;
-use super::words::{commas, current, pair, yes};
+use super::words::{commas, current, pair, volts, yes};
 use stillbar_rules::prove::conditions::Unmet;
-use stillbar_rules::prove::{Earthing, Holder, SHOWS_NONE, volts};
+use stillbar_rules::prove::{Earthing, Holder, SHOWS_NONE};
 
 /// So many pairs are named in a sentence; the others are counted.
 const NAMED: usize = 12;

@@ -76,7 +76,7 @@ fn part(part: &DrawnPart) -> String {
     let node = &part.node;
     let kind = match node.kind {
         NodeKind::Source if node.sort != SourceSort::Unsaid => say!("drawn-source", sort = source_sort(node.sort)),
-        kind => kind.name().to_owned(),
+        kind => say!("label-node", kind = kind.name()),
     };
     let texts = [&node.label, &node.stops, &node.place].into_iter().filter(|text| !text.is_empty()).cloned();
     let about = commas([kind].into_iter().chain(texts).chain(part.notes.iter().map(|note| label(*note))));

@@ -4,12 +4,12 @@ use serde::Serialize;
 
 use super::catalogue::say;
 use super::conditions::{holder, unmet};
-use super::words::{commas, current, listed, pair, semicolons, sentences, yes};
+use super::words::{commas, current, figure, listed, pair, semicolons, sentences, volts, yes};
 use stillbar_rules::prove::judge::drawing::{self, Dot, Middle};
 use stillbar_rules::prove::judge::neutral::{Oddity, Unexpected};
 use stillbar_rules::prove::judge::{About, Cause, Diagnosis, Judgement, Potential, ReadAt, Reason, Verdict};
 use stillbar_rules::prove::limit::Limits;
-use stillbar_rules::prove::{GivenValue, ReferenceProof, volts};
+use stillbar_rules::prove::{GivenValue, ReferenceProof};
 use stillbar_values::drawing::Drawing;
 
 /// So many readings or places are named; the other readings are counted.
@@ -214,5 +214,5 @@ fn dot(dot: &Dot, middle: &str) -> String {
     if dot.volts < 1.0 {
         return say!("dot-at-middle", names = names, several = several, middle = middle);
     }
-    say!("dot-off-middle", names = names, several = several, volts = dot.volts.to_string(), middle = middle)
+    say!("dot-off-middle", names = names, several = several, volts = figure(dot.volts.to_string()), middle = middle)
 }

@@ -11,6 +11,10 @@ pub enum Language {
     /// The one in which messages are written, in the words of each rule set.
     #[default]
     English,
+    /// A draft.
+    German,
+    /// A draft.
+    Spanish,
     /// English, about 40 % longer, with marks on its vowels.
     Lengthened,
     /// English, each word from right to left.
@@ -18,15 +22,18 @@ pub enum Language {
 }
 
 /// All of them.
-pub const ALL: [Language; 3] = [Language::English, Language::Lengthened, Language::Mirrored];
+pub const ALL: [Language; 5] =
+    [Language::English, Language::German, Language::Spanish, Language::Lengthened, Language::Mirrored];
 /// Those that people speak, as they are offered.
-pub const OFFERED: [Language; 1] = [Language::English];
+pub const OFFERED: [Language; 3] = [Language::English, Language::German, Language::Spanish];
 
 impl Language {
     /// Its tag (BCP 47).
     pub fn tag(self) -> &'static str {
         match self {
             Language::English => "en",
+            Language::German => "de",
+            Language::Spanish => "es",
             Language::Lengthened => "en-XA",
             Language::Mirrored => "ar-XB",
         }
@@ -36,7 +43,9 @@ impl Language {
     pub fn own_name(self) -> &'static str {
         match self {
             Language::English => "English",
-            Language::Lengthened => "[Ééngliish]",
+            Language::German => "Deutsch",
+            Language::Spanish => "Español",
+            Language::Lengthened => "Éengliísh",
             Language::Mirrored => "\u{202e}English\u{202c}",
         }
     }
@@ -55,12 +64,20 @@ impl Language {
 
     /// Whether no licensed electrician has checked its messages: it says so wherever it is used.
     pub fn draft(self) -> bool {
-        self != Language::English
+        matches!(self, Language::German | Language::Spanish)
     }
 
     /// Whether it is read from right to left.
     pub fn mirrored(self) -> bool {
         self == Language::Mirrored
+    }
+
+    /// What stands before the tenths of a figure.
+    pub(crate) fn decimal_mark(self) -> char {
+        match self {
+            Language::German | Language::Spanish => ',',
+            Language::English | Language::Lengthened | Language::Mirrored => '.',
+        }
     }
 
     /// The one that this thread speaks now.

@@ -28,6 +28,7 @@ mod stored;
 mod supply;
 pub mod terms;
 pub mod times;
+mod typed;
 mod void;
 mod words;
 
@@ -42,7 +43,7 @@ pub use asked::{
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};
 #[doc(hidden)]
-pub use catalogue::{Distorted, catalogues};
+pub use catalogue::{Distorted, catalogue_in, catalogues};
 pub use company::{company_error, company_file, company_ppe, company_rules, company_version, company_wrong, ring};
 pub use conditions::unmet;
 pub use dead_test::{ToldDcTest, ToldPlan, ToldReference, ToldTest, ToldWait, if_dead, if_live, plan, terminals};

@@ -7,13 +7,12 @@ use super::catalogue::say;
 use super::company::company_wrong;
 use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
-use super::words::{self, ands, capital, commas, fault, label, limit, supply_name, waiting};
+use super::words::{self, QUOTED, ands, capital, commas, fault, label, limit, quoted, supply_name, volts, waiting};
 use stillbar_rules::job::refusal::{
     AloneRefusal, EarthRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal,
     SwitchRefusal, Unsaid, WithdrawRefusal,
 };
 use stillbar_rules::point::{ForcedLack, Stays};
-use stillbar_rules::prove::volts;
 use stillbar_rules::supply::{MAX_NOTED, Misfit};
 
 /// Why something is refused, in a sentence or two that say what to do instead.
@@ -101,7 +100,7 @@ fn plan(why: &PlanRefusal, names: &World) -> String {
         PlanRefusal::LookedUnsaid => say!("looked-unsaid"),
         PlanRefusal::OnlyControl => say!("only-control"),
         PlanRefusal::NoTerminals => say!("no-terminals"),
-        PlanRefusal::TerminalName { name } => say!("terminal-name", name = format!("{name:?}")),
+        PlanRefusal::TerminalName { name } => say!("terminal-name", name = quoted(name, QUOTED)),
         PlanRefusal::TerminalsMost { most } => say!("terminals-most", most = *most),
         PlanRefusal::ConductorsMost => say!("conductors-most"),
         PlanRefusal::NoControlVoltage => say!("no-control-voltage"),

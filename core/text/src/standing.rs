@@ -1,13 +1,13 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
 use super::catalogue::say;
-use super::words::{commas, proof_state, semicolons, sentences};
+use super::words::{commas, proof_state, semicolons, sentences, volts};
 use crate::reader::Reader;
 use serde::Serialize;
 use stillbar_journal::Stamp;
 use stillbar_rules::job::steps::Step;
 use stillbar_rules::job::{Job, ProofState, SaidBeside, Standing as Proof, Stated, UndoneWhat, Void};
-use stillbar_rules::prove::{Met, volts};
+use stillbar_rules::prove::Met;
 use stillbar_values::Tone;
 
 /// The state of the proof, in a word and a sentence; never "safe".

@@ -14,10 +14,15 @@ pub fn when(wall: i64, zone: i32, now: i64) -> String {
     if at.date() == today.date() {
         at.strftime("%H:%M").to_string()
     } else if at.year() == today.year() {
-        at.strftime("%-d %b %H:%M").to_string()
+        say!("time-of-year", day = at.day(), month = month(at.month()), time = at.strftime("%H:%M").to_string())
     } else {
         at.strftime("%Y-%m-%d %H:%M").to_string()
     }
+}
+
+/// "Nov": a month, 1 to 12, in short.
+fn month(number: i8) -> String {
+    say!("month", number = number)
 }
 
 /// "2026-11-25 10:42:07" with seconds, for the time line.

@@ -2,6 +2,7 @@
 
 use super::World;
 use super::catalogue::say;
+use super::languages::Language;
 use stillbar_journal::EntryId;
 use stillbar_journal::fact::{EarthProof, Limit, On, PhotoDoubt, RotationGuard, SourceKind, SupplyAnswer};
 use stillbar_rules::job::known::ToldBy;
@@ -10,7 +11,7 @@ use stillbar_rules::point::LockRow;
 use stillbar_rules::point::{Lock, PointKind};
 use stillbar_rules::prove::judge::energised::{Rotation, Tolerance};
 use stillbar_rules::prove::limit::LimitError;
-use stillbar_rules::prove::{DrawnVolts, Earthing, Measured, Met, Order, Reading, Supply, System, volts};
+use stillbar_rules::prove::{DrawnVolts, Earthing, Measured, Met, Order, Reading, Supply, System};
 use stillbar_rules::supply::{LinkKind, Position, SourceSort};
 use stillbar_values::drawing::Drawing;
 use stillbar_values::figures::named;
@@ -364,6 +365,9 @@ pub fn seen(position: Position) -> String {
     }
 }
 
+/// Most characters that are quoted of what somebody typed.
+pub(super) const QUOTED: usize = 60;
+
 /// Something as files or the network name it, as far as it fits in a sentence.
 pub(super) fn quoted(text: &str, most: usize) -> String {
     let short: String = text.chars().take(most).map(|c| if c.is_control() { '?' } else { c }).collect();
@@ -400,6 +404,16 @@ pub fn semicolons(items: impl IntoIterator<Item = String>) -> String {
 /// Two sentences, one after the other.
 pub fn sentences(first: String, then: String) -> String {
     say!("sentences", first = first, then = then)
+}
+
+/// A voltage of so many millivolts, as a figure without its unit.
+pub(super) fn volts(mv: u32) -> String {
+    figure(stillbar_rules::prove::volts(mv))
+}
+
+/// A figure with the decimal mark of the language that is spoken. What was written with a point is read with it as well.
+pub(super) fn figure(written: String) -> String {
+    written.replace('.', Language::now().decimal_mark().encode_utf8(&mut [0; 4]))
 }
 
 /// Two conductors.

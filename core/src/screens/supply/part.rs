@@ -30,7 +30,7 @@ pub(super) fn node_word(node: &Node) -> String {
 
 /// What a link is, in a few words.
 pub(super) fn link_word(link: &Link) -> String {
-    let mut words = vec![link_kind_word(link.kind).to_lowercase()];
+    let mut words = vec![link_kind_word(link.kind)];
     if link.kind.parts() {
         words.push(if link.lockable { said::part_takes_lock() } else { said::part_takes_no_lock() });
     }

@@ -25,7 +25,8 @@ pub use supply::AskSupply;
 use super::World;
 use super::catalogue::say;
 use super::company::company_error;
-use super::words::{commas, row_place};
+use super::typed::{reading_error, tag_error};
+use super::words::{QUOTED, commas, quoted, row_place};
 use stillbar_journal::EntryId;
 use stillbar_rules::job::company::CompanyError;
 use stillbar_rules::point::LockRow;
@@ -154,20 +155,20 @@ pub fn ask_first(ask: &AskFirst, names: &World) -> String {
         AskFirst::Minutes { most } => say!("ask-minutes", most = *most),
         AskFirst::Signs { name } => say!("ask-signs", name = name),
         AskFirst::SignsAsThemselves { typed, name } => {
-            say!("ask-signs-as-themselves", typed = format!("{typed:?}"), name = name)
+            say!("ask-signs-as-themselves", typed = quoted(typed, QUOTED), name = name)
         }
         AskFirst::NotMarked { parts } => {
             say!("ask-not-marked", parts = commas(parts.iter().map(|part| part.says())))
         }
         AskFirst::PartNamed { id } => say!("ask-part-named", id = id),
-        AskFirst::Volts(why) => say!("ask-volts", why = why.to_string()),
+        AskFirst::Volts(why) => say!("ask-volts", why = reading_error(why)),
         AskFirst::VoltsOf { first, then, why } => {
-            say!("ask-volts-of", first = first, then = then, why = why.to_string())
+            say!("ask-volts-of", first = first, then = then, why = reading_error(why))
         }
         AskFirst::VoltsBack { first, then, why } => {
-            say!("ask-volts-back", first = first, then = then, why = why.to_string())
+            say!("ask-volts-back", first = first, then = then, why = reading_error(why))
         }
-        AskFirst::TagText(why) => say!("ask-tag-text", why = why.to_string()),
+        AskFirst::TagText(why) => say!("ask-tag-text", why = tag_error(why)),
         AskFirst::Company(why) => say!("ask-company", why = company_error(why)),
         AskFirst::PinWait { seconds } => say!("ask-pin-wait", seconds = *seconds),
         AskFirst::PinOf { person, seconds } => say!("ask-pin-of", name = names.name(*person), seconds = *seconds),

@@ -8,7 +8,22 @@ label-lock-no-use = Schloss nutzlos
 label-closed = geschlossen
 label-open = offen
 # $state is one of the four before.
-label-kind = { $kind }, { $state }
+label-kind =
+    { $kind ->
+        [changeover] Umschalter
+        [tie] Kupplung
+        [inlet] Einspeisung
+       *[inverter] Wechselrichter
+    }, { $state }
+# What a part of the network is, where nothing more is known of it.
+label-node =
+    { $kind ->
+        [source] Quelle
+        [board] Verteiler
+        [load] Verbraucher
+        [junction] Abzweig
+       *[unknown] nicht verfolgt
+    }
 label-transformer = Transformator
 label-takes-no-lock = nicht abschließbar
 label-uncovered = ungetrennt

@@ -6,6 +6,24 @@
 time-unreadable = Zeit auf diesem Gerät nicht lesbar
 # The same in a column of times.
 time-exact-unreadable = nicht lesbar
+# A day of this year: "24 Nov 10:42". $month: as below.
+time-of-year = { $day }. { $month } { $time }
+# Months, short.
+month =
+    { $number ->
+        [1] Jan.
+        [2] Feb.
+        [3] März
+        [4] Apr.
+        [5] Mai
+        [6] Juni
+        [7] Juli
+        [8] Aug.
+        [9] Sept.
+        [10] Okt.
+        [11] Nov.
+       *[12] Dez.
+    }
 long-minutes = { $minutes } min
 long-hours = { $hours } h
 # Never fewer than two.

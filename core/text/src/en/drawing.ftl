@@ -6,7 +6,22 @@ label-lock-no-use = lock no use
 label-closed = closed
 label-open = open
 # $state is one of the four before.
-label-kind = { $kind }, { $state }
+label-kind =
+    { $kind ->
+        [changeover] changeover
+        [tie] tie
+        [inlet] inlet
+       *[inverter] inverter
+    }, { $state }
+# What a part of the network is, where nothing more is known of it.
+label-node =
+    { $kind ->
+        [source] source
+        [board] board
+        [load] load
+        [junction] junction
+       *[unknown] not traced
+    }
 label-transformer = transformer
 label-takes-no-lock = takes no lock
 label-uncovered = uncovered

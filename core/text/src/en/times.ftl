@@ -4,6 +4,24 @@
 time-unreadable = at a time that this device cannot read
 # The same in a column of times.
 time-exact-unreadable = unreadable
+# A day of this year: "24 Nov 10:42". $month: as below.
+time-of-year = { $day } { $month } { $time }
+# Months, short.
+month =
+    { $number ->
+        [1] Jan
+        [2] Feb
+        [3] Mar
+        [4] Apr
+        [5] May
+        [6] Jun
+        [7] Jul
+        [8] Aug
+        [9] Sep
+        [10] Oct
+        [11] Nov
+       *[12] Dec
+    }
 long-minutes = { $minutes } min
 long-hours = { $hours } h
 # Never fewer than two.

@@ -7,7 +7,22 @@ label-lock-no-use = candado no sirve
 label-closed = cerrado
 label-open = abierto
 # $state is one of the four before.
-label-kind = { $kind }, { $state }
+label-kind =
+    { $kind ->
+        [changeover] conmutador
+        [tie] acoplamiento
+        [inlet] toma
+       *[inverter] inversor
+    }, { $state }
+# What a part of the network is, where nothing more is known of it.
+label-node =
+    { $kind ->
+        [source] fuente
+        [board] tablero
+        [load] carga
+        [junction] derivación
+       *[unknown] sin rastrear
+    }
 label-transformer = transformador
 label-takes-no-lock = no admite candado
 label-uncovered = sin cubrir

@@ -5,6 +5,24 @@
 time-unreadable = a una hora que este dispositivo no puede leer
 # The same in a column of times.
 time-exact-unreadable = ilegible
+# A day of this year: "24 Nov 10:42". $month: as below.
+time-of-year = { $day } { $month } { $time }
+# Months, short.
+month =
+    { $number ->
+        [1] ene
+        [2] feb
+        [3] mar
+        [4] abr
+        [5] may
+        [6] jun
+        [7] jul
+        [8] ago
+        [9] sep
+        [10] oct
+        [11] nov
+       *[12] dic
+    }
 long-minutes = { $minutes } min
 long-hours = { $hours } h
 # Never fewer than two.
