@@ -8,6 +8,8 @@ use crate::screens::parts::{Button, Notice, Screen, Tone};
 use crate::screens::{self, Route};
 use crate::store::JobRow;
 use crate::text::languages::Spoken;
+use crate::text::screens::app as said;
+use crate::text::screens::locks as said_locks;
 use crate::text::standing;
 use crate::text::terms::Speaking;
 use crate::text::times;
@@ -19,7 +21,9 @@ impl Session {
         let before = std::mem::replace(&mut self.route, Route::Job(id));
         let said = self.screen().standing;
         self.route = before;
-        said.map_or_else(String::new, |s| format!("{}. {} {}", s.word, s.text, s.deviations.join(" ")))
+        said.map_or_else(String::new, |s| {
+            s.deviations.into_iter().fold(said::standing(s.word, s.text), text::sentences)
+        })
     }
 
     /// Words of the rules by which the job that is shown is done, or the last one where none is, in the language of this device.
@@ -86,12 +90,7 @@ impl Session {
             // A clock that was turned back by more than a minute: said on every screen until it is right again.
             (behind > 60_000).then(|| Notice {
                 tone: Tone::Warn,
-                text: format!(
-                    "This device's clock reads {}, but the journal already holds an entry of {}. The order of entries is kept; \
-                     their times are in doubt. Set the clock.",
-                    times::exact(now, zone),
-                    times::exact(wrote, zone)
-                ),
+                text: said::clock_back(times::exact(now, zone), times::exact(wrote, zone)),
             })
         });
         let said = said.or_else(|| self.clock_says().map(|text| Notice { tone: Tone::Warn, text }));
@@ -99,12 +98,11 @@ impl Session {
         let up = self.route.up().map(|up| Button {
             id: "up".into(),
             label: match up {
-                Route::Home => "All jobs",
-                Route::Job(_) => "The job",
-                Route::Locks(_) => "Locks and keys",
-                _ => "Back",
-            }
-            .into(),
+                Route::Home => said::up_jobs(),
+                Route::Job(_) => said::up_job(),
+                Route::Locks(_) => said_locks::title(),
+                _ => said::up_back(),
+            },
             action: format!("go {up}"),
             tone: Tone::Quiet,
         });
@@ -116,8 +114,8 @@ impl Session {
             mirrored: self.language.spoken().mirrored(),
             title: page.title,
             context: job.map_or_else(String::new, |job| {
-                let hand = self.acting.map_or_else(|| "nobody".into(), |p| self.world.name(p));
-                format!("{hand}: {}, {}", job.title, job.place)
+                let hand = self.acting.map_or_else(said::nobody, |p| self.world.name(p));
+                said::context(hand, &job.title, &job.place)
             }),
             standing,
             notice,
@@ -131,7 +129,7 @@ impl Session {
     fn forgotten(&self, said: Option<Notice>) -> Notice {
         let forgot = text::ask_first(&Gone::Memory.into(), &self.world);
         let text = match said {
-            Some(Notice { text, .. }) if !text.contains(&forgot) => format!("{text} {forgot}"),
+            Some(Notice { text, .. }) if !text.contains(&forgot) => text::sentences(text, forgot),
             _ => forgot,
         };
         Notice { tone: Tone::Forbid, text }

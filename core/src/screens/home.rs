@@ -19,6 +19,16 @@ use crate::journal::{EntryId, Fact};
 use crate::prove::judge::energised::Tolerance;
 use crate::prove::{Order, RuleSet, parse_volts};
 use crate::store::{JobRow, LockRow};
+use crate::text::screens::app;
+use crate::text::screens::home as said;
+use crate::text::screens::locks;
+use crate::text::screens::near;
+use crate::text::screens::office;
+use crate::text::screens::pin;
+use crate::text::screens::plan;
+use crate::text::screens::ruled;
+use crate::text::screens::supply;
+use crate::text::screens::tags;
 use crate::text::times;
 use crate::text::{self, AskDevice, AskFirst, AskJob, Gone};
 
@@ -27,82 +37,68 @@ const MAX_SITES: usize = 12;
 
 /// All jobs.
 pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
-    let mut page = Page::new("Jobs");
+    let mut page = Page::new(said::title());
     super::language::caution(&mut page, look);
     if look.acting.is_none() {
-        page.caution(Tone::Must, "Nobody is signed on. Tap your name first: everything is saved in a person's name.");
+        page.caution(Tone::Must, said::sign_on_first());
     }
     if look.forgot {
-        page.caution(
-            Tone::Forbid,
-            text::in_terms(
-                "Its journal was put back from a copy, or another device uses its key. What others hold of it comes back by itself. Nothing \
-                 is saved until it goes on under a new key; then prove dead again.",
-            ),
-        );
+        page.caution(Tone::Forbid, said::forgot());
+        page.para(said::forgot_comes_back());
     }
     if look.exchange.aside_full {
-        page.caution(
-            Tone::Forbid,
-            "So many entries are put aside that no more are kept: locks of others may be missing here. Go by the locks at the points, and \
-             ask who sends them.",
-        );
+        page.caution(Tone::Forbid, said::aside_full());
     }
     if look.exchange.clock_may_be_right {
-        page.caution(
-            Tone::Warn,
-            "The clocks of phones contradict each other. Compare this phone's with a third one. If it is wrong, set it.",
-        );
-        page.button("This phone's clock is right", "clock-right");
+        page.caution(Tone::Warn, said::clocks_differ());
+        page.button(said::clock_right(), "clock-right");
     }
-    page.heading("Open jobs");
+    page.para(text::defers(None));
+    page.heading(said::open_jobs());
     let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
     if open.is_empty() {
-        page.para("No job is open on this device.");
+        page.para(said::no_open_job());
     }
     for job in open {
         let lines = vec![job.place.clone(), turn(job), text::proof_state(job.proof)];
         let (title, action) = (job_title(job, jobs), go(Route::Job(job.id)));
-        let (state, word) =
-            if job.proof == ProofState::Stop { (StepState::Stop, "stop") } else { (StepState::Open, "") };
-        page.step(StepRow { number: String::new(), title, state, word: word.into(), lines, action });
+        let (state, word) = match job.proof {
+            ProofState::Stop => (StepState::Stop, app::word_stop()),
+            _ => (StepState::Open, String::new()),
+        };
+        page.step(StepRow { number: String::new(), title, state, word, lines, action });
     }
-    page.heading("This device");
+    page.heading(said::this_phone());
     if let Some(person) = look.acting {
-        let lines = vec!["Everything is saved in this name. Tap to change it.".into()];
-        page.row(format!("Signed on: {}", look.name(person)), lines, go(Route::People));
+        page.row(said::signed_on(look.name(person)), vec![said::signed_on_tap()], go(Route::People));
     }
     let owed = look.locks.iter().filter(|l| l.owed).count();
-    let lines = match owed {
-        0 => vec![],
-        1 => vec!["1 owner is not told yet that their lock was forced off.".into()],
-        _ => vec![format!("{owed} owners are not told yet that their locks were forced off.")],
-    };
-    page.button("Scan a tag", "scan");
-    page.row(format!("Locks on now: {}", look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
-    page.row("Office", super::office::in_short(look), go(Route::Office));
+    let lines = if owed == 0 { vec![] } else { vec![said::owed(owed)] };
+    page.button(tags::scan_title(), "scan");
+    page.row(said::locks_on(look.locks.iter().filter(|l| l.on).count()), lines, go(Route::Board));
+    page.row(office::title(), super::office::in_short(look), go(Route::Office));
     super::language::on_home(&mut page, look);
-    page.row("Rules of your company and sites", vec![rules::in_short(look)], go(Route::Rules));
+    page.row(ruled::title(), vec![rules::in_short(look)], go(Route::Rules));
     for (site, name) in look.world.sites.iter().take(MAX_SITES) {
-        page.row(format!("Supply of {name}"), vec![], go(Route::Network(*site)));
+        page.row(supply::of(name), vec![], go(Route::Network(*site)));
     }
     if !done.is_empty() {
-        page.heading("Finished jobs");
+        page.heading(said::finished_jobs());
     }
     for job in done {
         page.step(StepRow {
             number: String::new(),
             title: job_title(job, jobs),
             state: StepState::Done,
-            word: "handed back".into(),
+            word: said::handed_back(),
             lines: vec![job.place.clone()],
             action: go(Route::Job(job.id)),
         });
     }
     match look.acting {
-        _ if look.forgot => page.main("Go on under a new key", "new-key"),
-        Some(_) => page.main("New job", go(Route::NewJob)),
-        None => page.button("New job", go(Route::NewJob)).main("Sign on", go(Route::People)),
+        _ if look.forgot => page.main(said::new_key(), "new-key"),
+        Some(_) => page.main(said::new_job(), go(Route::NewJob)),
+        None => page.button(said::new_job(), go(Route::NewJob)).main(pin::sign_on(), go(Route::People)),
     };
     page
 }
@@ -110,7 +106,7 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
 /// Two jobs may have one title; a row has to be told apart by its label alone.
 fn job_title(job: &JobRow, jobs: &[JobRow]) -> String {
     if jobs.iter().filter(|j| j.title == job.title).count() > 1 {
-        format!("{} ({})", job.title, job.id.short())
+        said::one_of_a_name(&job.title, job.id.short())
     } else {
         job.title.clone()
     }
@@ -118,33 +114,31 @@ fn job_title(job: &JobRow, jobs: &[JobRow]) -> String {
 
 /// Who has the device in hand, and new people.
 pub fn people(look: &Look) -> Page {
-    let mut page = Page::new("Who is signed on");
+    let mut page = Page::new(said::people());
     if !look.world.people.is_empty() {
-        page.para("Tap your name when you take the device. From then on everything is saved in your name.");
+        page.para(said::people_tap());
     }
     let people = &look.world.people;
     for (id, person) in people {
         let twice = people.values().filter(|p| p.name == person.name).count() > 1;
-        let title = if twice { format!("{} ({})", person.name, id.short()) } else { person.name.clone() };
+        let title = if twice { said::one_of_a_name(&person.name, id.short()) } else { person.name.clone() };
         let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
         let anew = look.hands.all.get(id).and_then(|hand| hand.anew.as_ref());
-        let anew =
-            anew.map(|(ms, who)| format!("PIN set anew {}, witness: {who}", times::when(*ms, look.zone, look.now)));
+        let anew = anew.map(|(ms, who)| said::pin_anew(times::when(*ms, look.zone, look.now), who));
         let lines = lines.chain(anew).collect();
         if look.acting == Some(*id) {
-            let (number, state, word) = (String::new(), StepState::Now, "has the device".into());
+            let (number, state, word) = (String::new(), StepState::Now, said::is_signed_on());
             page.step(StepRow { number, title, state, word, lines, action: String::new() });
         } else {
             page.row(title, lines, format!("hold {id}"));
         }
     }
-    page.heading("Somebody who is not listed");
-    page.entry("name", "Name", "First name and surname", look.draft("name"));
-    let hint = "As it stands on the card or certificate. This app does not judge it.";
-    page.entry("qualification", "Qualification", hint, look.draft("qualification"));
-    let hint = "Where they can be reached about their lock";
-    page.field("telephone", "Telephone", hint, look.draft("telephone"), EntryKind::Telephone, 40);
-    page.main("Add this person", "person");
+    page.heading(said::not_listed());
+    page.entry("name", &said::name(), &said::name_hint(), look.draft("name"));
+    page.entry("qualification", &said::qualification(), &said::qualification_hint(), look.draft("qualification"));
+    let (label, hint) = (said::telephone(), said::telephone_hint());
+    page.field("telephone", &label, &hint, look.draft("telephone"), EntryKind::Telephone, 40);
+    page.main(said::add_person(), "person");
     page
 }
 
@@ -153,70 +147,72 @@ const RULED: &str = "as-ruled";
 
 /// A new job.
 pub fn new_job(look: &Look) -> Page {
-    let mut page = Page::new("New job");
+    let mut page = Page::new(said::new_job());
     if look.acting.is_none() {
-        page.caution(Tone::Must, "Nobody is signed on. Tap your name before you open a job.");
-        page.button("Who is signed on", go(Route::People));
+        page.caution(Tone::Must, said::sign_on_before_job());
+        page.button(said::people(), go(Route::People));
     }
     if like::view(&mut page, look) {
+        page.para(text::defers(system::rules_above(look)));
         rules::at_set_up(&mut page, look);
-        page.main("Open this job", "open-job");
+        page.main(said::open_job(), "open-job");
         return page;
     }
     what(&mut page, look);
     let known: Vec<&str> = look.world.sites.values().take(5).map(String::as_str).collect();
-    let hint = if known.is_empty() { String::new() } else { format!("Known here: {}", known.join("; ")) };
-    page.entry("site", "Site", &hint, look.draft("site"));
-    page.entry("place", "Place on the site", "Building, floor, room", look.draft("place"));
-    page.entry("equipment", "Equipment to isolate", "As it is labelled", look.draft("equipment"));
-    let hint = "What is worked on, and where it ends. Anything beyond it needs a new look at the isolation.";
-    page.field("scope", "Scope of the work", hint, look.draft("scope"), EntryKind::Long, 600);
+    let known = text::semicolons(known.into_iter().map(str::to_owned));
+    let hint = if known.is_empty() { String::new() } else { said::known_sites(known) };
+    page.entry("site", &plan::site(), &hint, look.draft("site"));
+    page.entry("place", &said::place(), &said::place_hint(), look.draft("place"));
+    page.entry("equipment", &said::equipment(), &plan::as_labelled(), look.draft("equipment"));
+    let (label, hint) = (plan::scope_of_work(), said::scope_hint());
+    page.field("scope", &label, &hint, look.draft("scope"), EntryKind::Long, 600);
     let rules = system::rules_above(look);
     let named = |rules: RuleSet| text::rule_set(rules).name;
     let usual = rules.as_ref().map_or_else(String::new, word_of);
-    page.choice("rules", "Rules of", options(&RuleSet::ALL, named), look.draft_or("rules", &usual));
+    page.choice("rules", &said::rules_of(), options(&RuleSet::ALL, named), look.draft_or("rules", &usual));
     page.para(text::defers(rules));
     system::form(&mut page, look, None);
     // By default what the rules have that are picked above, whichever they are by the time the job is opened.
     let ruled = || std::iter::once((RULED.to_owned(), text::as_ruled()));
     let orders = ruled().chain(options(&Order::ALL, text::order)).collect();
-    page.choice("order", &text::in_terms("Order of the dead test"), orders, look.draft_or("order", RULED));
-    page.para("Orders differ between documents. Take the one that your site wants.");
+    page.choice("order", &said::order(), orders, look.draft_or("order", RULED));
+    page.para(said::order_of_site());
     rules::at_set_up(&mut page, look);
     let tolerances = ruled().chain(options(&Tolerance::ALL, text::tolerance)).collect();
-    page.choice("tolerance", "Tolerance of the supply", tolerances, look.draft_or("tolerance", RULED));
-    page.main("Open this job", "open-job");
+    page.choice("tolerance", &said::tolerance(), tolerances, look.draft_or("tolerance", RULED));
+    page.main(said::open_job(), "open-job");
     page
 }
 
 /// What the job is.
 pub(super) fn what(page: &mut Page, look: &Look) {
-    page.entry("title", "What the job is", "Such as: replace contactor K3", look.draft("title"));
+    page.entry("title", &said::what(), &said::what_hint(), look.draft("title"));
 }
 
 /// Every lock that is on, of all jobs.
 pub fn board(look: &Look) -> Page {
-    let mut page = Page::new("Locks on now");
-    page.caution(Tone::Warn, format!("This is what this device knows. {}", text::in_terms(held::NO_CLEARANCE)));
+    let mut page = Page::new(said::board());
+    page.caution(Tone::Warn, said::board_knows(locks::no_clearance()));
     super::tags::as_known(&mut page, look);
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
     if on.is_empty() {
-        page.para("This device knows of no lock that is on.");
+        page.para(said::board_none());
     }
     for lock in on {
         held::row(&mut page, look, lock);
     }
     let owed: Vec<&LockRow> = off.into_iter().filter(|l| l.owed).collect();
     if !owed.is_empty() {
-        page.heading("Forced off, owner not told");
-        page.caution(Tone::Must, "Tell each owner before they resume work.");
+        page.heading(said::board_owed());
+        page.caution(Tone::Must, said::board_tell());
     }
     for lock in owed {
         held::row(&mut page, look, lock);
     }
-    page.row("Pass locks to a phone beside you", vec!["By codes, with no signal.".into()], go(Route::Near));
-    page.toned("Share this as a message", "share", Tone::Quiet);
-    page.main("Back to the jobs", go(Route::Home));
+    page.row(near::title(), vec![said::board_near()], go(Route::Near));
+    page.toned(app::share(), "share", Tone::Quiet);
+    page.main(app::back_to_jobs(), go(Route::Home));
     page
 }
 
@@ -229,16 +225,13 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
         }
         "new-key" => {
             act.app.renew()?;
-            act.say = Some(text::in_terms("This phone goes on under a new key. Prove dead again before any work."));
+            act.say = Some(said::new_key_done());
             Ok(())
         }
         "clock-right" => {
             act.acting()?;
             act.app.say_clock_right()?;
-            act.say = Some(
-                "This phone's clock counts. What the other phone proved is not believed here until its clock is set."
-                    .into(),
-            );
+            act.say = Some(said::clock_right_done());
             Ok(())
         }
         "person" => add_person(act),
@@ -259,7 +252,7 @@ fn add_person(act: &mut Act) -> Result<(), NotDone> {
     distinct(act.world().people.values().map(|p| p.name.as_str()), &name)?;
     let fact = Fact::PersonNoted { name: name.clone(), qualification, telephone, corrects: None };
     let person = act.keep(None, fact)?;
-    act.say = Some(format!("{name} is known to this device now."));
+    act.say = Some(said::person_added(name));
     if act.app.acting.is_none() {
         take(act, person)?;
     }
@@ -273,7 +266,7 @@ fn take(act: &mut Act, person: EntryId) -> Result<(), NotDone> {
         return Ok(());
     }
     act.app.hold(person, None)?;
-    act.say = Some(format!("{} is signed on.", act.world().name(person)));
+    act.say = Some(pin::signed_on(act.world().name(person)));
     act.go = Some(Route::Home);
     Ok(())
 }
@@ -322,7 +315,7 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
         let now = act.job(job)?.current();
         act.go = Some(now.map_or(Route::Job(job), |step| Route::Step(job, step)));
     } else {
-        act.say = Some(format!("Job opened. {name} is in charge of the isolation."));
+        act.say = Some(said::opened(name));
         act.go = Some(Route::Step(job, Step::Permit));
     }
     Ok(())
@@ -390,5 +383,5 @@ pub(super) fn distinct<'a>(mut taken: impl Iterator<Item = &'a str>, name: &str)
 /// The stage and the step whose turn it is.
 fn turn(job: &JobRow) -> String {
     let Some(next) = &job.next else { return text::stage_over() };
-    format!("{}. Next: {}", text::stage(next.step.stage()), text::step(next))
+    said::turn(text::stage(next.step.stage()), text::step(next))
 }

@@ -78,7 +78,7 @@ pub fn view(route: &Route, look: &Look, jobs: &[JobRow], job: Option<&Job>) -> P
         (Route::TimeLine(_), Some(job)) => job::time_line(look, job),
         (Route::Record(_), Some(job)) => record::view(look, job),
         (Route::Deviate(_, step), Some(job)) => job::deviate(look, job, *step),
-        _ => Page::new("This job is not on this device"),
+        _ => Page::new(crate::text::screens::app::no_job()),
     }
 }
 

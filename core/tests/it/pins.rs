@@ -111,7 +111,7 @@ fn after_a_pause_it_is_asked_before_anything_is_kept_and_never_for_looking() {
     // Nothing typed is lost meanwhile, and the act goes on after the PIN.
     device.play(&field, "tap Back, and do it later\nsee _ Name: Otto Reis\ntap Add this person\nfill PIN = 1111\ntap Sign on\nsee not the PIN");
     device.pass(SECOND);
-    device.play(&field, "fill PIN = 4821\ntap Sign on\nsee Otto Reis is known to this device now");
+    device.play(&field, "fill PIN = 4821\ntap Sign on\nsee Otto Reis is on the list");
     assert_eq!((field.entries().unwrap().len(), last(&field)), (before + 1, Some(SignedOn::Pin)));
     // Put aside and back it is the same hand; started again it is anybody's.
     field.suspend();
@@ -121,7 +121,7 @@ fn after_a_pause_it_is_asked_before_anything_is_kept_and_never_for_looking() {
     let field = device.open(folder.path()).unwrap();
     device.play(
         &field,
-        &format!("{}see PIN of Tomas Brandt\ntap Go on without PIN\nsee Ben Orr is known", add("Ben Orr")),
+        &format!("{}see PIN of Tomas Brandt\ntap Go on without PIN\nsee Ben Orr is on the list", add("Ben Orr")),
     );
     assert_eq!(last(&field), Some(SignedOn::WithoutPin));
 }

@@ -5,8 +5,10 @@
 # life-critical
 rules-defer = Law: { $law }. Standards and guidance: { $standards }. These, and whoever is licensed to apply them, come first. Nobody licensed has checked this app's rules.
 # On the page of a job, where a line has to do.
-rules-in-short = { $name }. Local rules and licensed practice come first.
-rules-defer-none = Local rules and licensed practice come first. Nobody licensed has checked this app's rules.
+rules-in-short = { $name }. Local rules and a licensed person come first.
+# On the first screen, and wherever no country is picked.
+# life-critical
+rules-defer-none = Local rules and a licensed person come first. Nobody licensed has checked this app's rules.
 
 rules-uk-name = United Kingdom
 rules-uk-law = Electricity at Work Regulations 1989, regulations 4, 12, 13, 14 and 16 (in Northern Ireland those of 1991)

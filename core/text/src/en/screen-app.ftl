@@ -46,3 +46,28 @@ app-record-several = Several jobs are called "{ $named }". Name one of these by 
 # life-critical
 app-as-known = As known to this phone at { $now }. These are words, not the signed record: whoever relies on them asks on site.
 app-cut-short = No more fits a message: the record has all of it.
+
+# The way up from a screen, at its head.
+app-up-jobs = All jobs
+app-up-job = The job
+app-up-back = Back
+# A line on top of every screen of a job: $name is who is signed on.
+app-context = { $name }: { $job }, { $place }
+app-nobody = nobody signed on
+# In the place of a screen whose job is gone.
+app-no-job = This job is not on this phone
+
+# The banner in a line: $word is one of the state- messages, $says one of the standing- messages.
+# life-critical
+app-standing = { $word }. { $says }
+# Both are times.
+# life-critical
+app-clock-back = This phone's clock reads { $now }, but its last entry is of { $wrote }. The order stands, the times are in doubt. Set the clock.
+
+app-back-to-jobs = Back to the jobs
+app-share = Share this as a message
+
+# The state of a row, in a word.
+# A voltage was met.
+# life-critical
+app-word-stop = stop

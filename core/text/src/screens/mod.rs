@@ -27,6 +27,7 @@ pub mod app;
 pub mod aside;
 pub mod command;
 pub mod give_up;
+pub mod home;
 pub mod language;
 pub mod locks;
 pub mod near;
