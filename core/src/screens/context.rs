@@ -16,9 +16,10 @@ use crate::store::{LockRow, TagRow};
 use crate::supply::{Cut, Drawn, Held};
 use crate::tag::TagId;
 use crate::text::Reader;
-use crate::world::World;
-
+use crate::text::screens::locks as said_locks;
+use crate::text::screens::record as said_record;
 use crate::text::{AskFirst, AskLock};
+use crate::world::World;
 
 /// What this device knows of a tag.
 #[derive(Default)]
@@ -167,7 +168,7 @@ pub struct Act<'a> {
     pub(crate) input: &'a [Filled],
     /// Where to go when the action succeeds; the same screen if nothing is said.
     pub go: Option<Route>,
-    /// What to say; "Kept." if nothing is said.
+    /// What to say; that it is saved if nothing is said.
     pub say: Option<String>,
     /// Whether what is said is bad news: read out at once.
     pub alarm: bool,
@@ -257,7 +258,7 @@ impl Act<'_> {
             return Err(AskLock::Telephone.into());
         }
         self.errands.push(Errand::Ring { number });
-        self.say = Some(format!("Ringing {}.", self.world().name(owner)));
+        self.say = Some(said_locks::ringing(self.world().name(owner)));
         Ok(())
     }
 
@@ -265,7 +266,7 @@ impl Act<'_> {
     pub fn share_record(&mut self, job: EntryId, withhold: bool) -> Result<(), NotDone> {
         let errand = self.app.share_record(job, withhold)?;
         self.errands.push(errand);
-        self.say = Some("The record is made. It verifies as it is; what comes later is not in it.".into());
+        self.say = Some(said_record::made());
         Ok(())
     }
 

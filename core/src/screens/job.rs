@@ -11,15 +11,22 @@ use crate::job::asked::Open;
 use crate::job::steps::{self, Stage, Step};
 use crate::job::{Blocker, Job, Standing};
 use crate::journal::{Entry, EntryId, Fact};
+use crate::text::screens::app;
+use crate::text::screens::job as said;
+use crate::text::screens::locks;
+use crate::text::screens::plan as said_plan;
+use crate::text::screens::record;
+use crate::text::screens::ruled;
+use crate::text::screens::supply;
 use crate::text::{self, AskJob};
 
 /// The job's steps; the next one is the main action.
 pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(job.title.clone());
-    page.fact("Place", job.place.clone());
-    page.fact(text::screens::plan::equipment(), job.equipment.clone());
-    page.fact("Work", job.scope.clone());
-    page.fact("Rules", text::rules_in_short(job.rule_set));
+    page.fact(said::place(), job.place.clone());
+    page.fact(said_plan::equipment(), job.equipment.clone());
+    page.fact(said::work(), job.scope.clone());
+    page.fact(said::rules(), text::rules_in_short(job.rule_set));
     company::of_job(&mut page, look, job);
     let states = job.steps();
     let current = states.iter().position(|s| !s.passed());
@@ -31,21 +38,18 @@ pub fn view(look: &Look, job: &Job) -> Page {
         }
         page.step(row(job, look, state, i, current));
     }
-    page.heading("At any time");
+    page.heading(said::at_any_time());
     company::whom_to_call(&mut page, look, job);
     super::aside::row(&mut page, job);
     let on = job.locks_on().count() + job.aside_locks().count();
-    page.row("Locks and keys", vec![format!("{on} on now")], go(Route::Locks(job.id())));
-    page.row("Supply network", vec![super::supply::cut::in_short(look, job)], go(Route::Cut(job.id())));
+    page.row(locks::title(), vec![said::locks_on(on)], go(Route::Locks(job.id())));
+    page.row(supply::cut_title(), vec![super::supply::cut::in_short(look, job)], go(Route::Cut(job.id())));
     if job.handed.is_none() {
-        let lines = vec!["Another source, another scope, a parted neutral.".into()];
-        page.row("Something changed", lines, go(Route::Change(job.id())));
-        page.row("Shift change", vec![], go(Route::Shift(job.id())));
+        page.row(said::changed(), vec![said::changed_what()], go(Route::Change(job.id())));
+        page.row(said::shift(), vec![], go(Route::Shift(job.id())));
     }
-    let lines = vec!["Everything that was recorded, and corrections.".into()];
-    page.row("Time line", lines, go(Route::TimeLine(job.id())));
-    let lines = vec!["A PDF that anyone can check, to hand on.".into()];
-    page.row("Record of this job", lines, go(Route::Record(job.id())));
+    page.row(said::time_line(), vec![said::time_line_what()], go(Route::TimeLine(job.id())));
+    page.row(record::title(), vec![said::record_what()], go(Route::Record(job.id())));
     next(&mut page, job);
     page
 }
@@ -59,52 +63,45 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
         _ => now.is_some_and(|s| s.stage() == Stage::Plan) && state.step.stage() == Stage::Plan,
     };
     let (shape, word) = match current {
-        _ if stop && job.finished.is_none() => (StepState::Stop, "stop"),
+        _ if stop && job.finished.is_none() => (StepState::Stop, app::word_stop()),
         // A step whose turn has not come may lack nothing because there is nothing yet: that is not done.
         Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != Stage::Plan && !either_order => {
-            (StepState::Later, "later")
+            (StepState::Later, said::word_later())
         }
-        _ if state.lacks.is_empty() => (StepState::Done, "done"),
-        _ if state.passed() => (StepState::Deviated, "skipped"),
-        Some(c) if c == i => (StepState::Now, "now"),
-        _ if either_order => (StepState::Open, "to do"),
-        _ => (StepState::Later, "later"),
+        _ if state.lacks.is_empty() => (StepState::Done, said::word_done()),
+        _ if state.passed() => (StepState::Deviated, said::word_skipped()),
+        Some(c) if c == i => (StepState::Now, said::word_now()),
+        _ if either_order => (StepState::Open, said::word_to_do()),
+        _ => (StepState::Later, said::word_later()),
     };
     let mut lines: Vec<String> = Vec::new();
     if matches!(shape, StepState::Now | StepState::Open | StepState::Stop) {
         lines.extend(state.lacks.iter().take(3).map(|lack| text::blocker(lack, look.world)));
         if state.lacks.len() > 3 {
-            lines.push(format!("And {} more.", state.lacks.len() - 3));
+            lines.push(said::more(state.lacks.len() - 3));
         }
     }
     if let Some(deviation) = &state.deviation {
-        lines.push(format!("Skipped: {} ({})", deviation.why, look.by(&deviation.stamp)));
+        lines.push(said::skipped(&deviation.why, look.by(&deviation.stamp)));
     }
     let action = if shape == StepState::Later { String::new() } else { go(Route::Step(job.id(), state.step)) };
-    StepRow {
-        number: (i + 1).to_string(),
-        title: text::title(state.step, job),
-        state: shape,
-        word: word.into(),
-        lines,
-        action,
-    }
+    StepRow { number: (i + 1).to_string(), title: text::title(state.step, job), state: shape, word, lines, action }
 }
 
 /// The way on: the step whose turn it is.
 pub(super) fn next(page: &mut Page, job: &Job) {
     // Work that is under way when a proof ends goes before everything else.
     if job.at_work() && !matches!(job.standing(), Standing::Proved { .. }) {
-        page.main("Stop work: treat as live", go(Route::Step(job.id(), Step::Work)));
+        page.main(said::stop_work(), go(Route::Step(job.id(), Step::Work)));
         return;
     }
     match job.current() {
         // Whatever was proved before would not stand.
         Some(Step::ProveBefore) if super::aside::open(job).next().is_some() => {
-            page.main("Next: Look at the spot, entries are put aside", go(Route::Asides(job.id())))
+            page.main(said::next_asides(), go(Route::Asides(job.id())))
         }
-        Some(step) => page.main(format!("Next: {}", text::title(step, job)), go(Route::Step(job.id(), step))),
-        None => page.main("Back to the jobs", go(Route::Home)),
+        Some(step) => page.main(said::next(text::title(step, job)), go(Route::Step(job.id(), step))),
+        None => page.main(app::back_to_jobs(), go(Route::Home)),
     };
 }
 
@@ -112,7 +109,7 @@ pub(super) fn next(page: &mut Page, job: &Job) {
 pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
     let Some(state) = job.steps().into_iter().find(|s| s.step == step) else { return };
     if let Some(deviation) = &state.deviation {
-        page.caution(Tone::Warn, format!("Skipped: {} ({})", deviation.why, look.by(&deviation.stamp)));
+        page.caution(Tone::Warn, said::skipped(&deviation.why, look.by(&deviation.stamp)));
     }
     let mut open: Vec<String> = Vec::new();
     if step == Step::Sources && !state.lacks.is_empty() {
@@ -125,7 +122,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         let shown = if lacks.len() > 3 { 2 } else { lacks.len() };
         open.extend(lacks[..shown].iter().map(|lack| text::blocker(lack, look.world)));
         if shown < lacks.len() {
-            open.push(text::screens::plan::and_more(lacks.len() - shown));
+            open.push(said_plan::and_more(lacks.len() - shown));
         }
     }
     // Before the supply is back a form says by itself what it waits for, and its first field has to be seen on arrival. Afterwards what is
@@ -135,7 +132,7 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         page.still_to_do = open;
     } else {
         for what in open {
-            page.fact(text::screens::plan::still_to_do(), what);
+            page.fact(said_plan::still_to_do(), what);
         }
     }
     company::wear(page, job, step);
@@ -145,38 +142,27 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
 /// What a step still waits for, below its form.
 pub(super) fn still_to_do(page: &mut Page) {
     for open in std::mem::take(&mut page.still_to_do) {
-        page.fact(text::screens::plan::still_to_do(), open);
+        page.fact(said_plan::still_to_do(), open);
     }
 }
 
 /// The way to pass a step over, where there is one: at the end of the page, behind all that would make it needless.
 pub(super) fn way_past(page: &mut Page, job: &Job, step: Step) {
     if job.steps().iter().any(|s| s.step == step && s.may_deviate()) {
-        page.toned("Skip this step, give a reason", go(Route::Deviate(job.id(), step)), Tone::Quiet);
+        page.toned(said::skip(), go(Route::Deviate(job.id(), step)), Tone::Quiet);
     }
 }
 
 /// Passing over what a step asks for.
 pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
-    let mut page = Page::new(format!("Pass over: {}", text::title(step, job)));
-    page.caution(
-        Tone::Warn,
-        "This is kept in your name and shown on everything that follows. Local rules may not allow it: ask the person who \
-         answers for the isolation.",
-    );
+    let mut page = Page::new(said::skip_title(text::title(step, job)));
+    page.caution(Tone::Warn, said::skip_says());
     for lack in job.lacks(step) {
-        page.fact("Not done", text::blocker(&lack, look.world));
+        page.fact(said::not_done(), text::blocker(&lack, look.world));
     }
-    page.field(
-        "why",
-        "Why, and what is done instead",
-        "Another person has to understand it.",
-        look.draft("why"),
-        EntryKind::Long,
-        500,
-    );
-    let name = look.acting.map_or_else(|| "nobody yet".to_owned(), |person| look.name(person));
-    page.main(format!("Skip it, signed by {name}"), "deviate");
+    page.field("why", &said::skip_why(), &said::skip_why_hint(), look.draft("why"), EntryKind::Long, 500);
+    let name = look.acting.map_or_else(ruled::nobody, |person| look.name(person));
+    page.main(said::skip_signed(name), "deviate");
     page
 }
 
@@ -186,25 +172,23 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
     if let Some(entry) = look.entries.iter().find(|e| e.id.to_string() == chosen) {
         return withdrawal(look, job, entry);
     }
-    let mut page = Page::new("Time line");
-    page.para(
-        "Nothing here can be edited or deleted. A correction is a new entry, and what an entry ended stays ended. Tap an entry to withdraw it.",
-    );
+    let mut page = Page::new(said::time_line());
+    page.para(said::time_line_stays());
     for entry in look.entries.iter().rev() {
         let stamp = entry.stamp();
         let gone = job.withdrawn.iter().find(|(_, id, _)| *id == entry.id);
         let mut lines = vec![look.by(&stamp)];
         if entry.body.clock.0.saturating_sub(entry.body.wall) > 60_000 {
-            lines.push("The device's clock was behind when this was kept: its time is in doubt, its place in the order is not.".into());
+            lines.push(said::clock_was_behind());
         }
         if let Some((by, _, why)) = gone {
-            lines.push(format!("Withdrawn: {why} ({})", look.by(by)));
+            lines.push(said::withdrawn_why(why, look.by(by)));
         }
         page.step(StepRow {
             number: entry.body.seq.to_string(),
             title: text::said(job, entry, look.world),
             state: if gone.is_some() { StepState::Deviated } else { StepState::Done },
-            word: if gone.is_some() { "withdrawn".into() } else { String::new() },
+            word: if gone.is_some() { said::withdrawn() } else { String::new() },
             lines,
             action: if gone.is_some() || job.handed.is_some() {
                 String::new()
@@ -213,22 +197,19 @@ pub fn time_line(look: &Look, job: &Job) -> Page {
             },
         });
     }
-    page.toned("Share this as a message", "share", Tone::Quiet);
+    page.toned(app::share(), "share", Tone::Quiet);
     page
 }
 
 /// One entry of the time line, and whether it is to be withdrawn.
 fn withdrawal(look: &Look, job: &Job, entry: &Entry) -> Page {
-    let mut page = Page::new(format!("Withdraw entry {}?", entry.body.seq));
-    page.fact("It says", text::said(job, entry, look.world));
-    page.fact("Kept", look.by(&entry.stamp()));
-    page.caution(
-        Tone::Warn,
-        "Withdrawing ends any proof that stands. The entry stays in the time line, marked as withdrawn.",
-    );
-    page.entry("why", "What was wrong with it", "", look.draft("why"));
-    page.button("Leave it as it is", "leave-it");
-    page.main("Withdraw this entry", format!("withdraw {}", entry.id));
+    let mut page = Page::new(said::withdraw_title(entry.body.seq));
+    page.fact(said::it_says(), text::said(job, entry, look.world));
+    page.fact(said::saved_by(), look.by(&entry.stamp()));
+    page.caution(Tone::Warn, said::withdraw_ends());
+    page.entry("why", &said::withdraw_why(), "", look.draft("why"));
+    page.button(said::leave_it(), "leave-it");
+    page.main(said::withdraw(), format!("withdraw {}", entry.id));
     page
 }
 
@@ -254,7 +235,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Option<Step>, verb: &str, arg: &st
             let entry: EntryId = arg.parse().map_err(|_| UNKNOWN)?;
             let why = act.need("why", AskJob::EntryWrong)?;
             act.keep(Some(job), Fact::Withdrawn { entry, why })?;
-            act.say = Some("The entry is withdrawn. It stays in the time line.".into());
+            act.say = Some(said::withdraw_done());
             Ok(())
         }
         _ => Err(UNKNOWN.into()),

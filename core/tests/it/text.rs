@@ -119,9 +119,7 @@ fn every_sentence_is_in_the_catalogue() {
 
 /// Rooms of the app whose sentences are not in the catalogue yet. This list only shrinks: a room that has none left must not be in it.
 const UNWORDED: &[&str] = &[
-    "screens/context.rs",
     "screens/isolate.rs",
-    "screens/job.rs",
     "screens/plan.rs",
     "screens/plan/instruments.rs",
     "screens/plan/points.rs",
@@ -158,6 +156,8 @@ fn every_screen_has_its_sentences_in_the_catalogue() {
         "go {up}",
         "go {route}",
         "hold {id}",
+        "correct {}",
+        "withdraw {}",
         // Written in the journal since its first version: in the place of a label, as a witness, and as where something is.
         "no lock",
         "the office",

@@ -52,6 +52,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/screen-command.ftl")),
             include_str!(concat!($language, "/screen-give-up.ftl")),
             include_str!(concat!($language, "/screen-home.ftl")),
+            include_str!(concat!($language, "/screen-job.ftl")),
             include_str!(concat!($language, "/screen-language.ftl")),
             include_str!(concat!($language, "/screen-locks.ftl")),
             include_str!(concat!($language, "/screen-near.ftl")),

@@ -77,6 +77,7 @@ lock-telephone = Telephone
 lock-telephone-none = not given
 lock-off = Off
 lock-ring = Ring { $owner }
+lock-ringing = Ringing { $owner }.
 lock-take-it-off = Take it off
 # life-critical
 lock-through-both = This padlock goes through { $place } too, for { $job }. Both come off, and the proof of both ends.

@@ -9,5 +9,6 @@ record-photos = Photos
 record-handed-back = Handed back
 record-not-yet = not yet
 record-private = No location and no telephone numbers are in it. Look at photos and notes before you hand it on.
+record-made = The record is made and can be checked. What comes later is not in it.
 record-share = Share the record
 record-share-withheld = Share it without names and signatures

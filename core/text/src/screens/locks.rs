@@ -57,6 +57,7 @@ says! {
     lock_telephone_none => "lock-telephone-none",
     lock_off => "lock-off",
     lock_ring(owner) => "lock-ring",
+    ringing(owner) => "lock-ringing",
     lock_take_it_off => "lock-take-it-off",
     lock_through_both(place, job) => "lock-through-both",
     lock_finished => "lock-finished",

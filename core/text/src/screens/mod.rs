@@ -28,6 +28,7 @@ pub mod aside;
 pub mod command;
 pub mod give_up;
 pub mod home;
+pub mod job;
 pub mod language;
 pub mod locks;
 pub mod near;

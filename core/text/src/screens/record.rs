@@ -9,6 +9,7 @@ says! {
     handed_back => "record-handed-back",
     not_yet => "record-not-yet",
     private => "record-private",
+    made => "record-made",
     share => "record-share",
     share_withheld => "record-share-withheld",
 }
