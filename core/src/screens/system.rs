@@ -8,6 +8,7 @@ use crate::app::NotDone;
 use crate::job::Job;
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Conductor, Earthing, RuleSet, Supply, System, parse_conductors, parse_volts};
+use crate::text::screens::system as said;
 use crate::text::{self, AskFirst, AskJob};
 
 /// What is picked of a system.
@@ -49,7 +50,7 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let rules = job.map_or_else(|| rules_above(look), |job| job.rule_set).unwrap_or(RuleSet::Own);
     let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
     page.para(text::drawings_of_systems());
-    page.choice("system", "Conductors at the point of work", options(&rules.systems(), text::system), system.clone());
+    page.choice("system", &said::conductors(), options(&rules.systems(), text::system), system.clone());
     page.drawn(|value| {
         let system = read_word::<System>(value)?;
         let nominal = rules.usual_volts(system).unwrap_or(0).saturating_mul(1000);
@@ -57,24 +58,23 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
         Some(text::source(&Supply { own, ..Supply::of(system, nominal) }, USUALLY_EARTHED))
     });
     if system == word(System::Own) {
-        let hint = "L1, L2[black], N1=neutral, PE. Of another supply: S+=dc-plus@String A";
-        page.entry(OWN, "Your conductors, with commas", hint, own);
+        page.entry(OWN, &said::own(), &said::own_hint(), own);
     }
     let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));
     page.choice(
         "earthing",
-        &text::in_terms("Earthing arrangement"),
+        &said::earthing(),
         options(&Earthing::ALL, text::earthing),
         look.draft_or("earthing", &earthing),
     );
     let picked = System::ALL.into_iter().find(|s| word(*s) == system);
     let hint = picked.map_or_else(|| text::named_by(System::ThreePhaseNeutral), text::named_by);
     let usual = picked.map(|system| rules.volts_of(system)).unwrap_or_default();
-    let hint = if usual.is_empty() { hint } else { format!("{hint}. Usual here: {}", usual.join(", ")) };
+    let hint = if usual.is_empty() { hint } else { said::usual_here(hint, text::commas(usual.iter().cloned())) };
     // Where only one voltage is usual it stands there, to be seen and changed.
     let only = || if let [only] = &usual[..] { only.clone() } else { String::new() };
     let nominal = job.map_or_else(only, |job| crate::prove::volts(job.nominal));
-    page.field("volts", "Nominal voltage in volts", &hint, look.draft_or("volts", &nominal), EntryKind::Number, 8);
+    page.field("volts", &said::volts(), &hint, look.draft_or("volts", &nominal), EntryKind::Number, 8);
 }
 
 /// What was picked.
@@ -94,32 +94,30 @@ pub(super) fn given(act: &Act) -> Result<PickedSystem, NotDone> {
 
 /// Corrects the system of a job.
 pub(super) fn change(page: &mut Page, look: &Look, job: &Job) {
-    page.heading("The conductors were noted wrong");
-    page.para("This ends the proof. What was recorded stays; points keep the conductors that they were noted with.");
+    page.heading(said::wrong());
+    page.para(said::wrong_ends());
     form(page, look, Some(job));
-    page.entry("system-why", "What was wrong", "", look.draft("system-why"));
-    page.button("Correct the conductors", "system");
+    page.entry("system-why", &said::wrong_what(), "", look.draft("system-why"));
+    page.button(said::correct(), "system");
 }
 
 /// What stays live here, and a form for more.
 pub(super) fn stays_live(page: &mut Page, look: &Look, job: &Job) {
-    page.heading("What cannot be made dead here");
+    page.heading(said::live());
     for live in &job.stays_live {
-        let text = format!("{}. Screened: {} ({})", live.at, live.screened, look.by(&live.stamp));
-        page.fact(format!("STILL LIVE: {}", live.what), text);
+        let at = said::live_at(&live.at, &live.screened, look.by(&live.stamp));
+        page.fact(said::live_what(&live.what), at);
     }
-    page.para(
-        "Such as the supply side of the main switch, PV strings by day, battery terminals. Name it, and screen it.",
-    );
+    page.para(said::live_such_as());
     let may: Vec<_> = job.own.iter().filter(|c| job.may_stay_live(&c.name)).collect();
     if !may.is_empty() {
         let options = may.iter().map(|c| (c.name.clone(), c.name.clone())).collect();
-        page.several("live-conductors", "Which of your conductors it is", options, look.draft("live-conductors"));
+        page.several("live-conductors", &said::live_conductors(), options, look.draft("live-conductors"));
     }
-    page.entry("live-what", "What stays live", "", look.draft("live-what"));
-    page.entry("live-at", "Where it is", "", look.draft("live-at"));
-    page.entry("live-screened", "How it is screened, and who looked", "", look.draft("live-screened"));
-    page.toned("This stays live", "stays-live", Tone::Warn);
+    page.entry("live-what", &said::live_name(), "", look.draft("live-what"));
+    page.entry("live-at", &said::live_where(), "", look.draft("live-at"));
+    page.entry("live-screened", &said::live_screened(), "", look.draft("live-screened"));
+    page.toned(said::live_save(), "stays-live", Tone::Warn);
 }
 
 /// Keeps a correction, or what stays live.

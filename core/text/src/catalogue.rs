@@ -63,6 +63,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/screen-restore.ftl")),
             include_str!(concat!($language, "/screen-ruled.ftl")),
             include_str!(concat!($language, "/screen-supply.ftl")),
+            include_str!(concat!($language, "/screen-system.ftl")),
             include_str!(concat!($language, "/screen-tags.ftl")),
             include_str!(concat!($language, "/standing.ftl")),
             include_str!(concat!($language, "/steps.ftl")),

@@ -39,4 +39,5 @@ pub mod record;
 pub mod restore;
 pub mod ruled;
 pub mod supply;
+pub mod system;
 pub mod tags;
