@@ -5,7 +5,6 @@ mod before;
 use super::Route;
 use super::build::Page;
 use super::context::{Act, Look};
-use super::give_up::GIVE_UP;
 use super::home::{UNKNOWN, go, options, picked};
 use super::locks::{keep_as, people, put, sign_here};
 use super::parts::{EntryKind, Tone};
@@ -18,10 +17,14 @@ use crate::journal::fact::{Found, SourceKind};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, gap};
 use crate::prove::{Reading, Taken, parse_volts};
+use crate::text::screens::give_up;
+use crate::text::screens::job as said_job;
+use crate::text::screens::locks as said_locks;
+use crate::text::screens::plan as said_plan;
+use crate::text::screens::restore as said_restore;
+use crate::text::screens::work as said;
 use crate::text::{self, AskFirst, AskJob};
 pub(super) use before::{act_earth, earths_in};
-
-const ENDS: &str = "This ends the proof.";
 
 /// The work step.
 pub fn view(look: &Look, job: &Job) -> Page {
@@ -29,10 +32,10 @@ pub fn view(look: &Look, job: &Job) -> Page {
     super::job::lacking(&mut page, look, job, Step::Work);
     if let Some((stamp, clear)) = &job.finished {
         match &job.given_up {
-            Some((_, why)) => page.fact("Isolation given up", format!("{why} ({})", look.by(stamp))),
-            None => page.fact("Work finished", look.by(stamp)),
+            Some((_, why)) => page.fact(said::given_up(), said_job::noted(why, look.by(stamp))),
+            None => page.fact(said::finished(), look.by(stamp)),
         };
-        page.fact("Seen clear", clear);
+        page.fact(said::seen_clear(), clear);
         super::job::next(&mut page, job);
         return page;
     }
@@ -45,136 +48,113 @@ pub fn view(look: &Look, job: &Job) -> Page {
         Standing::Proved { .. } if job.working() => working(look, &mut page),
         _ if job.at_work() => stop(&mut page),
         Standing::Proved { .. } if job.current() == Some(Step::Work) => {
-            page.main("Begin work", "begin");
+            page.main(said::begin(), "begin");
         }
         Standing::Proved { .. } => {
-            page.caution(Tone::Must, "Something before this step is missing. Put it right before anybody works.");
+            page.caution(Tone::Must, said::not_yet());
             super::job::next(&mut page, job);
         }
         ended => {
-            let why = match ended {
-                Standing::Void { why } => format!(" {}", text::void(&why, look.world)),
-                _ => String::new(),
+            let says = match ended {
+                Standing::Void { why } => said::do_not_why(text::void(&why, look.world)),
+                _ => said::do_not(),
             };
-            page.caution(Tone::Forbid, format!("Do not work. No proof stands: treat as live.{why}"));
+            page.caution(Tone::Forbid, says);
             super::job::next(&mut page, job);
         }
     }
     before::earths(&mut page, look, job);
-    page.button("Something has changed", go(Route::Change(job.id())));
-    page.button("Shift change", go(Route::Shift(job.id())));
-    page.button("Locks and keys", go(Route::Locks(job.id())));
+    page.button(said_job::changed(), go(Route::Change(job.id())));
+    page.button(said_job::shift(), go(Route::Shift(job.id())));
+    page.button(said_locks::title(), go(Route::Locks(job.id())));
     page
 }
 
 /// The proof ended under the work: everything else waits until that is stopped.
 pub(super) fn stop(page: &mut Page) {
-    page.caution(Tone::Forbid, "No proof stands any more: treat as live. Get everybody clear now.");
-    page.main("Stop work: everybody is clear", "stop");
+    page.caution(Tone::Forbid, said::ended());
+    page.main(said::stop(), "stop");
 }
 
 /// What changed since the proof.
 pub fn change(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new("Something has changed");
-    page.caution(
-        Tone::Forbid,
-        text::in_terms(
-            "Stop work first and get everybody clear. From the moment of the change, treat as live until it is proved dead again.",
-        ),
-    );
+    let mut page = Page::new(said_job::changed());
+    page.caution(Tone::Forbid, said::change_stop());
 
-    page.heading("Another source was found");
-    page.para(format!("{ENDS} A point has to cut the source off before you test again."));
+    page.heading(said::source());
+    page.para(said::source_ends());
     let kinds = options(&SourceKind::ALL, text::source_kind);
-    page.choice("source-kind", "What kind of source", kinds, look.draft("source-kind"));
-    page.entry("source-what", "What it is", "Its name on the equipment or the drawing.", look.draft("source-what"));
-    page.entry("source-at", "Where it comes in", "", look.draft("source-at"));
+    page.choice("source-kind", &said::source_kind(), kinds, look.draft("source-kind"));
+    page.entry("source-what", &said::source_what(), &said::source_what_hint(), look.draft("source-what"));
+    page.entry("source-at", &said_plan::comes_in(), "", look.draft("source-at"));
     sources::control(&mut page, look);
-    page.main("Save the source that was found", "source");
+    page.main(said::source_save(), "source");
 
-    page.heading("A voltage was met");
-    page.para("Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.");
-    page.entry("met-at", "Where it was met", "The conductor, terminal or part", look.draft("met-at"));
-    page.field(
-        "met-volts",
-        "Volts, if it was a figure",
-        "May stay empty",
-        look.draft("met-volts"),
-        EntryKind::Number,
-        10,
-    );
-    page.toned("A voltage was met here", "met", Tone::Forbid);
+    page.heading(said::met());
+    page.para(said::met_says());
+    page.entry("met-at", &said::met_at(), &said::met_at_hint(), look.draft("met-at"));
+    let (label, hint) = (said::met_volts(), said_plan::may_stay_empty());
+    page.field("met-volts", &label, &hint, look.draft("met-volts"), EntryKind::Number, 10);
+    page.toned(said::met_save(), "met", Tone::Forbid);
 
-    page.heading("The scope has changed");
-    page.para(format!("{ENDS} What was proved was proved for another scope."));
+    page.heading(said::scope());
+    page.para(said::scope_ends());
     let scope = look.draft_or("scope", &job.scope);
-    page.field("scope", "What will be worked on now", "", scope, EntryKind::Long, 500);
-    page.entry("scope-why", "Why the scope changes", "", look.draft("scope-why"));
-    page.button("Save the new scope", "scope");
+    page.field("scope", &said::scope_now(), "", scope, EntryKind::Long, 500);
+    page.entry("scope-why", &said::scope_why(), "", look.draft("scope-why"));
+    page.button(said::scope_save(), "scope");
 
-    page.heading("A neutral is to be parted");
+    page.heading(said::neutral_before());
     super::asked::view(&mut page, look, job, None);
 
-    page.heading("A neutral was parted");
-    page.para(format!("{ENDS} A parted neutral can be live from another circuit: every pair is tested again."));
-    page.entry("neutral", "Which neutral, and where", "", look.draft("neutral"));
-    page.button("Save: neutral disconnected", "neutral");
+    page.heading(said::neutral());
+    page.para(said::neutral_ends());
+    page.entry("neutral", &said::neutral_which(), "", look.draft("neutral"));
+    page.button(said::neutral_save(), "neutral");
 
     system::change(&mut page, look, job);
     system::stays_live(&mut page, look, job);
 
     rules::change(&mut page, look, job);
 
-    page.heading("A point of isolation is missing");
-    page.para(format!("{ENDS} The new point is opened, locked and signed before you test again."));
-    page.button("Add a point of isolation", go(Route::Step(job.id(), Step::Points)));
+    page.heading(said::point());
+    page.para(said::point_ends());
+    page.button(said_locks::add_point(), go(Route::Step(job.id(), Step::Points)));
 
-    page.heading("A person leaves or joins");
-    page.para(format!(
-        "Who leaves takes their own lock off first. {ENDS} {}",
-        text::in_terms(
-            "Who joins fits their own lock at every point before they work. If in doubt, prove dead again before they begin."
-        )
-    ));
-    page.button("People on the job", go(Route::Step(job.id(), Step::People)));
+    page.heading(said::person());
+    page.para(said::person_leaves());
+    page.para(said::person_joins());
+    page.button(text::title(Step::People, job), go(Route::Step(job.id(), Step::People)));
 
-    page.heading("The work is not done now");
-    page.para("What was opened can be closed again, from wherever the job stands.");
-    page.button(GIVE_UP, go(Route::GiveUp(job.id())));
+    page.heading(said::not_now());
+    page.para(said::not_now_says());
+    page.button(give_up::title(), go(Route::GiveUp(job.id())));
     page
 }
 
 /// The change of shift.
 pub fn shift(look: &Look, job: &Job) -> Page {
-    let mut page = Page::new("Shift change");
-    page.caution(
-        Tone::Must,
-        "Leave no gap: the incoming person fits their own lock at every point before any lock of the outgoing person comes off.",
-    );
-    page.caution(
-        Tone::Warn,
-        "Taking the shift ends the proof. After it the outgoing person takes their own locks off, and the incoming person \
-         proves dead again before any work.",
-    );
+    let mut page = Page::new(said_job::shift());
+    page.caution(Tone::Must, said::shift_no_gap());
+    page.caution(Tone::Warn, said::shift_ends());
     let mut without: Vec<EntryId> = look.acting.into_iter().collect();
     if let Some((_, from, to, told)) = &job.shift {
         taking(look, job, (*from, *to), told, &mut page);
         without.extend([*from, *to]);
     }
     let again = job.shift.is_some();
-    page.heading(if again { "Offer it to somebody else" } else { "Offer the shift" });
+    page.heading(if again { said::shift_to_other() } else { said::shift_offer() });
     let people = people(look, job, &without);
     let route = go(Route::Step(job.id(), Step::People));
     if people.is_empty() {
-        page.para("There is nobody else on this job to offer it to. Add the incoming person to the job first.");
-        put(&mut page, "Add a person to the job", route);
+        page.para(said::shift_nobody());
+        put(&mut page, said::shift_add_person(), route);
         return page;
     }
-    page.choice("to", "Who takes the shift", people, look.draft("to"));
-    let hint = "State of the work, what is locked, what is still open, who was told.";
-    page.field("told", "What you told them", hint, look.draft("told"), EntryKind::Long, 1000);
-    put(&mut page, if again { "Offer the shift again" } else { "Offer the shift" }, "offer-shift");
-    page.button("Add a person to the job", route);
+    page.choice("to", &said::shift_to(), people, look.draft("to"));
+    page.field("told", &said::shift_told(), &said::shift_told_hint(), look.draft("told"), EntryKind::Long, 1000);
+    put(&mut page, if again { said::shift_offer_again() } else { said::shift_offer() }, "offer-shift");
+    page.button(said::shift_add_person(), route);
     page
 }
 
@@ -204,17 +184,17 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
                 volts => Reading::Millivolts(parse_volts(volts).map_err(AskFirst::Volts)?),
             };
             act.keep(Some(job), Fact::VoltageMet { at, reading })?;
-            (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
+            (act.alarm, act.say) = (true, Some(said::indication()));
             act.go = Some(Route::Step(job, Step::DeadTest));
         }
         "stop" => {
             act.keep(Some(job), Fact::WorkStopped {})?;
-            act.say = Some(text::in_terms("Work is stopped. Treat as live until it is proved dead again."));
+            act.say = Some(said::stopped());
         }
         "leave" => {
             let why = act.need("why", AskJob::LeftWhy)?;
             act.keep(Some(job), Fact::WorkLeft { why })?;
-            act.say = Some(text::in_terms("Saved. The proof has ended: prove dead again when you come back."));
+            act.say = Some(said::left());
         }
         "source" => {
             let kind = picked(act, "source-kind", AskJob::SourceKind)?;
@@ -225,8 +205,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
                 if kind == SourceKind::Control { sources::brings(act)? } else { (Vec::new(), None) };
             let found = Some(Found { what, at });
             act.keep(Some(job), Fact::SourceAnswered { kind, found, looked, terminals, millivolts })?;
-            act.say =
-                Some("Saved. The proof has ended: treat as live. Add the point that cuts this source off.".into());
+            act.say = Some(said::source_saved());
             act.go = Some(Route::Step(job, Step::Points));
         }
         "scope" => {
@@ -234,9 +213,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             let why = act.need("scope-why", AskJob::ScopeWhy)?;
             act.keep(Some(job), Fact::ScopeChanged { scope, why })?;
             voided(act, job);
-            act.say = Some(
-                "Saved. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.".into(),
-            );
+            act.say = Some(said::scope_saved());
         }
         "limit" | "no-limit" => {
             rules::act_change(act, job, verb)?;
@@ -261,77 +238,76 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
 /// What is proved, with what, and what ends it.
 fn proved(look: &Look, job: &Job, page: &mut Page) {
     if let Some(run) = job.run() {
-        page.fact("Indicator", text::instrument(look.world, run.indicator));
-        page.fact("Indicator proved before", look.by(&run.before));
+        page.fact(said::indicator(), text::instrument(look.world, run.indicator));
+        page.fact(said::proved_before(), look.by(&run.before));
         if let Some(after) = run.after() {
-            page.fact("Indicator proved after", look.by(&after.stamp));
+            page.fact(said::proved_after(), look.by(&after.stamp));
         }
         let limited = job.limits().ac_mv > 0 || job.limits().dc_mv > 0;
-        let none = if limited { "none above the limit for dead" } else { "none gave an indication" };
-        page.fact("Pairs tested", format!("{}, {none}", job.plan().len()));
+        let count = job.plan().len();
+        page.fact(said::pairs(), if limited { said::pairs_under_limit(count) } else { said::pairs_none(count) });
         let read = |t: &&Taken| matches!(t.reading, Reading::Millivolts(1..));
         for taken in run.readings.iter().filter(read) {
-            page.fact(format!("{} – {}", taken.first, taken.then), text::reading(taken.reading));
+            page.fact(said_restore::pair(&taken.first, &taken.then), text::reading(taken.reading));
         }
         for trouble in &job.troubles {
             let cause = job.causes.iter().rev().find(|c| c.of.contains(&trouble.stamp.id));
-            let cause = cause.map_or_else(
-                || "Cause not noted".into(),
-                |c| format!("{}: {}", if c.found { "Cause" } else { "Cause not found" }, c.cause),
+            let (when, earlier) = (
+                look.when(&trouble.stamp),
+                match &trouble.kind {
+                    TroubleKind::Voltage(met) => said::earlier_met(text::met_at(met), text::reading(met.reading)),
+                    other => said::earlier(text::trouble(other)),
+                },
             );
-            let what = match &trouble.kind {
-                TroubleKind::Voltage(met) => format!("{} {}", text::met_at(met), text::reading(met.reading)),
-                other => text::trouble(other),
-            };
-            page.fact(format!("Earlier: {what}"), format!("{}. {cause}", look.when(&trouble.stamp)));
+            page.fact(
+                earlier,
+                match cause {
+                    None => said::cause_none(when),
+                    Some(noted) if noted.found => said::cause(when, &noted.cause),
+                    Some(noted) => said::cause_not_found(when, &noted.cause),
+                },
+            );
         }
         if let Some(limit) = job.limit.as_ref().filter(|_| limited) {
-            page.fact("Counted as no indication", text::limit_set(limit));
+            page.fact(said::limit(), text::limit_set(limit));
         }
     }
     for lock in job.locks_on() {
         if let Means::Other(what) = &lock.means {
             let (place, owner) = (text::place(job, lock.on), look.name(lock.owner));
-            page.caution(Tone::Warn, format!("{place} is secured for {owner} without a lock: {what}."));
+            page.caution(Tone::Warn, said::no_lock(place, owner, what));
         }
     }
-    page.caution(
-        Tone::Warn,
-        "The proof holds for this place and this scope only. It ends when the work is left or finished, the shift changes, a \
-         lock comes off, a point is closed or added, another source is found, a neutral is parted or the scope changes. Your site's rules \
-         may ask for more.",
-    );
+    page.caution(Tone::Warn, said::holds());
 }
 
 fn working(look: &Look, page: &mut Page) {
-    page.heading("When the work is finished");
-    let hint = &text::in_terms("Counted people and tools, looked into the panel, earths off.");
-    let label = &text::in_terms("How you saw that people, tools and earths are clear");
-    page.field("clear", label, hint, look.draft("clear"), EntryKind::Long, 500);
-    page.main("Work is finished", "finish");
+    page.heading(said::finish_when());
+    page.field("clear", &said::clear(), &said::clear_hint(), look.draft("clear"), EntryKind::Long, 500);
+    page.main(said::finish(), "finish");
 
-    page.heading("If you leave before that");
-    page.para("Leaving ends the proof. Coming back means proving the indicator and testing every pair again.");
-    page.entry("why", "Why the work is left", "Break, end of the day, called away.", look.draft("why"));
-    page.button("Leave the work", "leave");
+    page.heading(said::leave_before());
+    page.para(said::leave_ends());
+    page.entry("why", &said::leave_why(), &said::leave_why_hint(), look.draft("why"));
+    page.button(said::leave(), "leave");
 }
 
 fn taking(look: &Look, job: &Job, (from, to): (EntryId, EntryId), told: &str, page: &mut Page) {
     let name = look.name(to);
-    page.heading(format!("Offered to {name}"));
-    page.fact("From", look.name(from));
-    page.fact("Told", told);
+    page.heading(said::taking(&name));
+    page.fact(said::taking_from(), look.name(from));
+    page.fact(said::taking_told(), told);
     let gap = gap(&job.points, to, &job.locks);
     if gap.is_empty() {
-        page.caution(Tone::Must, format!("Give the device to {name}. {name} signs below."));
-        sign_here(look, page, to, format!("{name} signs for the shift"));
-        page.main(format!("{name} takes the shift"), "take-shift");
+        page.caution(Tone::Must, said::give_phone(&name));
+        sign_here(look, page, to, said::taking_signs(&name));
+        page.main(said::take(&name), "take-shift");
         return;
     }
     for point in gap {
-        page.caution(Tone::Must, format!("{name} has no lock of their own on {}.", point.label));
+        page.caution(Tone::Must, said::taking_no_lock(&name, &point.label));
     }
-    page.main(format!("Fit the locks of {name}"), go(Route::Locks(job.id())));
+    page.main(said::taking_locks(&name), go(Route::Locks(job.id())));
 }
 
 fn take_shift(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
@@ -339,16 +315,12 @@ fn take_shift(act: &mut Act, job: EntryId) -> Result<(), NotDone> {
     let (from, name) = (act.world().name(from), act.world().name(to));
     let mark = act.signature(&name)?;
     keep_as(act, job, to, Fact::ShiftTaken { offer, mark })?;
-    act.say = Some(format!(
-        "Kept. {name} answers for the isolation and has this device. Hand it to {from}, who takes their own locks off and leaves the job under People. \
-         {}",
-        text::in_terms("Then prove dead again.")
-    ));
+    act.say = Some(said::taken(name, from));
     act.go = Some(Route::Locks(job));
     Ok(())
 }
 
 fn voided(act: &mut Act, job: EntryId) {
-    act.say = Some(text::in_terms("Saved. The proof has ended: treat as live until it is proved dead again."));
+    act.say = Some(said::voided());
     act.go = Some(Route::Job(job));
 }

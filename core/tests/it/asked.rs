@@ -160,7 +160,7 @@ fn another_than_the_tester_lets_the_work_start() {
     device.play(&field, &BEGIN[..until_asked]);
     device.play(
         &field,
-        "unseen Sign as\ntap Another person, who signed\nsee By what is recorded this is not so yet\ntap Hand the device to who lets it start\n\
+        "unseen Sign as\ntap Another person, who signed\nsee By what is recorded this is not so yet\ntap Give the phone to who lets work start\n\
          tap Tomas Brandt\ntap Go on without PIN\ntap Replace the outgoing breaker of washer 4",
     );
     device.play(

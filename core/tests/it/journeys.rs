@@ -87,7 +87,7 @@ fn another_scope_is_looked_at_anew_and_comes_to_its_hand_back() {
     device.play(
         &field,
         &format!(
-            "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\n\
+            "tap Something changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\n\
              tap Save the new scope\nsee look again\ntap Next: Look for other sources\nsee Second feeder or changeover\n{}\n\
              unseen not answered\ntap Next: Prove the indicator\n{}{WORK}{RESTORE}\nsee [Handed back]",
             looked_again(),
@@ -121,18 +121,18 @@ fn whatever_changes_ends_the_proof() {
             "The work was left.",
         ),
         (
-            "tap Something has changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
+            "tap Something changed\nfill What it is = Heater from DB2\nfill Where it comes in = X9\nchoose What kind of source = \
              Control or auxiliary supply\nfill Its terminals at the work, with commas = X9:1, X9:2\nfill Its voltage in volts = 230\ntap Save the source that was found",
             "Another source was found: Heater from DB2.",
         ),
         (
-            "tap Something has changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\ntap \
+            "tap Something changed\nfill What will be worked on now = Breaker 5 too\nfill Why the scope changes = It is cracked\ntap \
              Save the new scope",
             "The scope of the job changed.",
         ),
         (
-            "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected",
-            "A neutral was parted",
+            "tap Something changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected",
+            "A neutral was disconnected",
         ),
         (
             "tap The job\ntap Indicator and proving unit\nchoose Instrument = Two-pole voltage indicator: Two-pole indicator, yellow case, \

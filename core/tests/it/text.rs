@@ -130,8 +130,6 @@ const UNWORDED: &[&str] = &[
     "screens/prove/behind.rs",
     "screens/prove/indication.rs",
     "screens/prove/reference.rs",
-    "screens/work.rs",
-    "screens/work/before.rs",
 ];
 
 /// The screens have theirs in the catalogue too, but for those rooms.

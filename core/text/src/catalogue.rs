@@ -65,6 +65,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/screen-supply.ftl")),
             include_str!(concat!($language, "/screen-system.ftl")),
             include_str!(concat!($language, "/screen-tags.ftl")),
+            include_str!(concat!($language, "/screen-work.ftl")),
             include_str!(concat!($language, "/standing.ftl")),
             include_str!(concat!($language, "/steps.ftl")),
             include_str!(concat!($language, "/supply.ftl")),

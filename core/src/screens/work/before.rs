@@ -7,7 +7,9 @@ use super::super::home::go;
 use crate::app::NotDone;
 use crate::job::{Job, Standing};
 use crate::journal::{EntryId, Fact};
-use crate::text::{self, AskJob};
+use crate::text::AskJob;
+use crate::text::screens::job as said_job;
+use crate::text::screens::work as said;
 
 /// Where somebody else than the tester lets the work start: the place for their signature.
 pub(in crate::screens) fn release(look: &Look, job: &Job, page: &mut Page) {
@@ -18,13 +20,13 @@ pub(in crate::screens) fn release(look: &Look, job: &Job, page: &mut Page) {
     let may = |p: &EntryId| Some(*p) != tester && job.people().contains(p) && !job.learns(Some(*p));
     let Some(person) = look.acting.filter(may) else {
         if job.people().iter().any(may) {
-            page.button("Hand the device to who lets it start", go(Route::People));
+            page.button(said::release_give_phone(), go(Route::People));
         }
         return;
     };
     let name = look.name(person);
-    page.mark("mark", format!("{name} lets the work start"), look.draft("mark"));
-    page.button(format!("Sign as {name}"), "sign-run");
+    page.mark("mark", said::release(&name), look.draft("mark"));
+    page.button(said::release_sign(name), "sign-run");
 }
 
 /// Signs for the release, which answers who lets the work start.
@@ -42,31 +44,20 @@ pub(in crate::screens) fn earths(page: &mut Page, look: &Look, job: &Job) {
     if job.earths.is_empty() && !proved {
         return;
     }
-    page.heading(text::in_terms("Temporary earths"));
+    page.heading(said::earths());
     earths_in(page, look, job);
     if proved {
-        page.entry("earth", &text::in_terms("Number on the earth"), "", look.draft("earth"));
-        page.entry(
-            "earth-at",
-            "Where it is fitted",
-            &text::in_terms("Earth end first on, last off"),
-            look.draft("earth-at"),
-        );
-        page.button(text::in_terms("This earth is in"), "earth-in");
+        page.entry("earth", &said::earth_number(), "", look.draft("earth"));
+        page.entry("earth-at", &said::earth_at(), &said::earth_at_hint(), look.draft("earth-at"));
+        page.button(said::earth_in(), "earth-in");
     }
 }
 
 /// Each earth that is in, with the button that takes it off the list.
 pub(in crate::screens) fn earths_in(page: &mut Page, look: &Look, job: &Job) {
     for earth in job.earths_in() {
-        page.fact(
-            format!("{} {}", text::in_terms("Earth"), earth.label),
-            format!("{} ({})", earth.at, look.by(&earth.stamp)),
-        );
-        page.button(
-            format!("{} {} is off", text::in_terms("Earth"), earth.label),
-            format!("earth-off {}", earth.stamp.id),
-        );
+        page.fact(said::earth(&earth.label), said_job::noted(&earth.at, look.by(&earth.stamp)));
+        page.button(said::earth_off(&earth.label), format!("earth-off {}", earth.stamp.id));
     }
 }
 

@@ -76,7 +76,7 @@ fn work_under_a_new_proof_is_begun_anew() {
     let (_folder, device, field) = begun(&[PEOPLE, PLAN, ISOLATE, PROVE, BEGIN]);
     device.play(
         &field,
-        "tap Something has changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
+        "tap Something changed\nfill Which neutral, and where = N of way 3\ntap Save: neutral disconnected\ntap Stop work: treat as live\ntap Stop work: everybody is clear\ntap Next: Prove the indicator",
     );
     let from = PROVE.find("choose Proved on").unwrap();
     device.play(&field, &PROVE[from..]);

@@ -12,7 +12,7 @@ use crate::forgotten::Phone;
 
 const WHY: &str = "Behind the cover are three lines";
 
-/// The correction, on *Something has changed*.
+/// The correction, on *Something changed*.
 fn correct(to: &str, volts: &str) -> String {
     format!(
         "tap Something changed\nchoose Conductors at the point of work = {to}\nfill Nominal voltage in volts = {volts}\nfill What was wrong = \

@@ -68,7 +68,7 @@ asked-tried-to-start-not-tried = Not tried
 asked-tried-to-start-not-tried-words = Why not
 asked-tried-to-start-it-started = It started
 
-asked-neutral-current = Clamp the neutral before it is parted, everything else live. Does it carry current?
+asked-neutral-current = Clamp the neutral before it is disconnected, everything else live. Does it carry current?
 asked-neutral-current-short = Current in the neutral
 asked-neutral-current-none = No current
 asked-neutral-current-none-read = Amperes on the clamp

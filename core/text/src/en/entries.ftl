@@ -160,7 +160,7 @@ entry-aside-answered = An entry that is put aside was looked into: { $why }
 entry-work-began = Work began under the proof that stood
 entry-work-left = Work left: { $why }
 # life-critical
-entry-neutral-parted = Neutral parted: { $what }
+entry-neutral-parted = Neutral disconnected: { $what }
 # $clear is how it is known that everybody is clear.
 entry-work-finished = Work finished. { $clear }
 entry-cover-back = Cover back: { $what }

@@ -1,5 +1,7 @@
 ### A job from above: its steps, what is skipped, its time line.
 
+# What was said or seen, and when and by whom.
+job-noted = { $what } ({ $by })
 job-place = Place
 job-work = Work
 # By which rules the job is done.

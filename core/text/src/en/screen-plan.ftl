@@ -35,6 +35,7 @@ cover-off-last = This cover is off, no other
 cover-off-more = This cover is off
 
 still-to-do = Still to do
+may-stay-empty = May stay empty
 and-more = and { $count } more
 
 # Readings of nothing say nothing while the earth is not shown to be earth.

@@ -1,6 +1,7 @@
 //! A job from above: its steps, what is skipped, its time line.
 
 says! {
+    noted(what, by) => "job-noted",
     place => "job-place",
     work => "job-work",
     rules => "job-rules",

@@ -41,3 +41,4 @@ pub mod ruled;
 pub mod supply;
 pub mod system;
 pub mod tags;
+pub mod work;

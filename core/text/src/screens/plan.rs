@@ -24,6 +24,7 @@ says! {
     cover_off_last => "cover-off-last",
     cover_off_more => "cover-off-more",
     still_to_do => "still-to-do",
+    may_stay_empty => "may-stay-empty",
     and_more(count) => "and-more",
     earth_first => "earth-first",
 }
