@@ -91,7 +91,7 @@ change-scope-now = What will be worked on now
 change-scope-why = Why the scope changes
 change-scope-save = Save the new scope
 # life-critical
-change-scope-saved = Saved. The proof has ended: treat as live. Look again: the new scope may have other sources and stored energy.
+change-scope-saved = Saved. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.
 # Above the question whether it carries current.
 change-neutral-before = Before you disconnect a neutral
 change-neutral = A neutral was disconnected
