@@ -14,12 +14,15 @@ use super::build::Page;
 use super::context::{Act, Look};
 use super::home::{UNKNOWN, distinct, go, id, options, picked};
 use super::job::{lacking, next};
-use super::parts::{EntryKind, Tone};
+use super::parts::Tone;
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::{About, Duty};
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::again as said_again;
+use crate::text::screens::job as said_job;
+use crate::text::screens::plan as said;
 use crate::text::{self, AskDevice, AskPlan};
 
 /// What a step of the plan shows.
@@ -63,7 +66,7 @@ pub(super) fn passed(job: &Job, step: Step) -> bool {
 }
 
 /// The step's own action leads while the step lacks something; after that the way on leads, and more can still be added.
-pub(super) fn lead(page: &mut Page, job: &Job, step: Step, label: &str, action: &str) {
+pub(super) fn lead(page: &mut Page, job: &Job, step: Step, label: String, action: &str) {
     if passed(job, step) {
         page.button(label, action);
         next(page, job);
@@ -75,19 +78,18 @@ pub(super) fn lead(page: &mut Page, job: &Job, step: Step, label: &str, action: 
 fn permit(page: &mut Page, look: &Look, job: &Job) {
     match &job.permit {
         Some((stamp, Ok(reference))) => {
-            page.fact("Permit", format!("{reference} ({})", look.by(stamp)));
+            page.fact(said::permit(), said_job::noted(reference, look.by(stamp)));
         }
         Some((stamp, Err(why))) => {
-            page.fact("No permit", format!("{why} ({})", look.by(stamp)));
+            page.fact(said::permit_none(), said_job::noted(why, look.by(stamp)));
         }
         None => {}
     }
-    page.para("Only the reference is kept here. This app issues no permit and replaces none.");
-    page.entry("reference", "Reference", "As written on the permit", look.draft("reference"));
-    lead(page, job, Step::Permit, "Save the reference", "permit");
-    let hint = "Such as: the site asks for none below 63 A";
-    page.entry("why-none", "Or why there is no permit", hint, look.draft("why-none"));
-    page.button("No permit: save the reason", "no-permit");
+    page.para(said::permit_says());
+    page.entry("reference", &said::permit_reference(), &said::permit_reference_hint(), look.draft("reference"));
+    lead(page, job, Step::Permit, said::permit_save(), "permit");
+    page.entry("why-none", &said::permit_why_none(), &said::permit_why_none_hint(), look.draft("why-none"));
+    page.button(said::permit_save_none(), "no-permit");
 }
 
 fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
@@ -111,22 +113,21 @@ fn act_permit(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
 
 fn people(page: &mut Page, look: &Look, job: &Job) {
     for worker in job.present() {
-        let since = format!("{}, since {}", text::screens::plan::duty(worker.duty), look.when(&worker.joined));
+        let (duty, when) = (said::duty(worker.duty), look.when(&worker.joined));
         let card = look.world.people.get(&worker.person).map(|p| p.qualification.as_str()).unwrap_or_default();
-        let text = if card.is_empty() { format!("{since}.") } else { format!("{since}. {card}.") };
-        page.fact(look.name(worker.person), text);
-        let label = format!("{} leaves the job", look.name(worker.person));
-        page.toned(label, format!("leave {}", worker.person), Tone::Quiet);
+        let (name, card_none) = (look.name(worker.person), card.is_empty());
+        page.fact(&name, if card_none { said::worker(duty, when) } else { said::worker_card(duty, when, card) });
+        page.toned(said::worker_leaves(name), format!("leave {}", worker.person), Tone::Quiet);
     }
-    page.para("Each of them fits a lock of their own at every point, or at the box that holds its key.");
+    page.para(said::people_locks());
     let here = job.people();
     let mut people = look.people(&here);
-    people.extend(here.iter().map(|p| (p.to_string(), format!("{} (on the job already)", look.name(*p)))));
-    page.choice("person", "Person", people, look.draft("person"));
-    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], text::screens::plan::duty);
-    page.choice("duty", "Duty", duties, look.draft("duty"));
-    lead(page, job, Step::People, "Save person and duty", "join");
-    page.button("Add somebody who is not listed", go(Route::People));
+    people.extend(here.iter().map(|p| (p.to_string(), said::person_here(look.name(*p)))));
+    page.choice("person", &said::person(), people, look.draft("person"));
+    let duties = options(&[Duty::Working, Duty::Learning, Duty::InCharge], said::duty);
+    page.choice("duty", &said::duty_field(), duties, look.draft("duty"));
+    lead(page, job, Step::People, said::person_save(), "join");
+    page.button(said::person_new(), go(Route::People));
 }
 
 fn act_people(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -144,17 +145,17 @@ fn act_people(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), 
 
 fn told(page: &mut Page, look: &Look, job: &Job) {
     for told in job.told.iter().filter(|t| t.about == About::Isolating) {
-        page.fact(told.who.clone(), format!("{} ({})", told.how, look.by(&told.stamp)));
+        page.fact(told.who.clone(), said_job::noted(&told.how, look.by(&told.stamp)));
     }
-    page.para("Tell everybody who loses the supply, and everybody who could switch it on again.");
+    page.para(said::told_says());
     for (who, how) in again::told(look) {
         if !job.told.iter().any(|told| told.about == About::Isolating && told.who == who) {
-            page.button(text::screens::again::told_again(&who, &how), format!("again {who}\t{how}"));
+            page.button(said_again::told_again(&who, &how), format!("again {who}\t{how}"));
         }
     }
-    page.entry("who", "Who was told", "Name, or the group of people", look.draft("who"));
-    page.entry("how", "How", "In person, by telephone, by a notice at the door", look.draft("how"));
-    lead(page, job, Step::Told, "Save who was told", "told");
+    page.entry("who", &said::told_who(), &said::told_who_hint(), look.draft("who"));
+    page.entry("how", &said::told_how(), &said::told_how_hint(), look.draft("how"));
+    lead(page, job, Step::Told, said::told_save(), "told");
 }
 
 fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -179,17 +180,17 @@ fn pair(arg: &str) -> Result<(String, String), NotDone> {
 
 fn barriers(page: &mut Page, look: &Look, job: &Job) {
     for (stamp, what, at) in &job.barriers {
-        page.fact(what.clone(), format!("{at} ({})", look.by(stamp)));
+        page.fact(what.clone(), said_job::noted(at, look.by(stamp)));
     }
-    page.caution(Tone::Warn, "Adjacent parts stay live. Screen them off and sign them as your local rules ask.");
+    page.caution(Tone::Warn, said::barriers_say());
     for (what, at) in again::barriers(look) {
         if !job.barriers.iter().any(|(_, stands, there)| *stands == what && *there == at) {
-            page.button(text::screens::again::barrier_again(&what, &at), format!("again {what}\t{at}"));
+            page.button(said_again::barrier_again(&what, &at), format!("again {what}\t{at}"));
         }
     }
-    page.entry("what", "Barrier or sign", "Such as: chain barrier; danger sign", look.draft("what"));
-    page.entry("at", "Where it stands or hangs", "", look.draft("at"));
-    lead(page, job, Step::Barriers, "Save this barrier or sign", "barrier");
+    page.entry("what", &said::barrier(), &said::barrier_hint(), look.draft("what"));
+    page.entry("at", &said::barrier_at(), "", look.draft("at"));
+    lead(page, job, Step::Barriers, said::barrier_save(), "barrier");
 }
 
 fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -208,24 +209,18 @@ fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<()
 
 fn circuits(page: &mut Page, look: &Look, job: &Job) {
     for (i, circuit) in job.circuits.iter().enumerate() {
-        page.fact(format!("{}. {}", i + 1, circuit.label), circuit.serves.clone());
+        page.fact(said::circuit_number(i + 1, &circuit.label), circuit.serves.clone());
     }
     if let Some((stamp, why)) = &job.no_circuits {
-        page.fact("No circuit to shed", format!("{why} ({})", look.by(stamp)));
+        page.fact(said::circuits_none(), said_job::noted(why, look.by(stamp)));
     }
-    page.para("List them in the order in which they are switched off, so that the point is opened with no load on it.");
-    page.entry(
-        "label",
-        "Circuit, as it is labelled",
-        "Such as: L3 lighting, or several: F1 to F6",
-        look.draft("label"),
-    );
-    page.entry("serves", "What it serves", "What must be seen to go off", look.draft("serves"));
-    lead(page, job, Step::Circuits, "List this circuit", "list");
+    page.para(said::circuits_order());
+    page.entry("label", &said::circuit(), &said::circuit_hint(), look.draft("label"));
+    page.entry("serves", &said::circuit_serves(), &said::circuit_serves_hint(), look.draft("serves"));
+    lead(page, job, Step::Circuits, said::circuit_save(), "list");
     if job.circuits.is_empty() && job.no_circuits.is_none() {
-        let hint = "Such as: one motor only, stopped before";
-        page.field("why", "Or why there is none to shed", hint, look.draft("why"), EntryKind::Text, 120);
-        page.button("Nothing to switch off first", "none");
+        page.entry("why", &said::circuits_why_none(), &said::circuits_why_none_hint(), look.draft("why"));
+        page.button(said::circuits_none(), "none");
     }
 }
 

@@ -123,13 +123,6 @@ pub enum ToldBy {
     Network,
 }
 
-impl SiteSource {
-    /// What it is and where it comes in: two sources may have one name.
-    pub fn placed(&self) -> String {
-        if self.at.is_empty() { self.what.clone() } else { format!("{}, at {}", self.what, self.at) }
-    }
-}
-
 /// An entry about a job that is kept aside.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Aside {

@@ -12,19 +12,21 @@ use crate::job::steps::Step;
 use crate::journal::fact::{InstrumentKind, LightsFrom};
 use crate::journal::{EntryId, Fact, Stamp};
 use crate::names::alike;
+use crate::text::screens::again as said_again;
+use crate::text::screens::plan as said;
 use crate::text::{self, AskFirst, AskPlan, InstrumentPart};
 
 /// The checks so far, one more check, and a new instrument.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     for check in &job.instruments {
         let (name, by) = (text::instrument(look.world, check.instrument), look.by(&check.stamp));
-        let note = if check.note.is_empty() { String::new() } else { format!(" {}", check.note) };
-        if check.faults.is_empty() {
-            page.fact(name, format!("Leads, tips and case sound, in date.{note} ({by})"));
-        } else {
-            let faults: Vec<String> = check.faults.iter().map(|fault| text::fault(*fault)).collect();
-            page.caution(Tone::Forbid, format!("{name}: {}.{note} Do not use it. ({by})", faults.join(", ")));
-        }
+        let (note, faults) = (&check.note, text::commas(check.faults.iter().map(|fault| text::fault(*fault))));
+        match (check.faults.is_empty(), note.is_empty()) {
+            (true, true) => page.fact(name, said::check_sound(by)),
+            (true, false) => page.fact(name, said::check_sound_note(note, by)),
+            (false, true) => page.caution(Tone::Forbid, said::check_faults(name, faults, by)),
+            (false, false) => page.caution(Tone::Forbid, said::check_faults_note(name, faults, note, by)),
+        };
     }
     let known = &look.world.instruments;
     let unchecked: Vec<&EntryId> =
@@ -32,61 +34,64 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let shift = if passed(job, Step::Instruments) { Vec::new() } else { of_this_shift(look, job) };
     for (instrument, stamp) in &shift {
         page.fact(
-            text::screens::again::this_shift(),
-            text::screens::again::checked_this_shift(text::instrument(look.world, *instrument), look.when(stamp)),
+            said_again::this_shift(),
+            said_again::checked_this_shift(text::instrument(look.world, *instrument), look.when(stamp)),
         );
     }
     if !shift.is_empty() {
         let ids: Vec<String> = shift.iter().map(|(id, _)| id.to_string()).collect();
-        page.main(text::screens::again::looked_over_again(), format!("shift {}", ids.join(" ")));
+        page.main(said_again::looked_over_again(), format!("shift {}", ids.join(" ")));
     }
     if !known.is_empty() {
-        page.heading("Look it over before use");
+        page.heading(said::check_heading());
         let all = known.iter().map(|(id, i)| {
             let fit = job.instruments.iter().rfind(|c| c.instrument == *id).map(|c| c.faults.is_empty());
-            let checked = match fit {
-                None => "",
-                Some(true) => " (checked)",
-                Some(false) => " (not fit)",
+            let (kind, name) = (said::instrument_kind(i.kind), text::instrument(look.world, *id));
+            let label = match fit {
+                None => said::instrument_named(kind, name),
+                Some(true) => said::instrument_checked(kind, name),
+                Some(false) => said::instrument_not_fit(kind, name),
             };
-            (id.to_string(), format!("{}: {}{checked}", kind_word(i.kind), text::instrument(look.world, *id)))
+            (id.to_string(), label)
         });
         // The one that is left is the one in the hand.
         let left = if let [only] = unchecked[..] { only.to_string() } else { String::new() };
-        page.choice("instrument", "Instrument", all.collect(), look.draft_or("instrument", &left));
-        let sound = [("leads", "Leads are sound"), ("tips", "Tips are sound"), ("case", "Case is sound")];
-        let mut sound: Vec<_> = sound.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-        sound.push(("date".into(), "Its check is in date".into()));
-        page.several("sound", "Mark what you looked at and found sound", sound, look.draft("sound"));
-        page.para(
-            "Tips: at most 4 mm of bare metal, better 2 mm or less, and finger barriers (GS38, guidance). \
-             Your local rules come first.",
-        );
-        page.entry("note", "What is not sound, or anything else about it", "Empty if all is sound", look.draft("note"));
+        page.choice("instrument", &said::instrument(), all.collect(), look.draft_or("instrument", &left));
+        let sound = [
+            ("leads", said::check_leads()),
+            ("tips", said::check_tips()),
+            ("case", said::check_case()),
+            ("date", said::check_date()),
+        ];
+        let sound = sound.map(|(value, label)| (value.to_owned(), label)).into();
+        page.several("sound", &said::check_mark(), sound, look.draft("sound"));
+        page.para(said::check_tips_say());
+        page.entry("note", &said::check_note(), &said::check_note_hint(), look.draft("note"));
     }
     let done = passed(job, Step::Instruments);
     // With the indicator checked and nothing left to look over, what is missing has to be added first.
     let check_leads = !done && !unchecked.is_empty();
     if check_leads && shift.is_empty() {
-        page.main("Save this check", "check");
+        page.main(said::check_save(), "check");
     } else if !known.is_empty() {
-        page.button("Save this check", "check");
+        page.button(said::check_save(), "check");
     }
 
-    page.heading("An instrument that is not listed");
-    page.choice("kind", "What it is for", options(&KINDS, kind_word), look.draft("kind"));
-    page.entry("name", "Maker and type", "As printed on it", look.draft("name"));
-    page.field("serial", "Serial number", "As printed on it", look.draft("serial"), EntryKind::Text, 60);
-    page.para("For an indicator: the lowest voltage at which it lights or shows a figure, as its maker says.");
-    let steps = LIGHTS_FROM.map(|mv| (mv.to_string(), format!("{} V", mv / 1000))).to_vec();
-    page.choice("lights-ac", "Its lowest indication, AC", steps.clone(), look.draft("lights-ac"));
+    page.heading(said::instrument_new());
+    page.choice("kind", &said::instrument_for(), options(&KINDS, said::instrument_kind), look.draft("kind"));
+    page.entry("name", &said::instrument_name(), &said::instrument_printed(), look.draft("name"));
+    let (label, hint) = (said::instrument_serial(), said::instrument_printed());
+    page.field("serial", &label, &hint, look.draft("serial"), EntryKind::Text, 60);
+    page.para(said::lights_say());
+    let steps = LIGHTS_FROM.map(|mv| (mv.to_string(), said::lights_volts(mv / 1000))).to_vec();
+    page.choice("lights-ac", &said::lights_ac(), steps.clone(), look.draft("lights-ac"));
     let mut direct = steps;
-    direct.push(("none".into(), "It shows no direct voltage".into()));
-    page.choice("lights-dc", "Its lowest indication, DC", direct, look.draft("lights-dc"));
+    direct.push(("none".into(), said::lights_dc_none()));
+    page.choice("lights-dc", &said::lights_dc(), direct, look.draft("lights-dc"));
     if done || check_leads || !shift.is_empty() {
-        page.button("Add this instrument", "add");
+        page.button(said::instrument_add(), "add");
     } else {
-        page.main("Add this instrument", "add");
+        page.main(said::instrument_add(), "add");
     }
     if done {
         next(page, job);
@@ -132,14 +137,6 @@ fn lights_from(act: &Act) -> Result<LightsFrom, NotDone> {
 const KINDS: [InstrumentKind; 3] =
     [InstrumentKind::Indicator, InstrumentKind::ProvingUnit, InstrumentKind::RotationIndicator];
 
-fn kind_word(kind: InstrumentKind) -> &'static str {
-    match kind {
-        InstrumentKind::Indicator => "Two-pole voltage indicator",
-        InstrumentKind::ProvingUnit => "Proving unit",
-        InstrumentKind::RotationIndicator => "Phase rotation indicator",
-    }
-}
-
 /// Adds an instrument, or keeps a check of one.
 pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
@@ -170,7 +167,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
                 return Err(AskPlan::InstrumentListed.into());
             }
             act.keep(None, Fact::InstrumentNoted { kind, name, serial, lights_from })?;
-            act.say = Some("Listed. Now look it over before use.".into());
+            act.say = Some(said::instrument_added());
             Ok(())
         }
         "check" => {
@@ -201,7 +198,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             act.keep(Some(job), fact)?;
             if !(leads_sound && tips_sound && body_sound && in_date) {
                 let name = text::instrument(act.world(), instrument);
-                act.say = Some(format!("Saved. Not everything on {name} is sound: put it aside and do not use it."));
+                act.say = Some(said::check_not_sound(name));
             }
             Ok(())
         }

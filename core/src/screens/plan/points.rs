@@ -9,10 +9,14 @@ use super::super::supply::cut::in_short;
 use super::lead;
 use crate::app::NotDone;
 use crate::job::Job;
+use crate::job::SupplyName;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Point, PointKind};
 use crate::supply::{Cut, Position};
+use crate::text::screens::job as said_job;
+use crate::text::screens::plan as said;
+use crate::text::screens::supply as said_supply;
 use crate::text::{self, AskPlan, Gone};
 
 /// What stands for the normal supply in the choice of what a point cuts off.
@@ -25,61 +29,56 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let mut switches = Vec::new();
     for point in &job.points {
         let alike = look.site.alike.iter().find(|(own, _)| *own == point.stamp.id);
-        let same = alike.map_or_else(String::new, |(_, p)| {
-            format!(" This is the point known from {}.", text::job_title(p.title.as_deref()))
-        });
-        page.fact(point.label.clone(), format!("{}{same}", in_words(job, point)));
+        let words = in_words(job, point);
+        let words = match alike {
+            Some((_, p)) => said::point_same(words, text::job_title(p.title.as_deref())),
+            None => words,
+        };
+        page.fact(point.label.clone(), words);
     }
     known_here(page, look);
-    page.row("Supply network", vec![in_short(look, job)], go(Route::Cut(job.id())));
+    page.row(said_supply::cut_title(), vec![in_short(look, job)], go(Route::Cut(job.id())));
     if let Some(cut) = look.cut {
         let taken = |id: &String| job.points.iter().any(|p| p.switch.as_ref() == Some(id));
         let links = cut.network.links().iter().filter(|l| l.kind.parts() && !taken(&l.id));
-        switches.push((NOT_DRAWN.to_owned(), "It is not drawn there".to_owned()));
+        switches.push((NOT_DRAWN.to_owned(), said::point_not_drawn()));
         switches.extend(links.take(60).map(|l| (l.id.clone(), l.id.clone())));
     }
-    page.caution(
-        Tone::Forbid,
-        "Stop buttons, interlocks and contactors are not points of isolation. Find the device that parts the conductors.",
-    );
+    page.caution(Tone::Forbid, said::points_say());
     typed(page, look);
-    page.entry("label", "Point, as it is labelled", "Such as: Q1 main switch", look.draft("label"));
-    page.entry("at", "Where the point is", "Room and board", look.draft("at"));
-    page.choice("kind", "What it is", options(&PointKind::ALL, text::point_kind), look.draft("kind"));
-    let lockable = [("yes", "It takes a lock"), ("no", "It takes no lock")];
-    let lockable = lockable.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-    page.choice("lockable", "Can it be locked open?", lockable, look.draft("lockable"));
+    page.entry("label", &said::point(), &said::point_hint(), look.draft("label"));
+    page.entry("at", &said::point_at(), &said::point_at_hint(), look.draft("at"));
+    page.choice("kind", &said::point_kind(), options(&PointKind::ALL, text::point_kind), look.draft("kind"));
+    let lockable = [("yes", said::point_takes_lock()), ("no", said::point_takes_none())];
+    let lockable = lockable.map(|(value, label)| (value.to_owned(), label)).into();
+    page.choice("lockable", &said::point_lockable(), lockable, look.draft("lockable"));
     let poles = job.all_conductors().into_iter().map(|c| (c.name.clone(), c.name)).collect();
-    page.several("poles", "Conductors that it opens", poles, look.draft("poles"));
-    page.para("Mark what it really opens. Whether the neutral must be opened as well, your local rules say.");
-    let mut cuts = vec![(SUPPLY.to_owned(), "The normal supply".to_owned())];
+    page.several("poles", &said::point_poles(), poles, look.draft("poles"));
+    page.para(said::point_poles_say());
+    let mut cuts = vec![(SUPPLY.to_owned(), said::point_cuts_supply())];
     cuts.extend(job.found().filter_map(|source| {
         let found = source.found.as_ref()?;
-        Some((
-            source.stamp.id.to_string(),
-            format!("{}: {}, at {}", text::source_kind(source.kind), found.what, found.at),
-        ))
+        let label = said::point_cuts_source(text::source_kind(source.kind), &found.what, &found.at);
+        Some((source.stamp.id.to_string(), label))
     }));
     // Where there is only one source there is nothing to choose wrongly.
     let only = if cuts.len() == 1 { SUPPLY } else { "" };
-    page.choice("cuts", "What it cuts off", cuts, look.draft_or("cuts", only));
+    page.choice("cuts", &said::point_cuts(), cuts, look.draft_or("cuts", only));
     if !switches.is_empty() {
-        page.choice("switch", "Which switch of the supply network it is", switches, look.draft("switch"));
+        page.choice("switch", &said::point_switch(), switches, look.draft("switch"));
     }
-    lead(page, job, Step::Points, "Add this point", "point");
+    lead(page, job, Step::Points, said::point_add(), "point");
 
     super::super::system::stays_live(page, look, job);
 
-    page.heading("Use a lock box");
-    page.para(
-        "For several people: the keys of the locks at the points go into the box, and each person locks the box.",
-    );
+    page.heading(said::lock_box_use());
+    page.para(said::lock_box_says());
     for lockbox in &job.boxes {
-        page.fact(format!("Lock box {}", lockbox.label), format!("{} ({})", lockbox.at, look.by(&lockbox.stamp)));
+        page.fact(said::lock_box(&lockbox.label), said_job::noted(&lockbox.at, look.by(&lockbox.stamp)));
     }
-    page.entry("box-label", "Number or name of the box", "", look.draft("box-label"));
-    page.entry("box-at", "Where the box hangs", "", look.draft("box-at"));
-    page.button("Add this lock box", "box");
+    page.entry("box-label", &said::lock_box_label(), "", look.draft("box-label"));
+    page.entry("box-at", &said::lock_box_at(), "", look.draft("box-at"));
+    page.button(said::lock_box_add(), "box");
 }
 
 /// Points that other jobs at this site know: one tap fills the form.
@@ -87,49 +86,35 @@ fn known_here(page: &mut Page, look: &Look) {
     if look.site.points.is_empty() {
         return;
     }
-    page.heading("Known at this site");
+    page.heading(said::points_known());
     for point in &look.site.points {
-        let lines = vec![format!("Known from {}. Tap to use it here.", text::job_title(point.title.as_deref()))];
-        page.row(format!("{}, {}", point.label, point.at), lines, format!("known {}", point.point));
+        let lines = vec![said::point_known_from(text::job_title(point.title.as_deref()))];
+        page.row(said::point_known(&point.label, &point.at), lines, format!("known {}", point.point));
     }
-    page.heading("One more point");
+    page.heading(said::points_more());
 }
 
 /// Says that what stands in the form is a point that is known.
 fn typed(page: &mut Page, look: &Look) {
     let Some(known) = &look.site.typed else { return };
-    page.caution(
-        Tone::Must,
-        format!(
-            "This is the point known from {}: {}, {}. Every lock on it counts here too.",
-            text::job_title(known.title.as_deref()),
-            known.label,
-            known.at
-        ),
-    );
+    let job = text::job_title(known.title.as_deref());
+    page.caution(Tone::Must, said::point_typed(job, &known.label, &known.at));
     if !look.draft("same-as").is_empty() {
-        page.toned("It is another point", "unknown", Tone::Quiet);
+        page.toned(said::point_another(), "unknown", Tone::Quiet);
     }
 }
 
 /// A point in a few sentences: what it is, where, what it opens and cuts off.
 pub(in crate::screens) fn in_words(job: &Job, point: &Point) -> String {
     let cuts = match point.cuts {
-        None => "the normal supply".to_owned(),
+        None => SupplyName::Normal,
         Some(id) => job
             .found()
             .find(|s| s.stamp.id == id)
             .and_then(|s| s.found.as_ref())
-            .map_or_else(|| "a source that is no longer listed".to_owned(), |f| f.what.clone()),
+            .map_or(SupplyName::Unlisted, |f| SupplyName::Source(f.what.clone())),
     };
-    let lockable = if point.lockable { "Takes a lock" } else { "Takes no lock" };
-    let stays = if point.stays_open { " Open in normal service: it stays open." } else { "" };
-    format!(
-        "{}, {}. Opens {}. Cuts off {cuts}. {lockable}.{stays}",
-        text::point_kind(point.kind),
-        point.at,
-        point.poles.join(", ")
-    )
+    said::point_in_words(point, text::supply_name(&cuts))
 }
 
 /// Adds a point or a box.
@@ -149,12 +134,8 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
             let fact = point(act, &now, cut.as_ref())?;
             let added = act.keep(Some(job), fact)?;
             if let Some(known) = act.app.beside_point(job, added).first() {
-                act.say = Some(format!(
-                    "Saved. This is the point known from {}: {}, {}. If they are two, say so on its step.",
-                    text::job_title(known.title.as_deref()),
-                    known.label,
-                    known.at
-                ));
+                let job = text::job_title(known.title.as_deref());
+                act.say = Some(said::point_added_known(job, &known.label, &known.at));
             }
             return Ok(());
         }
@@ -184,10 +165,7 @@ fn fill_in(act: &mut Act, job: &Job, point: EntryId) -> Result<(), NotDone> {
     act.note("lockable", if there.lockable { "yes" } else { "no" });
     act.note("poles", &poles.join("\n"));
     act.note("switch", there.switch.as_deref().unwrap_or_default());
-    act.say = Some(format!(
-        "Known from {}. Check each line at the switch, then add it.",
-        text::job_title(known.title.as_deref())
-    ));
+    act.say = Some(said::point_filled_in(text::job_title(known.title.as_deref())));
     Ok(())
 }
 

@@ -10,27 +10,26 @@ use crate::job::Job;
 use crate::job::steps::Step;
 use crate::journal::fact::Rotation;
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::job as said_job;
+use crate::text::screens::plan as said;
 use crate::text::{self, AskPlan};
 
 /// What was read, and the form.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(
-        Tone::Warn,
-        "Read it only where no cover has to come off: an outlet, test points, the direction of a motor that runs.",
-    );
+    page.caution(Tone::Warn, said::rotation_says());
     if let Some((stamp, rotation, how)) = &job.rotation_found {
         let word = match rotation {
             Some(rotation) => text::rotation_choice(*rotation),
-            None => "Not read before".to_owned(),
+            None => said::rotation_not_read(),
         };
-        page.fact(word, format!("{how} ({})", look.by(stamp)));
+        page.fact(word, said_job::noted(how, look.by(stamp)));
     }
     let options = Rotation::ALL.map(|(rotation, value)| (value.to_owned(), text::rotation_choice(rotation))).into();
-    page.choice("rotation", "Which way it turns now", options, look.draft("rotation"));
-    page.entry("how", "Where you read it", "Instrument and outlet, or which motor", look.draft("how"));
-    lead(page, job, Step::RotationFound, "Save rotation", "rotation");
-    page.entry("why", "Or why it was not read", "No outlet on this supply", look.draft("why"));
-    page.button("Not read before", "not-read");
+    page.choice("rotation", &said::rotation(), options, look.draft("rotation"));
+    page.entry("how", &said::rotation_where(), &said::rotation_where_hint(), look.draft("how"));
+    lead(page, job, Step::RotationFound, said::rotation_save(), "rotation");
+    page.entry("why", &said::rotation_why_not(), &said::rotation_why_not_hint(), look.draft("why"));
+    page.button(said::rotation_not_read(), "not-read");
 }
 
 /// Keeps it.

@@ -12,66 +12,60 @@ use crate::job::known::{SiteKind, SiteSource, ToldBy};
 use crate::job::steps::Step;
 use crate::journal::fact::{Found, SourceKind, SourceRef};
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::job as said_job;
+use crate::text::screens::plan as said;
 use crate::text::{self, AskPlan, Gone};
 
 /// The kinds that were looked for and not found, tapped one by one, and what was found; then the answers so far.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(Tone::Warn, text::screens::plan::sources_caution());
+    page.caution(Tone::Warn, said::sources_caution());
     match job.unanswered_sources().first() {
         Some(known) => known_source(page, look, known),
         None => question(page, look, job),
     }
     if !job.sources.is_empty() || !job.elsewhere.is_empty() {
-        page.heading("Answers so far");
+        page.heading(said::answers());
     }
     for elsewhere in &job.elsewhere {
         let known = job.known.iter().flat_map(|k| &k.sources).find(|s| s.source == elsewhere.source);
-        let what = known.map_or_else(|| "A source of this site".to_owned(), SiteSource::placed);
-        page.fact(
-            format!("{what} does not reach this work"),
-            format!("{} ({})", elsewhere.why, look.by(&elsewhere.stamp)),
-        );
+        let what = known.map_or_else(said::source_of_site, placed);
+        page.fact(said::source_elsewhere(what), said_job::noted(&elsewhere.why, look.by(&elsewhere.stamp)));
     }
     for source in &job.sources {
         let by = look.by(&source.stamp);
         let Some(found) = &source.found else {
-            page.fact(
-                format!("{}: none found", text::source_kind(source.kind)),
-                format!("Looked: {} ({by})", source.looked),
-            );
+            page.fact(said::source_none(text::source_kind(source.kind)), said::looked(&source.looked, by));
             continue;
         };
-        page.fact(
-            format!("{}: {}", text::source_kind(source.kind), found.what),
-            format!("Comes in at {} ({by})", found.at),
-        );
+        page.fact(said::source(text::source_kind(source.kind), &found.what), said::source_comes_in(&found.at, by));
         if !job.points.iter().any(|p| p.cuts == Some(source.stamp.id)) {
-            let text = format!("{} needs a point of isolation of its own, under Points of isolation.", found.what);
-            page.caution(Tone::Must, text);
+            page.caution(Tone::Must, said::source_needs_point(&found.what));
         }
     }
 }
 
 /// A source that is known at the site beside this job: it reaches this work, or somebody says why not.
 fn known_source(page: &mut Page, look: &Look, known: &SiteSource) {
-    let (stores, here) = match known.kind {
-        SiteKind::Stored(..) => (" (stored energy)", "It stores energy here too"),
-        _ => ("", "It is a source here too"),
+    let (heading, here) = match known.kind {
+        SiteKind::Stored(..) => (said::known_stored(&known.what), said::known_stored_here()),
+        _ => (said::known_source(&known.what), said::known_source_here()),
     };
-    page.heading(format!("Known at this site: {}{stores}", known.what));
-    page.caution(
-        Tone::Must,
-        format!("{}, told by {}. Does it reach this work? Go and look.", known.placed(), text::told_by(&known.told_by)),
-    );
+    page.heading(heading);
+    page.caution(Tone::Must, said::known_says(placed(known), text::told_by(&known.told_by)));
     if known.kind == SiteKind::Unsaid {
-        page.choice("kind", "Kind of source", options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
+        page.choice("kind", &said::kind_of_source(), options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
     }
     if matches!(known.kind, SiteKind::Unsaid | SiteKind::Source(SourceKind::Control)) {
         control(page, look);
     }
     page.main(here, format!("here {}", named(&known.source)));
-    page.entry("elsewhere", "Or why it does not reach this work", "What you saw, and where", look.draft("elsewhere"));
-    page.button("It does not reach this work", format!("elsewhere {}", named(&known.source)));
+    page.entry("elsewhere", &said::known_elsewhere(), &said::known_elsewhere_hint(), look.draft("elsewhere"));
+    page.button(said::known_elsewhere_save(), format!("elsewhere {}", named(&known.source)));
+}
+
+/// What it is and where it comes in: two sources may have one name.
+fn placed(source: &SiteSource) -> String {
+    if source.at.is_empty() { source.what.clone() } else { said::source_placed(&source.what, &source.at) }
 }
 
 /// A source's name in an action.
@@ -118,43 +112,37 @@ fn question(page: &mut Page, look: &Look, job: &Job) {
     let open: Vec<SourceKind> = SourceKind::ALL.into_iter().filter(|kind| !job.answered(*kind)).collect();
     let mut kinds = options(&open, text::source_kind);
     if !job.stored_answered() {
-        kinds.push((STORED.to_owned(), text::screens::plan::stored_energy()));
+        kinds.push((STORED.to_owned(), said::stored_energy()));
     }
     if !kinds.is_empty() {
-        page.several("none", &text::screens::plan::looked_for(), kinds, look.draft("none"));
-        let hint = text::screens::plan::looked_hint();
-        page.entry_again(look, "looked", &text::screens::plan::where_looked(), &hint, again::looked(look));
+        page.several("none", &said::looked_for(), kinds, look.draft("none"));
+        let hint = said::looked_hint();
+        page.entry_again(look, "looked", &said::where_looked(), &hint, again::looked(look));
     }
     if open.is_empty() {
         if !job.stored_answered() {
-            page.button(text::screens::plan::save_not_found(), "none");
+            page.button(said::save_not_found(), "none");
         }
         next(page, job);
     } else {
-        page.main(text::screens::plan::save_not_found(), "none");
+        page.main(said::save_not_found(), "none");
     }
-    page.heading(text::screens::plan::found_one());
-    page.choice(
-        "kind",
-        &text::screens::plan::kind_of_source(),
-        options(&SourceKind::ALL, text::source_kind),
-        look.draft("kind"),
-    );
-    page.entry("what", &text::screens::plan::what_found(), &text::screens::plan::as_labelled(), look.draft("what"));
-    page.entry("at", &text::screens::plan::comes_in(), &text::screens::plan::comes_in_hint(), look.draft("at"));
+    page.heading(said::found_one());
+    page.choice("kind", &said::kind_of_source(), options(&SourceKind::ALL, text::source_kind), look.draft("kind"));
+    page.entry("what", &said::what_found(), &said::as_labelled(), look.draft("what"));
+    page.entry("at", &said::comes_in(), &said::comes_in_hint(), look.draft("at"));
     control(page, look);
-    page.button(text::screens::plan::save_source(), "found");
+    page.button(said::save_source(), "found");
     for kind in open {
-        page.fact(text::source_kind(kind), text::screens::plan::what_counts(kind));
+        page.fact(text::source_kind(kind), said::what_counts(kind));
     }
 }
 
 /// What a control supply brings to the point of work.
 pub(in crate::screens) fn control(page: &mut Page, look: &Look) {
-    let hint = "Control supplies only, from the drawing: X3:1, X3:2. They are tested too.";
-    page.entry("terminals", "Its terminals at the work, with commas", hint, look.draft("terminals"));
-    let hint = "Control supplies only, such as 24";
-    page.field("control-volts", "Its voltage in volts", hint, look.draft("control-volts"), EntryKind::Number, 8);
+    page.entry("terminals", &said::control_terminals(), &said::control_terminals_hint(), look.draft("terminals"));
+    let (label, hint) = (said::control_volts(), said::control_volts_hint());
+    page.field("control-volts", &label, &hint, look.draft("control-volts"), EntryKind::Number, 8);
 }
 
 /// Keeps an answer.

@@ -10,6 +10,7 @@ use crate::job::Job;
 use crate::job::waits::least;
 use crate::journal::fact::{Found, StoredKind};
 use crate::journal::{EntryId, Fact};
+use crate::text::screens::plan as said;
 use crate::text::{self, AskPlan};
 
 /// A week: no label asks for more.
@@ -17,36 +18,32 @@ const LONGEST_MINUTES: u32 = 7 * 24 * 60;
 
 /// The answers so far, and one more.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(
-        Tone::Warn,
-        "Drives, power-factor and smoothing capacitors stay charged after the supply is cut. The label on the equipment says how long to \
-         wait; without one, wait as the list says. Afterwards only a reading of direct voltage counts.",
-    );
+    page.caution(Tone::Warn, said::stored_says());
     for stored in &job.stored {
         let by = look.by(&stored.stamp);
         match &stored.found {
             Some(found) => {
-                let text = format!("At {}, wait {} ({by})", found.at, text::waiting(stored.seconds));
-                page.fact(found.what.clone(), text)
+                page.fact(found.what.clone(), said::stored_wait(&found.at, text::waiting(stored.seconds), by))
             }
-            None => page.fact("None found", format!("Looked: {} ({by})", stored.looked)),
+            None => page.fact(said::stored_none(), said::looked(&stored.looked, by)),
         };
     }
-    page.entry("looked", "Where you looked", "Drives, capacitor banks, labels, persons asked", look.draft("looked"));
+    page.entry("looked", &said::where_looked(), &said::stored_looked_hint(), look.draft("looked"));
     if !job.stored_answered() {
-        page.main("No stored energy found", "none");
+        page.main(said::stored_save_none(), "none");
     } else {
-        page.button("No stored energy found", "none");
+        page.button(said::stored_save_none(), "none");
         next(page, job);
     }
-    page.entry("what", "Or what you found", "Such as: drive of pump 3", look.draft("what"));
-    page.entry("at", "Where its terminals are", "Where the direct voltage is read", look.draft("at"));
+    page.entry("what", &said::stored_what(), &said::stored_what_hint(), look.draft("what"));
+    page.entry("at", &said::stored_at(), &said::stored_at_hint(), look.draft("at"));
     let kind = look.draft_or("kind", &word_of(&StoredKind::NotKnown));
-    page.choice("kind", "What it is, and the wait without a label", options(&StoredKind::ALL, text::stored_kind), kind);
-    let hint = "From the label on the equipment, never from memory; empty if there is none";
-    page.field("minutes", "Waiting time on its label, in minutes", hint, look.draft("minutes"), EntryKind::Number, 6);
-    page.field("longer", "Or a longer wait, in minutes", "May stay empty", look.draft("longer"), EntryKind::Number, 6);
-    page.button("Stored energy found", "found");
+    page.choice("kind", &said::stored_kind(), options(&StoredKind::ALL, text::stored_kind), kind);
+    let (label, hint) = (said::stored_minutes(), said::stored_minutes_hint());
+    page.field("minutes", &label, &hint, look.draft("minutes"), EntryKind::Number, 6);
+    let (label, hint) = (said::stored_longer(), said::may_stay_empty());
+    page.field("longer", &label, &hint, look.draft("longer"), EntryKind::Number, 6);
+    page.button(said::stored_save(), "found");
 }
 
 /// That none was found, where somebody looked. What was found stands until it is withdrawn.

@@ -49,8 +49,8 @@ entry-point = Point of isolation { $label }, { $at }
 entry-box = Lock box { $label }, { $at }
 # $serves is what the circuit feeds.
 entry-circuit = Circuit { $label }: { $serves }
-# To shed a circuit is to switch it off before the supply goes off, so that nothing is switched under load.
-entry-no-circuit = No circuit to shed: { $why }
+# Circuits are switched off before the supply goes off, so that nothing is switched under load.
+entry-no-circuit = Nothing to switch off first: { $why }
 # life-critical
 entry-instrument =
     { $instrument } checked: { $fit ->
