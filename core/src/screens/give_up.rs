@@ -13,9 +13,6 @@ use crate::journal::{EntryId, Fact};
 use crate::text::AskJob;
 use crate::text::screens::give_up as said;
 
-/// What the button that leads here says: [`said::title`].
-pub const GIVE_UP: &str = "Give up this isolation";
-
 /// Why, and that everybody is clear.
 pub fn view(look: &Look, job: &Job) -> Page {
     let mut page = Page::new(said::title());

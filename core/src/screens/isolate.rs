@@ -1,4 +1,4 @@
-//! Isolating: circuits shed in order, then each point opened, locked, signed and photographed by the person in front of it.
+//! Isolating: loads switched off in order, then each point opened, locked, signed and photographed by the person in front of it.
 
 use super::Route;
 use super::again;
@@ -17,6 +17,8 @@ use crate::journal::fact::{KeyAt, On};
 use crate::journal::{EntryId, Fact};
 use crate::point::{Means, Point, uncovered};
 use crate::supply::Position;
+use crate::text::screens::isolate as said;
+use crate::text::screens::locks as said_locks;
 use crate::text::{self, AskIsolate, Gone};
 
 /// Most points of other jobs that one is parted from in one act.
@@ -44,7 +46,6 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
     let fact = match (step, verb) {
         (Step::Shed, "off") => {
             let seen = spare(act, "seen")?;
-            let seen = if seen.is_empty() { "Seen to go off".to_owned() } else { seen };
             Fact::CircuitOff { circuit: id(arg)?, seen }
         }
         (Step::Isolate(point), "open") => open(act, &now, point)?,
@@ -77,7 +78,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
 
 fn shed(page: &mut Page, look: &Look, job: &Job) {
     if job.circuits.is_empty() {
-        page.para("No circuit is listed to shed.");
+        page.para(said::no_loads());
     }
     let mut left = job.circuits.iter().filter(|c| c.off.is_none());
     let now = left.next();
@@ -85,23 +86,18 @@ fn shed(page: &mut Page, look: &Look, job: &Job) {
         circuit_row(page, look, i + 1, circuit, now.is_some_and(|n| n.stamp.id == circuit.stamp.id));
     }
     if let Some(circuit) = now {
-        page.para("Switch off in this order. Go and look, or have somebody look: what it serves really goes off.");
-        let hint = format!("{}: what was seen to go off, and by whom. May stay empty.", circuit.label);
-        page.entry("seen", "What was seen", &hint, look.draft("seen"));
+        page.para(said::order());
+        page.entry("seen", &said::seen(), &said::seen_hint(&circuit.label), look.draft("seen"));
         for other in left {
-            let label = format!("Out of order: {} is off and was seen to go off", other.label);
-            page.toned(label, format!("off {}", other.stamp.id), Tone::Quiet);
+            page.toned(said::off_early(&other.label), format!("off {}", other.stamp.id), Tone::Quiet);
         }
     }
     match now {
         Some(circuit) if !passed(job, Step::Shed) => {
-            page.main(format!("{} is off and was seen to go off", circuit.label), format!("off {}", circuit.stamp.id));
+            page.main(said::off(&circuit.label), format!("off {}", circuit.stamp.id));
         }
         Some(circuit) => {
-            page.button(
-                format!("{} is off and was seen to go off", circuit.label),
-                format!("off {}", circuit.stamp.id),
-            );
+            page.button(said::off(&circuit.label), format!("off {}", circuit.stamp.id));
             next(page, job);
         }
         None => next(page, job),
@@ -112,16 +108,17 @@ fn circuit_row(page: &mut Page, look: &Look, number: usize, circuit: &Circuit, n
     let mut lines = vec![circuit.serves.clone()];
     let (state, word) = match (&circuit.off, &circuit.on) {
         (Some((off, seen)), on) => {
-            lines.push(format!("{seen} ({})", look.by(off)));
+            let seen = if seen.is_empty() { said::seen_plain() } else { seen.clone() };
+            lines.push(said::seen_by(seen, look.by(off)));
             if let Some(on) = on {
-                lines.push(format!("On again: {}", look.by(on)));
+                lines.push(said::on_again(look.by(on)));
             }
-            (StepState::Done, if on.is_some() { "was shed, on again" } else { "off" })
+            (StepState::Done, if on.is_some() { said::word_again() } else { said::word_off() })
         }
-        (None, _) if now => (StepState::Now, "switch off now"),
-        (None, _) => (StepState::Later, "not off yet"),
+        (None, _) if now => (StepState::Now, said::word_now()),
+        (None, _) => (StepState::Later, said::word_later()),
     };
-    let (number, title, word) = (number.to_string(), circuit.label.clone(), word.to_owned());
+    let (number, title) = (number.to_string(), circuit.label.clone());
     page.step(StepRow { number, title, state, word, lines, action: String::new() });
 }
 
@@ -130,15 +127,8 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     // After the work there is nothing more to isolate; what was done stays to be seen.
     if job.finished.is_none() {
         if let Some((closed, other)) = job.closed_beside(point.stamp.id) {
-            page.caution(
-                Tone::Forbid,
-                format!(
-                    "{} was closed for another job, {}, {}. Treat as live. See that it is open, and say so.",
-                    point.label,
-                    text::job_title(other),
-                    look.when(closed)
-                ),
-            );
+            let closed = said::closed_beside(&point.label, text::job_title(other), look.when(closed));
+            page.caution(Tone::Forbid, closed);
             open_form(page, look, job, point);
         } else if point.opened.is_none() {
             // What is asked first leads; whoever has answered opens the point.
@@ -160,23 +150,21 @@ fn at_point(page: &mut Page, look: &Look, job: &Job, point: &Point) {
 
 /// What is recorded of the point; below what is done at it.
 fn known_of(page: &mut Page, look: &Look, job: &Job, point: &Point) {
-    page.fact("Point", in_words(job, point));
+    page.fact(said::point(), in_words(job, point));
     for (_, known) in &look.site.alike {
-        page.fact(
-            "Known at this site",
-            format!("{}, {}, from {}", known.label, known.at, text::job_title(known.title.as_deref())),
-        );
+        let job = text::job_title(known.title.as_deref());
+        page.fact(said::known(), said::known_of(&known.label, &known.at, job));
     }
     super::tags::at_point(page, look, job, point);
     if let Some(opened) = &point.opened {
-        page.fact("Opened", look.by(opened));
+        page.fact(said::opened(), look.by(opened));
     }
     if let Some(closed) = &point.closed {
-        page.fact("Closed", look.by(closed));
+        page.fact(said::closed(), look.by(closed));
     }
     locks_here(page, look, job, point);
     if let Some(sign) = &point.sign {
-        page.fact("Caution sign", look.by(sign));
+        page.fact(said::sign(), look.by(sign));
     }
 }
 
@@ -185,22 +173,19 @@ fn parting(page: &mut Page, look: &Look, point: &Point) {
     if look.site.alike.is_empty() {
         return;
     }
-    page.heading("If it is another switch");
-    page.para(format!(
-        "Every lock on either holds both. Say that they are two only while you stand at {}.",
-        point.label
-    ));
-    page.entry("apart", "By what they are told apart", "Another bay, another number on the door", look.draft("apart"));
+    page.heading(said::another());
+    page.para(said::hold_both(&point.label));
+    page.entry("apart", &said::apart(), &said::apart_hint(), look.draft("apart"));
     for (_, known) in &look.site.alike {
-        let label = format!("These are two: this, and {} of {}", known.label, text::job_title(known.title.as_deref()));
+        let label = said::two(&known.label, text::job_title(known.title.as_deref()));
         page.toned(label, format!("parted {}", known.point), Tone::Quiet);
     }
     if look.site.alike.len() > 1 {
-        page.toned("It is none of these: another switch", "none-of-these", Tone::Quiet);
+        page.toned(said::none_of_these(), "none-of-these", Tone::Quiet);
     }
 }
 
-/// Circuits that are on although the plan lists them to be shed.
+/// Loads that are on although the plan lists them to be switched off.
 fn still_on(job: &Job) -> Vec<&str> {
     let on = job.circuits.iter().filter(|c| c.off.is_none() || c.on.is_some());
     on.map(|c| c.label.as_str()).collect()
@@ -209,41 +194,30 @@ fn still_on(job: &Job) -> Vec<&str> {
 fn open_form(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let on = still_on(job);
     if let Some(by) = point.stamp.by.filter(|by| look.acting != Some(*by)) {
-        page.caution(
-            Tone::Must,
-            format!(
-                "{} listed this point. Before you open it: see that this is {} at {}, and that it cuts off what the plan says.",
-                look.name(by),
-                point.label,
-                point.at
-            ),
-        );
+        page.caution(Tone::Must, said::listed_by(look.name(by), &point.label, &point.at));
     }
-    page.caution(Tone::Warn, "Treat as live. Opening proves nothing: dead is proved later, at the point of work.");
+    page.caution(Tone::Warn, said::proves_nothing());
     let held = held::says(look, job, point.stamp.id);
     if !held.is_empty() {
-        page.caution(Tone::Must, format!("Open already for {held}. Go there and see it."));
+        page.caution(Tone::Must, said::open_already(&held));
     }
     if on.is_empty() {
-        page.para("Open it off load.");
+        page.para(said::off_load());
     } else {
-        let text = format!("Still on: {}. Breaking load can draw an arc. Shed the load first.", on.join(", "));
-        page.caution(Tone::Warn, text);
-        let how = [("yes", "Off load: no current flowed"), ("no", "On load: the device is made to break it")];
-        let how = how.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-        page.choice("off-load", "How was it opened?", how, look.draft("off-load"));
+        page.caution(Tone::Warn, said::still_on(text::commas(on.iter().map(|&load| load.to_owned()))));
+        let how = vec![("yes".into(), said::opened_off_load()), ("no".into(), said::opened_on_load())];
+        page.choice("off-load", &said::how_opened(), how, look.draft("off-load"));
     }
-    let mut found = [("on", "On: I switched it off"), ("off", "Off already")];
+    let mut found = vec![("on".into(), said::found_on()), ("off".into(), said::found_off())];
     if !held.is_empty() {
         found.reverse();
     }
-    let found = found.map(|(value, label)| (value.to_owned(), label.to_owned())).into();
-    page.choice("found", "How you found it", found, look.draft("found"));
+    page.choice("found", &said::found(), found, look.draft("found"));
     let live = job.shown_live(point.stamp.id);
-    let label = if live { "What you saw go off" } else { "What shows that it is open" };
-    page.entry_again(look, "seen", label, "Lamps, a display, the position of the blades", again::seen(look));
-    let load = if on.is_empty() { ", off load" } else { "" };
-    page.main(format!("{} is open{load}", point.label), "open");
+    let label = if live { said::saw_off() } else { said::shows_open() };
+    page.entry_again(look, "seen", &label, &said::shows_open_hint(), again::seen(look));
+    let load = if on.is_empty() { "off" } else { "any" };
+    page.main(said::is_open(load, &point.label), "open");
 }
 
 fn open(act: &Act, job: &Job, point: EntryId) -> Result<Fact, NotDone> {
@@ -268,23 +242,23 @@ fn locks_here(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks = job.locks_at(point.stamp.id);
     let aside = job.aside_locks().any(|a| a.on == Some(On::Point(point.stamp.id)));
     if locks.is_empty() && !aside && held::beside(job, point.stamp.id).is_empty() {
-        page.para(text::in_terms(held::NO_CLEARANCE));
+        page.para(said_locks::no_clearance());
         return;
     }
-    page.heading("Locks on it now");
+    page.heading(said::locks());
     super::aside::at_point(page, look, job, point.stamp.id);
     for lock in locks {
         let means = match &lock.means {
-            Means::Padlock => "Padlock".to_owned(),
-            Means::Hasp => "Padlock on a hasp".to_owned(),
-            Means::Other(how) => format!("Not a lock: {how}"),
+            Means::Padlock => said::padlock(),
+            Means::Hasp => said::hasp(),
+            Means::Other(how) => said::no_lock(how),
         };
         let key = match lock.key {
-            KeyAt::Owner => "key with the owner".to_owned(),
-            KeyAt::Box(id) => format!("key in {}", text::place(job, On::Box(id))),
+            KeyAt::Owner => said::key_owner(),
+            KeyAt::Box(id) => said::key_box(text::place(job, On::Box(id))),
         };
-        let title = format!("{}: {} on {}", look.name(lock.owner), lock.label, text::place(job, lock.on));
-        let lines = vec![format!("{means}, {key}"), format!("since {}", look.when(&lock.since))];
+        let title = said::lock(look.name(lock.owner), &lock.label, text::place(job, lock.on));
+        let lines = vec![said::lock_means(means, key), said::since(look.when(&lock.since))];
         page.row(title, lines, go(Route::Lock(job.id(), lock.stamp.id)));
     }
     held::rows(page, look, job, point.stamp.id);
@@ -298,7 +272,7 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let locks_lead = none || !waiting.is_empty();
     fit::form(page, look, job, Some(point), &waiting);
     if point.sign.is_none() {
-        let label = format!("{} {at}", text::in_terms("The caution sign hangs at"));
+        let label = said::sign_hangs(at);
         if locks_lead {
             page.button(label, "sign");
         } else {
@@ -308,18 +282,15 @@ fn secure(page: &mut Page, look: &Look, job: &Job, point: &Point) {
     let action = format!("photo {}", point.stamp.id);
     let seen = |p: &crate::job::Photo| PhotoSeen {
         sha256: p.sha256.to_string(),
-        label: format!("{at}, photo of {}. {}", look.by(&p.stamp), p.note).trim().to_owned(),
+        label: said::photo_of(at, look.by(&p.stamp), &p.note).trim().to_owned(),
     };
     let taken: Vec<PhotoSeen> = job.photos_of(point.stamp.id).map(seen).collect();
     if !locks_lead && point.sign.is_some() && job.photo_lack(point).is_some() {
-        page.main("Take the photo now", action.clone());
+        page.main(said::photo_now(), action.clone());
     }
     waiting_photo(page, look, at);
-    let label = format!("Photo of {at}");
-    let tag = if point.tags_now().next().is_some() { ", the tag" } else { "" };
-    let hint = format!(
-        "To be read in it: the open position, the lock, the sign, the label of the point and of the equipment{tag}."
-    );
+    let tag = if point.tags_now().next().is_some() { "yes" } else { "no" };
+    let (label, hint) = (said::photo(at), said::photo_hint(tag));
     page.photo(PhotoSlot { label, hint, action, taken });
 }
 
@@ -329,12 +300,9 @@ fn waiting_photo(page: &mut Page, look: &Look, at: &str) {
     if sha256.is_empty() {
         return;
     }
-    page.caution(
-        Tone::Forbid,
-        format!("The last photo shows the tag of another point, not of {at}. It is not kept in the record yet."),
-    );
-    let taken = vec![PhotoSeen { sha256, label: "The photo that is not kept yet".into() }];
-    page.photo(PhotoSlot { label: "Not kept yet".into(), hint: String::new(), action: String::new(), taken });
-    page.entry("photo-why", "Why it is kept all the same", "It stays with the photo.", look.draft("photo-why"));
-    page.button("Save it with this reason", "keep-photo");
+    page.caution(Tone::Forbid, said::photo_elsewhere(at));
+    let taken = vec![PhotoSeen { sha256, label: said::photo_waits() }];
+    page.photo(PhotoSlot { label: said::photo_unsaved(), hint: String::new(), action: String::new(), taken });
+    page.entry("photo-why", &said::photo_why(), &said::photo_why_hint(), look.draft("photo-why"));
+    page.button(said::photo_save(), "keep-photo");
 }

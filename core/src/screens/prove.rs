@@ -17,6 +17,8 @@ use crate::job::{Job, Standing};
 use crate::journal::fact::{InstrumentKind, ProvedOn};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Conductor, Reading, ReadingError, Test, parse_volts};
+use crate::text::screens::plan as said_plan;
+use crate::text::screens::prove as said;
 use crate::text::{self, AskFirst, AskProve};
 
 /// What a step of proving shows.
@@ -57,7 +59,7 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             let run = act.job(job)?.run().ok_or(UNKNOWN)?.id();
             let (first, then) = (first.to_owned(), then.to_owned());
             act.keep(Some(job), Fact::ReadingTaken { run, first, then, reading: Reading::Lit(None), dc: false })?;
-            (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
+            (act.alarm, act.say) = (true, Some(said::indication()));
             Ok(())
         }
         ("cause", found) => indication::cause(act, job, found != "none"),
@@ -71,25 +73,19 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
 }
 
 fn open_up(page: &mut Page, look: &Look, job: &Job) {
-    page.caution(Tone::Warn, "Treat every conductor behind a cover as live until all is proved. Gloves and face protection as local rules say.");
+    page.caution(Tone::Warn, said::covers_caution());
     lacking(page, look, job, Step::OpenUp);
     for (stamp, what, back) in &job.covers {
-        let state = if back.is_some() { "back" } else { "off" };
-        page.fact(format!("Cover {state}"), format!("{what} ({})", look.by(stamp)));
+        let state = if back.is_some() { said::cover_back() } else { said::cover_off() };
+        page.fact(state, said::cover_by(what, look.by(stamp)));
     }
-    let hint = "One at a time. Each has to come back before energising.";
-    page.entry_again(look, "what", "Cover that comes off", hint, again::covers(look));
+    page.entry_again(look, "what", &said::cover(), &said::cover_hint(), again::covers(look));
     let begun = !job.covers.is_empty() || job.no_covers.is_some();
-    page.button(text::screens::plan::cover_off_more(), "cover");
+    page.button(said_plan::cover_off_more(), "cover");
     if !begun {
-        page.main(text::screens::plan::cover_off_last(), "cover last");
-        page.entry(
-            "why",
-            "Or: why no cover has to come off",
-            "Test points can be reached from outside.",
-            look.draft("why"),
-        );
-        page.button("No cover comes off", "no-covers");
+        page.main(said_plan::cover_off_last(), "cover last");
+        page.entry("why", &said::no_cover_why(), &said::no_cover_hint(), look.draft("why"));
+        page.button(said::no_cover(), "no-covers");
     }
     if begun {
         next(page, job);
@@ -111,42 +107,42 @@ fn one(options: &[(String, String)]) -> &str {
 fn proving_choices(page: &mut Page, look: &Look, job: &Job) {
     let mut on = sound(look, job, InstrumentKind::ProvingUnit);
     let chosen = look.draft_or("on", one(&on));
-    on.push(("source".into(), "A source known to be live".into()));
-    page.choice("on", "Proved on", on, chosen);
-    page.entry("source", "Which live source, if it was one", "Not part of this isolation", look.draft("source"));
+    on.push(("source".into(), said::known_source()));
+    page.choice("on", &said::on(), on, chosen);
+    page.entry("source", &said::which_source(), &said::which_source_hint(), look.draft("source"));
 }
 
 fn prove_before(page: &mut Page, look: &Look, job: &Job) {
     lacking(page, look, job, Step::ProveBefore);
     if matches!(job.standing(), Standing::UnderWay { .. } | Standing::Proved { .. }) {
         if let Some(run) = job.run() {
-            page.fact("Indicator", text::instrument(look.world, run.indicator));
-            page.fact("Proved", look.by(&run.before));
+            page.fact(said::indicator(), text::instrument(look.world, run.indicator));
+            page.fact(said::proved(), look.by(&run.before));
         }
         next(page, job);
         return;
     }
     if job.at_work() {
-        page.caution(Tone::Forbid, "The proof has ended under the work.");
-        page.main("Stop work first", go(Route::Step(job.id(), Step::Work)));
+        page.caution(Tone::Forbid, said::stop_work());
+        page.main(said::stop_work_first(), go(Route::Step(job.id(), Step::Work)));
         return;
     }
     if job.unexplained().next().is_some() {
         indication::explain(page, look, job);
         return;
     }
-    page.para("Prove it on every range and on every lamp or sound that the test will use, right before the test.");
+    page.para(said::ranges());
     let indicators = sound(look, job, InstrumentKind::Indicator);
     if indicators.is_empty() {
-        page.caution(Tone::Forbid, "No voltage indicator was found fit for use. Check one first.");
-        page.main("Check an indicator", go(Route::Step(job.id(), Step::Instruments)));
+        page.caution(Tone::Forbid, said::no_indicator());
+        page.main(said::check_indicator(), go(Route::Step(job.id(), Step::Instruments)));
         return;
     }
     let chosen = look.draft_or("indicator", one(&indicators));
-    page.choice("indicator", "Voltage indicator", indicators, chosen);
+    page.choice("indicator", &said::voltage_indicator(), indicators, chosen);
     proving_choices(page, look, job);
-    page.toned("It does not respond as it should", "before fails", Tone::Forbid);
-    page.main("It responds as it should", "before works");
+    page.toned(said::responds_not(), "before fails", Tone::Forbid);
+    page.main(said::responds(), "before works");
 }
 
 fn proved_on(act: &Act) -> Result<ProvedOn, NotDone> {
@@ -163,11 +159,11 @@ fn begin(act: &mut Act, job: EntryId, works: bool) -> Result<(), NotDone> {
     let on = proved_on(act)?;
     act.keep(Some(job), Fact::IndicatorProved { run: None, indicator, on, works })?;
     if works {
-        act.say = Some("The indicator is proved.".into());
+        act.say = Some(said::is_proved());
         return act.onward(job, Step::ProveBefore);
     }
     act.alarm = true;
-    act.say = Some("Do not use this indicator. Take another, and check and prove that one.".into());
+    act.say = Some(said::failed());
     act.go = Some(Route::Step(job, Step::Instruments));
     Ok(())
 }
@@ -209,26 +205,27 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     let row = |t: &&Test| {
         // Where only direct voltage is left to read, the pair was read in the other range.
         let dc = job.lacks_direct(run, t, &known.now);
-        let (field, range) = if dc { (direct_field(run.id(), t), " DC") } else { (field_of(run.id(), t), "") };
+        let pair = if dc { said::pair_dc(&t.first, &t.then) } else { said::pair(&t.first, &t.then) };
+        let field = if dc { direct_field(run.id(), t) } else { field_of(run.id(), t) };
         PadRow {
             chosen: look.draft(&field),
-            label: format!("{} – {}{range}", t.first, t.then),
-            hint: format!("Other probe on {}. Expected: {}.", seen(&t.then), text::if_dead(t.expect)),
+            label: pair,
+            hint: said::pair_hint(seen(&t.then), text::if_dead(t.expect)),
             field,
         }
     };
     let rows = tests.iter().map(row).collect();
     page.pad(Pad {
-        label: format!("Set {group} of {groups}: first probe stays on {}. Lift the second one first.", seen(held)),
+        label: said::set(group, groups, seen(held)),
         rows,
         options: vec![
-            answer("none", "Nothing", Tone::Plain),
-            answer("continuity", "Continuity", Tone::Plain),
-            answer("lit", "Lit", Tone::Forbid),
+            answer("none", said::nothing(), Tone::Plain),
+            answer("continuity", said::continuity(), Tone::Plain),
+            answer("lit", said::lit(), Tone::Forbid),
         ],
         volts: true,
     });
-    page.main("Save these readings", format!("readings {group}"));
+    page.main(said::save_readings(), format!("readings {group}"));
     prove_between(page, look, job);
     let shown: Vec<&Test> = plan.iter().filter(|t| run.of(t).next().is_some()).collect();
     if !shown.is_empty() {
@@ -239,9 +236,9 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
 
 /// A voltage on any pair is taken in whenever it is seen.
 fn seen_since(page: &mut Page, look: &Look, plan: &[Test]) {
-    let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), format!("{} – {}", t.first, t.then)));
-    page.choice("seen", "An indication seen since", pairs.collect(), look.draft("seen"));
-    page.toned("This pair gave an indication", "seen", Tone::Forbid);
+    let pairs = plan.iter().map(|t| (format!("{}:{}", t.first, t.then), said::pair(&t.first, &t.then)));
+    page.choice("seen", &said::seen_since(), pairs.collect(), look.draft("seen"));
+    page.toned(said::gave(), "seen", Tone::Forbid);
 }
 
 fn results(page: &mut Page, job: &Job, plan: &[Test]) {
@@ -249,12 +246,12 @@ fn results(page: &mut Page, job: &Job, plan: &[Test]) {
     let rows = plan
         .iter()
         .map(|t| {
-            let read: Vec<String> = run.of(t).map(|r| text::reading(r.reading)).collect();
-            let read = if read.is_empty() { "not tested".into() } else { read.join(", then ") };
-            vec![format!("{} – {}", t.first, t.then), read]
+            let read = run.of(t).map(|r| text::reading(r.reading)).reduce(said::then);
+            let read = read.unwrap_or_else(said::not_tested);
+            vec![said::pair(&t.first, &t.then), read]
         })
         .collect();
-    page.table("Readings of this test", &["Pair", "Reading"], rows);
+    page.table(&said::results(), &[&said::column_pair(), &said::column_reading()], rows);
 }
 
 /// A long test is proved in between: what was read before then counts, and the test goes on.
@@ -262,13 +259,13 @@ fn prove_between(page: &mut Page, look: &Look, job: &Job) {
     const SOON_MS: i64 = 30 * 60_000;
     let Some(left) = job.test_left().filter(|left| *left < SOON_MS) else { return };
     let text = match left.max(0) / 60_000 {
-        0 => "The indicator was proved too long ago. Prove it now, then read the pairs since then again.".to_owned(),
-        minutes => format!("Prove the indicator again within {minutes} min; the test then goes on."),
+        0 => said::between_late(),
+        minutes => said::between(minutes),
     };
     page.caution(Tone::Must, text);
     proving_choices(page, look, job);
-    page.toned("It does not respond as it should", "after fails", Tone::Forbid);
-    page.button("It responds as it should", "after works");
+    page.toned(said::responds_not(), "after fails", Tone::Forbid);
+    page.button(said::responds(), "after works");
 }
 
 /// The run is part of the name: what was typed under one run must never be offered as a reading of the next.
@@ -315,7 +312,7 @@ fn readings(act: &mut Act, job: EntryId, group: &str) -> Result<(), NotDone> {
         act.keep(Some(job), Fact::ReadingTaken { run: run.id(), first, then, reading, dc })?;
     }
     if lit {
-        (act.alarm, act.say) = (true, Some("An indication. Stop, and treat as live.".into()));
+        (act.alarm, act.say) = (true, Some(said::indication()));
     }
     act.onward(job, Step::DeadTest)
 }
@@ -331,22 +328,21 @@ fn level(act: &mut Act, job: EntryId, pair: &str) -> Result<(), NotDone> {
 
 fn prove_after(page: &mut Page, look: &Look, job: &Job) {
     if let Standing::Proved { since } = job.standing() {
-        page.fact("Proved again", look.by(&since));
+        page.fact(said::again_by(), look.by(&since));
         results(page, job, &job.plan());
         next(page, job);
         return;
     }
     lacking(page, look, job, Step::ProveAfter);
     if job.standing() == Standing::Unsigned {
-        let text = "Tested under supervision. Who signs has watched it, and answers for it.";
-        page.caution(Tone::Must, text);
+        page.caution(Tone::Must, said::supervised());
         match look.acting.filter(|p| job.people().contains(p) && !job.learns(Some(*p))) {
             Some(person) => {
                 let name = look.name(person);
-                page.mark("mark", format!("{name} signs for this test"), look.draft("mark"));
-                page.main(format!("Sign this test as {name}"), "sign-run");
+                page.mark("mark", said::signs(&name), look.draft("mark"));
+                page.main(said::sign_as(name), "sign-run");
             }
-            None => _ = page.main("Hand the device on", go(Route::People)),
+            None => _ = page.main(said::hand_on(), go(Route::People)),
         }
         results(page, job, &job.plan());
         return;
@@ -356,11 +352,11 @@ fn prove_after(page: &mut Page, look: &Look, job: &Job) {
         return;
     }
     let Some(run) = job.run() else { return };
-    page.fact("Indicator", text::instrument(look.world, run.indicator));
-    page.para("The same indicator, right after the last pair. If it does not respond now, nobody knows since when: every test is void.");
+    page.fact(said::indicator(), text::instrument(look.world, run.indicator));
+    page.para(said::after());
     proving_choices(page, look, job);
-    page.toned("It does not respond as it should", "after fails", Tone::Forbid);
-    page.main("It responds as it should", "after works");
+    page.toned(said::responds_not(), "after fails", Tone::Forbid);
+    page.main(said::responds(), "after works");
 }
 
 /// Somebody of the job who does not learn stands by a test: a learner's, or before they let the work start.
@@ -378,15 +374,14 @@ fn end(act: &mut Act, job: EntryId, works: bool) -> Result<(), NotDone> {
     let whole = now.known.as_ref().is_some_and(|known| now.untested(run, &known.now).is_empty());
     act.keep(Some(job), Fact::IndicatorProved { run: Some(run.id()), indicator: run.indicator, on, works })?;
     if works && !whole {
-        act.say = Some("The indicator is proved. The test goes on.".into());
+        act.say = Some(said::goes_on());
         return act.onward(job, Step::DeadTest);
     }
     if works {
         return act.onward(job, Step::ProveAfter);
     }
     act.alarm = true;
-    act.say =
-        Some("Every test since the first proof is void. Treat as live. Take another indicator and begin again.".into());
+    act.say = Some(said::after_failed());
     act.go = Some(Route::Step(job, Step::DeadTest));
     Ok(())
 }

@@ -68,7 +68,7 @@ pub use words::{
     ands, as_ruled, capital, commas, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title,
     limit, limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state,
     proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place, seen, semicolons, sentences,
-    source, source_kind, source_sort, supply, supply_answer, supply_name, system, told_by, tolerance, waiting,
+    source, source_kind, source_sort, supply, supply_answer, supply_name, system, told_by, tolerance, volts, waiting,
 };
 
 use stillbar_rules::world::World;

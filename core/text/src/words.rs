@@ -407,7 +407,7 @@ pub fn sentences(first: String, then: String) -> String {
 }
 
 /// A voltage of so many millivolts, as a figure without its unit.
-pub(super) fn volts(mv: u32) -> String {
+pub fn volts(mv: u32) -> String {
     figure(stillbar_rules::prove::volts(mv))
 }
 

@@ -13,9 +13,6 @@ use crate::text::no_pin;
 use crate::text::screens::locks as said;
 use crate::text::times;
 
-/// What is said where no lock is listed, on every screen that lists locks: [`said::no_clearance`].
-pub const NO_CLEARANCE: &str = "No lock listed does NOT mean it is clear. Check at the isolator.";
-
 /// The locks of other jobs at this point, or at one that may be the same; each once.
 pub fn beside(job: &Job, point: EntryId) -> Vec<&LockRow> {
     let held = job.known.iter().flat_map(|k| &k.held);

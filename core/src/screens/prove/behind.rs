@@ -11,6 +11,7 @@ use crate::job::Job;
 use crate::prove::judge::{Cause, Judgement, judge};
 use crate::prove::{Case, Run, Test};
 use crate::text;
+use crate::text::screens::prove as said;
 
 /// Shows the likeliest causes of what was read.
 pub fn view(page: &mut Page, job: &Job) {
@@ -18,15 +19,15 @@ pub fn view(page: &mut Page, job: &Job) {
     if said.diagnoses.is_empty() && said.repeat.is_empty() {
         return;
     }
-    page.heading("What may be behind it");
+    page.heading(said::behind());
     // Where the likeliest cause explains every reading, to doubt one as well would only send somebody to a live board again.
     let whole = said.diagnoses.first().is_some_and(|d| d.cause != Cause::Misplaced && d.fit > 0.995);
     let told = said.diagnoses.iter().filter(|d| !(whole && d.cause == Cause::Misplaced));
     for (i, diagnosis) in told.enumerate() {
         // How well it fits is no probability: docs/judge.md.
-        page.fact(if i == 0 { "Likeliest" } else { "Or" }, text::explains(diagnosis));
+        page.fact(if i == 0 { said::likeliest() } else { said::or() }, text::explains(diagnosis));
         if i == 0 {
-            page.fact("Next", text::next(diagnosis.cause));
+            page.fact(said::next(), text::next(diagnosis.cause));
             // The sentence and the next action first: they are what a person with a live board in front of them needs.
             if let Some((picture, label)) = text::potentials(&said) {
                 page.drawing(label, picture);
@@ -34,9 +35,9 @@ pub fn view(page: &mut Page, job: &Job) {
         }
     }
     for [a, b] in said.repeat.iter().filter(|_| !whole) {
-        page.fact("Odd one out", format!("{a} – {b}: test this pair again."));
+        page.fact(said::odd(), said::odd_pair(a, b));
     }
-    page.para("A guess from the readings, and from how common each cause is. No guess makes a conductor dead.");
+    page.para(said::guess());
 }
 
 /// Judging takes tens of milliseconds and the screen is drawn again after every touch: the last answer is kept with its question.
@@ -59,29 +60,26 @@ pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
     if missing.is_empty() {
         return;
     }
-    page.heading("More readings, to find the cause");
-    page.caution(
-        Tone::Warn,
-        "Only if your rules let you measure on live parts, with the protection that they ask for.",
-    );
+    page.heading(said::more());
+    page.caution(Tone::Warn, said::more_caution());
     let rows = missing.iter().map(|t| {
         let field = field_of(run.id(), t);
         PadRow {
             chosen: look.draft(&field),
-            label: format!("{} – {}", t.first, t.then),
-            hint: format!("First probe on {}, other probe on {}.", t.first, t.then),
+            label: said::pair(&t.first, &t.then),
+            hint: said::more_hint(&t.first, &t.then),
             field,
         }
     });
     page.pad(Pad {
-        label: "Pairs not read yet".into(),
+        label: said::more_pad(),
         rows: rows.collect(),
         options: vec![
-            answer("none", "Nothing", Tone::Plain),
-            answer("continuity", "Continuity", Tone::Plain),
-            answer("lit", "Lit", Tone::Forbid),
+            answer("none", said::nothing(), Tone::Plain),
+            answer("continuity", said::continuity(), Tone::Plain),
+            answer("lit", said::lit(), Tone::Forbid),
         ],
         volts: true,
     });
-    page.button("Save the further readings", "readings all");
+    page.button(said::more_save(), "readings all");
 }

@@ -3,7 +3,6 @@
 use super::super::Route;
 use super::super::build::Page;
 use super::super::context::{Act, Look};
-use super::super::give_up::GIVE_UP;
 use super::super::home::go;
 use super::super::parts::Tone;
 use super::{behind, results};
@@ -12,33 +11,31 @@ use crate::job::steps::Step;
 use crate::job::{Job, TroubleKind};
 use crate::journal::{EntryId, Fact};
 use crate::prove::{Met, Reading, Test};
+use crate::text::screens::give_up;
+use crate::text::screens::prove as said;
 use crate::text::{self, AskProve};
 
 pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: &[Met]) {
     let pair = lit.last().and_then(|met| met.pair.as_ref());
-    let off = pair.map(|[first, then]| format!("Take the probe off {then} first, then off {first}"));
-    let off = off.unwrap_or_else(|| "Take the probes off".into());
-    page.caution(Tone::Forbid, format!("Treat as live. {off}, and put the cover between you and it."));
+    let stop = pair.map_or_else(said::stop, |[first, then]| said::stop_pair(then, first));
+    page.caution(Tone::Forbid, stop);
     // The rest stands in the table of readings below: what to do must not be pushed off the screen.
     for met in lit.iter().take(3) {
-        page.fact(
-            text::met_at(met),
-            format!("{}, expected no indication ({})", text::reading(met.reading), look.by(&met.stamp)),
-        );
+        page.fact(text::met_at(met), said::unexpected(text::reading(met.reading), look.by(&met.stamp)));
     }
     behind::view(page, job);
-    page.heading("What to do now");
-    page.para("1. Keep everybody away from the conductors. Tell the person who answers for the isolation.");
-    page.para("2. Find the cause: the wrong point opened, a source that was missed, a neutral shared with another circuit, an induced voltage.");
-    page.para("3. A source that was missed goes into the job, with its own point and lock.");
-    page.para("4. Then prove the indicator and test every pair again. An explanation does not make a conductor dead.");
-    page.button("A source was missed", go(Route::Change(job.id())));
-    page.button("Look at the points again", go(Route::Step(job.id(), Step::Points)));
+    page.heading(said::do_now());
+    page.para(said::do_1());
+    page.para(said::do_2());
+    page.para(said::do_3());
+    page.para(said::do_4());
+    page.button(said::missed(), go(Route::Change(job.id())));
+    page.button(said::points_again(), go(Route::Step(job.id(), Step::Points)));
     let unread = lit.iter().filter(|met| met.reading == Reading::Lit(None));
     if let Some((met, [first, then])) = unread.filter_map(|met| Some((met, met.pair.as_ref()?))).next() {
-        let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), format!("{v} V"))).to_vec();
-        page.choice("level", &format!("If you saw it: {} was lit to", text::met_at(met)), levels, look.draft("level"));
-        page.button("Save the level", format!("level {first}:{then}"));
+        let levels = [12, 24, 50, 120, 230, 400, 690].map(|v| (v.to_string(), said::level_volts(v))).to_vec();
+        page.choice("level", &said::level(text::met_at(met)), levels, look.draft("level"));
+        page.button(said::level_save(), format!("level {first}:{then}"));
     }
     if let Some(run) = job.run() {
         behind::more(page, look, run, plan);
@@ -50,19 +47,14 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, plan: &[Test], lit: 
 /// What was behind it: found, or looked for and not found. Both are answers.
 pub(super) fn explain(page: &mut Page, look: &Look, job: &Job) {
     for trouble in job.unexplained().filter(|t| !matches!(t.kind, TroubleKind::Voltage(_))) {
-        page.caution(Tone::Forbid, format!("{} ({})", text::trouble(&trouble.kind), look.by(&trouble.stamp)));
+        page.caution(Tone::Forbid, said::trouble(text::trouble(&trouble.kind), look.by(&trouble.stamp)));
     }
-    page.entry(
-        "cause",
-        "What the cause was, and what was done about it",
-        "It stays with the record.",
-        look.draft("cause"),
-    );
-    page.main("Save the cause, then prove again", "cause found");
-    page.para("If it was looked for and not found: two whole tests follow, the second with another indicator or by another person.");
-    page.toned("Cause not found", "cause none", Tone::Quiet);
+    page.entry("cause", &said::cause(), &said::cause_hint(), look.draft("cause"));
+    page.main(said::cause_save(), "cause found");
+    page.para(said::cause_none_means());
+    page.toned(said::cause_none(), "cause none", Tone::Quiet);
     if job.finished.is_none() {
-        page.button(GIVE_UP, go(Route::GiveUp(job.id())));
+        page.button(give_up::title(), go(Route::GiveUp(job.id())));
     }
 }
 

@@ -12,21 +12,24 @@ use crate::job::age::Moment;
 use crate::job::steps::Step;
 use crate::journal::fact::EarthProof;
 use crate::journal::{EntryId, Fact};
-use crate::prove::{Reading, parse_volts, volts};
-use crate::text::{self, AskFirst, AskProve};
+use crate::prove::{Reading, parse_volts};
+use crate::text::screens::prove as said;
+use crate::text::{self, AskFirst, AskProve, volts};
 
 /// The ways to show that PE is earth, as a screen offers them.
-const WAYS: [(EarthProof, &str); 3] = [
-    (EarthProof::LiveLine, "PE to a line that is known to be live shows the full voltage"),
-    (EarthProof::MainTerminal, "Low-resistance continuity from PE to the main earthing terminal"),
-    (EarthProof::Bonded, "Low-resistance continuity from PE to metalwork that is bonded elsewhere"),
-];
+fn ways() -> [(EarthProof, String); 3] {
+    [
+        (EarthProof::LiveLine, said::earth_live_line()),
+        (EarthProof::MainTerminal, said::earth_main_terminal()),
+        (EarthProof::Bonded, said::earth_bonded()),
+    ]
+}
 
 /// Proving the reference.
 pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if let Some(earth) = job.run().and_then(|r| r.reference()) {
-        let word = text::in_terms(if earth.holds { "Shown to be earth" } else { "Not earth" });
-        page.fact(word, format!("{} ({})", text::earth(earth.way, &earth.how), look.by(&earth.stamp)));
+        let word = if earth.holds { said::earth_shown() } else { said::earth_shown_not() };
+        page.fact(word, said::earth_shown_by(text::earth(earth.way, &earth.how), look.by(&earth.stamp)));
     }
     if job.run().is_some_and(|r| r.reference_holds()) {
         next(page, job);
@@ -36,16 +39,20 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.caution(Tone::Warn, text::screens::plan::earth_first());
     // Where the supply has no earthed point a live line shows nothing to PE, whole or broken.
     let earthed = job.live_line_shows_earth();
-    let ways = WAYS.iter().filter(|(way, ..)| earthed || *way != EarthProof::LiveLine);
-    let ways = ways.map(|(way, label)| (word_of(way), text::in_terms(label))).collect();
-    page.choice("way", "How it was shown", ways, look.draft("way"));
-    page.entry_again(look, "how", "Where, or another way", "Which live line or which terminal", again::earth(look));
+    let ways = ways().into_iter().filter(|(way, _)| earthed || *way != EarthProof::LiveLine);
+    let ways = ways.map(|(way, label)| (word_of(&way), label)).collect();
+    page.choice("way", &said::earth_how(), ways, look.draft("way"));
+    page.entry_again(look, "how", &said::earth_where(), &said::earth_where_hint(), again::earth(look));
     if let (true, Some((least, most))) = (earthed, job.supply().to_earth()) {
-        let least = if least == most { String::new() } else { format!("{} or ", volts(least)) };
-        page.fact(text::in_terms("A live line shows to earth"), format!("About {least}{} V", volts(most)));
+        let about = if least == most {
+            said::earth_about(volts(most))
+        } else {
+            said::earth_about_or(volts(least), volts(most))
+        };
+        page.fact(said::earth_live_shows(), about);
     }
-    page.toned(text::in_terms("Earth not proved"), "reference fails", Tone::Forbid);
-    page.main(text::in_terms("Earth proved"), "reference holds");
+    page.toned(said::earth_proved_not(), "reference fails", Tone::Forbid);
+    page.main(said::earth_proved(), "reference holds");
 }
 
 /// Reading direct voltage.
@@ -53,33 +60,24 @@ pub fn discharge(page: &mut Page, look: &Look, job: &Job) {
     lacking(page, look, job, Step::Discharge);
     let direct = job.direct();
     if direct.is_empty() {
-        page.para("No stored energy and no source of direct voltage is in this job.");
+        page.para(said::discharge_none());
     }
     let run = job.run();
     let mut asked = false;
     for (of, what, seconds) in direct {
         let last = run.and_then(|r| r.discharge.iter().rev().find(|(_, id, _)| *id == of));
-        let said = last
-            .map_or_else(|| "not read".into(), |(stamp, _, r)| format!("{} ({})", text::reading(*r), look.by(stamp)));
-        page.fact(format!("{what}, wait {}", text::waiting(seconds)), said);
+        let read = last.map_or_else(said::discharge_unread, |(stamp, _, r)| {
+            said::discharge_read(text::reading(*r), look.by(stamp))
+        });
+        page.fact(said::discharge_wait(&*what, text::waiting(seconds)), read);
         let open = last
             .is_none_or(|(stamp, _, r)| job.shows_voltage(*r, true) || job.wait_left(seconds, &Moment::of(stamp)) > 0);
         if open && !asked {
             asked = true;
-            page.caution(
-                Tone::Warn,
-                "Set the instrument to direct voltage. Time alone proves nothing: wait as long as the label says, then read, plus to minus and \
-                 each to PE; enter the greatest.",
-            );
-            page.field(
-                "volts",
-                &format!("Direct voltage at {what}, in volts"),
-                "The greatest of the three",
-                look.draft("volts"),
-                EntryKind::Number,
-                8,
-            );
-            page.main(format!("Save the reading at {what}"), format!("direct {of}"));
+            page.caution(Tone::Warn, said::discharge_caution());
+            let (label, hint) = (said::discharge_volts(&*what), said::discharge_volts_hint());
+            page.field("volts", &label, &hint, look.draft("volts"), EntryKind::Number, 8);
+            page.main(said::discharge_save(what), format!("direct {of}"));
         }
     }
     if !asked {
@@ -114,9 +112,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
         "fails" => {
             act.keep(Some(job), Fact::ReferenceProved { run, way, how, holds: false })?;
             act.alarm = true;
-            act.say = Some(text::in_terms(
-                "The reference is not earth. Treat as live, and find the break before any other test.",
-            ));
+            act.say = Some(said::earth_failed());
             Ok(())
         }
         _ => Err(UNKNOWN.into()),
