@@ -4,7 +4,8 @@ use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{ArgGroup, Args, Parser, Subcommand, ValueEnum};
+use clap::{ArgGroup, Args, CommandFactory, FromArgMatches, Parser, Subcommand, ValueEnum};
+use stillbar_core::text;
 
 use crate::calls::{PlanError, PlanOf};
 use crate::error::CommandError;
@@ -307,10 +308,24 @@ enum OrderArg {
     EarthFirst,
 }
 
+/// The command with all that is below it, as `--help` tells of it: whichever is asked about, it says what comes before the program.
+pub fn command() -> clap::Command {
+    deferring(Cli::command())
+}
+
+fn deferring(command: clap::Command) -> clap::Command {
+    let defers = text::defers(None);
+    let says = match command.get_after_help() {
+        Some(examples) => format!("{examples}\n\n{defers}"),
+        None => defers,
+    };
+    command.after_help(says).mut_subcommands(deferring)
+}
+
 /// Runs the command that was typed.
 pub fn run() -> ExitCode {
     // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
-    let cli = Cli::parse();
+    let cli = Cli::from_arg_matches(&command().get_matches()).unwrap_or_else(|why| why.exit());
     done(cli.command.unwrap_or(Command::Demo(cli.demo))).unwrap_or_else(|why| {
         eprintln!("{why}");
         ExitCode::from(why.code())

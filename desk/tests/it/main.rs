@@ -5,6 +5,7 @@ mod door;
 mod field;
 mod folder;
 mod gallery;
+mod help;
 mod platform;
 mod private;
 mod proving;

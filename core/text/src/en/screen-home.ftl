@@ -4,7 +4,7 @@
 home-title = Jobs
 home-sign-on-first = Nobody is signed on. Tap your name first: all is saved in your name.
 # life-critical
-home-forgot = Put back from a copy, or another phone uses its key. Nothing is saved until it goes on under a new key. Then prove dead again.
+home-forgot = Put back from a copy, or its key is used elsewhere: nothing is saved. Go on under a new key, then prove dead again.
 home-forgot-comes-back = What others hold of it comes back by itself.
 # life-critical
 home-aside-full = Too many entries are put aside: locks of others may be missing here. Go by the locks at the points. Ask who sends the entries.

@@ -46,7 +46,7 @@ work-limit = Counted as no indication
 work-no-lock = { $place } is secured for { $owner } without a lock: { $how }.
 # standing-void-when stands above it.
 # life-critical
-work-holds = The proof is for this place and scope only. Above is what ends it. Disconnecting a neutral ends it too. Site rules may ask for more.
+work-holds = The proof is for this place and scope only. What ends it stands above. Disconnecting a neutral ends it too. Site rules may ask for more.
 
 # At work.
 work-finish-when = When the work is finished
@@ -135,7 +135,7 @@ shift-taking-no-lock = { $name } has no lock of their own on { $point }.
 shift-taking-locks = Fit the locks of { $name }
 # $from is who had the shift.
 # life-critical
-shift-taken = Saved. { $name } is in charge of the isolation. Now { $from } takes their own locks off and leaves under People. Then prove dead again.
+shift-taken = Saved. { $name } is now in charge. { $from } takes their own locks off and leaves under People. Then prove dead again.
 
 # Where somebody else than the tester lets the work start.
 release-give-phone = Give the phone to who lets work start
