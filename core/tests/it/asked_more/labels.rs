@@ -3,8 +3,9 @@
 use stillbar_core::journal::Fact;
 use stillbar_core::screens::as_text;
 
-use super::bench::{answered_of, answered_with};
+use super::bench::{Bench, Case, Stage, WORDS, answered_of, answered_with};
 use crate::desk::*;
+use crate::holes::by_hand::MARA;
 use crate::restoring::{find, keep};
 
 const PHOTO: &str = "photo Photo of Q4 feeder switch";
@@ -59,6 +60,20 @@ fn labels_that_do_not_match_stop_everything() {
         unreachable!()
     };
     assert!(keep(&field, Fact::Answered { question, answer, of: Some(point), point: own, words, who, read }).is_err());
+}
+
+/// "With a photo there": an answer that says what is in none lifts nothing, also from a phone that asks no gate.
+#[test]
+fn what_is_in_no_photo_lifts_no_stop() {
+    let bench = Bench::at(Case::house_socket(), Stage::Proved);
+    let of = Some(bench.points()[0]);
+    bench.ungated(71, MARA, answered_of("labels", "do-not-match", "", of));
+    bench.ungated(72, MARA, answered_of("labels", "in-photo", "", of));
+    let _ = bench.tests();
+    assert!(!bench.proved(), "{}", bench.banner());
+    bench.ungated(73, MARA, answered_of("labels", "not-shown", WORDS, of));
+    bench.tests().unwrap();
+    assert!(bench.proved(), "{}", bench.banner());
 }
 
 /// An isolator that has the equipment's name, where the equipment is, has one label: nothing more is asked.

@@ -6,6 +6,7 @@ use stillbar_core::prove::Measured;
 
 use super::chance::Chance;
 use super::known::Known;
+use super::labels;
 use super::plan::Desk;
 use super::prove::went_wrong;
 use super::questions::{self, Does};
@@ -106,6 +107,13 @@ impl Desk<'_> {
         let scope = |f: &Fact| matches!(f, Fact::ScopeChanged { .. });
         let asked = !control && !self.is_answered_since("starts-itself", cuts, scope);
         asked.then(|| self.says("starts-itself", cuts))
+    }
+
+    /// With a photo of the point there: the one at the equipment has one label.
+    pub fn both_labels(&self, point: EntryId) -> Option<Fact> {
+        let known = Known::new(self.entries, &[]);
+        let asked = labels::asked(&known, self.job).iter().any(|p| p.id == point);
+        (asked && !self.is_answered("labels", Some(point))).then(|| self.says("labels", Some(point)))
     }
 
     /// On opening up, where anything was blocked from starting.

@@ -224,7 +224,7 @@ impl<'a> Known<'a> {
         Some(wait)
     }
 
-    fn is_before(&self, e: &Entry, b: Tick) -> bool {
+    pub fn is_before(&self, e: &Entry, b: Tick) -> bool {
         match b.entry.and_then(|id| self.get(id)) {
             Some(b) => b.id == e.id || self.knew(b, e),
             None => true,

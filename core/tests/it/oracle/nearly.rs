@@ -127,6 +127,10 @@ impl World {
             }
             // Neither has heard of what the other noted.
             Slip::TwinFailed | Slip::ClosedElsewhere => self.until(THERE, OTHER, &is_of_a_test)?,
+            Slip::WaitCutShort => {
+                self.until(self.who, JOB, &|next| matches!(next, Next::Wait(_)))?;
+                self.pass(10 * MINUTE);
+            }
             Slip::CheckedYesterday => {
                 self.until(self.who, JOB, &is_of_a_test)?;
                 self.pass(13 * HOUR);

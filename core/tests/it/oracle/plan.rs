@@ -2,7 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use stillbar_core::journal::fact::{About, Duty, Found, InstrumentKind, LightsFrom, Limit, SourceKind, SourceRef};
+use stillbar_core::journal::fact::{
+    About, Duty, Found, InstrumentKind, LightsFrom, Limit, SourceKind, SourceRef, StoredKind,
+};
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::prove::judge::energised::Tolerance;
 use stillbar_core::prove::{Earthing, Order, System};
@@ -21,6 +23,43 @@ pub struct Other {
     pub millivolts: Option<u32>,
 }
 
+/// Stored energy that somebody finds when they look, and how long they wait.
+#[derive(Clone, Copy, Debug)]
+pub struct Stored {
+    pub what: &'static str,
+    pub kind: Option<StoredKind>,
+    /// The time on its label, in seconds.
+    pub label: Option<u32>,
+    /// What is waited, in seconds.
+    pub waits: u32,
+}
+
+impl Stored {
+    /// With a label that somebody read.
+    const fn labelled(what: &'static str, kind: Option<StoredKind>, seconds: u32) -> Stored {
+        Stored { what, kind, label: Some(seconds), waits: seconds }
+    }
+
+    /// Without one.
+    pub const fn bare(what: &'static str, kind: StoredKind, waits: u32) -> Stored {
+        Stored { what, kind: Some(kind), label: None, waits }
+    }
+}
+
+/// By the label, also where that is shorter than the table, or by the table, or longer.
+const STORED: [Stored; 10] = [
+    Stored::labelled("Drive 1", None, 300),
+    Stored::labelled("Drive 10", Some(StoredKind::Drive), 900),
+    Stored::labelled("Drive 1", Some(StoredKind::Drive), 60),
+    Stored::labelled("Capacitor bank", Some(StoredKind::PowerFactor), 600),
+    Stored::bare("Drive 1", StoredKind::Drive, 900),
+    Stored::bare("Capacitor bank", StoredKind::PowerFactor, 180),
+    Stored::bare("Press", StoredKind::Capacitors, 300),
+    Stored::bare("Desk supply", StoredKind::Ups, 1200),
+    Stored::bare("Yard inverter", StoredKind::PvInverter, 900),
+    Stored::bare("Box on the wall", StoredKind::NotKnown, 900),
+];
+
 /// What there is at the site, as far as one job is about it.
 #[derive(Clone, Debug)]
 pub struct Plan {
@@ -31,7 +70,7 @@ pub struct Plan {
     pub nominal: u32,
     pub limit: Option<Limit>,
     pub others: Vec<Other>,
-    pub stored: Option<(&'static str, u32)>,
+    pub stored: Option<Stored>,
     /// Label and place of the point of the normal supply.
     pub point: (&'static str, &'static str),
     pub covers: bool,
@@ -43,9 +82,14 @@ pub struct Plan {
     pub mark: &'static str,
     /// Whether the line at earth is a solid link, which no point opens.
     pub link: bool,
+    /// Whether photos are taken at the points.
+    pub photos: bool,
     /// By what it is chosen which of the answers that go or stand is given.
     pub answers: u64,
 }
+
+/// Where the equipment is.
+const PLACE: &str = "Plant room 2";
 
 /// What comes next.
 #[derive(Debug)]
@@ -92,22 +136,26 @@ impl Plan {
         let mut kinds = BTreeSet::new();
         let others: Vec<Other> = others.filter(|o| kinds.insert(o.kind)).collect();
         let points = [("Q4 feeder switch", "Main board MB1, bay 4"), ("Q5", "Main board MB1, bay 5")];
+        let equipment = ["DB4", "DB6", "DB8"][nth % 3];
+        // One that is at the equipment and has its label is not asked about.
+        let point = if chance.one_in(8) { (equipment, PLACE) } else { points[usize::from(chance.of(4) == 0)] };
         Plan {
             title: format!("Replace breaker {nth}"),
-            equipment: ["DB4", "DB6", "DB8"][nth % 3],
+            equipment,
             system,
             // Protective and neutral in one is an arrangement of its own.
             earthing: if system == System::Pen { Earthing::TnC } else { earthing },
             nominal,
             limit: None,
             others,
-            stored: (chance.of(5) == 0).then(|| [("Drive 1", 300), ("Drive 10", 900)][chance.of(2)]),
-            point: points[usize::from(chance.of(4) == 0)],
+            stored: (chance.of(5) == 0).then(|| STORED[chance.of(STORED.len())]),
+            point,
             covers: chance.of(3) > 0,
             finds_out: chance.of(3) > 0,
             figures: chance.of(2) == 0,
             mark,
             link: chance.one_in(2),
+            photos: chance.one_in(2),
             answers: chance.of(1 << 16) as u64,
         }
     }
@@ -120,7 +168,7 @@ impl Plan {
     pub fn opening(&self) -> Fact {
         Fact::JobOpened {
             title: self.title.clone(),
-            place: "Plant room 2".into(),
+            place: PLACE.into(),
             equipment: self.equipment.into(),
             scope: "One breaker and its tails".into(),
             system: self.system,
@@ -254,10 +302,11 @@ impl<'a> Desk<'a> {
             }
         }
         if !self.has_for_scope(|f| matches!(f, Fact::StoredAnswered { .. })) {
-            let found = self.plan.stored.map(|s| Found { what: s.0.into(), at: "Its terminals X5".into() });
+            let stored = self.plan.stored;
+            let found = stored.map(|s| Found { what: s.what.into(), at: "Its terminals X5".into() });
             let looked = if found.is_some() { String::new() } else { "Nameplates of the washers".into() };
-            let label = self.plan.stored.map(|s| s.1);
-            return Some(Fact::StoredAnswered { found, seconds: label.unwrap_or(0), looked, kind: None, label });
+            let (kind, label) = (stored.and_then(|s| s.kind), stored.and_then(|s| s.label));
+            return Some(Fact::StoredAnswered { found, seconds: stored.map_or(0, |s| s.waits), looked, kind, label });
         }
         self.goes_again().or_else(|| self.foreign())
     }

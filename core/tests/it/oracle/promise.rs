@@ -15,6 +15,7 @@ use super::points::{like, locks_on};
 use super::questions;
 use super::runs::runs_stand;
 use super::systems::{Row, marked, middle_has_to_open, row};
+use super::waits::wait;
 
 /// A job that is asked about.
 pub struct Ask<'k, 'a> {
@@ -42,7 +43,8 @@ pub struct Source<'a> {
     pub found: &'a Found,
     pub terminals: &'a [String],
     pub millivolts: Option<u32>,
-    pub seconds: u32,
+    /// How long it is waited for, in milliseconds.
+    pub wait: i64,
 }
 
 /// Whether "proved dead" may stand for a job on a phone that knows this, and why not.
@@ -154,10 +156,11 @@ impl<'k, 'a> Ask<'k, 'a> {
 fn source<'a>(e: &'a Entry) -> Option<Source<'a>> {
     match &e.body.fact {
         Fact::SourceAnswered { kind, found: Some(found), terminals, millivolts, .. } => {
-            Some(Source { entry: e, kind: Some(*kind), found, terminals, millivolts: *millivolts, seconds: 0 })
+            Some(Source { entry: e, kind: Some(*kind), found, terminals, millivolts: *millivolts, wait: 0 })
         }
-        Fact::StoredAnswered { found: Some(found), seconds, .. } => {
-            Some(Source { entry: e, kind: None, found, terminals: &[], millivolts: None, seconds: *seconds })
+        Fact::StoredAnswered { found: Some(found), seconds, kind, label, .. } => {
+            let wait = wait(*kind, *label, *seconds);
+            Some(Source { entry: e, kind: None, found, terminals: &[], millivolts: None, wait })
         }
         _ => None,
     }

@@ -34,6 +34,15 @@ impl Desk<'_> {
             if !self.has(|f| matches!(f, Fact::SignPosted { point: p } if *p == point)) {
                 return Some(Fact::SignPosted { point });
             }
+            if self.plan.photos {
+                if !self.has(|f| matches!(f, Fact::PhotoTaken { of, .. } if *of == point)) {
+                    return Some(photo(point));
+                }
+                if let Some(asked) = self.both_labels(point) {
+                    return Some(asked);
+                }
+                continue;
+            }
             let step = format!("isolate-{point}");
             if !self.has(|f| matches!(f, Fact::Deviated { step: s, .. } if *s == step)) {
                 return Some(Fact::Deviated { step, why: "No photo: the camera is not allowed here".into() });
@@ -189,6 +198,20 @@ impl Desk<'_> {
             self.all().filter(|e| went_wrong(&e.body.fact) && !named.contains(&e.id)).map(|e| e.id).collect();
         let (found, cause) = (self.plan.finds_out, "A neighbour's lighting shared the neutral, it seems".into());
         (!of.is_empty()).then_some(Fact::CauseNoted { of, found, cause })
+    }
+}
+
+/// A photo that shows something.
+pub fn photo(of: EntryId) -> Fact {
+    Fact::PhotoTaken {
+        sha256: "5a".repeat(32),
+        length: 20_000,
+        media: "image/jpeg".into(),
+        of,
+        note: String::new(),
+        tags: Vec::new(),
+        doubts: Vec::new(),
+        copies: Vec::new(),
     }
 }
 

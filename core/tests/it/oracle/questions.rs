@@ -10,6 +10,7 @@ use stillbar_core::supply::Position;
 
 use super::alike::says_something;
 use super::known::Known;
+use super::labels;
 use super::promise::Ask;
 use super::runs::Run;
 use super::systems::row;
@@ -200,9 +201,11 @@ fn lifts<'a>(known: &Known<'a>, job: EntryId, stop: &Answer) -> Vec<&'a Entry> {
     // "Until the conductors are corrected to a delta with a line at earth and somebody says `corrected`."
     let corrected = |f: &Fact| matches!(f, Fact::SystemCorrected { system: System::CornerGrounded, .. });
     let says_so = |a: &Answer| a.code == "corrected" && known.of(job).any(|e| corrected(&e.body.fact));
+    // "`in-photo`, both labels, with a photo there": another is not taken.
+    let in_none = |a: &Answer| a.code == "in-photo" && a.of.is_none_or(|point| !labels::has_photo(known, job, point));
     let same = |a: &Answer| {
         let line = a.question.code == "line-at-earth";
-        a.question.code == stop.question.code && a.of == stop.of && (!line || says_so(a))
+        a.question.code == stop.question.code && a.of == stop.of && (!line || says_so(a)) && !in_none(a)
     };
     let all = known.of(job).filter(|e| !known.is_withdrawn(e.id)).filter_map(answer);
     let lifting = all.filter(|a| same(a) && a.does != Stops && a.said && known.knew(a.entry, stop.entry));
@@ -300,6 +303,7 @@ pub fn never_refused(known: &Known, job: EntryId, by: EntryId, fact: &Fact) -> O
             let other = matches!(&e.body.fact, Fact::SourceAnswered { kind, found: Some(_), .. } if *kind != SourceKind::Control);
             e.job() == Some(job) && other && !known.is_withdrawn(e.id)
         }
+        (Of::Point, Some(e)) => labels::is_apart(known, job, e.id),
         _ => false,
     };
     (fits && called && on && !over).then_some("an answer that stops was refused")
@@ -327,6 +331,12 @@ pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
                 && !answered(code, None)
             {
                 return Err(format!("nobody answered {code}"));
+            }
+        }
+        // It is firm: whoever goes on to the test has passed it over.
+        Fact::IndicatorProved { run: None, works: true, .. } => {
+            if let Some(point) = labels::asked(known, job).iter().find(|p| !answered("labels", Some(p.id))) {
+                return Err(format!("nobody answered for both labels of {}", point.id.short()));
             }
         }
         Fact::WorkBegan { .. } => {

@@ -7,9 +7,10 @@ use stillbar_core::prove::Reading;
 use super::ends::{answered, run_of, troubles};
 use super::instruments::{can_prove, checked, lights_at_dc};
 use super::known::{HOUR, MINUTE, now, tick};
-use super::promise::Ask;
+use super::promise::{Ask, Source};
 use super::questions;
 use super::systems::{least, line_shows_earth};
+use super::waits::waited;
 
 /// A run that somebody began with an indicator that worked.
 pub struct Run<'a> {
@@ -128,15 +129,24 @@ fn whole<'a>(ask: &Ask<'_, 'a>, run: &Run<'a>, now: bool) -> Result<Vec<Vec<Coun
             all.push(counted(ask, run, now, &what, &of_pair)?);
         }
     }
-    // Stored energy: after the time on its label, "taken as the shorter for a wait", and then nothing on the instrument.
+    // Stored energy: after its time, "taken as the shorter for a wait", and then nothing on the instrument.
     for stored in ask.own_sources().iter().filter(|s| s.kind.is_none()) {
         let of_item = |e: &Entry| match &e.body.fact {
             Fact::DischargeRead { of, reading, .. } => {
-                *of == stored.entry.id && is_dead(ask, e, reading, true) && waited(ask, e, stored.seconds)
+                *of == stored.entry.id && is_dead(ask, e, reading, true) && waited(ask, e, stored.wait)
             }
             _ => false,
         };
         all.push(counted(ask, run, now, &stored.found.what, &of_item)?);
+    }
+    // "Equipment that asks for DC counts as one": a UPS, PV or a battery is read at its own terminals.
+    let charges = |s: &&Source| matches!(s.kind, Some(SourceKind::Ups | SourceKind::Pv | SourceKind::Battery));
+    for source in ask.own_sources().iter().filter(charges) {
+        let of_it = |e: &Entry| match &e.body.fact {
+            Fact::DischargeRead { of, reading, .. } => *of == source.entry.id && is_dead(ask, e, reading, true),
+            _ => false,
+        };
+        all.push(counted(ask, run, now, &source.found.what, &of_it)?);
     }
     Ok(all)
 }
@@ -307,17 +317,6 @@ fn is_dead(ask: &Ask, e: &Entry, reading: &Reading, dc: bool) -> bool {
         Reading::Lit(_) => false,
         Reading::Millivolts(mv) => *mv == 0 || (*mv <= limit && *mv < bound),
     }
-}
-
-/// Waiting is "counted from the opening".
-fn waited(ask: &Ask, read: &Entry, seconds: u32) -> bool {
-    let most = i64::from(seconds) * 1000;
-    let over = |o: &Entry, at: &Entry| ask.known.shortest(o, tick(at)).is_some_and(|ms| ms >= most);
-    // What was over once is over later, whatever a clock says then.
-    let is_over = |o: &Entry| {
-        over(o, read) || ask.entries().any(|e| ask.known.knew(read, e) && ask.known.knew(e, o) && over(o, e))
-    };
-    seconds == 0 || ask.points.iter().all(|(_, openings)| openings.iter().any(|o| is_over(o)))
 }
 
 /// "A check counts for one shift."

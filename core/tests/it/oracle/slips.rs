@@ -6,7 +6,7 @@ use stillbar_core::journal::fact::*;
 use stillbar_core::journal::{EntryId, Fact};
 use stillbar_core::prove::{Earthing, Reading, System};
 
-use super::plan::{Next, Plan};
+use super::plan::{Next, Plan, Stored};
 use super::stopped;
 
 /// The one thing.
@@ -52,6 +52,13 @@ pub enum Slip {
     MiddleLeft,
     PoleAlternatingAlone,
     LightsAtThirty,
+    WaitOfTheTable,
+    WaitOfNothingKnown,
+    WaitBelowItsLabel,
+    WaitCutShort,
+    CoverAtOnce,
+    SourceNotRead,
+    LabelsNotAnswered,
     // What was answered so that it stops.
     DoesNotFit,
     NotBlocked,
@@ -62,6 +69,9 @@ pub enum Slip {
     LiftWithdrawn,
     StartedThenCannot,
     StartedThenOpened,
+    LabelsDoNotMatch,
+    LabelsInNoPhoto,
+    LabelsOfAnother,
     UnknownQuestion,
     UnknownAnswer,
     // What happens once it is proved, and everything is put right but the test.
@@ -82,6 +92,7 @@ pub enum Slip {
     PutBack,
     StartedAfter,
     NotScreened,
+    LabelsAfter,
     CurrentAfter,
     CurrentRead,
     ChargeRead,
@@ -100,7 +111,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 81] = [
+    pub const ALL: [Slip; 92] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -140,6 +151,13 @@ impl Slip {
         Slip::MiddleLeft,
         Slip::PoleAlternatingAlone,
         Slip::LightsAtThirty,
+        Slip::WaitOfTheTable,
+        Slip::WaitOfNothingKnown,
+        Slip::WaitBelowItsLabel,
+        Slip::WaitCutShort,
+        Slip::CoverAtOnce,
+        Slip::SourceNotRead,
+        Slip::LabelsNotAnswered,
         Slip::DoesNotFit,
         Slip::NotBlocked,
         Slip::StartedAndWentOn,
@@ -149,6 +167,9 @@ impl Slip {
         Slip::LiftWithdrawn,
         Slip::StartedThenCannot,
         Slip::StartedThenOpened,
+        Slip::LabelsDoNotMatch,
+        Slip::LabelsInNoPhoto,
+        Slip::LabelsOfAnother,
         Slip::UnknownQuestion,
         Slip::UnknownAnswer,
         Slip::Cover,
@@ -168,6 +189,7 @@ impl Slip {
         Slip::PutBack,
         Slip::StartedAfter,
         Slip::NotScreened,
+        Slip::LabelsAfter,
         Slip::CurrentAfter,
         Slip::CurrentRead,
         Slip::ChargeRead,
@@ -209,6 +231,11 @@ impl Slip {
         )
     }
 
+    /// Whether it says nothing of a proof, and the gate has to refuse it wherever there is one.
+    pub fn is_refused(self) -> bool {
+        matches!(self, Slip::LabelsNotAnswered)
+    }
+
     /// Whether it is about an answer that stops, whoever gave it.
     pub fn is_of_a_question(self) -> bool {
         self.goes_on_stopped()
@@ -216,6 +243,7 @@ impl Slip {
                 self,
                 Slip::StartedAfter
                     | Slip::NotScreened
+                    | Slip::LabelsAfter
                     | Slip::CurrentAfter
                     | Slip::CurrentRead
                     | Slip::ChargeRead
@@ -234,6 +262,8 @@ impl Slip {
     pub fn prepare(self, plan: &mut Plan, nth: usize) {
         plan.point = ("Q4 feeder switch", "Main board MB1, bay 4");
         plan.finds_out = self != Slip::CauseNotFoundOnce;
+        plan.photos |= matches!(self, Slip::LabelsNotAnswered | Slip::LabelsDoNotMatch | Slip::LabelsOfAnother);
+        plan.photos &= self != Slip::LabelsInNoPhoto;
         match self {
             Slip::EarthByALiveLine => plan.is_of(System::ThreePhaseNeutral, Earthing::It, ""),
             Slip::EarthByAnyLine => plan.is_of(System::CornerGrounded, Earthing::TnS, "not-known"),
@@ -251,12 +281,22 @@ impl Slip {
                 plan.is_of(System::DcTwoWire, Earthing::TnS, "minus");
                 plan.figures = true;
             }
+            Slip::SourceNotRead => (plan.others, plan.stored) = (vec![Plan::another(SourceKind::Battery)], None),
             Slip::AlternatingAlone | Slip::LightsAtAlternatingAlone => {
                 plan.others = vec![Plan::another(SourceKind::Pv)];
                 // A dark lamp that shows both would say something of direct voltage too.
                 plan.figures = true;
             }
-            Slip::DischargeNotRead | Slip::DischargeAtOnce | Slip::DischargeLit => plan.stored = Some(("Drive 1", 900)),
+            Slip::DischargeNotRead
+            | Slip::DischargeAtOnce
+            | Slip::DischargeLit
+            | Slip::WaitOfTheTable
+            | Slip::WaitCutShort
+            | Slip::CoverAtOnce => plan.stored = Some(Stored::bare("Drive 1", StoredKind::Drive, 900)),
+            Slip::WaitOfNothingKnown => plan.stored = Some(Stored::bare("Box", StoredKind::NotKnown, 900)),
+            Slip::WaitBelowItsLabel => {
+                plan.stored = Some(Stored { label: Some(900), ..Stored::bare("Bank", StoredKind::PowerFactor, 900) })
+            }
             Slip::OthersNotAnswered | Slip::NoReasonElsewhere => {
                 plan.others = if nth == 0 { vec![Plan::another(SourceKind::Generator)] } else { Vec::new() };
             }
@@ -280,8 +320,11 @@ impl Slip {
     pub fn turns(self, plan: &Plan, me: EntryId, mate: EntryId, next: Next) -> Turn {
         let fact = match next {
             Next::Keep(fact) => fact,
-            Next::Wait(_) if self == Slip::DischargeAtOnce => {
+            Next::Wait(_) if matches!(self, Slip::DischargeAtOnce | Slip::WaitCutShort) => {
                 return Turn::Believe(Fact::NoCovers { why: "It is open".into() });
+            }
+            Next::Wait(_) if self == Slip::CoverAtOnce => {
+                return Turn::Right(Next::Keep(Fact::CoverOff { what: "Front plate".into() }));
             }
             other => return Turn::Right(other),
         };
@@ -293,7 +336,7 @@ impl Slip {
             (Slip::NoEarth, Fact::ReferenceProved { .. })
             | (Slip::NoSecondProof, Fact::IndicatorProved { run: Some(_), .. })
             | (Slip::AlternatingAlone | Slip::PoleAlternatingAlone, Fact::ReadingTaken { dc: true, .. })
-            | (Slip::DischargeNotRead, Fact::DischargeRead { .. })
+            | (Slip::DischargeNotRead | Slip::SourceNotRead, Fact::DischargeRead { .. })
             | (Slip::NotChecked | Slip::CheckedYesterday, Fact::InstrumentChecked { .. })
             | (Slip::ScopeChangedBefore, Fact::SourceAnswered { .. } | Fact::StoredAnswered { .. })
             | (Slip::OneSourceNotAsked, Fact::SourceAnswered { kind: SourceKind::Battery, .. })
@@ -301,6 +344,7 @@ impl Slip {
             | (Slip::OthersNotAnswered, Fact::SourceElsewhere { .. })
             | (Slip::NoLock, Fact::LockFitted { .. }) => true,
             (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == reference && *then == last_line,
+            (Slip::LabelsNotAnswered, Fact::Answered { question, .. }) => question == "labels",
             _ => false,
         };
         if forgotten {
@@ -351,6 +395,10 @@ impl Slip {
                 let (switch, stays_open) = (None, false);
                 Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
             }
+            (
+                Slip::WaitOfTheTable | Slip::WaitOfNothingKnown | Slip::WaitBelowItsLabel,
+                Fact::StoredAnswered { found: found @ Some(_), looked, kind, label, .. },
+            ) => Fact::StoredAnswered { found, seconds: 120, looked, kind, label },
             (Slip::BlankSource, Fact::IndicatorProved { run, indicator, works, .. }) => {
                 Fact::IndicatorProved { run, indicator, on: ProvedOn::KnownSource(" \u{200b}".into()), works }
             }

@@ -58,6 +58,14 @@ impl World {
         Ok(found.ok_or("no such source")?.id)
     }
 
+    /// A point of the job: the one of the normal supply, or another.
+    fn point(&self, normal: bool) -> Result<EntryId, String> {
+        let job = Some(self.jobs[JOB].0);
+        let fits = |f: &Fact| matches!(f, Fact::PointAdded { cuts, .. } if cuts.is_none() == normal);
+        let found = self.phones[self.who].entries.iter().find(|e| e.job() == job && fits(&e.body.fact));
+        Ok(found.ok_or("no such point")?.id)
+    }
+
     /// Up to the test, with a stop in it that may be lifted wrongly; from here on nobody answers anything.
     pub fn stopped_before(&mut self, slip: Slip) -> Result<(), String> {
         if !slip.is_of_a_question() {
@@ -108,6 +116,19 @@ impl World {
                 let fact = opened.find(|e| matches!(e.body.fact, Fact::PointOpened { .. })).ok_or("no point")?;
                 self.here(fact.body.fact.clone())?;
             }
+            Slip::LabelsDoNotMatch => {
+                self.until_asked("labels")?;
+                let of = Some(self.point(true)?);
+                self.here(answered("labels", "do-not-match", of, ""))?;
+            }
+            // In which photo nobody can say; or those of the other point.
+            Slip::LabelsInNoPhoto | Slip::LabelsOfAnother => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                let of = self.point(true)?;
+                self.here(answered("labels", "do-not-match", Some(of), ""))?;
+                let other = if slip == Slip::LabelsOfAnother { self.point(false)? } else { of };
+                self.here(answered("labels", "in-photo", Some(other), ""))?;
+            }
             Slip::UnknownQuestion => {
                 self.until(self.who, JOB, &is_of_a_test)?;
                 self.here(answered("boots-dry", "dry", None, WORDS))?;
@@ -150,6 +171,10 @@ impl World {
         match slip {
             Slip::StartedAfter => drop(self.here(it_started())?),
             Slip::NotScreened => drop(self.here(answered("live-beside", "not-screened", None, ""))?),
+            Slip::LabelsAfter => {
+                let of = Some(self.point(true)?);
+                self.here(answered("labels", "do-not-match", of, ""))?;
+            }
             Slip::CurrentRead => drop(self.here(read("neutral-current", "none", Measured::Milliamps(40)))?),
             Slip::ChargeRead => drop(self.here(read("charge-returned", "gone", Measured::Millivolts(231_000)))?),
             Slip::CurrentAfter => drop(self.here(answered("neutral-current", "current", None, ""))?),

@@ -10,7 +10,7 @@ use stillbar_core::tag::TagId;
 use super::asked::answered;
 use super::chance::Chance;
 use super::plan::{check, found};
-use super::prove::went_wrong;
+use super::prove::{photo, went_wrong};
 use super::questions::{self, Of};
 use super::systems::{Row, row};
 
@@ -114,13 +114,13 @@ impl Wild<'_> {
                     millivolts,
                 }
             }
-            3 => Fact::StoredAnswered {
-                found: Some(place("Capacitor")),
-                seconds: 60,
-                looked: String::new(),
-                kind: None,
-                label: Some(60),
-            },
+            3 => {
+                // What nobody may wait is refused.
+                let kind = self.chance.one_in(2).then(|| StoredKind::ALL[self.chance.of(StoredKind::ALL.len())]);
+                let label = self.chance.one_in(2).then_some(60);
+                let seconds = [60, 300, 900][self.chance.of(3)];
+                Fact::StoredAnswered { found: Some(place("Capacitor")), seconds, looked: String::new(), kind, label }
+            }
             4 => Fact::NeutralParted { what: "N of way 3".into() },
             5 => Fact::WorkLeft { why: self.why() },
             6 => Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: self.why() },
@@ -317,6 +317,7 @@ impl Wild<'_> {
                     ["instruments", "sources", "stored", "open-up", "permit", "told", "dead-test", "prove-before"];
                 Fact::Deviated { step: steps[self.chance.of(8)].into(), why: self.why() }
             }
+            13 if self.chance.one_in(3) => photo(self.point()?),
             13 => self.proof(true)?,
             14 => {
                 let all = self.row().conductors();

@@ -16,6 +16,7 @@ use super::points::{locks_on, may_close};
 use super::promise::may_stand;
 use super::questions::{may_do, never_refused};
 use super::slips::Slip;
+use super::waits::may_uncover;
 use super::wild::Wild;
 use crate::desk::MORNING;
 
@@ -145,9 +146,11 @@ impl World {
     pub fn keep(&mut self, n: usize, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         self.pass(15_000);
         let closes = if let Fact::PointClosed { point, .. } = fact { Some(point) } else { None };
-        let free = closes.map(|p| may_close(&Known::new(&self.phones[n].entries, &self.phones[n].aside), p));
         let known = Known::new(&self.phones[n].entries, &self.phones[n].aside);
+        let free = closes.map(|p| may_close(&known, p));
         let asked = job.map(|job| may_do(&known, job, &fact));
+        let uncovers = matches!(fact, Fact::CoverOff { .. });
+        let waited = job.filter(|_| uncovers).map(|job| self.phones[n].with_moment(|at| may_uncover(&known, job, at)));
         let stops = job.and_then(|job| never_refused(&known, job, by, &fact));
         let loose = self.phones[n].loose.is_some();
         let who = self
@@ -172,6 +175,9 @@ impl World {
             self.gather(n);
             if let Some(Err(why)) = asked.filter(|_| !loose) {
                 panic!("phone {n} went on although {why}");
+            }
+            if let Some(Err(why)) = waited.filter(|_| !loose) {
+                panic!("phone {n} went on and let a cover come off although {why}");
             }
             if let Some(Err(why)) = free {
                 panic!("phone {n} closed a point although {why}");

@@ -208,7 +208,9 @@ impl Question {
         let over = |g: &GivenAnswer, stop: &Answer| {
             let lifts = |l: &&GivenAnswer| self.judged(job, l).is_some_and(|a| a.lifts(stop));
             let later = self.given(job, of).filter(|l| l.stamp.clock > g.stamp.clock);
-            later.filter(lifts).any(|l| job.heard.saw(&l.stamp, &g.stamp))
+            // What is said to be in a photo lifts nothing where none was taken, whoever wrote it.
+            let in_none = |l: &GivenAnswer| self.code == labels::QUESTION.code && !(self.counts)(job, l);
+            later.filter(lifts).any(|l| job.heard.saw(&l.stamp, &g.stamp) && !in_none(l))
         };
         self.given(job, of).find_map(|g| stops(g).filter(|stop| !over(g, stop)))
     }
