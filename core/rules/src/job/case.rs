@@ -5,8 +5,8 @@ use super::age::{Moment, shortest};
 use crate::journal::fact::{EarthProof, SourceKind};
 use crate::prove::judge::neutral::{Unexpected, unexpected};
 use crate::prove::{
-    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, Nominal, Reading, ReferenceProof, Role, Run,
-    Stored, Taken,
+    Case, Equipment, Given, GivenValue, Holder, Impedance, Indicator, Nominal, Reading, ReferenceProof, Run, Stored,
+    Taken,
 };
 
 impl Job {
@@ -81,11 +81,8 @@ impl Job {
         case.nominal = Nominal::of(&self.supply());
         case.supply = Some(self.supply());
         case.nominal.control_mv = self.found().filter(|s| !s.terminals.is_empty()).filter_map(|s| s.millivolts).min();
-        let opened = |c: &crate::prove::Conductor| match c.role {
-            Role::Control => self.opens_control(&c.name),
-            _ => self.opens_it(c),
-        };
-        case.poles_opened = Some(self.conductors().into_iter().filter(opened).map(|c| c.name).collect());
+        let opened = self.conductors().into_iter().filter(|c| self.opens_it(c));
+        case.poles_opened = Some(opened.map(|c| c.name).collect());
         let has = |kinds: &[SourceKind]| self.found().any(|s| kinds.contains(&s.kind));
         case.equipment = Equipment {
             drive: self.stored.iter().any(|s| s.found.is_some()),
@@ -94,12 +91,6 @@ impl Job {
             generator: has(&[SourceKind::Generator]),
         };
         case
-    }
-
-    /// Whether the points of the control supply that brings this terminal open it.
-    fn opens_control(&self, terminal: &String) -> bool {
-        let source = self.found().find(|s| s.terminals.contains(terminal));
-        source.is_some_and(|s| self.points.iter().any(|p| p.cuts == Some(s.stamp.id) && p.poles.contains(terminal)))
     }
 }
 

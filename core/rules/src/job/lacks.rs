@@ -135,7 +135,8 @@ impl Job {
         if self.points.iter().any(|p| p.cuts.is_none()) {
             // A line at earth may be a solid link, once somebody has shown which it is.
             let supply = self.supply();
-            let has_to = |c: &Conductor| c.role.is_line() && supply.grounded() != Some(c.name.as_str());
+            let control = |c: &Conductor| c.role == Role::Control && self.own.iter().any(|own| own.name == c.name);
+            let has_to = |c: &Conductor| (c.role.is_line() || control(c)) && supply.grounded() != Some(c.name.as_str());
             for line in self.conductors().into_iter().filter(|c| has_to(c) && !self.opens_it(c)) {
                 way(OpenWay::LineClosed { line: line.name });
             }

@@ -240,7 +240,7 @@ impl Job {
 
     /// Whether an entry names it as one that stays live.
     fn named_live(&self, name: &str) -> bool {
-        self.stays_live.iter().any(|live| live.conductors.iter().any(|named| named == name))
+        self.stays_live.iter().any(|live| live.is_said() && live.conductors.iter().any(|named| named == name))
     }
 
     /// Whether a conductor may leave the dead test as one that stays live: it is of the job's own set and of a supply beside the normal
@@ -363,12 +363,17 @@ impl Job {
         self.points.iter().any(|p| p.cuts.is_none() && p.poles.iter().any(|pole| pole == conductor))
     }
 
-    /// Whether a point opens this conductor: of the normal supply its points, of another supply any point.
+    /// Whether a point opens this conductor: of the normal supply its points, of a control supply that was found those that cut it, and of
+    /// another supply any point.
     pub fn opens_it(&self, conductor: &Conductor) -> bool {
-        match (conductor.role, &conductor.supply) {
-            (Role::Control, _) | (_, None) => self.opens(&conductor.name),
-            _ => self.points.iter().any(|p| p.poles.contains(&conductor.name)),
-        }
+        let brings = |s: &&Source| conductor.role == Role::Control && s.terminals.contains(&conductor.name);
+        let source = self.found().find(brings).map(|s| s.stamp.id);
+        let fits = |p: &&Point| match (source, &conductor.supply) {
+            (Some(_), _) => p.cuts == source,
+            (None, None) => p.cuts.is_none(),
+            (None, Some(_)) => true,
+        };
+        self.points.iter().filter(fits).any(|p| p.poles.contains(&conductor.name))
     }
 
     /// The conductors of one's own set that a found source feeds: its supply is called as it is.
@@ -381,7 +386,7 @@ impl Job {
 
     /// Whether all that a found source feeds here stays live and is named so: then no point has to cut it off.
     pub fn stays_live_whole(&self, source: &Source) -> bool {
-        let named = |c: &Conductor| self.stays_live.iter().any(|live| live.conductors.contains(&c.name));
+        let named = |c: &Conductor| self.named_live(&c.name);
         let mut fed = self.of_supply(source).peekable();
         fed.peek().is_some() && fed.all(|c| named(c) && self.may_stay_live(&c.name))
     }

@@ -5,6 +5,7 @@ use serde::Serialize;
 use crate::TagId;
 use crate::journal::fact::{About, Duty, Found, PhotoDoubt, SourceKind, SourceRef, StoredKind, SupplyAnswer};
 use crate::journal::{EntryId, Stamp};
+use crate::names::says_something;
 use crate::prove::System;
 
 /// A source known at the site that does not reach this work.
@@ -44,6 +45,13 @@ pub struct StaysLive {
     pub screened: String,
     /// Which conductors of the job's own set it is.
     pub conductors: Vec<String>,
+}
+
+impl StaysLive {
+    /// Whether it says what stays live, where, and how it is screened. Without, it warns all the same, and takes nothing out of the dead test.
+    pub fn is_said(&self) -> bool {
+        [&self.what, &self.at, &self.screened].into_iter().all(|said| says_something(said))
+    }
 }
 
 /// What becomes of readings with the supply back that do not look as they should.

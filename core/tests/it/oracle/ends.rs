@@ -38,6 +38,8 @@ fn ends(known: &Known, e: &Entry) -> Option<&'static str> {
         Fact::PointAdded { .. } => Some("a point was added"),
         Fact::NeutralParted { .. } => Some("a neutral was parted"),
         Fact::ScopeChanged { .. } => Some("the scope changed"),
+        // "The entry says what is there and why, the proof ends."
+        Fact::SystemCorrected { .. } => Some("the conductors were corrected"),
         Fact::Withdrawn { .. } => Some("an entry was withdrawn"),
         Fact::PointClosed { .. } => Some("a point was closed"),
         Fact::GivenUp { .. } => Some("the isolation was given up"),

@@ -22,6 +22,7 @@ mod known;
 mod labels;
 mod nearly;
 mod network;
+mod own;
 mod phone;
 mod places;
 mod plan;

@@ -3,7 +3,7 @@
 use stillbar_core::journal::fact::*;
 use stillbar_core::journal::{EntryId, Fact};
 use stillbar_core::point::PointKind;
-use stillbar_core::prove::Reading;
+use stillbar_core::prove::{Earthing, Reading, System};
 
 use super::asked::{WORDS, answered};
 use super::known::{HOUR, Known, MINUTE};
@@ -127,6 +127,18 @@ impl World {
             }
             // Neither has heard of what the other noted.
             Slip::TwinFailed | Slip::ClosedElsewhere => self.until(THERE, OTHER, &is_of_a_test)?,
+            // The neutral is in no pair that is read.
+            Slip::CorrectedBefore => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                self.here(corrected())?;
+            }
+            Slip::LiveWithdrawn => {
+                self.until(self.who, JOB, &is_of_a_test)?;
+                let named =
+                    self.phones[self.who].entries.iter().find(|e| matches!(e.body.fact, Fact::StaysLive { .. }));
+                let entry = named.ok_or("nothing stays live")?.id;
+                self.here(Fact::Withdrawn { entry, why: "It can be opened after all".into() })?;
+            }
             Slip::WaitCutShort => {
                 self.until(self.who, JOB, &|next| matches!(next, Next::Wait(_)))?;
                 self.pass(10 * MINUTE);
@@ -254,6 +266,10 @@ impl World {
             Slip::Scope => {
                 self.here(Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: "Agreed with the client".into() })?;
             }
+            Slip::Corrected => {
+                self.here(corrected())?;
+                self.jobs[JOB].1.is_of(System::ThreePhaseNeutral, Earthing::TnS, "");
+            }
             Slip::Limit => {
                 let limit = Some(Limit { ac: 2_000, dc: 2_000, rule: "House rule 7".into() });
                 self.here(Fact::LimitSet { limit })?;
@@ -356,6 +372,17 @@ pub fn is_of_a_test(next: &Next) -> bool {
 
 fn met() -> Fact {
     Fact::VoltageMet { at: "Screw of the rail".into(), reading: Reading::Millivolts(64_000) }
+}
+
+/// The board has a neutral.
+fn corrected() -> Fact {
+    Fact::SystemCorrected {
+        system: System::ThreePhaseNeutral,
+        earthing: Earthing::TnS,
+        nominal_millivolts: 230_000,
+        own: Vec::new(),
+        why: "A neutral came out behind the cover".into(),
+    }
 }
 
 fn cover() -> Fact {

@@ -45,6 +45,18 @@ impl Desk<'_> {
         None
     }
 
+    /// What cannot be made dead is named, with its place and how it is screened.
+    pub fn stays_live(&self) -> Option<Fact> {
+        let plan = self.plan;
+        let named = plan.live.is_empty() || self.has(|f| matches!(f, Fact::StaysLive { .. }));
+        (!named).then(|| Fact::StaysLive {
+            what: "What comes in from the yard".into(),
+            at: "Left of the rail, behind cover 3".into(),
+            screened: plan.screened.into(),
+            conductors: plan.live.clone(),
+        })
+    }
+
     pub fn points(&self) -> Option<Fact> {
         if !self.has(|f| matches!(f, Fact::PointAdded { cuts: None, .. })) {
             return Some(self.point(self.plan.point.0, self.plan.point.1, self.plan.opened(), None));

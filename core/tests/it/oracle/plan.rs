@@ -7,10 +7,11 @@ use stillbar_core::journal::fact::{
 };
 use stillbar_core::journal::{Entry, EntryId, Fact};
 use stillbar_core::prove::judge::energised::Tolerance;
-use stillbar_core::prove::{Earthing, Order, System};
+use stillbar_core::prove::{Conductor, Earthing, Order, System};
 
 use super::alike::alike;
 use super::chance::Chance;
+use super::own::{Is, Wire, listed, sets, wires};
 use super::systems::{NEW, Row, row};
 
 /// A source that somebody finds when they look.
@@ -82,6 +83,10 @@ pub struct Plan {
     pub mark: &'static str,
     /// Whether the line at earth is a solid link, which no point opens.
     pub link: bool,
+    /// The conductors that they list themselves, those of them that are named as staying live, and how those are said to be screened.
+    pub own: Vec<Conductor>,
+    pub live: Vec<String>,
+    pub screened: &'static str,
     /// Whether photos are taken at the points.
     pub photos: bool,
     /// By what it is chosen which of the answers that go or stand is given.
@@ -127,7 +132,15 @@ impl Plan {
     pub fn of(chance: &mut Chance, nth: usize) -> Plan {
         let three = [System::ThreePhaseNeutral, System::OnePhase, System::ThreeWire];
         let of_old = three[chance.of(3).min(chance.of(3))];
-        let system = if chance.one_in(2) { NEW[chance.of(NEW.len())] } else { of_old };
+        let of_own = chance.one_in(6);
+        let (own, live) = if of_own { listed(chance) } else { Default::default() };
+        let system = if of_own {
+            System::Own
+        } else if chance.one_in(2) {
+            NEW[chance.of(NEW.len())]
+        } else {
+            of_old
+        };
         let earthings = [Earthing::TnCS, Earthing::TnS, Earthing::Tt, Earthing::It, Earthing::Unknown];
         let earthing = earthings[chance.of(5)];
         let (row, nominal) = (row(system), row(system).nominal(chance));
@@ -155,6 +168,9 @@ impl Plan {
             figures: chance.of(2) == 0,
             mark,
             link: chance.one_in(2),
+            own,
+            live,
+            screened: "Its cover stays on, seen by two",
             photos: chance.one_in(2),
             answers: chance.of(1 << 16) as u64,
         }
@@ -175,7 +191,7 @@ impl Plan {
             earthing: self.earthing,
             order: Order::ALL[0],
             nominal_millivolts: self.nominal,
-            own: Vec::new(),
+            own: self.own.clone(),
             rules: None,
             limit: self.limit.clone(),
             tolerance: Tolerance::default(),
@@ -183,14 +199,32 @@ impl Plan {
         }
     }
 
-    pub fn lines(&self) -> Vec<String> {
-        self.row().lines.iter().map(|l| (*l).to_owned()).collect()
+    /// What there is to be proved dead, as they see it.
+    pub fn wires(&self) -> Vec<Wire> {
+        let all = wires(self.system, &self.own).into_iter();
+        all.filter(|wire| !self.live.contains(&wire.name)).collect()
     }
 
+    fn names(&self, fits: impl Fn(&Wire) -> bool) -> Vec<String> {
+        self.wires().into_iter().filter(fits).map(|wire| wire.name).collect()
+    }
+
+    pub fn lines(&self) -> Vec<String> {
+        self.names(Wire::has_to_open)
+    }
+
+    /// Of the normal supply.
     pub fn lines_and_neutral(&self) -> Vec<String> {
-        let mut all = self.lines();
-        all.extend(self.row().middle.map(str::to_owned));
-        all
+        self.names(|wire| (wire.has_to_open() || wire.is_middle()) && wire.supply.is_none())
+    }
+
+    pub fn reference(&self) -> String {
+        self.names(|wire| wire.is == Is::Earth).pop().expect("every set has one")
+    }
+
+    /// Three lines of alternating voltage turn.
+    pub fn turns(&self) -> bool {
+        self.names(|wire| wire.is == Is::Line).len() == 3
     }
 
     pub fn row(&self) -> Row {
@@ -200,12 +234,20 @@ impl Plan {
     /// Makes it a job of another system.
     pub fn is_of(&mut self, system: System, earthing: Earthing, mark: &'static str) {
         (self.system, self.earthing, self.mark) = (system, earthing, mark);
+        (self.own, self.live) = Default::default();
         self.nominal = self.row().nominal(&mut Chance(0));
+    }
+
+    /// Makes it a job of one of the sets of their own, of which these stay live.
+    pub fn lists(&mut self, nth: usize, live: &[&str]) {
+        self.is_of(System::Own, Earthing::TnS, "");
+        self.own = sets()[nth].clone();
+        self.live = live.iter().map(|name| (*name).to_owned()).collect();
     }
 
     /// What the point of the normal supply opens: the line at earth may be a solid link.
     pub fn opened(&self) -> Vec<String> {
-        let mut all = self.lines_and_neutral();
+        let mut all = self.names(|wire| wire.has_to_open() || wire.is_middle());
         if self.system == System::CornerGrounded && self.link {
             all.retain(|line| line.to_lowercase() != self.mark);
         }
@@ -253,6 +295,7 @@ impl<'a> Desk<'a> {
         if let Some(fact) = self
             .planned()
             .or_else(|| self.line_asked_for())
+            .or_else(|| self.stays_live())
             .or_else(|| self.points())
             .or_else(|| self.network())
             .or_else(|| self.instruments())
@@ -364,7 +407,7 @@ impl<'a> Desk<'a> {
         if !self.has(|f| matches!(f, Fact::NoCircuits { .. } | Fact::CircuitListed { .. })) {
             return Some(Fact::NoCircuits { why: "Nothing runs".into() });
         }
-        if self.plan.row().turns() && !self.has(|f| matches!(f, Fact::RotationFound { .. })) {
+        if self.plan.turns() && !self.has(|f| matches!(f, Fact::RotationFound { .. })) {
             return Some(Fact::RotationFound { rotation: None, how: "No outlet is near, no motor runs".into() });
         }
         None

@@ -3,18 +3,21 @@
 //!
 //! Start at [`may_stand`]; which locks are on is [`super::points::locks_on`].
 
+use std::collections::BTreeSet;
+
 use stillbar_core::journal::fact::{Found, On, SourceKind, SourceRef};
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::prove::{Earthing, System};
+use stillbar_core::prove::{Conductor, Earthing, System};
 
 use super::alike::{alike, says_something};
 use super::ends::{self, asides};
 use super::known::{Known, Moment};
 use super::network;
+use super::own::{Is, Wire, live, wires};
 use super::points::{like, locks_on};
 use super::questions;
 use super::runs::runs_stand;
-use super::systems::{Row, marked, middle_has_to_open, row};
+use super::systems::{marked, middle_has_to_open};
 use super::waits::wait;
 
 /// A job that is asked about.
@@ -25,6 +28,9 @@ pub struct Ask<'k, 'a> {
     pub system: System,
     pub earthing: Earthing,
     pub nominal: u32,
+    /// Its conductors, and the names of those that leave the pairs because they stay live.
+    pub wires: Vec<Wire>,
+    pub live: BTreeSet<String>,
     pub moment: Moment<'k>,
     /// Every way that ended, or would have ended, a proof of this job.
     pub ends: Vec<(&'a Entry, &'static str)>,
@@ -50,13 +56,13 @@ pub struct Source<'a> {
 /// Whether "proved dead" may stand for a job on a phone that knows this, and why not.
 pub fn may_stand(known: &Known, job: EntryId, moment: &Moment) -> Result<(), String> {
     let opened = known.get(job).ok_or("the job is not known")?;
-    let Fact::JobOpened { system, earthing, nominal_millivolts, .. } = opened.body.fact else {
-        return Err("this is no job".into());
-    };
+    let (system, earthing, nominal, own) = system_of(known, job).ok_or("this is no job")?;
+    let wires = wires(system, own);
     let (moment, site) = (*moment, opened.body.site);
     let ends = ends::of(known, job);
-    let (nominal, points, foreign) = (nominal_millivolts, Vec::new(), Vec::new());
-    let mut ask = Ask { known, job, site, system, earthing, nominal, moment, ends, points, foreign };
+    let (live, points, foreign) = (BTreeSet::new(), Vec::new(), Vec::new());
+    let mut ask = Ask { known, job, site, system, earthing, nominal, wires, live, moment, ends, points, foreign };
+    ask.live = live_of(&ask);
     ask.points = ask.all_points();
     ask.foreign = ask.foreign_sources();
     // "Says 'this phone has forgotten what it wrote: treat as live'."
@@ -70,6 +76,22 @@ pub fn may_stand(known: &Known, job: EntryId, moment: &Moment) -> Result<(), Str
     points_hold(&ask)?;
     network::allows(known, job, &moment)?;
     runs_stand(&ask)
+}
+
+fn live_of(ask: &Ask) -> BTreeSet<String> {
+    live(ask.system, &ask.wires, &ask.valid().collect::<Vec<_>>())
+}
+
+/// What the job is about: as it was opened, or as it was corrected last.
+pub fn system_of<'a>(known: &Known<'a>, job: EntryId) -> Option<(System, Earthing, u32, &'a [Conductor])> {
+    let told = known.of(job).filter(|e| !known.is_withdrawn(e.id)).filter_map(|e| match &e.body.fact {
+        Fact::JobOpened { system, earthing, nominal_millivolts, own, .. }
+        | Fact::SystemCorrected { system, earthing, nominal_millivolts, own, .. } => {
+            Some((*system, *earthing, *nominal_millivolts, own.as_slice()))
+        }
+        _ => None,
+    });
+    told.last()
 }
 
 impl<'k, 'a> Ask<'k, 'a> {
@@ -133,12 +155,9 @@ impl<'k, 'a> Ask<'k, 'a> {
         opened.collect()
     }
 
-    pub fn lines(&self) -> Vec<&'static str> {
-        self.row().lines.to_vec()
-    }
-
-    pub fn row(&self) -> Row {
-        row(self.system)
+    /// What is to be proved dead.
+    pub fn tested(&self) -> impl Iterator<Item = &Wire> {
+        self.wires.iter().filter(|wire| !self.live.contains(&wire.name))
     }
 
     /// The line or pole that somebody has shown to be the one.
@@ -204,7 +223,8 @@ fn points_hold(ask: &Ask) -> Result<(), String> {
             return Err(format!("no lock is on {label}"));
         }
         // "A PEN never."
-        if poles.iter().any(|p| p == "PEN" || p == "PE") {
+        let earth = |p: &&String| ask.wires.iter().any(|wire| wire.is == Is::Earth && wire.name == **p);
+        if poles.iter().any(|p| p == "PEN" || p == "PE" || earth(&p)) {
             return Err(format!("{label} opens the {}", poles.join(", ")));
         }
         cut.push((*cuts, poles));
@@ -213,21 +233,26 @@ fn points_hold(ask: &Ask) -> Result<(), String> {
         |cuts: Option<EntryId>, pole: &str| cut.iter().any(|(c, poles)| *c == cuts && poles.iter().any(|p| p == pole));
     // "A line that was shown to be at earth may be a solid link, and need not be opened; every other line and pole has to be."
     let link = ask.marked().filter(|_| ask.system == System::CornerGrounded);
-    let middle = ask.row().middle;
-    let apart = middle.filter(|_| middle_has_to_open(ask.earthing));
-    for line in ask.lines().into_iter().filter(|line| Some(*line) != link).chain(apart) {
-        if !opens(None, line) {
-            return Err(format!("{line} of the normal supply is opened by no point"));
+    let apart = middle_has_to_open(ask.earthing);
+    let must = |wire: &&Wire| wire.has_to_open() && link != Some(wire.name.as_str()) || apart && wire.is_middle();
+    for wire in ask.tested().filter(must) {
+        // What is of another supply is opened by whatever point cuts that.
+        let by_any = || wire.supply.is_some() && cut.iter().any(|(_, poles)| poles.contains(&wire.name));
+        if !opens(None, &wire.name) && !by_any() {
+            return Err(format!("{} is opened by no point", wire.name));
         }
     }
     for source in ask.own_sources() {
         let Some(kind) = source.kind else { continue };
-        let own: Vec<&str> = source.terminals.iter().map(String::as_str).collect();
+        let normal = || ask.wires.iter().filter(|wire| wire.supply.is_none());
+        let lines = normal().filter(|wire| wire.has_to_open()).map(|wire| &wire.name);
         // "A found source's point must open every line or pole of that source,"
-        let mut must = if kind == SourceKind::Control { own } else { ask.lines() };
+        let mut must: Vec<&String> =
+            if kind == SourceKind::Control { source.terminals.iter().collect() } else { lines.collect() };
         // "and its neutral where the system asks for it (TT, IT, a neutral not reliably at earth, a source changed over)".
-        let asks = middle_has_to_open(ask.earthing) || matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator);
-        must.extend(middle.filter(|_| asks && kind != SourceKind::Control));
+        let asks = apart || matches!(kind, SourceKind::SecondFeeder | SourceKind::Generator);
+        let middles = normal().filter(|wire| wire.is_middle() && asks && kind != SourceKind::Control);
+        must.extend(middles.map(|wire| &wire.name));
         if let Some(pole) = must.into_iter().find(|pole| !opens(Some(source.entry.id), pole)) {
             return Err(format!("{pole} of {} is opened by no point", source.found.what));
         }

@@ -8,6 +8,7 @@ use stillbar_core::point::Means;
 use stillbar_core::prove::Reading;
 use stillbar_core::supply::Position;
 
+use super::own::Is;
 use super::plan::{Desk, Next};
 
 impl Desk<'_> {
@@ -145,9 +146,9 @@ impl Desk<'_> {
 
     /// Every pair, the less dangerous conductor first; direct voltage after all else.
     pub fn readings(&self) -> Vec<(String, String, bool)> {
-        let row = self.plan.row();
-        let mut all: Vec<String> = row.conductors().into_iter().map(str::to_owned).collect();
-        let mut direct = row.direct;
+        let wires = self.plan.wires();
+        let mut direct = wires.iter().any(|wire| wire.is == Is::Pole);
+        let mut all: Vec<String> = wires.into_iter().map(|wire| wire.name).collect();
         for e in self.all() {
             match &e.body.fact {
                 Fact::SourceAnswered { found: Some(_), terminals, kind, .. } => {

@@ -11,7 +11,7 @@ use stillbar_core::supply::Position;
 use super::alike::says_something;
 use super::known::Known;
 use super::labels;
-use super::promise::Ask;
+use super::promise::{Ask, system_of};
 use super::runs::Run;
 use super::systems::row;
 
@@ -253,13 +253,6 @@ pub fn known_to(ask: &Ask, run: &Run) -> Result<(), String> {
     Ok(())
 }
 
-fn system(known: &Known, job: EntryId) -> Option<System> {
-    match known.get(job)?.body.fact {
-        Fact::JobOpened { system, .. } => Some(system),
-        _ => None,
-    }
-}
-
 fn told(e: &Entry) -> String {
     match &e.body.fact {
         Fact::Answered { question, answer, .. } => format!("{question} was answered: {answer}"),
@@ -327,7 +320,7 @@ pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
                 return Err("nobody said how it is known to be the right one".into());
             }
             // "Asked, never assumed, before anything is opened, with what was read."
-            if let Some((code, _)) = system(known, job).and_then(|system| row(system).marks)
+            if let Some((code, _)) = system_of(known, job).and_then(|told| row(told.0).marks)
                 && !answered(code, None)
             {
                 return Err(format!("nobody answered {code}"));

@@ -2,11 +2,12 @@
 
 use stillbar_core::journal::fact::{Duty, EarthProof, Limit, ProvedOn, SourceKind};
 use stillbar_core::journal::{Entry, EntryId, Fact};
-use stillbar_core::prove::Reading;
+use stillbar_core::prove::{Reading, System};
 
 use super::ends::{answered, run_of, troubles};
 use super::instruments::{can_prove, checked, lights_at_dc};
 use super::known::{HOUR, MINUTE, now, tick};
+use super::own::{Is, Wire, ranges};
 use super::promise::{Ask, Source};
 use super::questions;
 use super::systems::{least, line_shows_earth};
@@ -107,14 +108,12 @@ fn reference(ask: &Ask, run: &Run) -> Result<(), String> {
 /// has ended it since.
 fn whole<'a>(ask: &Ask<'_, 'a>, run: &Run<'a>, now: bool) -> Result<Vec<Vec<Counted<'a>>>, String> {
     let mut all = Vec::new();
-    let mut pairs: Vec<(String, String)> = Vec::new();
-    let conductors = conductors(ask)?;
-    for (n, one) in conductors.iter().enumerate() {
-        pairs.extend(conductors[n + 1..].iter().map(|other| (one.clone(), other.clone())));
-    }
-    let (row, direct) = (ask.row(), asks_for_dc(ask));
-    for (one, other) in &pairs {
-        for range in row.ranges(one, other, direct) {
+    let (conductors, direct) = (conductors(ask)?, brings_dc(ask));
+    let pairs = conductors.iter().enumerate().flat_map(|(n, one)| conductors[n + 1..].iter().map(move |o| (one, o)));
+    for (one, other) in pairs {
+        let ranges = ranges(one, other, direct);
+        let (one, other) = (&one.name, &other.name);
+        for range in ranges {
             let of_pair = |e: &Entry| match &e.body.fact {
                 Fact::ReadingTaken { first, then, reading, dc, .. } => {
                     let pair = (first == one && then == other) || (first == other && then == one);
@@ -260,24 +259,29 @@ pub fn duty(ask: &Ask, e: &Entry) -> Option<Duty> {
 }
 
 /// What is tested against each other: the conductors at the work, and "a found control supply brings its own terminals into the pairs".
-fn conductors(ask: &Ask) -> Result<Vec<String>, String> {
-    let mut all: Vec<String> = ask.row().conductors().into_iter().map(str::to_owned).collect();
+fn conductors(ask: &Ask) -> Result<Vec<Wire>, String> {
+    let mut all: Vec<Wire> = ask.tested().cloned().collect();
     for source in ask.own_sources().iter().filter(|s| s.kind == Some(SourceKind::Control)) {
         if source.terminals.is_empty() {
             return Err(format!("the terminals of {} are in no pair", source.found.what));
         }
-        all.extend(source.terminals.iter().cloned());
+        let terminals = source.terminals.iter().filter(|t| !all.iter().any(|wire| wire.name == **t));
+        let terminals: Vec<Wire> = terminals.map(|t| Wire { name: t.clone(), is: Is::Control, supply: None }).collect();
+        all.extend(terminals);
     }
-    all.sort();
-    all.dedup();
     Ok(all)
 }
 
-/// Direct voltage is asked for where a UPS, PV, a battery or stored energy is there, and of a system of direct voltage.
-pub fn asks_for_dc(ask: &Ask) -> bool {
+/// Direct voltage is asked for where a UPS, PV, a battery or stored energy is there, and of a system of direct voltage: there of every pair.
+fn brings_dc(ask: &Ask) -> bool {
     let mut own = ask.own_sources().into_iter();
-    ask.row().direct
-        || own.any(|s| matches!(s.kind, None | Some(SourceKind::Ups | SourceKind::Pv | SourceKind::Battery)))
+    let poles_alone = ask.system != System::Own && ask.wires.iter().any(|wire| wire.is == Is::Pole);
+    poles_alone || own.any(|s| matches!(s.kind, None | Some(SourceKind::Ups | SourceKind::Pv | SourceKind::Battery)))
+}
+
+/// And where a pole is in the set.
+pub fn asks_for_dc(ask: &Ask) -> bool {
+    brings_dc(ask) || ask.tested().any(|wire| wire.is == Is::Pole)
 }
 
 /// "Below 50 V AC and 120 V DC, and below half of the lowest voltage above zero that any source of the plan puts between a line or pole and its

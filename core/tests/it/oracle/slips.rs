@@ -59,6 +59,15 @@ pub enum Slip {
     CoverAtOnce,
     SourceNotRead,
     LabelsNotAnswered,
+    LightsAboveTwelve,
+    EarthByALineOfOnesOwn,
+    PoleBesideLeft,
+    LiveOfTheNormalSupply,
+    LiveOfAListedSystem,
+    LiveUnscreened,
+    LiveButOpened,
+    LiveWithdrawn,
+    CorrectedBefore,
     // What was answered so that it stops.
     DoesNotFit,
     NotBlocked,
@@ -84,6 +93,7 @@ pub enum Slip {
     Left,
     Shift,
     Scope,
+    Corrected,
     Limit,
     Withdrawn,
     Met,
@@ -111,7 +121,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 92] = [
+    pub const ALL: [Slip; 102] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -158,6 +168,15 @@ impl Slip {
         Slip::CoverAtOnce,
         Slip::SourceNotRead,
         Slip::LabelsNotAnswered,
+        Slip::LightsAboveTwelve,
+        Slip::EarthByALineOfOnesOwn,
+        Slip::PoleBesideLeft,
+        Slip::LiveOfTheNormalSupply,
+        Slip::LiveOfAListedSystem,
+        Slip::LiveUnscreened,
+        Slip::LiveButOpened,
+        Slip::LiveWithdrawn,
+        Slip::CorrectedBefore,
         Slip::DoesNotFit,
         Slip::NotBlocked,
         Slip::StartedAndWentOn,
@@ -181,6 +200,7 @@ impl Slip {
         Slip::Left,
         Slip::Shift,
         Slip::Scope,
+        Slip::Corrected,
         Slip::Limit,
         Slip::Withdrawn,
         Slip::Met,
@@ -281,6 +301,22 @@ impl Slip {
                 plan.is_of(System::DcTwoWire, Earthing::TnS, "minus");
                 plan.figures = true;
             }
+            Slip::LightsAboveTwelve | Slip::EarthByALineOfOnesOwn => plan.lists(1, &[]),
+            Slip::PoleBesideLeft => plan.lists(0, &[]),
+            Slip::LiveOfTheNormalSupply => plan.lists(1, &["W"]),
+            Slip::LiveOfAListedSystem => {
+                plan.is_of(System::ThreePhaseNeutral, Earthing::TnS, "");
+                plan.live = vec!["N".into()];
+            }
+            Slip::LiveUnscreened => {
+                plan.lists(2, &["K1", "K2"]);
+                plan.screened = ".";
+            }
+            Slip::LiveButOpened | Slip::LiveWithdrawn => plan.lists(0, &["S+", "S-"]),
+            Slip::CorrectedBefore | Slip::Corrected => {
+                plan.is_of(System::ThreeWire, Earthing::TnS, "");
+                plan.others = Vec::new();
+            }
             Slip::SourceNotRead => (plan.others, plan.stored) = (vec![Plan::another(SourceKind::Battery)], None),
             Slip::AlternatingAlone | Slip::LightsAtAlternatingAlone => {
                 plan.others = vec![Plan::another(SourceKind::Pv)];
@@ -331,7 +367,7 @@ impl Slip {
         if self.is_of_a_question() {
             return stopped::turns(fact);
         }
-        let (last_line, reference) = (plan.lines().pop().unwrap_or_default(), plan.row().reference);
+        let (last_line, reference) = (plan.lines().pop().unwrap_or_default(), plan.reference());
         let forgotten = match (self, &fact) {
             (Slip::NoEarth, Fact::ReferenceProved { .. })
             | (Slip::NoSecondProof, Fact::IndicatorProved { run: Some(_), .. })
@@ -343,7 +379,10 @@ impl Slip {
             | (Slip::StoredNotAsked, Fact::StoredAnswered { .. })
             | (Slip::OthersNotAnswered, Fact::SourceElsewhere { .. })
             | (Slip::NoLock, Fact::LockFitted { .. }) => true,
-            (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => first == reference && *then == last_line,
+            (Slip::OnePairLeft, Fact::ReadingTaken { first, then, .. }) => *first == reference && *then == last_line,
+            (Slip::LiveWithdrawn, Fact::StaysLive { .. }) => true,
+            // Between the string and the board.
+            (Slip::PoleBesideLeft, Fact::ReadingTaken { first, then, .. }) => first == "N" && then == "S-",
             (Slip::LabelsNotAnswered, Fact::Answered { question, .. }) => question == "labels",
             _ => false,
         };
@@ -351,9 +390,10 @@ impl Slip {
             return Turn::Believe(fact);
         }
         Turn::Right(Next::Keep(match (self, fact) {
-            (Slip::EarthByALiveLine | Slip::EarthByAnyLine, Fact::ReferenceProved { run, how, holds, .. }) => {
-                Fact::ReferenceProved { run, way: EarthProof::LiveLine, how, holds }
-            }
+            (
+                Slip::EarthByALiveLine | Slip::EarthByAnyLine | Slip::EarthByALineOfOnesOwn,
+                Fact::ReferenceProved { run, how, holds, .. },
+            ) => Fact::ReferenceProved { run, way: EarthProof::LiveLine, how, holds },
             (Slip::ProvedOnItself, Fact::IndicatorProved { run, indicator, works, .. }) => {
                 Fact::IndicatorProved { run, indicator, on: ProvedOn::ProvingUnit(indicator), works }
             }
@@ -363,12 +403,13 @@ impl Slip {
                 Fact::ReadingTaken { run, first, then, reading: Reading::Millivolts(1_200), dc }
             }
             (
-                Slip::LightsLate | Slip::LightsAtThirty | Slip::LightsAtAlternatingAlone,
+                Slip::LightsLate | Slip::LightsAtThirty | Slip::LightsAboveTwelve | Slip::LightsAtAlternatingAlone,
                 Fact::InstrumentNoted { kind: kind @ InstrumentKind::Indicator, name, serial, .. },
             ) => {
                 let (ac, dc) = match self {
                     Slip::LightsLate => (120_000, Some(120_000)),
                     Slip::LightsAtThirty => (30_000, Some(30_000)),
+                    Slip::LightsAboveTwelve => (13_000, Some(13_000)),
                     _ => (12_000, None),
                 };
                 Fact::InstrumentNoted { kind, name, serial, lights_from: Some(LightsFrom { ac, dc }) }
@@ -414,8 +455,16 @@ impl Slip {
             (Slip::UnitAsIndicator, Fact::IndicatorProved { run, on: ProvedOn::ProvingUnit(unit), works, .. }) => {
                 Fact::IndicatorProved { run, indicator: unit, on: ProvedOn::KnownSource("Outlet 3".into()), works }
             }
+            (
+                Slip::LiveButOpened,
+                Fact::PointAdded { label, at, kind, lockable, mut poles, same_as, cuts: None, .. },
+            ) => {
+                poles.push("S+".into());
+                let (cuts, switch, stays_open) = (None, None, false);
+                Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
+            }
             (Slip::ProtectiveOpened, Fact::PointAdded { label, at, kind, lockable, mut poles, same_as, cuts, .. }) => {
-                poles.push(reference.into());
+                poles.push(reference);
                 let (switch, stays_open) = (None, false);
                 Fact::PointAdded { label, at, kind, lockable, poles, cuts, switch, stays_open, same_as }
             }

@@ -66,33 +66,12 @@ pub fn row(system: System) -> Row {
             Row { direct: true, marks, ..plain(POLES, None, &[48, 110, 220, 750]) }
         }
         System::DcThreeWire => Row { direct: true, ..plain(POLES, Some("M"), &[220, 750]) },
-        System::Own => unreachable!("the players list no conductors of their own"),
+        // Its conductors are those that are listed; "the highest between any two".
+        System::Own => plain(&[], None, &[230, 400, 600]),
     }
 }
 
 impl Row {
-    /// All its conductors, the less dangerous first.
-    pub fn conductors(&self) -> Vec<&'static str> {
-        let all = std::iter::once(self.reference).chain(self.middle);
-        all.chain(self.lines.iter().copied()).collect()
-    }
-
-    /// Three lines of alternating voltage turn.
-    pub fn turns(&self) -> bool {
-        self.lines.len() == 3 && !self.direct
-    }
-
-    /// The ranges in which a pair is read: "every pair has a reading, and every test with direct voltage one in that range. Between two poles,
-    /// or a pole and its mid-point, that alone is enough". `direct`: something of the job brings direct voltage.
-    pub fn ranges(&self, one: &str, other: &str, direct: bool) -> &'static [bool] {
-        let pole = |name: &str| self.direct && (self.lines.contains(&name) || self.middle == Some(name));
-        match (pole(one) && pole(other), direct || self.direct) {
-            (true, _) => &[true],
-            (false, true) => &[false, true],
-            (false, false) => &[false],
-        }
-    }
-
     pub fn nominal(&self, chance: &mut Chance) -> u32 {
         chance.pick(self.usual).copied().expect("there is a usual one") * 1000
     }
@@ -107,7 +86,8 @@ pub fn least(system: System, nominal: u32, marked: bool) -> u32 {
         System::SiteTransformer | System::HighLeg | System::DcThreeWire => 0.5,
         // "`dc`: half (neither pole may be earthed)".
         System::DcTwoWire => [0.5, 1.0][usize::from(marked)],
-        System::Own => unreachable!("the players list no conductors of their own"),
+        // "For a set of one's own, of which nobody knows the lowest, it is 12 V": half of this.
+        System::Own => return 24_000,
     };
     (f64::from(nominal) * part) as u32
 }
@@ -134,5 +114,5 @@ pub fn marked<'a>(system: System, valid: impl Iterator<Item = &'a Entry>) -> Opt
 /// IT, not where the earthing is not known, and on a corner-grounded delta or two poles only once the line or pole at earth is known."
 pub fn line_shows_earth(system: System, earthing: Earthing, marked: Option<&str>) -> bool {
     let known = !matches!(system, System::CornerGrounded | System::DcTwoWire) || marked.is_some();
-    !matches!(earthing, Earthing::It | Earthing::Unknown) && known
+    !matches!(earthing, Earthing::It | Earthing::Unknown) && system != System::Own && known
 }

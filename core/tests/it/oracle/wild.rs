@@ -9,10 +9,10 @@ use stillbar_core::tag::TagId;
 
 use super::asked::answered;
 use super::chance::Chance;
+use super::own::{Wire, wires};
 use super::plan::{check, found};
 use super::prove::{photo, went_wrong};
 use super::questions::{self, Of};
-use super::systems::{Row, row};
 
 /// What somebody on a job may think of.
 pub struct Wild<'a> {
@@ -38,11 +38,15 @@ const REASONS: [&str; 5] =
     ["It was another one, seen at the spot", "Agreed with the shift leader", ".", "\u{200b}\u{200b}", "no"];
 
 impl Wild<'_> {
-    /// The system of the job, as it was opened.
-    fn row(&self) -> Row {
+    /// The conductors of the job, as it was opened.
+    fn wires(&self) -> Vec<Wire> {
         let opened = self.entries.iter().find(|e| e.id == self.job).map(|e| &e.body.fact);
-        let Some(Fact::JobOpened { system, .. }) = opened else { return row(System::ThreePhaseNeutral) };
-        row(*system)
+        let Some(Fact::JobOpened { system, own, .. }) = opened else { return wires(System::ThreePhaseNeutral, &[]) };
+        wires(*system, own)
+    }
+
+    fn names(&self) -> Vec<String> {
+        self.wires().into_iter().map(|wire| wire.name).collect()
     }
 
     fn ids(&self, fits: impl Fn(&Entry) -> bool) -> Vec<EntryId> {
@@ -152,17 +156,31 @@ impl Wild<'_> {
             10 => Fact::LockRemoved { lock: self.lock()?, cut: None },
             11 => Fact::PointClosed { point: self.point()?, beside: None },
             12 => Fact::GivenUp { why: self.why(), clear: "All are clear".into() },
+            _ if self.chance.one_in(3) => self.live()?,
             _ => self.added()?,
         })
+    }
+
+    /// Whatever somebody may name as staying live.
+    fn live(&mut self) -> Option<Fact> {
+        let beside: Vec<String> = self.wires().into_iter().filter(|w| w.supply.is_some()).map(|w| w.name).collect();
+        let conductors = match self.chance.of(4) {
+            0 => vec![self.chance.pick(&self.names())?.clone()],
+            1 => Vec::new(),
+            _ => beside,
+        };
+        let (what, at, screened) = ("Cable from the yard".into(), "X9".into(), self.why());
+        Some(Fact::StaysLive { what, at, screened, conductors })
     }
 
     fn added(&mut self) -> Option<Fact> {
         let label = SPELLINGS[self.chance.of(SPELLINGS.len())].into();
         let at = PLACES[self.chance.of(PLACES.len())].into();
         let same_as = if self.chance.one_in(3) { self.point() } else { None };
-        let row = self.row();
-        let middle = row.middle.filter(|_| self.chance.one_in(2));
-        let poles = row.lines.iter().copied().chain(middle).map(str::to_owned).collect();
+        let (middles, beside) = (self.chance.one_in(2), self.chance.one_in(2));
+        let opens =
+            |wire: &Wire| (wire.has_to_open() || middles && wire.is_middle()) && (beside || wire.supply.is_none());
+        let poles = self.wires().into_iter().filter(opens).map(|wire| wire.name).collect();
         let kind = PointKind::ALL[0];
         Some(Fact::PointAdded {
             label,
@@ -179,10 +197,10 @@ impl Wild<'_> {
 
     /// What went wrong at the test, and what is answered about it.
     pub fn trouble(&mut self) -> Option<Fact> {
-        let terminals = self.row().conductors();
+        let terminals = self.names();
         Some(match self.chance.of(10) {
             0 | 1 => {
-                let (first, then) = (terminals[0].into(), terminals[1 + self.chance.of(terminals.len() - 1)].into());
+                let (first, then) = (terminals[0].clone(), terminals[1 + self.chance.of(terminals.len() - 1)].clone());
                 let reading =
                     [Reading::Lit(None), Reading::Millivolts(230_000), Reading::Millivolts(1_200)][self.chance.of(3)];
                 Fact::ReadingTaken { run: self.run()?, first, then, reading, dc: self.chance.one_in(4) }
@@ -320,8 +338,8 @@ impl Wild<'_> {
             13 if self.chance.one_in(3) => photo(self.point()?),
             13 => self.proof(true)?,
             14 => {
-                let all = self.row().conductors();
-                let (first, then) = (all[self.chance.of(2)].into(), all[1 + self.chance.of(all.len() - 1)].into());
+                let all = self.names();
+                let (first, then) = (all[self.chance.of(2)].clone(), all[1 + self.chance.of(all.len() - 1)].clone());
                 Fact::ReadingTaken { run: self.run()?, first, then, reading: self.reading(), dc: self.chance.one_in(4) }
             }
             _ => Fact::ZoneNoted { zone: vec![["DB4", "DB6"][self.chance.of(2)].into()] },
