@@ -352,7 +352,18 @@ app.addEventListener("input", ({ target }) => {
   if (!target.dataset.field) return;
   only(target);
   draft(target.dataset.field, picks(target) ? 0 : 300);
+  if (picks(target)) onward(target);
 });
+
+// Readings are answered one after the other: the next one comes to the eye, the last one sends them all, and so does one that stops the test.
+function onward(input) {
+  const pad = input.closest("[data-done]");
+  if (!pad) return;
+  const rows = [...pad.querySelectorAll("[data-row]")];
+  const open = rows.filter((row) => !valueOf(row.querySelector("[data-field]").dataset.field));
+  if (!open.length || input.closest(".tile").classList.contains("forbid")) act(pad.dataset.done);
+  else open[0].scrollIntoView({ block: "nearest" });
+}
 
 // Beside a number no answer looks chosen, and none replaces it by a slip of the thumb.
 function only(input) {

@@ -42,6 +42,9 @@ const PHOTOS_AT_ONCE: usize = 2;
 /// How long a photo may take from the browser beside us; one that stalls must not keep the next from its turn.
 const PHOTO_COMES: Duration = Duration::from_secs(60);
 
+/// Languages that are looked at of those that a browser asks for.
+const MOST_LANGUAGES: usize = 20;
+
 /// How long a page that asks for changes waits for the core.
 const CORE_ANSWERS: Duration = Duration::from_millis(500);
 
@@ -49,6 +52,8 @@ const CORE_ANSWERS: Duration = Duration::from_millis(500);
 pub trait Brain: Send + Sync + 'static {
     /// Why a draft is not kept; as text it is told to the person.
     type NotKept: Display + Send;
+    /// See [`Field::speak`].
+    fn speak(&self, _languages: Vec<String>) {}
     /// See [`Field::screen`].
     fn screen(&self) -> Screen;
     /// See [`Field::act`].
@@ -71,6 +76,9 @@ pub trait Brain: Send + Sync + 'static {
 
 impl Brain for Field {
     type NotKept = FieldError;
+    fn speak(&self, languages: Vec<String>) {
+        Field::speak(self, languages);
+    }
     fn screen(&self) -> Screen {
         Field::screen(self)
     }
@@ -179,13 +187,26 @@ async fn asset(kind: &'static str, text: &'static str) -> Response {
     ([(header::CONTENT_TYPE, kind)], text).into_response()
 }
 
-async fn page<B: Brain>(State(desk): State<Desk<B>>) -> Result<Html<String>, Say> {
+async fn page<B: Brain>(State(desk): State<Desk<B>>, headers: HeaderMap) -> Result<Html<String>, Say> {
+    let languages = languages(&headers);
     call(move || {
+        desk.brain.speak(languages);
         let changes = desk.brain.changes();
         render::page(&desk.brain.screen(), changes)
     })
     .await
     .map(Html)
+}
+
+/// The languages that a browser asks for, the one liked best first. Browsers list them so; the weights behind them say the same.
+fn languages(headers: &HeaderMap) -> Vec<String> {
+    let asked = headers.get(header::ACCEPT_LANGUAGE).and_then(|asked| asked.to_str().ok()).unwrap_or_default();
+    asked
+        .split(',')
+        .take(MOST_LANGUAGES)
+        .filter_map(|one| one.split(';').next())
+        .map(|tag| tag.trim().to_owned())
+        .collect()
 }
 
 /// A page asks every second. While the core is busy with a photo or a record, the questions must not fill the threads behind it, and

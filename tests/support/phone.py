@@ -54,6 +54,7 @@ class Phone:
         self.page: Page = self._context.new_page()
         self._errors: list[str] = []
         self._unreachable_expected = False
+        self._sent: str | None = None
         self._refusal_expected = ""
         self._open_requests: set = set()
         self.page.on("console", lambda m: self._error(f"{m.text} {m.location.get('url', '')}") if m.type == "error" else None)
@@ -74,9 +75,16 @@ class Phone:
 
     def tap(self, name: Name) -> None:
         """Taps the one button or link of this name; a text that is only part of one name is enough."""
+        if self.went_by_itself(name):
+            return
         target = self.target(name)
         with self._answer(f"a tap on {name!r}"):
             target.tap()
+
+    def went_by_itself(self, name: Name) -> bool:
+        """Whether the last answer has done already what this button does: the last reading of a set sends them all."""
+        sent, self._sent = self._sent, None
+        return sent is not None and sent == name
 
     def fill(self, label: Name, value: str) -> None:
         """Types into the field of this label and leaves it; the app has then kept what was typed."""
@@ -89,6 +97,9 @@ class Phone:
     def choose(self, group: Name, option: Name) -> None:
         """Taps a tile of a group of answers."""
         tile = self.answer(group, option)
+        self._sent = None
+        main = tile.evaluate("""e => e.closest("[data-done]") && document.querySelector(".foot .main")?.innerText""")
+        turn = self._turn()
         while True:
             # A thumb meets the tile; the radio button inside it may be one pixel wide.
             element = tile.evaluate_handle("e => e.labels?.[0] ?? e").as_element()
@@ -101,6 +112,11 @@ class Phone:
                     raise
         self._settle()
         self.check()
+        if main and self._turn() != turn:
+            self._sent = main
+
+    def _turn(self) -> str:
+        return self.page.locator("[data-turn]").get_attribute("data-turn")
 
     def volts(self, pair: str, value: str) -> None:
         """Types a reading in volts for a pair."""

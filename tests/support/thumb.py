@@ -37,6 +37,8 @@ class Thumb:
 
     def tap(self, name: str) -> None:
         """Taps a button."""
+        if self.phone.went_by_itself(name):
+            return
         self._reach(self.phone.target(name), name)
         before = self.phone.title()
         self.phone.tap(name)
@@ -46,8 +48,10 @@ class Thumb:
     def choose(self, group: str, option: str) -> None:
         """Taps an answer."""
         self._reach(self.phone.answer(group, option), option)
+        before = self.phone.title()
         self.phone.choose(group, option)
         self.taps += 1
+        self._moved(before)
 
     def fill(self, label: str, value: str) -> None:
         """Taps a field and types."""

@@ -211,6 +211,9 @@ pub struct Pad {
     pub options: Vec<Opt>,
     /// Whether each row has a field for volts (sent as `field` too; a number wins over an answer).
     pub volts: bool,
+    /// Rows are answered one after the other: once the last has its answer, or one is given in the tone of `Forbid`, a shell may do this by
+    /// itself, with the form as it stands. Empty where a person decides when they are done; the same is a button in any case.
+    pub done: String,
 }
 
 /// One pair of a pad.

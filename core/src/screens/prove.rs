@@ -68,6 +68,11 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
             act.onward(job, Step::ProveAfter)
         }
         ("level", pair) => level(act, job, pair),
+        ("reread", pair) => {
+            act.prefill(Route::Step(job, step), REREAD, pair);
+            act.go = Some(Route::Step(job, step));
+            Ok(())
+        }
         _ => Err(UNKNOWN.into()),
     }
 }
@@ -192,8 +197,13 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
     }
     let (Some(run), Some(known)) = (job.run(), &job.known) else { return };
     let missing = job.untested(run, &known.now);
-    let Some(group) = missing.first().map(|t| t.group) else { return };
-    let tests: Vec<&Test> = missing.iter().filter(|t| t.group == group).collect();
+    // A slip of the thumb is mended by another reading; the one before stays in the record.
+    let again = plan.iter().find(|t| look.draft(REREAD) == pair_of(t));
+    let Some(group) = again.or(missing.first()).map(|t| t.group) else { return };
+    let tests: Vec<&Test> = match again {
+        Some(test) => vec![test],
+        None => missing.iter().filter(|t| t.group == group).collect(),
+    };
     let groups = plan.last().map_or(0, |t| t.group);
     let held = &tests[0].first;
     super::company::wear(page, job, Step::DeadTest);
@@ -224,8 +234,14 @@ fn dead_test(page: &mut Page, look: &Look, job: &Job) {
             answer("lit", said::lit(), Tone::Forbid),
         ],
         volts: true,
+        done: format!("readings {group}"),
     });
     page.main(said::save_readings(), format!("readings {group}"));
+    let last = run.readings.last().map(|read| (&read.first, &read.then));
+    if let Some(test) = plan.iter().find(|t| again.is_none() && last == Some((&t.first, &t.then))) {
+        let label = said::read_again(said::pair(&test.first, &test.then));
+        page.toned(label, format!("reread {}", pair_of(test)), Tone::Quiet);
+    }
     prove_between(page, look, job);
     let shown: Vec<&Test> = plan.iter().filter(|t| run.of(t).next().is_some()).collect();
     if !shown.is_empty() {
@@ -266,6 +282,14 @@ fn prove_between(page: &mut Page, look: &Look, job: &Job) {
     proving_choices(page, look, job);
     page.toned(said::responds_not(), "after fails", Tone::Forbid);
     page.button(said::responds(), "after works");
+}
+
+/// The pair that is read once more.
+const REREAD: &str = "reread";
+
+/// A pair as an action names it.
+fn pair_of(test: &Test) -> String {
+    format!("{}:{}", test.first, test.then)
 }
 
 /// The run is part of the name: what was typed under one run must never be offered as a reading of the next.

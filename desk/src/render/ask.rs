@@ -66,7 +66,7 @@ pub fn entry(id: &str, entry: &Entry) -> Markup {
 
 pub fn pad(id: &str, pad: &Pad) -> Markup {
     html! {
-        fieldset #(id) .pad {
+        fieldset #(id) .pad data-done=[(!pad.done.is_empty()).then_some(&pad.done)] {
             legend { (pad.label) }
             @for (i, row) in pad.rows.iter().enumerate() { (pad_row(&format!("{id}:{i}"), row, pad)) }
         }

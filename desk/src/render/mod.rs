@@ -18,7 +18,7 @@ use crate::body::MAX_PHOTO;
 pub fn page(shown: &Screen, changes: u64) -> String {
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(shown.language) dir=[shown.mirrored.then_some("rtl")] {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
@@ -46,7 +46,7 @@ pub fn screen(shown: &Screen) -> String {
 
 fn root(shown: &Screen) -> Markup {
     html! {
-        form .screen novalidate autocomplete="off" data-turn=(shown.turn) data-route=(shown.route) data-hand=(shown.hand) {
+        form .screen novalidate autocomplete="off" lang=(shown.language) dir=[shown.mirrored.then_some("rtl")] data-turn=(shown.turn) data-route=(shown.route) data-hand=(shown.hand) {
             header .top {
                 @if let Some(up) = &shown.up { (up_button(up)) }
                 p .plate { @if shown.context.is_empty() { "Stillbar" } @else { (shown.context) } }

@@ -20,6 +20,7 @@ pub fn pad(volts: bool) -> Block {
             rows: vec![row("L1", "no indication"), row("L2", if volts { "231" } else { "lit" }), row("L3", "")],
             options: options(&answers),
             volts,
+            done: String::new(),
         },
     }
 }

@@ -13,6 +13,8 @@ pub fn button(id: &str, label: &str, tone: Tone) -> Button {
 /// A screen of these blocks, with all that can stand around them.
 pub fn screen(route: &str, title: &str, blocks: Vec<Block>) -> Screen {
     Screen {
+        language: "en".into(),
+        mirrored: false,
         route: route.into(),
         turn: 7,
         hand: "a person".into(),

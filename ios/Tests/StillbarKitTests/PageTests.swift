@@ -6,7 +6,7 @@ import Testing
 /// What no journey comes by: readings beside answers, signatures, colours, drawings.
 @MainActor struct PageTests {
     private func screen(_ blocks: Block...) -> Screen {
-        Screen(route: "/", turn: 1, hand: "", title: "A screen", context: "", standing: nil, notice: nil, blocks: blocks, main: nil, up: nil)
+        Screen(route: "/", turn: 1, hand: "", language: "en", mirrored: false, title: "A screen", context: "", standing: nil, notice: nil, blocks: blocks, main: nil, up: nil)
     }
 
     private final class Drafts { var sent: [String] = [] }
@@ -22,7 +22,7 @@ import Testing
     /// A reading is what it looks like: a number or an answer, never both, and neither comes back after it was taken away.
     @Test func besideANumberNoAnswerLooksChosen() throws {
         let rows = [PadRow(field: "r", label: "N – L1", hint: "", chosen: "none")]
-        let screen = screen(.pad(id: "p", pad: Pad(label: "Held on N", rows: rows, options: [PageTests.none, PageTests.live], volts: true)))
+        let screen = screen(.pad(id: "p", pad: Pad(label: "Held on N", rows: rows, options: [PageTests.none, PageTests.live], volts: true, done: "")))
         let (form, drafts) = form(screen)
         guard case .card(let card) = Page(screen).parts[1].kind else { throw Failed("no card") }
         let tiles = try #require(card.lazy.compactMap { if case .tiles(let tiles) = $0.kind { tiles } else { nil } }.first)

@@ -80,6 +80,7 @@ pub fn more(page: &mut Page, look: &Look, run: &Run, plan: &[Test]) {
             answer("lit", said::lit(), Tone::Forbid),
         ],
         volts: true,
+        done: String::new(),
     });
     page.button(said::more_save(), "readings all");
 }

@@ -39,6 +39,7 @@ pub(super) fn view(look: &Look, job: &Job, page: &mut Page) {
         rows: rows.collect(),
         options: vec![answer("none", said::no_indication(), Tone::Warn), answer("lit", said::lit(), Tone::Plain)],
         volts: true,
+        done: String::new(),
     });
     let present = |(a, b): &(String, String)| job.presence_of(a, b).is_some_and(|r| r.indicates(0));
     let all = pairs.iter().all(present);

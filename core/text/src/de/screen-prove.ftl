@@ -44,6 +44,8 @@ prove-continuity = Continuity
 prove-lit = Lit
 prove-save-readings = Save these readings
 prove-seen-since = An indication seen since
+# The last pair, after a slip of the thumb: what was read before stays in the record.
+prove-read-again = { $pair } noch einmal lesen
 # life-critical
 prove-gave = This pair gave an indication
 prove-not-tested = not tested

@@ -36,6 +36,7 @@ says! {
     lit => "prove-lit",
     save_readings => "prove-save-readings",
     seen_since => "prove-seen-since",
+    read_again(pair) => "prove-read-again",
     gave => "prove-gave",
     not_tested => "prove-not-tested",
     then(first, then) => "prove-then",
