@@ -36,6 +36,11 @@ SAME_IN = {
         "source-pv": "the same abbreviation",
         "sort-pv": "the same abbreviation",
     },
+    "es": {
+        "asked-instrument-fit-does-not-fit": "No is the same word",
+        "rules-au-name": "the country's name is the same",
+        "supply-part-link-cable": "the same word",
+    },
 }
 
 
