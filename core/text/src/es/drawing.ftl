@@ -20,7 +20,7 @@ label-node =
         [source] fuente
         [board] tablero
         [load] carga
-        [junction] derivación
+        [junction] empalme
        *[unknown] sin rastrear
     }
 label-transformer = transformador

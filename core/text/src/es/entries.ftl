@@ -50,8 +50,8 @@ entry-point = Punto de corte { $label }, { $at }
 entry-box = Caja de bloqueo { $label }, { $at }
 # $serves is what the circuit feeds.
 entry-circuit = Circuito { $label }: { $serves }
-# To shed a circuit is to switch it off before the supply goes off, so that nothing is switched under load.
-entry-no-circuit = Ningún circuito que apagar antes: { $why }
+# Circuits are switched off before the supply goes off, so that nothing is switched under load.
+entry-no-circuit = Nada que apagar antes: { $why }
 # life-critical
 entry-instrument =
     { $instrument }, revisado: { $fit ->

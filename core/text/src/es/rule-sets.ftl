@@ -6,8 +6,10 @@
 # life-critical
 rules-defer = Ley: { $law }. Normas y guías: { $standards }. Estas, y quien esté habilitado para aplicarlas, tienen prioridad. Nadie habilitado ha revisado las reglas de esta app.
 # On the page of a job, where a line has to do.
-rules-in-short = { $name }. Las reglas locales y la práctica de personal habilitado tienen prioridad.
-rules-defer-none = Las reglas locales y la práctica de personal habilitado tienen prioridad. Nadie habilitado ha revisado las reglas de esta app.
+rules-in-short = { $name }. Las reglas locales y una persona habilitada tienen prioridad.
+# On the first screen, and wherever no country is picked.
+# life-critical
+rules-defer-none = Las reglas locales y una persona habilitada tienen prioridad. Nadie habilitado ha revisado las reglas de esta app.
 
 rules-uk-name = Reino Unido
 rules-uk-law = Electricity at Work Regulations 1989, regulations 4, 12, 13, 14 y 16 (en Irlanda del Norte, las de 1991)

@@ -47,3 +47,28 @@ app-record-several = Varias intervenciones se llaman «{ $named }». Nombrar una
 # life-critical
 app-as-known = Según lo que sabe este teléfono ({ $now }). Son palabras, no el acta firmada: quien se base en ellas pregunta en el sitio.
 app-cut-short = En un mensaje no cabe más: el acta lo tiene todo.
+
+# The way up from a screen, at its head.
+app-up-jobs = Todas las intervenciones
+app-up-job = La intervención
+app-up-back = Atrás
+# A line on top of every screen of a job: $name is who is signed on.
+app-context = { $name }: { $job }, { $place }
+app-nobody = nadie identificado
+# In the place of a screen whose job is gone.
+app-no-job = Esta intervención no está en este teléfono
+
+# The banner in a line: $word is one of the state- messages, $says one of the standing- messages.
+# life-critical
+app-standing = { $word }. { $says }
+# Both are times.
+# life-critical
+app-clock-back = El reloj de este teléfono marca { $now }, pero su última anotación es de { $wrote }. El orden vale, las horas son dudosas. Poner el reloj en hora.
+
+app-back-to-jobs = Volver a las intervenciones
+app-share = Compartir esto como mensaje
+
+# The state of a row, in a word.
+# A voltage was met.
+# life-critical
+app-word-stop = parar

@@ -1,87 +1,88 @@
+# A draft that no licensed electrician has checked.
 ### The screens of isolating: loads switched off, each point opened, locked, signed and photographed.
 
-isolate-no-loads = No load is listed.
-isolate-order = Switch off in this order. Go and look, or have somebody look: what it serves really goes off.
-isolate-seen = What was seen
-isolate-seen-hint = { $circuit }: what was seen to go off, and by whom. May stay empty.
+isolate-no-loads = No hay ninguna carga en la lista.
+isolate-order = Apagar en este orden. Ir y mirar, o que alguien mire: lo que alimenta se apaga de verdad.
+isolate-seen = Qué se vio
+isolate-seen-hint = { $circuit }: qué se vio apagarse, y quién lo vio. Puede quedar vacío.
 # Where nobody wrote what they saw.
-isolate-seen-plain = Seen to go off
+isolate-seen-plain = Se vio apagarse
 # Behind a load that is off: what was seen, and who saw it.
 isolate-seen-by = { $seen } ({ $by })
-isolate-off = { $circuit } is off and was seen to go off
-isolate-off-early = Out of order: { $circuit } is off and was seen to go off
-isolate-on-again = On again: { $by }
+isolate-off = { $circuit } está apagado, y se vio apagarse
+isolate-off-early = Fuera de orden: { $circuit } está apagado, y se vio apagarse
+isolate-on-again = Encendido otra vez: { $by }
 # The words of the rows of loads.
-isolate-word-again = was off, on again
-isolate-word-off = off
-isolate-word-now = switch off now
-isolate-word-later = not off yet
+isolate-word-again = estaba apagado, encendido otra vez
+isolate-word-off = apagado
+isolate-word-now = apagar ahora
+isolate-word-later = sin apagar todavía
 
 # life-critical
-isolate-closed-beside = { $point } was closed for another job, { $job }, { $when }. Treat as live. See that it is open, and say so.
-isolate-point = Point
-isolate-known = Known at this site
-isolate-known-of = { $label }, { $at }, from { $job }
-isolate-opened = Opened
-isolate-closed = Closed
-isolate-sign = Caution sign
+isolate-closed-beside = { $point } se cerró para otra intervención: { $job } ({ $when }). Tratar como si estuviera en tensión. Ver que esté abierto, y decirlo.
+isolate-point = Punto
+isolate-known = Conocido en este sitio
+isolate-known-of = { $label }, { $at }, de { $job }
+isolate-opened = Abierto
+isolate-closed = Cerrado
+isolate-sign = Cartel de aviso
 
-isolate-another = If it is another switch
+isolate-another = Si es otro interruptor
 # life-critical
-isolate-hold-both = Every lock on either holds both. Say that they are two only while you stand at { $point }.
-isolate-apart = By what they are told apart
-isolate-apart-hint = Another bay, another number on the door
-isolate-two = These are two: this, and { $label } of { $job }
-isolate-none-of-these = It is none of these: another switch
+isolate-hold-both = Todo candado puesto en uno u otro retiene los dos. Decir que son dos solo estando ante { $point }.
+isolate-apart = Qué distingue a los dos
+isolate-apart-hint = Otra celda, otro número en la puerta
+isolate-two = Son dos: este, y { $label } de { $job }
+isolate-none-of-these = No es ninguno de estos: es otro interruptor
 
 # life-critical
-isolate-listed-by = { $name } listed this point. Before you open it: see that this is { $point } at { $at }, and that it cuts off what the plan says.
+isolate-listed-by = { $name } puso este punto en la lista. Antes de abrirlo: ver que es { $point } en { $at }, y que corta lo que dice el plan.
 # life-critical
-isolate-proves-nothing = Treat as live. Opening proves nothing: prove dead later, at the point of work.
+isolate-proves-nothing = Tratar como si estuviera en tensión. Abrir no demuestra nada: la ausencia de tensión se verifica después, en el punto de trabajo.
 # life-critical
-isolate-open-already = Open already for { $held }. Go there and see it.
-isolate-off-load = Open it off load.
+isolate-open-already = Ya está abierto para { $held }. Ir allí y verlo.
+isolate-off-load = Abrirlo sin carga.
 # life-critical
-isolate-still-on = Still on: { $loads }. Breaking load can draw an arc. Switch off the loads first.
-isolate-how-opened = How was it opened?
-isolate-opened-off-load = Off load: no current flowed
-isolate-opened-on-load = On load: the device is made to break it
-isolate-found = How you found it
-isolate-found-on = On: I switched it off
-isolate-found-off = Off already
-isolate-saw-off = What you saw go off
-isolate-shows-open = What shows that it is open
-isolate-shows-open-hint = Lamps, a display, the position of the blades
+isolate-still-on = Sigue encendido: { $loads }. Cortar con carga puede provocar un arco. Apagar primero las cargas.
+isolate-how-opened = ¿Cómo se abrió?
+isolate-opened-off-load = Sin carga: no pasaba corriente
+isolate-opened-on-load = Con carga: el aparato está hecho para cortarla
+isolate-found = Cómo se halló
+isolate-found-on = Cerrado: lo abrí yo
+isolate-found-off = Ya abierto
+isolate-saw-off = Qué se vio apagarse
+isolate-shows-open = Qué muestra que está abierto
+isolate-shows-open-hint = Lámparas, una pantalla, la posición de las cuchillas
 # A statement of whoever taps it. $load: whether loads had to be off.
 isolate-is-open =
     { $load ->
-        [off] { $point } is open, off load
-       *[any] { $point } is open
+        [off] { $point } está abierto, sin carga
+       *[any] { $point } está abierto
     }
 
-isolate-locks = Locks on it now
-isolate-padlock = Padlock
-isolate-hasp = Padlock on a hasp
+isolate-locks = Candados puestos ahora en él
+isolate-padlock = Candado
+isolate-hasp = Candado en una pinza de bloqueo
 # life-critical
-isolate-no-lock = Not a lock: { $how }
-isolate-key-owner = key with the owner
-isolate-key-box = key in { $holder }
-isolate-lock = { $owner }: { $lock } on { $place }
+isolate-no-lock = No es un candado: { $how }
+isolate-key-owner = la llave la tiene el titular
+isolate-key-box = la llave está en { $holder }
+isolate-lock = { $owner }: { $lock } en { $place }
 isolate-lock-means = { $means }, { $key }
-isolate-since = since { $when }
-isolate-sign-hangs = The caution sign hangs at { $point }
-isolate-photo-of = { $point }, photo of { $by }. { $note }
-isolate-photo-now = Take the photo now
-isolate-photo = Photo of { $point }
+isolate-since = desde { $when }
+isolate-sign-hangs = El cartel de aviso está en { $point }
+isolate-photo-of = { $point }, foto de { $by }. { $note }
+isolate-photo-now = Hacer la foto ahora
+isolate-photo = Foto de { $point }
 isolate-photo-hint =
     { $tag ->
-        [yes] To be read in it: the open position, the lock, the sign, the label of the point and of the equipment, the tag.
-       *[no] To be read in it: the open position, the lock, the sign, the label of the point and of the equipment.
+        [yes] Se tiene que leer en ella: la posición de abierto, el candado, el cartel, el rótulo del punto y del equipo, la etiqueta.
+       *[no] Se tiene que leer en ella: la posición de abierto, el candado, el cartel, el rótulo del punto y del equipo.
     }
 # life-critical
-isolate-photo-elsewhere = The last photo shows the tag of another point, not of { $point }. It is not saved in the record yet.
-isolate-photo-waits = The photo that is not saved yet
-isolate-photo-unsaved = Not saved yet
-isolate-photo-why = Why it is saved all the same
-isolate-photo-why-hint = It stays with the photo.
-isolate-photo-save = Save it with this reason
+isolate-photo-elsewhere = La última foto muestra la etiqueta de otro punto, no de { $point }. Todavía no está guardada en el acta.
+isolate-photo-waits = La foto todavía sin guardar
+isolate-photo-unsaved = Sin guardar todavía
+isolate-photo-why = Por qué se guarda a pesar de ello
+isolate-photo-why-hint = Queda junto a la foto.
+isolate-photo-save = Guardarla con este motivo

@@ -1,62 +1,63 @@
+# A draft that no licensed electrician has checked.
 ### A job from above: its steps, what is skipped, its time line.
 
 # What was said or seen, and when and by whom.
 job-noted = { $what } ({ $by })
-job-place = Place
-job-work = Work
+job-place = Lugar
+job-work = Trabajo
 # By which rules the job is done.
-job-rules = Rules
-job-at-any-time = At any time
+job-rules = Reglas
+job-at-any-time = En cualquier momento
 # Behind locks-title.
-job-locks-on = { $count } on now
-job-changed = Something changed
-job-changed-what = Another source, another scope, a neutral disconnected.
-job-shift = Shift change
-job-time-line = Time line
-job-time-line-what = All that was recorded, and corrections.
-job-record-what = A PDF that anyone can check, to hand on.
+job-locks-on = Puestos ahora: { $count }
+job-changed = Algo ha cambiado
+job-changed-what = Otra fuente, otro alcance, un neutro desconectado.
+job-shift = Cambio de turno
+job-time-line = Cronología
+job-time-line-what = Todo lo anotado, y las correcciones.
+job-record-what = Un PDF que cualquiera puede comprobar, para entregarlo.
 
 # The state of a step, in a word. What is "to do" may be done now, though it is not its turn.
-job-word-done = done
-job-word-now = now
-job-word-to-do = to do
-job-word-later = later
-job-word-skipped = skipped
+job-word-done = hecho
+job-word-now = ahora
+job-word-to-do = pendiente
+job-word-later = después
+job-word-skipped = omitido
 # Behind the first of what a step still lacks.
-job-more = And { $count } more.
+job-more = Y { $count } más.
 # life-critical
-job-skipped = Skipped: { $why } ({ $by })
+job-skipped = Omitido: { $why } ({ $by })
 
 # The way on.
-job-next = Next: { $step }
+job-next = Siguiente: { $step }
 # life-critical
-job-next-asides = Next: Look at the spot, entries are put aside
+job-next-asides = Siguiente: Mirar en el lugar, hay anotaciones apartadas
 # life-critical
-job-stop-work = Stop work: treat as live
+job-stop-work = Parar el trabajo: tratar como si estuviera en tensión
 
 # Skipping a step.
-job-skip = Skip this step, give a reason
-job-skip-title = Skip: { $step }
+job-skip = Omitir este paso, dar un motivo
+job-skip-title = Omitir: { $step }
 # life-critical
-job-skip-says = This is saved in your name and shown from here on. Local rules may forbid it: ask who is in charge of the isolation.
+job-skip-says = Esto se guarda con el nombre de quien lo omite y se muestra desde aquí en adelante. Las reglas locales pueden prohibirlo: preguntar a la persona responsable de la desconexión.
 # What the step still lacks.
-job-not-done = Not done
-job-skip-why = Why, and what is done instead
-job-skip-why-hint = Another person has to understand it.
-job-skip-signed = Skip it, signed by { $name }
+job-not-done = Sin hacer
+job-skip-why = Por qué, y qué se hace en su lugar
+job-skip-why-hint = Otra persona tiene que entenderlo.
+job-skip-signed = Omitirlo, firma { $name }
 
 # The time line.
-job-time-line-stays = Nothing here can be changed or deleted. Tap an entry to withdraw it: that adds an entry. A proof that ended stays ended.
-job-clock-was-behind = The phone's clock was behind: the time is in doubt, the order is not.
+job-time-line-stays = Aquí no se puede cambiar ni borrar nada. Tocar una anotación para retirarla: eso añade una anotación. Una verificación que acabó sigue acabada.
+job-clock-was-behind = El reloj del teléfono iba atrasado: la hora es dudosa, el orden no.
 # The state of an entry, in a word.
-job-withdrawn = withdrawn
-job-withdrawn-why = Withdrawn: { $why } ({ $by })
-job-withdraw-title = Withdraw entry { $number }?
-job-it-says = It says
-job-saved-by = Saved
+job-withdrawn = retirada
+job-withdrawn-why = Retirada: { $why } ({ $by })
+job-withdraw-title = ¿Retirar la anotación { $number }?
+job-it-says = Dice
+job-saved-by = Guardada
 # life-critical
-job-withdraw-ends = Withdrawing ends any proof that stands. The entry stays in the time line, marked as withdrawn.
-job-withdraw-why = What was wrong with it
-job-leave-it = Leave it as it is
-job-withdraw = Withdraw this entry
-job-withdraw-done = The entry is withdrawn. It stays in the time line.
+job-withdraw-ends = Retirarla acaba toda verificación vigente. La anotación se queda en la cronología, marcada como retirada.
+job-withdraw-why = Qué estaba mal en ella
+job-leave-it = Dejarla como está
+job-withdraw = Retirar esta anotación
+job-withdraw-done = La anotación está retirada. Se queda en la cronología.

@@ -7,8 +7,8 @@ language-row = Idioma: { $name }
 language-as-device = Como el dispositivo
 language-chosen = elegido
 # Beside a language that nobody licensed has checked.
-language-draft = Borrador: ningún electricista cualificado lo ha revisado.
+language-draft = Borrador: ningún electricista habilitado lo ha revisado.
 # Somebody who takes a poor translation for the rule may touch what is live.
 # life-critical
-language-draft-caution = Este idioma es un borrador que ningún electricista cualificado ha revisado. En caso de duda, leer en inglés.
+language-draft-caution = Este idioma es un borrador que ningún electricista habilitado ha revisado. En caso de duda, leer en inglés.
 language-rules-apart = Las reglas de una intervención se eligen con ella, no con el idioma.

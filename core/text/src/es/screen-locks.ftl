@@ -78,6 +78,7 @@ lock-telephone = Teléfono
 lock-telephone-none = no indicado
 lock-off = Quitado
 lock-ring = Llamar a { $owner }
+lock-ringing = Llamando a { $owner }.
 lock-take-it-off = Quitarlo
 # life-critical
 lock-through-both = Este candado pasa también por { $place }, para { $job }. Se quitan los dos, y acaba la verificación de ambas intervenciones.

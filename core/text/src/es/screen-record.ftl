@@ -10,5 +10,6 @@ record-photos = Fotos
 record-handed-back = Instalación devuelta
 record-not-yet = todavía no
 record-private = No contiene ubicación ni números de teléfono. Mirar fotos y notas antes de pasarla.
+record-made = El acta está hecha y se puede comprobar. Lo que venga después no está en ella.
 record-share = Compartir el acta
 record-share-withheld = Compartirla sin nombres ni firmas

@@ -31,7 +31,7 @@ ruled-limit-rule = Regla que lo fija
 ruled-limit-rule-hint = Como la llama la empresa, con su fecha
 # A text that is sent to the person who is responsible.
 ruled-ask-text = Verificamos la ausencia de tensión con un detector de tensión bipolar. ¿Qué valor cuenta como ausencia de tensión en nuestros sitios? Por favor, dar un límite en voltios AC (por debajo de 50) y otro en voltios DC (por debajo de 120), y la regla que los fija. Hasta entonces todo valor distinto de 0 cuenta como indicación.
-ruled-asked = El texto está listo para enviar. No hay ningún límite fijado hasta que alguien guarde uno en Reglas.
+ruled-asked = El texto está listo para enviar. No hay ningún límite fijado hasta que alguien guarde uno en Reglas de la empresa y de los sitios.
 ruled-change = Cambia el límite para ausencia de tensión
 ruled-change-charge = Solo lo cambia { $name }, responsable de esta desconexión.
 # life-critical

@@ -1,30 +1,31 @@
+# A draft that no licensed electrician has checked.
 ### The conductors of a job and their supply: picked, corrected, and what stays live beside them.
 
-system-conductors = Conductors at the point of work
-system-conductors-own = Your conductors, with commas
+system-conductors = Conductores en el punto de trabajo
+system-conductors-own = Conductores propios, con comas
 # What stands in this example is as it is typed: name[colour]=role@supply.
-system-conductors-own-hint = L1, L2[black], N1=neutral, PE. Of another supply: S+=dc-plus@String A
-system-earthing = Earthing arrangement
+system-conductors-own-hint = L1, L2[black], N1=neutral, PE. De otra alimentación: S+=dc-plus@String A
+system-earthing = Esquema de tierra
 # $hint is one of the named-by- messages, $volts a list of figures.
-system-usual-here = { $hint }. Usual here: { $volts }
-system-nominal = Nominal voltage in volts
+system-usual-here = { $hint }. Aquí es habitual: { $volts }
+system-nominal = Tensión nominal en voltios
 
-system-wrong = The conductors were noted wrong
+system-wrong = Los conductores se anotaron mal
 # life-critical
-system-wrong-ends = This ends the proof. What was recorded stays. Points keep the conductors noted for them.
-system-wrong-what = What was wrong
-system-correct = Correct the conductors
+system-wrong-ends = Esto acaba la verificación. Lo anotado se queda. Los puntos conservan los conductores que se anotaron para ellos.
+system-wrong-what = Qué estaba mal
+system-correct = Corregir los conductores
 
 # What stays live beside the work.
-system-live = What cannot be made dead here
+system-live = Lo que aquí no se puede dejar sin tensión
 # life-critical
-system-live-what = STILL LIVE: { $what }
+system-live-what = SIGUE EN TENSIÓN: { $what }
 # life-critical
-system-live-at = { $place }. Screened: { $screened } ({ $by })
+system-live-at = { $place }. Apantallado: { $screened } ({ $by })
 # life-critical
-system-live-such-as = Such as the supply side of the main switch, PV strings by day, battery terminals. Name it, and screen it.
-system-live-conductors = Which of your conductors it is
-system-live-name = What stays live
-system-live-where = Where it is
-system-live-screened = How it is screened, and who looked
-system-live-save = This stays live
+system-live-such-as = Por ejemplo: el lado de alimentación del interruptor general, las cadenas fotovoltaicas de día, los bornes de una batería. Nombrarlo, y apantallarlo.
+system-live-conductors = Qué conductores del juego propio son
+system-live-name = Qué sigue en tensión
+system-live-where = Dónde está
+system-live-screened = Cómo está apantallado, y quién lo miró
+system-live-save = Esto sigue en tensión

@@ -1,154 +1,155 @@
+# A draft that no licensed electrician has checked.
 ### The work under a proof that stands, what ends it, the change of shift, temporary earths, who lets the work start.
 
-work-given-up = Isolation given up
-work-finished = Work finished
+work-given-up = Desconexión abandonada
+work-finished = Trabajo terminado
 # How it was seen that everybody is clear.
-work-seen-clear = Seen clear
-work-begin = Begin work
+work-seen-clear = Todos fuera de la zona: cómo se vio
+work-begin = Empezar el trabajo
 # Dead is proved, and a step before the work is not done.
 # life-critical
-work-not-yet = A step before this one is not done. Do it before anybody works.
+work-not-yet = Hay un paso anterior a este sin hacer. Hacerlo antes de que nadie trabaje.
 # life-critical
-work-do-not = Do not work. Not proved dead: treat as live.
+work-do-not = No trabajar. Ausencia de tensión no verificada: tratar como si estuviera en tensión.
 # $why is one of the void- or ended- messages.
 # life-critical
-work-do-not-why = Do not work. Not proved dead: treat as live. { $why }
+work-do-not-why = No trabajar. Ausencia de tensión no verificada: tratar como si estuviera en tensión. { $why }
 # The proof ended while people are at work.
 # life-critical
-work-ended = The proof has ended: treat as live. Get everybody clear now.
+work-ended = La verificación ha acabado: tratar como si estuviera en tensión. Sacar a todos de la zona ahora mismo.
 # life-critical
-work-stop = Stop work: everybody is clear
+work-stop = Parar el trabajo: todos están fuera de la zona
 # life-critical
-work-stopped = Work is stopped. Treat as live until it is proved dead again.
+work-stopped = El trabajo está parado. Tratar como si estuviera en tensión hasta verificar otra vez la ausencia de tensión.
 # life-critical
-work-indication = An indication. Stop, and treat as live.
+work-indication = Una indicación. Parar, y tratar como si estuviera en tensión.
 
 # What is proved, and with what.
-work-indicator = Indicator
-work-proved-before = Indicator proved before
-work-proved-after = Indicator proved after
-work-pairs = Pairs tested
+work-indicator = Detector
+work-proved-before = Detector probado antes
+work-proved-after = Detector probado después
+work-pairs = Pares comprobados
 # life-critical
-work-pairs-none = { $count }, none gave an indication
+work-pairs-none = { $count }, ninguno dio indicación
 # life-critical
-work-pairs-under-limit = { $count }, none above the limit for dead
+work-pairs-under-limit = { $count }, ninguno por encima del límite para ausencia de tensión
 # What was met before this proof. $what is one of the trouble- messages.
-work-earlier = Earlier: { $what }
-work-earlier-met = Earlier: { $at } { $reading }
-work-cause-none = { $when }. Cause not noted
-work-cause = { $when }. Cause: { $cause }
+work-earlier = Antes: { $what }
+work-earlier-met = Antes: { $at }, { $reading }
+work-cause-none = { $when }. Causa no anotada
+work-cause = { $when }. Causa: { $cause }
 # life-critical
-work-cause-not-found = { $when }. Cause not found: { $cause }
+work-cause-not-found = { $when }. Causa no hallada: { $cause }
 # What follows is limit-set.
-work-limit = Counted as no indication
+work-limit = Cuenta como sin indicación
 # $how is what holds the point in the place of a lock.
 # life-critical
-work-no-lock = { $place } is secured for { $owner } without a lock: { $how }.
+work-no-lock = { $place }: cierre impedido para { $owner } sin candado: { $how }.
 # standing-void-when stands above it.
 # life-critical
-work-holds = The proof is for this place and scope only. Above is what ends it. Disconnecting a neutral ends it too. Site rules may ask for more.
+work-holds = La verificación vale solo para este lugar y este alcance. Arriba consta qué la anula. También la anula desconectar un neutro. Las reglas del sitio pueden pedir más.
 
 # At work.
-work-finish-when = When the work is finished
-work-clear = How you saw that people, tools and earths are clear
-work-clear-hint = Counted people and tools, looked into the panel, earths off.
-work-finish = Work is finished
-work-leave-before = If you leave before that
+work-finish-when = Cuando el trabajo haya terminado
+work-clear = Cómo se vio que no quedan personas, herramientas ni tierras temporales
+work-clear-hint = Personas y herramientas contadas, mirado dentro del tablero, tierras quitadas.
+work-finish = El trabajo ha terminado
+work-leave-before = Si se deja el trabajo antes
 # life-critical
-work-leave-ends = Leaving ends the proof. When you come back: prove the indicator and test every pair again.
-work-leave-why = Why the work is left
-work-leave-why-hint = Break, end of the day, called away.
-work-leave = Leave the work
+work-leave-ends = Dejar el trabajo acaba la verificación. Al volver: probar el detector y comprobar otra vez todos los pares.
+work-leave-why = Por qué se deja el trabajo
+work-leave-why-hint = Pausa, fin de jornada, aviso de otro lugar.
+work-leave = Dejar el trabajo
 # life-critical
-work-left = Saved. The proof has ended: prove dead again when you come back.
+work-left = Guardado. La verificación ha acabado: al volver, verificar otra vez la ausencia de tensión.
 
 # What changed since the proof: a heading each, and what follows from it.
 # life-critical
-change-stop = Stop work. Get everybody clear. From the change on, treat as live until it is proved dead again.
+change-stop = Parar el trabajo. Sacar a todos de la zona. Desde el cambio, tratar como si estuviera en tensión hasta verificar otra vez la ausencia de tensión.
 # life-critical
-change-voided = Saved. The proof has ended: treat as live until it is proved dead again.
-change-source = Another source was found
+change-voided = Guardado. La verificación ha acabado: tratar como si estuviera en tensión hasta verificar otra vez la ausencia de tensión.
+change-source = Se halló otra fuente
 # life-critical
-change-source-ends = This ends the proof. Add a point that cuts the source off before you test again.
-change-source-kind = What kind of source
-change-source-what = What it is
-change-source-what-hint = Its name on the equipment or the drawing.
-change-source-save = Save the source that was found
+change-source-ends = Esto acaba la verificación. Añadir un punto que corte la fuente antes de ensayar otra vez.
+change-source-kind = Qué clase de fuente
+change-source-what = Qué es
+change-source-what-hint = Su nombre en el equipo o en el plano.
+change-source-save = Guardar la fuente hallada
 # life-critical
-change-source-saved = Saved. The proof has ended: treat as live. Add the point that cuts this source off.
-change-met = A voltage was met
+change-source-saved = Guardado. La verificación ha acabado: tratar como si estuviera en tensión. Añadir el punto que corta esta fuente.
+change-met = Se halló una tensión
 # life-critical
-change-met-says = Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.
-change-met-at = Where it was met
-change-met-at-hint = The conductor, terminal or part
-change-met-volts = Volts, if it was a figure
+change-met-says = Todo lo que haya mostrado tensión, lo viera quien lo viera. Parar, salir de la zona, tratar como si estuviera en tensión.
+change-met-at = Dónde se halló
+change-met-at-hint = El conductor, el borne o la parte
+change-met-volts = Voltios, si fue una cifra
 # life-critical
-change-met-save = A voltage was met here
-change-scope = The scope has changed
+change-met-save = Aquí se halló una tensión
+change-scope = Ha cambiado el alcance
 # life-critical
-change-scope-ends = This ends the proof: it was for another scope.
-change-scope-now = What will be worked on now
-change-scope-why = Why the scope changes
-change-scope-save = Save the new scope
+change-scope-ends = Esto acaba la verificación: era para otro alcance.
+change-scope-now = En qué se va a trabajar ahora
+change-scope-why = Por qué cambia el alcance
+change-scope-save = Guardar el nuevo alcance
 # life-critical
-change-scope-saved = Saved. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.
+change-scope-saved = Guardado. La verificación ha acabado: tratar como si estuviera en tensión. El nuevo alcance puede tener otras fuentes y energía acumulada: mirar otra vez.
 # Above the question whether it carries current.
-change-neutral-before = Before you disconnect a neutral
-change-neutral = A neutral was disconnected
+change-neutral-before = Antes de desconectar un neutro
+change-neutral = Se desconectó un neutro
 # life-critical
-change-neutral-ends = This ends the proof. A disconnected neutral can be live from another circuit: test every pair again.
-change-neutral-which = Which neutral, and where
-change-neutral-save = Save: neutral disconnected
-change-point = A point of isolation is missing
+change-neutral-ends = Esto acaba la verificación. Un neutro desconectado puede estar en tensión por otro circuito: comprobar otra vez todos los pares.
+change-neutral-which = Qué neutro, y dónde
+change-neutral-save = Guardar: neutro desconectado
+change-point = Falta un punto de corte
 # life-critical
-change-point-ends = This ends the proof. Open and lock the new point and hang its sign before you test again.
-change-person = A person leaves or joins
+change-point-ends = Esto acaba la verificación. Abrir y bloquear el punto nuevo y colgar su cartel antes de ensayar otra vez.
+change-person = Una persona se va o se incorpora
 # life-critical
-change-person-leaves = Whoever leaves takes their own lock off first. This ends the proof.
+change-person-leaves = Quien se va quita primero su propio candado. Esto acaba la verificación.
 # life-critical
-change-person-joins = Whoever joins fits their own lock at every point before they work. If in doubt, prove dead again first.
-change-not-now = The work is not done now
-change-not-now-says = What was opened can be closed again, from wherever the job stands.
+change-person-joins = Quien se incorpora pone su propio candado en cada punto antes de trabajar. En caso de duda, verificar antes otra vez la ausencia de tensión.
+change-not-now = El trabajo no se hace ahora
+change-not-now-says = Lo que se abrió se puede volver a cerrar, sea cual sea el paso en que esté la intervención.
 
 # The change of shift: one person offers it, another takes it.
 # life-critical
-shift-no-gap = Leave no gap: the incoming person's locks are on every point before a lock of the outgoing person comes off.
+shift-no-gap = Que no quede ningún hueco: los candados de la persona entrante están en todos los puntos antes de quitar un candado de la saliente.
 # life-critical
-shift-ends = Taking the shift ends the proof. Then the outgoing person takes their own locks off, and the incoming person proves dead again.
-shift-offer = Offer the shift
-shift-offer-again = Offer the shift again
-shift-to-other = Offer it to somebody else
-shift-nobody = Nobody else is on this job. Add the incoming person first.
-shift-add-person = Add a person to the job
-shift-to = Who takes the shift
-shift-told = What you told them
-shift-told-hint = State of the work, what is locked, what is still open, who was told.
-shift-taking = Offered to { $name }
-shift-taking-from = From
+shift-ends = Recibir el turno acaba la verificación. Después la persona saliente quita sus propios candados, y la entrante verifica otra vez la ausencia de tensión.
+shift-offer = Ofrecer el turno
+shift-offer-again = Ofrecer otra vez el turno
+shift-to-other = Ofrecerlo a otra persona
+shift-nobody = No hay nadie más en esta intervención. Añadir primero a la persona entrante.
+shift-add-person = Añadir una persona a la intervención
+shift-to = Quién recibe el turno
+shift-told = Qué se le dijo
+shift-told-hint = Estado del trabajo, qué está bloqueado, qué sigue abierto, a quién se avisó.
+shift-taking = Ofrecido a { $name }
+shift-taking-from = De
 # What they were told.
-shift-taking-told = Told
-shift-give-phone = Give the phone to { $name }. { $name } signs below.
-shift-taking-signs = { $name } signs for the shift
-shift-take = { $name } takes the shift
+shift-taking-told = Se le dijo
+shift-give-phone = Dar el teléfono a { $name }, que firma abajo.
+shift-taking-signs = { $name } firma por el turno
+shift-take = { $name } recibe el turno
 # life-critical
-shift-taking-no-lock = { $name } has no lock of their own on { $point }.
-shift-taking-locks = Fit the locks of { $name }
+shift-taking-no-lock = { $name } no tiene candado propio en { $point }.
+shift-taking-locks = Poner los candados de { $name }
 # $from is who had the shift.
 # life-critical
-shift-taken = Saved. { $name } is in charge of the isolation. Now { $from } takes their own locks off and leaves under People. Then prove dead again.
+shift-taken = Guardado. { $name } responde de la desconexión. Ahora { $from } quita sus propios candados y deja la intervención en Personas de la intervención. Después verificar otra vez la ausencia de tensión.
 
 # Where somebody else than the tester lets the work start.
-release-give-phone = Give the phone to who lets work start
+release-give-phone = Dar el teléfono a quien autoriza el inicio del trabajo
 # Where they sign.
-release = { $name } lets the work start
-release-sign = Sign as { $name }
+release = { $name } autoriza el inicio del trabajo
+release-sign = Firmar como { $name }
 
 # Temporary earths. $label is the number on one.
-work-earths = Temporary earths
-work-earth = Earth { $label }
-work-earth-number = Number on the earth
-work-earth-at = Where it is fitted
+work-earths = Tierras temporales
+work-earth = Tierra { $label }
+work-earth-number = Número de la tierra
+work-earth-at = Dónde está puesta
 # life-critical
-work-earth-at-hint = Earth end first on, last off
-work-earth-in = This earth is in
-work-earth-off = Earth { $label } is off
+work-earth-at-hint = El extremo de tierra: primero al poner, último al quitar
+work-earth-in = Esta tierra está puesta
+work-earth-off = La tierra { $label } está quitada
