@@ -26,3 +26,14 @@ def test_a_house_socket_the_second_time(desk: Desk, phone: Phone, picture: Path)
     assert thumb.taps <= 40, told
     assert thumb.characters <= 25, told
     assert thumb.swipes <= 5, told
+
+
+def test_a_board_of_three_phases_the_first_time(desk: Desk, phone: Phone, picture: Path):
+    """A site that nobody has been to, one isolator, six circuits; the person and the instruments are known."""
+    phone.open(desk.url)
+    play(phone, "people", "house", "add-instruments", "house-done", photo=picture)
+    thumb = counted(phone, picture, "board-first")
+    assert "Proved dead" in phone.standing()
+    told = f"{thumb.counted()}\n" + "\n".join(thumb.log)
+    assert thumb.taps <= 70, told
+    assert thumb.characters <= 200, told

@@ -35,6 +35,8 @@ SAME_IN = {
         "source-generator": "the same word",
         "source-pv": "the same abbreviation",
         "sort-pv": "the same abbreviation",
+        "people-name": "the same word",
+        "person": "the same word",
     },
     "es": {
         "asked-instrument-fit-does-not-fit": "No is the same word",

@@ -57,11 +57,11 @@ pub(super) fn view(page: &mut Page, look: &Look, job: &Job, step: Option<Step>) 
             Some(_) => {
                 // The words of an earlier job with the answer in one tap; a figure is read anew.
                 let before = again::answer(look, question.code, answer.code);
-                if answer.reads.is_none()
-                    && answer.does == Does::Goes
-                    && let Some(said) = before.first()
-                {
-                    page.button(text::answer_with(&label, said), format!("{AGAIN} {action}\t{said}"));
+                let usual = if before.is_empty() { text::usual_words(question.code, answer.code) } else { Vec::new() };
+                if answer.reads.is_none() && answer.does == Does::Goes {
+                    for said in before.iter().take(1).chain(&usual) {
+                        page.button(text::answer_with(&label, said), format!("{AGAIN} {action}\t{said}"));
+                    }
                 }
                 page.toned(label, format!("{SAY} {action}"), tone(answer.does));
             }

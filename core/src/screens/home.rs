@@ -277,7 +277,8 @@ fn open_job(act: &mut Act) -> Result<(), NotDone> {
     let site = line(act, "site", AskJob::Site)?;
     let place = line(act, "place", AskJob::Place)?;
     let equipment = line(act, "equipment", AskJob::Equipment)?;
-    let scope = act.need("scope", AskJob::Scope)?;
+    // The job itself, where nobody narrows it down.
+    let scope = Some(act.given("scope")).filter(|scope| !scope.is_empty()).unwrap_or_else(|| title.clone());
     let system = system::given(act)?;
     let rules = picked::<RuleSet>(act, "rules", AskJob::Rules)?;
     let figures = rules.figures();

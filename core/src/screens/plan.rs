@@ -55,8 +55,8 @@ pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Re
         Step::Stored => stored::act(act, job, verb),
         Step::Points => points::act(act, job, verb, arg),
         Step::Instruments => instruments::act(act, job, verb, arg),
-        Step::RotationFound => rotation::act(act, job, verb),
-        _ => act_circuits(act, job, verb),
+        Step::RotationFound => rotation::act(act, job, verb, arg),
+        _ => act_circuits(act, job, verb, arg),
     }
 }
 
@@ -74,6 +74,19 @@ pub(super) fn lead(page: &mut Page, job: &Job, step: Step, label: String, action
         page.main(label, action);
     }
 }
+
+/// The same where one is the rule and several are not rare: saying that it is the only one goes on at once, and leads.
+pub(super) fn lead_only(page: &mut Page, job: &Job, step: Step, labels: [String; 2], action: &str) {
+    let [label, only] = labels;
+    page.button(label, action);
+    if passed(job, step) {
+        next(page, job);
+    } else {
+        page.main(only, format!("{action} {ONLY}"));
+    }
+}
+/// What an action says that has no other after it.
+pub(super) const ONLY: &str = "only";
 
 fn permit(page: &mut Page, look: &Look, job: &Job) {
     match &job.permit {
@@ -155,8 +168,15 @@ fn told(page: &mut Page, look: &Look, job: &Job) {
     }
     page.entry("who", &said::told_who(), &said::told_who_hint(), look.draft("who"));
     page.entry("how", &said::told_how(), &said::told_how_hint(), look.draft("how"));
+    for (way, label) in [(IN_PERSON, said::told_in_person()), (BY_TELEPHONE, said::told_by_telephone())] {
+        page.button(label, format!("told {way}"));
+    }
     lead(page, job, Step::Told, said::told_save(), "told");
 }
+
+/// Ways of telling that need no words of one's own.
+const IN_PERSON: &str = "in-person";
+const BY_TELEPHONE: &str = "by-telephone";
 
 fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     if verb == "again" {
@@ -168,7 +188,11 @@ fn act_told(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), No
         return Err(UNKNOWN.into());
     }
     let who = act.need("who", AskPlan::ToldWho)?;
-    let how = act.need("how", AskPlan::ToldHow)?;
+    let how = match arg {
+        IN_PERSON => said::in_person(),
+        BY_TELEPHONE => said::by_telephone(),
+        _ => act.need("how", AskPlan::ToldHow)?,
+    };
     act.keep(Some(job), Fact::Told { who, how, about: About::Isolating }).map(drop)
 }
 
@@ -190,7 +214,7 @@ fn barriers(page: &mut Page, look: &Look, job: &Job) {
     }
     page.entry("what", &said::barrier(), &said::barrier_hint(), look.draft("what"));
     page.entry("at", &said::barrier_at(), "", look.draft("at"));
-    lead(page, job, Step::Barriers, said::barrier_save(), "barrier");
+    lead_only(page, job, Step::Barriers, [said::barrier_save(), said::barrier_only()], "barrier");
 }
 
 fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
@@ -204,7 +228,8 @@ fn act_barriers(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<()
     }
     let what = act.need("what", AskPlan::Barrier)?;
     let at = act.need("at", AskPlan::BarrierAt)?;
-    act.keep(Some(job), Fact::BarrierPlaced { what, at }).map(drop)
+    act.keep(Some(job), Fact::BarrierPlaced { what, at })?;
+    if arg == ONLY { act.onward(job, Step::Barriers) } else { Ok(()) }
 }
 
 fn circuits(page: &mut Page, look: &Look, job: &Job) {
@@ -217,7 +242,7 @@ fn circuits(page: &mut Page, look: &Look, job: &Job) {
     page.para(said::circuits_order());
     page.entry("label", &said::circuit(), &said::circuit_hint(), look.draft("label"));
     page.entry("serves", &said::circuit_serves(), &said::circuit_serves_hint(), look.draft("serves"));
-    lead(page, job, Step::Circuits, said::circuit_save(), "list");
+    lead_only(page, job, Step::Circuits, [said::circuit_save(), said::circuit_only()], "list");
     if job.circuits.is_empty() && job.no_circuits.is_none() {
         page.entry("why", &said::circuits_why_none(), &said::circuits_why_none_hint(), look.draft("why"));
         page.button(said::circuits_none(), "none");
@@ -247,7 +272,7 @@ fn row(typed: &str) -> Result<Vec<String>, NotDone> {
     Ok((from..=to).map(|number| format!("{name}{number}")).collect())
 }
 
-fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+fn act_circuits(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     match verb {
         "list" => {
             let label = act.need("label", AskPlan::Circuit)?;
@@ -257,7 +282,7 @@ fn act_circuits(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> 
                 distinct(listed.iter().map(|c| c.label.as_str()), &label)?;
                 act.keep(Some(job), Fact::CircuitListed { label, serves: serves.clone() })?;
             }
-            Ok(())
+            if arg == ONLY { act.onward(job, Step::Circuits) } else { Ok(()) }
         }
         "none" => {
             let why = act.need("why", AskPlan::CircuitsWhyNone)?;

@@ -39,10 +39,10 @@ pub fn view(look: &Look, job: &Job, step: Step) -> Page {
 pub fn act(act: &mut Act, job: EntryId, step: Step, verb: &str, arg: &str) -> Result<(), NotDone> {
     match (verb, arg) {
         ("cover", _) => {
-            let what = act.need("what", AskProve::Cover)?;
+            let what = if arg == "usual" { said::usual_cover() } else { act.need("what", AskProve::Cover)? };
             act.keep(Some(job), Fact::CoverOff { what })?;
             // Others may have to come off as well.
-            if arg == "last" { act.onward(job, step) } else { Ok(()) }
+            if arg == "last" || arg == "usual" { act.onward(job, step) } else { Ok(()) }
         }
         ("no-covers", _) => {
             let why = act.need("why", AskProve::NoCovers)?;
@@ -84,8 +84,13 @@ fn open_up(page: &mut Page, look: &Look, job: &Job) {
         let state = if back.is_some() { said::cover_back() } else { said::cover_off() };
         page.fact(state, said::cover_by(what, look.by(stamp)));
     }
-    page.entry_again(look, "what", &said::cover(), &said::cover_hint(), again::covers(look));
     let begun = !job.covers.is_empty() || job.no_covers.is_some();
+    let before = again::covers(look);
+    // Where nobody has named a cover before, the one that most boards have is a tap.
+    if before.is_empty() && !begun {
+        page.button(said::usual_cover_off(), "cover usual");
+    }
+    page.entry_again(look, "what", &said::cover(), &said::cover_hint(), before);
     page.button(said_plan::cover_off_more(), "cover");
     if !begun {
         page.main(said_plan::cover_off_last(), "cover last");

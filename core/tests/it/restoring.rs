@@ -212,10 +212,8 @@ fn what_others_hold_stays_open_and_holds_nobody_up() {
 /// Right is as found, whichever way that was.
 #[test]
 fn rotation_is_right_as_found() {
-    let plan = PLAN.replace(
-        "Which way it turns now = Clockwise: L1, L2, L3",
-        "Which way it turns now = Anticlockwise: L1, L3, L2",
-    );
+    let plan = PLAN.replace("tap Clockwise: L1, L2, L3", "tap Anticlockwise: L1, L3, L2");
+    assert_ne!(plan, PLAN);
     let restore =
         RESTORE.replace("Which way it turns = Clockwise: L1, L2, L3", "Which way it turns = Anticlockwise: L1, L3, L2");
     let (_folder, _device, field) = begun(&[PEOPLE, &plan, ISOLATE, PROVE, WORK, &restore]);
@@ -245,7 +243,7 @@ fn rotation_that_changed_is_answered_for() {
 /// Nobody knows which way is right: motors are kept from harm before anything is read.
 #[test]
 fn rotation_that_was_not_read_before_asks_for_a_guard() {
-    let read = "choose Which way it turns now = Clockwise: L1, L2, L3\nfill Where you read it = Outlet beside the board\ntap Save rotation\n";
+    let read = "fill Where you read it = Outlet beside the board\ntap Clockwise: L1, L2, L3\n";
     let plan = PLAN.replace(read, "fill Or why it was not read = No outlet on this board\ntap Not read before\n");
     assert_ne!(plan, PLAN);
     let (_folder, device, field) = begun(&[PEOPLE, &plan, ISOLATE, PROVE, WORK, supplied(), &good()]);

@@ -217,7 +217,7 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
         &format!(
             "{}see No photo shows the tag of Q9 changeover switch\nsee >> Take the photo now\n{}see No photo shows the tag of Q4 feeder switch\n\
              photo Photo of Q4 feeder switch = {q9}\n\
-             see The tag in this picture belongs to Q9 changeover switch, not Q4 feeder switch.\nsee Not kept yet\n\
+             see The tag in this picture belongs to Q9 changeover switch, not Q4 feeder switch.\nsee Not saved yet\n\
              see No photo shows the tag of Q4\ntap Save it with this reason\nsee Write why",
             bind("Q9 changeover switch", q9),
             bind("Q4 feeder switch", q4)
@@ -229,8 +229,8 @@ fn a_photo_of_the_wrong_tag_is_told_and_kept_only_with_a_reason() {
     device.play(
         &field,
         &format!(
-            "see Not kept yet\nfill Why it is kept all the same = Both switches are in one door\ntap Save it with this reason\n\
-             unseen Not kept yet\nsee No photo shows the tag of Q4\nphoto Photo of Q4 feeder switch = {q4}\n\
+            "see Not saved yet\nfill Why it is saved all the same = Both switches are in one door\ntap Save it with this reason\n\
+             unseen Not saved yet\nsee No photo shows the tag of Q4\nphoto Photo of Q4 feeder switch = {q4}\n\
              unseen No photo shows the tag of Q4\ntap The job\ntap Time line\nsee Both switches are in one door"
         ),
     );

@@ -286,3 +286,11 @@ pub(super) fn first(open: &Open) -> String {
         None => say!("asked-first", asked = question(open.question, open.about.as_deref().unwrap_or_default())),
     }
 }
+
+/// What is said as a rule with an answer, where nobody has said anything before; empty where that differs from place to place.
+pub fn usual_words(question: &str, answer: &str) -> Vec<String> {
+    match (question, answer) {
+        ("right-board", "seen-live") => vec![say!("usual-lamp"), say!("usual-load"), say!("usual-tester")],
+        _ => Vec::new(),
+    }
+}

@@ -38,7 +38,7 @@ pub use ask::{
 };
 pub use asked::{
     answer_read, answer_to, answer_with, answer_words, as_shown, asked_of, given, question, read_over, said_with,
-    save_answer, save_reading, say_it,
+    save_answer, save_reading, say_it, usual_words,
 };
 pub use blocker::{blocker, charged, open_way, photo_lack, sources_open, supply_finding};
 pub use case::{case, json};

@@ -109,7 +109,10 @@ fn nothing_given_becomes_markup() {
         Block::Entry { id: id(), entry: entry(EntryKind::Text) },
         Block::Entry { id: id(), entry: entry(EntryKind::Long) },
         Block::Entry { id: id(), entry: entry(EntryKind::Pin) },
-        Block::Pad { id: id(), pad: Pad { label: text(), rows: vec![row], options: vec![opt], volts: true, done: text() } },
+        Block::Pad {
+            id: id(),
+            pad: Pad { label: text(), rows: vec![row], options: vec![opt], volts: true, done: text() },
+        },
         Block::Photo { id: id(), photo: PhotoSlot { label: text(), hint: text(), action: text(), taken: vec![seen] } },
         Block::Drawing { id: id(), label: text(), drawing: Drawing { width: 9.0, height: 9.0, shapes: vec![letters] } },
         Block::Table { id: id(), caption: text(), head: vec![text()], rows: vec![Row { cells: vec![text(), text()] }] },

@@ -6,13 +6,14 @@ use super::super::context::{Act, Look};
 use super::super::home::{UNKNOWN, distinct, go, id, options, picked, word_of};
 use super::super::parts::Tone;
 use super::super::supply::cut::in_short;
-use super::lead;
+use super::{ONLY, lead_only};
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::SupplyName;
 use crate::job::steps::Step;
 use crate::journal::{EntryId, Fact};
 use crate::point::{Point, PointKind};
+use crate::prove::Role;
 use crate::supply::{Cut, Position};
 use crate::text::screens::job as said_job;
 use crate::text::screens::plan as said;
@@ -52,8 +53,8 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let lockable = [("yes", said::point_takes_lock()), ("no", said::point_takes_none())];
     let lockable = lockable.map(|(value, label)| (value.to_owned(), label)).into();
     page.choice("lockable", &said::point_lockable(), lockable, look.draft("lockable"));
-    let poles = job.all_conductors().into_iter().map(|c| (c.name.clone(), c.name)).collect();
-    page.several("poles", &said::point_poles(), poles, look.draft("poles"));
+    let (one, together) = poles(job);
+    page.several("poles", &said::point_poles(), together.into_iter().chain(one).collect(), look.draft("poles"));
     page.para(said::point_poles_say());
     let mut cuts = vec![(SUPPLY.to_owned(), said::point_cuts_supply())];
     cuts.extend(job.found().filter_map(|source| {
@@ -67,7 +68,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     if !switches.is_empty() {
         page.choice("switch", &said::point_switch(), switches, look.draft("switch"));
     }
-    lead(page, job, Step::Points, said::point_add(), "point");
+    lead_only(page, job, Step::Points, [said::point_add(), said::point_only()], "point");
 
     super::super::system::stays_live(page, look, job);
 
@@ -79,6 +80,20 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.entry("box-label", &said::lock_box_label(), "", look.draft("box-label"));
     page.entry("box-at", &said::lock_box_at(), "", look.draft("box-at"));
     page.button(said::lock_box_add(), "box");
+}
+
+/// The conductors that a point may open, each by itself; and the sets that a switch opens as a rule, each in one answer: all lines, and all
+/// with their neutral.
+fn poles(job: &Job) -> (Vec<(String, String)>, Vec<(String, String)>) {
+    let all = job.all_conductors();
+    let of = |roles: &[Role]| -> Vec<String> {
+        all.iter().filter(|c| roles.contains(&c.role)).map(|c| c.name.clone()).collect()
+    };
+    let (lines, with_neutral) = (of(&[Role::Line]), of(&[Role::Line, Role::Neutral]));
+    let sets = [(lines.len() > 1).then(|| lines.clone()), (with_neutral.len() > lines.len()).then_some(with_neutral)];
+    let set = |names: Vec<String>| (names.join("\n"), text::commas(names));
+    let one = all.iter().map(|c| (c.name.clone(), c.name.clone())).collect();
+    (one, sets.into_iter().flatten().map(set).collect())
 }
 
 /// Points that other jobs at this site know: one tap fills the form.
@@ -137,7 +152,7 @@ pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), Not
                 let job = text::job_title(known.title.as_deref());
                 act.say = Some(said::point_added_known(job, &known.label, &known.at));
             }
-            return Ok(());
+            return if arg == ONLY { act.onward(now.id(), Step::Points) } else { Ok(()) };
         }
         "box" => {
             let label = act.need("box-label", AskPlan::Box)?;

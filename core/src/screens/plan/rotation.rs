@@ -3,8 +3,9 @@
 use super::super::build::Page;
 use super::super::context::{Act, Look};
 use super::super::home::UNKNOWN;
+use super::super::job::next;
 use super::super::parts::Tone;
-use super::lead;
+use super::passed;
 use crate::app::NotDone;
 use crate::job::Job;
 use crate::job::steps::Step;
@@ -24,21 +25,23 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
         };
         page.fact(word, said_job::noted(how, look.by(stamp)));
     }
-    let options = Rotation::ALL.map(|(rotation, value)| (value.to_owned(), text::rotation_choice(rotation))).into();
-    page.choice("rotation", &said::rotation(), options, look.draft("rotation"));
     page.entry("how", &said::rotation_where(), &said::rotation_where_hint(), look.draft("how"));
-    lead(page, job, Step::RotationFound, said::rotation_save(), "rotation");
+    page.heading(said::rotation());
+    for (rotation, value) in Rotation::ALL {
+        page.button(text::rotation_choice(rotation), format!("rotation {value}"));
+    }
+    if passed(job, Step::RotationFound) {
+        next(page, job);
+    }
     page.entry("why", &said::rotation_why_not(), &said::rotation_why_not_hint(), look.draft("why"));
     page.button(said::rotation_not_read(), "not-read");
 }
 
 /// Keeps it.
-pub fn act(act: &mut Act, job: EntryId, verb: &str) -> Result<(), NotDone> {
+pub fn act(act: &mut Act, job: EntryId, verb: &str, arg: &str) -> Result<(), NotDone> {
     let fact = match verb {
         "rotation" => {
-            let ask = AskPlan::RotationOrWhy;
-            let value = act.need("rotation", ask)?;
-            let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == value).ok_or(ask)?;
+            let (rotation, ..) = Rotation::ALL.into_iter().find(|(_, v)| *v == arg).ok_or(UNKNOWN)?;
             Fact::RotationFound { rotation: Some(rotation), how: act.need("how", AskPlan::RotationWhere)? }
         }
         "not-read" => Fact::RotationFound { rotation: None, how: act.need("why", AskPlan::RotationWhyNot)? },

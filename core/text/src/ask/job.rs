@@ -10,7 +10,6 @@ asks! {
         Site => "ask-job-site",
         Place => "ask-job-place",
         Equipment => "ask-job-equipment",
-        Scope => "ask-job-scope",
         Rules => "ask-job-rules",
         System => "ask-job-system",
         SystemWhy => "ask-job-system-why",

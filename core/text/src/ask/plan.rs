@@ -49,7 +49,6 @@ asks! {
         InstrumentSerial => "ask-plan-instrument-serial",
         InstrumentListed => "ask-plan-instrument-listed",
         Instrument => "ask-plan-instrument",
-        RotationOrWhy => "ask-plan-rotation-or-why",
         RotationWhere => "ask-plan-rotation-where",
         RotationWhyNot => "ask-plan-rotation-why-not",
     }

@@ -6,7 +6,6 @@ ask-job-title = Angeben, was gemacht wird, z. B.: Schütz K3 tauschen.
 ask-job-site = Namen des Standorts angeben.
 ask-job-place = Angeben, wo am Standort.
 ask-job-equipment = Angeben, welches Betriebsmittel freigeschaltet wird, wie beschriftet.
-ask-job-scope = Angeben, woran gearbeitet wird und wo das endet.
 ask-job-system = Wählen, welche Leiter es an der Arbeitsstelle gibt.
 ask-job-rules = Wählen, nach wessen Regeln gearbeitet wird, oder dass es die des Standorts sind.
 ask-job-system-why = Angeben, was an den Leitern falsch war.

@@ -14,7 +14,7 @@ ask-plan-barrier-at = Angeben, wo es steht oder hängt.
 ask-plan-circuit = Stromkreis angeben, wie am Verteiler beschriftet.
 ask-plan-circuit-row = Die kleinere Nummer zuerst, höchstens 48 Stromkreise auf einmal, so eingegeben: F1 to F6.
 ask-plan-circuit-serves = Angeben, was der Stromkreis versorgt.
-ask-plan-circuits-why-none = Angeben, warum kein Stromkreis vorab abzuschalten ist.
+ask-plan-circuits-why-none = Angeben, warum nichts vorab abzuschalten ist.
 ask-plan-source-elsewhere = Angeben, warum sie nicht bis zu dieser Arbeit reicht.
 ask-plan-source-kind = Wählen, welche Art von Quelle es ist.
 ask-plan-source-kinds = Jede Art antippen, die gesucht und nicht gefunden wurde.
@@ -45,7 +45,6 @@ ask-plan-instrument-name = Hersteller und Typ des Prüfgeräts angeben.
 ask-plan-instrument-serial = Seriennummer angeben, oder dass es keine hat.
 ask-plan-instrument-listed = Dieses Prüfgerät steht schon in der Liste. Oben wählen.
 ask-plan-instrument = Wählen, welches Prüfgerät kontrolliert wurde.
-ask-plan-rotation-or-why = Drehrichtung wählen, oder unten angeben, warum nicht gemessen wurde.
 ask-plan-rotation-where = Angeben, wo gemessen wurde.
 ask-plan-rotation-why-not = Angeben, warum nicht gemessen wurde.
 

@@ -216,3 +216,8 @@ asked-company-done = Erledigt
 asked-company-does-not-apply = Trifft nicht zu
 asked-company-does-not-apply-words = Warum es nicht zutrifft
 asked-company-not-as-it-should-be = Nicht, wie es sein soll
+
+# What is seen live as a rule, offered in a tap where nobody has said anything like it before; it stands in the record as said.
+usual-lamp = Lampe leuchtet
+usual-load = Verbraucher läuft
+usual-tester = Steckdosenprüfer leuchtet

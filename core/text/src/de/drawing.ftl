@@ -11,7 +11,7 @@ label-open = offen
 label-kind =
     { $kind ->
         [changeover] Umschalter
-        [tie] Kupplung
+        [tie] Kuppelschalter
         [inlet] Einspeisung
        *[inverter] Wechselrichter
     }, { $state }
@@ -21,8 +21,8 @@ label-node =
         [source] Quelle
         [board] Verteiler
         [load] Verbraucher
-        [junction] Abzweig
-       *[unknown] nicht verfolgt
+        [junction] Klemmstelle
+       *[unknown] unbekannt
     }
 label-transformer = Transformator
 label-takes-no-lock = nicht abschließbar

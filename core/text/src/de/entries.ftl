@@ -51,8 +51,8 @@ entry-point = Freischaltstelle { $label }, { $at }
 entry-box = Schließkasten { $label }, { $at }
 # $serves is what the circuit feeds.
 entry-circuit = Stromkreis { $label }: { $serves }
-# To shed a circuit is to switch it off before the supply goes off, so that nothing is switched under load.
-entry-no-circuit = Kein Stromkreis vorab abzuschalten: { $why }
+# Circuits are switched off before the supply goes off, so that nothing is switched under load.
+entry-no-circuit = Nichts vorab abzuschalten: { $why }
 # life-critical
 entry-instrument =
     { $instrument } kontrolliert: { $fit ->

@@ -7,8 +7,10 @@
 # life-critical
 rules-defer = Recht: { $law }. Normen und Leitlinien: { $standards }. Diese und wer zu ihrer Anwendung zugelassen ist, gehen vor. Niemand mit Zulassung hat die Regeln dieser App geprüft.
 # On the page of a job, where a line has to do.
-rules-in-short = { $name }. Örtliche Regeln und zugelassene Praxis gehen vor.
-rules-defer-none = Örtliche Regeln und zugelassene Praxis gehen vor. Niemand mit Zulassung hat die Regeln dieser App geprüft.
+rules-in-short = { $name }. Örtliche Regeln und Personen mit Zulassung gehen vor.
+# On the first screen, and wherever no country is picked.
+# life-critical
+rules-defer-none = Örtliche Regeln und Personen mit Zulassung gehen vor. Niemand mit Zulassung hat die Regeln dieser App geprüft.
 
 rules-uk-name = Vereinigtes Königreich
 rules-uk-law = Electricity at Work Regulations 1989, regulations 4, 12, 13, 14 und 16 (in Nordirland die von 1991)

@@ -48,3 +48,28 @@ app-record-several = Mehrere Aufträge heißen „{ $named }“. Einen davon mit
 # life-critical
 app-as-known = Wie diesem Telefon bekannt, Stand { $now }. Das sind Worte, nicht das signierte Protokoll: wer sich darauf verlassen will, fragt vor Ort nach.
 app-cut-short = Mehr passt nicht in eine Nachricht: das Protokoll enthält alles.
+
+# The way up from a screen, at its head.
+app-up-jobs = Alle Aufträge
+app-up-job = Der Auftrag
+app-up-back = Zurück
+# A line on top of every screen of a job: $name is who is signed on.
+app-context = { $name }: { $job }, { $place }
+app-nobody = niemand angemeldet
+# In the place of a screen whose job is gone.
+app-no-job = Dieser Auftrag ist nicht auf diesem Telefon
+
+# The banner in a line: $word is one of the state- messages, $says one of the standing- messages.
+# life-critical
+app-standing = { $word }. { $says }
+# Both are times.
+# life-critical
+app-clock-back = Die Uhr dieses Telefons zeigt { $now }, sein letzter Eintrag ist aber von { $wrote }. Die Reihenfolge stimmt, die Zeiten sind zweifelhaft. Uhr stellen.
+
+app-back-to-jobs = Zurück zu den Aufträgen
+app-share = Als Nachricht weitergeben
+
+# The state of a row, in a word.
+# A voltage was met.
+# life-critical
+app-word-stop = Stopp

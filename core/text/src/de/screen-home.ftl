@@ -1,85 +1,87 @@
+# A draft that no licensed electrician has checked.
+
 ### Outside any job: the jobs, who is signed on, a new job, every lock that is on.
 
 # The jobs.
-home-title = Jobs
-home-sign-on-first = Nobody is signed on. Tap your name first: all is saved in your name.
+home-title = Aufträge
+home-sign-on-first = Niemand ist angemeldet. Zuerst den eigenen Namen antippen: alles wird unter diesem Namen gespeichert.
 # life-critical
-home-forgot = Put back from a copy, or another phone uses its key. Nothing is saved until it goes on under a new key. Then prove dead again.
-home-forgot-comes-back = What others hold of it comes back by itself.
+home-forgot = Dieses Telefon wurde aus einer Kopie zurückgespielt, oder ein anderes benutzt seinen Schlüssel. Nichts wird gespeichert, bis es mit neuem Schlüssel weitergeht. Danach Spannungsfreiheit neu feststellen.
+home-forgot-comes-back = Was andere davon haben, kommt von selbst zurück.
 # life-critical
-home-aside-full = Too many entries are put aside: locks of others may be missing here. Go by the locks at the points. Ask who sends the entries.
+home-aside-full = Zu viele Einträge sind zurückgestellt: Schlösser anderer fehlen hier womöglich. Nach den Schlössern an den Stellen richten. Beim Absender der Einträge nachfragen.
 # life-critical
-home-clocks-differ = The clocks of two phones differ. Compare this one's with a third clock. If it is wrong, set it.
-home-clock-right = This phone's clock is right
+home-clocks-differ = Die Uhren zweier Telefone gehen verschieden. Die dieses Telefons mit einer dritten Uhr vergleichen. Geht sie falsch, sie stellen.
+home-clock-right = Die Uhr dieses Telefons geht richtig
 # life-critical
-home-clock-right-done = This phone's clock counts. What the other phone proved is not believed here until its clock is set.
-home-open-jobs = Open jobs
-home-no-open-job = No job is open on this phone.
+home-clock-right-done = Die Uhr dieses Telefons zählt. Was mit dem anderen Telefon festgestellt wurde, gilt hier nicht, bis dessen Uhr gestellt ist.
+home-open-jobs = Offene Aufträge
+home-no-open-job = Auf diesem Telefon ist kein Auftrag offen.
 # Two jobs or two people of one name: $id tells them apart.
 home-one-of-a-name = { $name } ({ $id })
 # How far a job is. $stage is one of the stage- messages, $step one of the step- messages.
-home-turn = { $stage }. Next: { $step }
-home-this-phone = This phone
-home-signed-on = Signed on: { $name }
-home-signed-on-tap = All is saved in this name. Tap to change it.
+home-turn = { $stage }. Weiter: { $step }
+home-this-phone = Dieses Telefon
+home-signed-on = Angemeldet: { $name }
+home-signed-on-tap = Alles wird unter diesem Namen gespeichert. Zum Ändern antippen.
 # life-critical
 home-owed =
     { $count ->
-        [one] 1 owner is not told yet that their lock was forced off.
-       *[other] { $count } owners are not told yet that their locks were forced off.
+        [one] 1 Inhaber noch nicht informiert: Schloss in Abwesenheit abgenommen.
+       *[other] { $count } Inhaber noch nicht informiert: Schlösser in Abwesenheit abgenommen.
     }
-home-locks-on = Locks on now: { $count }
-home-finished-jobs = Finished jobs
+home-locks-on = Jetzt angebrachte Schlösser: { $count }
+home-finished-jobs = Beendete Aufträge
 # The state of a job, in a word.
-home-handed-back = handed back
-home-new-key = Go on under a new key
+home-handed-back = zurückgegeben
+home-new-key = Mit neuem Schlüssel weiter
 # life-critical
-home-new-key-done = This phone goes on under a new key. Prove dead again before any work.
-home-new-job = New job
+home-new-key-done = Dieses Telefon geht mit neuem Schlüssel weiter. Vor jeder Arbeit Spannungsfreiheit neu feststellen.
+home-new-job = Neuer Auftrag
 
 # Who is signed on, and new people.
-people-title = Who is signed on
-people-tap = Tap your name when you take the phone. From then on all is saved in your name.
-people-pin-anew = PIN set anew { $when }, witness: { $who }
+people-title = Wer angemeldet ist
+people-tap = Beim Übernehmen des Telefons den eigenen Namen antippen. Ab dann wird alles unter diesem Namen gespeichert.
+people-pin-anew = PIN neu gesetzt { $when }, Zeuge: { $who }
 # The state of a person, in a word.
-people-is-signed-on = signed on
-people-not-listed = Somebody who is not listed
+people-is-signed-on = angemeldet
+people-not-listed = Jemand, der nicht in der Liste steht
 people-name = Name
-people-name-hint = First name and surname
-people-qualification = Qualification
-people-qualification-hint = As on the card or certificate. This app does not judge it.
-people-telephone = Telephone
-people-telephone-hint = Where to reach them about their lock
-people-add = Add this person
-people-added = { $name } is on the list now.
+people-name-hint = Vor- und Nachname
+people-qualification = Qualifikation
+people-qualification-hint = Wie auf Ausweis oder Zeugnis. Diese App beurteilt sie nicht.
+people-telephone = Telefon
+people-telephone-hint = Wo die Person wegen ihres Schlosses zu erreichen ist
+people-add = Diese Person hinzufügen
+people-added = { $name } steht jetzt in der Liste.
 
 # A new job.
-new-job-sign-on = Nobody is signed on. Tap your name before you open a job.
-new-job-what = What the job is
-new-job-what-hint = Such as: replace contactor K3
+new-job-sign-on = Niemand ist angemeldet. Vor dem Eröffnen eines Auftrags den eigenen Namen antippen.
+new-job-what = Was gemacht wird
+new-job-what-hint = Z. B.: Schütz K3 tauschen
 # $sites is a list of names.
-new-job-known-sites = Known here: { $sites }
-new-job-place = Place on the site
-new-job-place-hint = Building, floor, room
-new-job-equipment = Equipment to isolate
-new-job-scope-hint = What you work on, and where it ends. For anything beyond it, look at the isolation again.
+new-job-known-sites = Hier bekannt: { $sites }
+new-job-place = Ort am Standort
+new-job-place-hint = Gebäude, Stockwerk, Raum
+new-job-equipment = Betriebsmittel, das freigeschaltet wird
+new-job-scope-hint = Woran gearbeitet wird und wo das endet. Leer: wie der Auftrag. Für alles darüber hinaus die Freischaltung neu ansehen.
 # What follows is a country.
-new-job-rules = Rules of
-new-job-order = Order of the dead test
-new-job-order-of-site = Orders differ between documents. Take the one that your site wants.
+new-job-rules = Regeln, nach Land
+new-job-order = Reihenfolge der Prüfung auf Spannungsfreiheit
+new-job-order-of-site = Unterlagen nennen verschiedene Reihenfolgen. Die nehmen, die der Standort verlangt.
 # How far the voltage of the supply may be from the nominal one.
-new-job-tolerance = Tolerance of the supply
-new-job-open = Open this job
-new-job-opened = Job opened. { $name } is in charge of the isolation.
+new-job-tolerance = Toleranz der Versorgung
+new-job-open = Diesen Auftrag eröffnen
+new-job-opened = Auftrag eröffnet. { $name } ist für die Freischaltung verantwortlich.
 
 # Every lock that is on, of all jobs.
-board-title = Locks on now
+board-title = Jetzt angebrachte Schlösser
 # $caution is locks-no-clearance.
 # life-critical
-board-knows = Only what this phone knows. { $caution }
+board-knows = Nur was dieses Telefon weiß. { $caution }
 # life-critical
-board-none = This phone knows of no lock that is on.
-board-owed = Forced off, owner not told
+board-none = Dieses Telefon weiß von keinem angebrachten Schloss.
+board-owed = In Abwesenheit abgenommen, Inhaber nicht informiert
 # life-critical
-board-tell = Tell each owner before they resume work.
-board-near = By codes, with no signal.
+board-tell = Jeden Inhaber informieren, bevor er weiterarbeitet.
+board-near = Mit Codes, ohne Netz.

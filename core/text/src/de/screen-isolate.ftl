@@ -1,87 +1,89 @@
+# A draft that no licensed electrician has checked.
+
 ### The screens of isolating: loads switched off, each point opened, locked, signed and photographed.
 
-isolate-no-loads = No load is listed.
-isolate-order = Switch off in this order. Go and look, or have somebody look: what it serves really goes off.
-isolate-seen = What was seen
-isolate-seen-hint = { $circuit }: what was seen to go off, and by whom. May stay empty.
+isolate-no-loads = Keine Last ist aufgelistet.
+isolate-order = In dieser Reihenfolge abschalten. Hingehen und nachsehen, oder nachsehen lassen, dass das Versorgte wirklich ausgeht.
+isolate-seen = Was zu sehen war
+isolate-seen-hint = { $circuit }: was sichtbar ausging, und wer es sah. Darf leer bleiben.
 # Where nobody wrote what they saw.
-isolate-seen-plain = Seen to go off
+isolate-seen-plain = Ging sichtbar aus
 # Behind a load that is off: what was seen, and who saw it.
 isolate-seen-by = { $seen } ({ $by })
-isolate-off = { $circuit } is off and was seen to go off
-isolate-off-early = Out of order: { $circuit } is off and was seen to go off
-isolate-on-again = On again: { $by }
+isolate-off = { $circuit } ist aus und ging sichtbar aus
+isolate-off-early = Außer der Reihe: { $circuit } ist aus und ging sichtbar aus
+isolate-on-again = Wieder ein: { $by }
 # The words of the rows of loads.
-isolate-word-again = was off, on again
-isolate-word-off = off
-isolate-word-now = switch off now
-isolate-word-later = not off yet
+isolate-word-again = war aus, wieder ein
+isolate-word-off = aus
+isolate-word-now = jetzt abschalten
+isolate-word-later = noch nicht aus
 
 # life-critical
-isolate-closed-beside = { $point } was closed for another job, { $job }, { $when }. Treat as live. See that it is open, and say so.
-isolate-point = Point
-isolate-known = Known at this site
-isolate-known-of = { $label }, { $at }, from { $job }
-isolate-opened = Opened
-isolate-closed = Closed
-isolate-sign = Caution sign
+isolate-closed-beside = { $point } wurde für einen anderen Auftrag eingeschaltet: { $job }, { $when }. Gilt als unter Spannung stehend. Nachsehen, ob offen, und das angeben.
+isolate-point = Freischaltstelle
+isolate-known = An diesem Standort bekannt
+isolate-known-of = { $label }, { $at }, aus: { $job }
+isolate-opened = Geöffnet
+isolate-closed = Eingeschaltet
+isolate-sign = Schaltverbotsschild
 
-isolate-another = If it is another switch
+isolate-another = Wenn es ein anderer Schalter ist
 # life-critical
-isolate-hold-both = Every lock on either holds both. Say that they are two only while you stand at { $point }.
-isolate-apart = By what they are told apart
-isolate-apart-hint = Another bay, another number on the door
-isolate-two = These are two: this, and { $label } of { $job }
-isolate-none-of-these = It is none of these: another switch
+isolate-hold-both = Jedes Schloss an einer der beiden hält beide. Nur wer vor { $point } steht, gibt an, dass es zwei sind.
+isolate-apart = Woran sie zu unterscheiden sind
+isolate-apart-hint = Anderes Feld, andere Nummer an der Tür
+isolate-two = Das sind zwei: diese hier, und { $label } aus: { $job }
+isolate-none-of-these = Keine davon: ein anderer Schalter
 
 # life-critical
-isolate-listed-by = { $name } listed this point. Before you open it: see that this is { $point } at { $at }, and that it cuts off what the plan says.
+isolate-listed-by = { $name } hat diese Stelle aufgelistet. Vor dem Öffnen nachsehen, ob das { $point } ist, Ort: { $at }, und ob sie trennt, was im Plan steht.
 # life-critical
-isolate-proves-nothing = Treat as live. Opening proves nothing: prove dead later, at the point of work.
+isolate-proves-nothing = Gilt als unter Spannung stehend. Öffnen beweist nichts: Spannungsfreiheit später feststellen, an der Arbeitsstelle.
 # life-critical
-isolate-open-already = Open already for { $held }. Go there and see it.
-isolate-off-load = Open it off load.
+isolate-open-already = Schon offen für { $held }. Hingehen und ansehen.
+isolate-off-load = Lastfrei öffnen.
 # life-critical
-isolate-still-on = Still on: { $loads }. Breaking load can draw an arc. Switch off the loads first.
-isolate-how-opened = How was it opened?
-isolate-opened-off-load = Off load: no current flowed
-isolate-opened-on-load = On load: the device is made to break it
-isolate-found = How you found it
-isolate-found-on = On: I switched it off
-isolate-found-off = Off already
-isolate-saw-off = What you saw go off
-isolate-shows-open = What shows that it is open
-isolate-shows-open-hint = Lamps, a display, the position of the blades
+isolate-still-on = Noch ein: { $loads }. Öffnen unter Last kann einen Lichtbogen ziehen. Zuerst die Lasten abschalten.
+isolate-how-opened = Wie wurde geöffnet?
+isolate-opened-off-load = Lastfrei: es floss kein Strom
+isolate-opened-on-load = Unter Last: das Gerät ist dafür gebaut
+isolate-found = Wie vorgefunden
+isolate-found-on = Ein: von mir ausgeschaltet
+isolate-found-off = Schon aus
+isolate-saw-off = Was sichtbar ausging
+isolate-shows-open = Woran zu sehen ist, dass sie offen ist
+isolate-shows-open-hint = Lampen, ein Display, die Stellung der Schaltmesser
 # A statement of whoever taps it. $load: whether loads had to be off.
 isolate-is-open =
     { $load ->
-        [off] { $point } is open, off load
-       *[any] { $point } is open
+        [off] { $point } ist offen, lastfrei geöffnet
+       *[any] { $point } ist offen
     }
 
-isolate-locks = Locks on it now
-isolate-padlock = Padlock
-isolate-hasp = Padlock on a hasp
+isolate-locks = Schlösser, die jetzt daran hängen
+isolate-padlock = Schloss
+isolate-hasp = Schloss am Schließbügel
 # life-critical
-isolate-no-lock = Not a lock: { $how }
-isolate-key-owner = key with the owner
-isolate-key-box = key in { $holder }
-isolate-lock = { $owner }: { $lock } on { $place }
+isolate-no-lock = Kein Schloss: { $how }
+isolate-key-owner = Schlüssel beim Inhaber
+isolate-key-box = Schlüssel im Schließkasten: { $holder }
+isolate-lock = { $owner }: { $lock }, an: { $place }
 isolate-lock-means = { $means }, { $key }
-isolate-since = since { $when }
-isolate-sign-hangs = The caution sign hangs at { $point }
-isolate-photo-of = { $point }, photo of { $by }. { $note }
-isolate-photo-now = Take the photo now
-isolate-photo = Photo of { $point }
+isolate-since = seit { $when }
+isolate-sign-hangs = Das Schaltverbotsschild hängt an { $point }
+isolate-photo-of = { $point }, Foto: { $by }. { $note }
+isolate-photo-now = Jetzt das Foto aufnehmen
+isolate-photo = Foto von { $point }
 isolate-photo-hint =
     { $tag ->
-        [yes] To be read in it: the open position, the lock, the sign, the label of the point and of the equipment, the tag.
-       *[no] To be read in it: the open position, the lock, the sign, the label of the point and of the equipment.
+        [yes] Darin lesbar: offene Stellung, Schloss, Schild, Beschriftung der Stelle und des Betriebsmittels, Codeschild.
+       *[no] Darin lesbar: offene Stellung, Schloss, Schild, Beschriftung der Stelle und des Betriebsmittels.
     }
 # life-critical
-isolate-photo-elsewhere = The last photo shows the tag of another point, not of { $point }. It is not saved in the record yet.
-isolate-photo-waits = The photo that is not saved yet
-isolate-photo-unsaved = Not saved yet
-isolate-photo-why = Why it is saved all the same
-isolate-photo-why-hint = It stays with the photo.
-isolate-photo-save = Save it with this reason
+isolate-photo-elsewhere = Das letzte Foto zeigt das Codeschild einer anderen Stelle, nicht von { $point }. Es ist noch nicht im Protokoll gespeichert.
+isolate-photo-waits = Das noch nicht gespeicherte Foto
+isolate-photo-unsaved = Noch nicht gespeichert
+isolate-photo-why = Warum es trotzdem gespeichert wird
+isolate-photo-why-hint = Das bleibt beim Foto.
+isolate-photo-save = Mit diesem Grund speichern

@@ -1,62 +1,64 @@
+# A draft that no licensed electrician has checked.
+
 ### A job from above: its steps, what is skipped, its time line.
 
 # What was said or seen, and when and by whom.
 job-noted = { $what } ({ $by })
-job-place = Place
-job-work = Work
+job-place = Ort
+job-work = Arbeit
 # By which rules the job is done.
-job-rules = Rules
-job-at-any-time = At any time
+job-rules = Regeln
+job-at-any-time = Jederzeit
 # Behind locks-title.
-job-locks-on = { $count } on now
-job-changed = Something changed
-job-changed-what = Another source, another scope, a neutral disconnected.
-job-shift = Shift change
-job-time-line = Time line
-job-time-line-what = All that was recorded, and corrections.
-job-record-what = A PDF that anyone can check, to hand on.
+job-locks-on = { $count } jetzt angebracht
+job-changed = Etwas hat sich geändert
+job-changed-what = Weitere Quelle, anderer Arbeitsumfang, ein Neutralleiter aufgetrennt.
+job-shift = Schichtübergabe
+job-time-line = Verlauf
+job-time-line-what = Alles, was eingetragen wurde, und Berichtigungen.
+job-record-what = Eine PDF, die jeder prüfen kann, zum Weitergeben.
 
 # The state of a step, in a word. What is "to do" may be done now, though it is not its turn.
-job-word-done = done
-job-word-now = now
-job-word-to-do = to do
-job-word-later = later
-job-word-skipped = skipped
+job-word-done = erledigt
+job-word-now = jetzt
+job-word-to-do = zu tun
+job-word-later = später
+job-word-skipped = übersprungen
 # Behind the first of what a step still lacks.
-job-more = And { $count } more.
+job-more = Und { $count } weitere.
 # life-critical
-job-skipped = Skipped: { $why } ({ $by })
+job-skipped = Übersprungen: { $why } ({ $by })
 
 # The way on.
-job-next = Next: { $step }
+job-next = Weiter: { $step }
 # life-critical
-job-next-asides = Next: Look at the spot, entries are put aside
+job-next-asides = Weiter: vor Ort nachsehen, Einträge sind zurückgestellt
 # life-critical
-job-stop-work = Stop work: treat as live
+job-stop-work = Arbeit einstellen: gilt als unter Spannung stehend
 
 # Skipping a step.
-job-skip = Skip this step, give a reason
-job-skip-title = Skip: { $step }
+job-skip = Schritt überspringen, mit Begründung
+job-skip-title = Überspringen: { $step }
 # life-critical
-job-skip-says = This is saved in your name and shown from here on. Local rules may forbid it: ask who is in charge of the isolation.
+job-skip-says = Das wird im eigenen Namen gespeichert und ab hier angezeigt. Örtliche Regeln können es verbieten: die für die Freischaltung verantwortliche Person fragen.
 # What the step still lacks.
-job-not-done = Not done
-job-skip-why = Why, and what is done instead
-job-skip-why-hint = Another person has to understand it.
-job-skip-signed = Skip it, signed by { $name }
+job-not-done = Nicht erledigt
+job-skip-why = Warum, und was stattdessen getan wird
+job-skip-why-hint = Eine andere Person muss es verstehen.
+job-skip-signed = Überspringen, unterschrieben von { $name }
 
 # The time line.
-job-time-line-stays = Nothing here can be changed or deleted. Tap an entry to withdraw it: that adds an entry. A proof that ended stays ended.
-job-clock-was-behind = The phone's clock was behind: the time is in doubt, the order is not.
+job-time-line-stays = Nichts hier kann geändert oder gelöscht werden. Eintrag antippen, um ihn zurückzuziehen: das fügt einen Eintrag hinzu. Ein beendeter Nachweis bleibt beendet.
+job-clock-was-behind = Die Uhr des Telefons ging nach: die Zeit ist zweifelhaft, die Reihenfolge nicht.
 # The state of an entry, in a word.
-job-withdrawn = withdrawn
-job-withdrawn-why = Withdrawn: { $why } ({ $by })
-job-withdraw-title = Withdraw entry { $number }?
-job-it-says = It says
-job-saved-by = Saved
+job-withdrawn = zurückgezogen
+job-withdrawn-why = Zurückgezogen: { $why } ({ $by })
+job-withdraw-title = Eintrag { $number } zurückziehen?
+job-it-says = Inhalt
+job-saved-by = Gespeichert
 # life-critical
-job-withdraw-ends = Withdrawing ends any proof that stands. The entry stays in the time line, marked as withdrawn.
-job-withdraw-why = What was wrong with it
-job-leave-it = Leave it as it is
-job-withdraw = Withdraw this entry
-job-withdraw-done = The entry is withdrawn. It stays in the time line.
+job-withdraw-ends = Zurückziehen beendet jeden Nachweis, der gilt. Der Eintrag bleibt im Verlauf, als zurückgezogen gekennzeichnet.
+job-withdraw-why = Was an dem Eintrag falsch war
+job-leave-it = So lassen, wie er ist
+job-withdraw = Diesen Eintrag zurückziehen
+job-withdraw-done = Der Eintrag ist zurückgezogen. Er bleibt im Verlauf.

@@ -1,4 +1,5 @@
 # A draft that no licensed electrician has checked.
+
 ### The screen of languages.
 
 language-title = Sprache

@@ -79,6 +79,7 @@ lock-telephone = Telefon
 lock-telephone-none = nicht angegeben
 lock-off = Ab
 lock-ring = Anrufen: { $owner }
+lock-ringing = Anruf: { $owner }.
 lock-take-it-off = Abnehmen
 # life-critical
 lock-through-both = Dieses Schloss geht auch durch { $place }, für { $job }. Es ist dann von beiden ab, und der Nachweis beider endet.

@@ -1,140 +1,145 @@
+# A draft that no licensed electrician has checked.
+
 ### The screens of proving dead.
 
 # life-critical
-prove-covers-caution = Treat every conductor behind a cover as live until all is proved. Gloves and face protection as local rules say.
-prove-cover-back = Cover back
-prove-cover-off = Cover off
+prove-covers-caution = Jeder Leiter hinter einer Abdeckung gilt als unter Spannung stehend, bis überall Spannungsfreiheit festgestellt ist. Handschuhe und Gesichtsschutz nach den örtlichen Regeln.
+prove-cover-back = Abdeckung wieder angebracht
+prove-cover-off = Abdeckung ab
 prove-cover-by = { $cover } ({ $by })
-prove-cover = Cover that comes off
-prove-cover-hint = One at a time. Each has to come back before energising.
-prove-no-cover-why = Or: why no cover has to come off
-prove-no-cover-hint = Test points can be reached from outside.
-prove-no-cover = No cover comes off
+prove-cover = Abdeckung, die abgenommen wird
+prove-cover-hint = Eine nach der anderen. Jede muss vor dem Wiedereinschalten zurück an ihren Platz.
+# A cover that nearly every board has, and the button that says that it alone is off.
+prove-usual-cover = Frontabdeckung
+prove-usual-cover-off = Frontabdeckung ist ab, sonst keine
+prove-no-cover-why = Oder: warum keine Abdeckung abzunehmen ist
+prove-no-cover-hint = Messpunkte sind von außen erreichbar.
+prove-no-cover = Keine Abdeckung abzunehmen
 
-prove-known-source = A source known to be live
-prove-on = Proved on
-prove-which-source = Which live source, if it was one
-prove-which-source-hint = Not part of this isolation
-prove-indicator = Indicator
-prove-proved = Proved
+prove-known-source = Eine bekannte Quelle unter Spannung
+prove-on = Auf Funktion geprüft an
+prove-which-source = Welche Quelle unter Spannung, falls es eine war
+prove-which-source-hint = Nicht Teil dieser Freischaltung
+prove-indicator = Spannungsprüfer
+prove-proved = Auf Funktion geprüft
 # life-critical
-prove-stop-work = The proof has ended under the work.
-prove-stop-work-first = Stop work first
-prove-ranges = Prove it on every range and every lamp or sound that the test uses, right before the test.
+prove-stop-work = Der Nachweis ist beendet, während die Arbeit läuft.
+prove-stop-work-first = Zuerst Arbeit einstellen
+prove-ranges = Unmittelbar vor der Prüfung auf Funktion prüfen: jeden Bereich und jede Lampe oder jeden Ton, die dabei benutzt werden.
 # life-critical
-prove-no-indicator = No voltage indicator was found fit for use. Check one first.
-prove-check-indicator = Check an indicator
-prove-voltage-indicator = Voltage indicator
+prove-no-indicator = Kein Spannungsprüfer ist als einsatzfähig befunden. Zuerst einen kontrollieren.
+prove-check-indicator = Einen Spannungsprüfer kontrollieren
+prove-voltage-indicator = Spannungsprüfer
 # Two statements of whoever taps them.
-prove-responds = It responds as it should
-prove-responds-not = It does not respond as it should
-prove-is-proved = The indicator is proved.
+prove-responds = Er spricht an, wie er soll
+prove-responds-not = Er spricht nicht an, wie er soll
+prove-is-proved = Der Spannungsprüfer ist auf Funktion geprüft.
 # life-critical
-prove-failed = Do not use this indicator. Take another, and check and prove that one.
+prove-failed = Diesen Spannungsprüfer nicht benutzen. Einen anderen nehmen, kontrollieren und auf Funktion prüfen.
 # life-critical
-prove-indication = An indication. Stop, and treat as live.
+prove-indication = Eine Anzeige. Stopp, gilt als unter Spannung stehend.
 
 prove-pair = { $first } – { $then }
 # A pair of which only direct voltage is left to read.
 prove-pair-dc = { $first } – { $then } DC
-prove-pair-hint = Other probe on { $then }. Expected: { $expected }.
-prove-set = Set { $group } of { $groups }: first probe stays on { $conductor }. Lift the second one first.
-prove-nothing = Nothing
-prove-continuity = Continuity
-prove-lit = Lit
-prove-save-readings = Save these readings
-prove-seen-since = An indication seen since
+prove-pair-hint = Andere Prüfspitze an { $then }. Erwartet: { $expected }.
+prove-set = Gruppe { $group } von { $groups }: erste Prüfspitze bleibt an { $conductor }. Die zweite zuerst abnehmen.
+prove-nothing = Nichts
+prove-continuity = Durchgang
+prove-lit = Leuchtet
+prove-save-readings = Diese Messwerte speichern
+prove-seen-since = Eine seither gesehene Anzeige
 # The last pair, after a slip of the thumb: what was read before stays in the record.
 prove-read-again = { $pair } noch einmal lesen
 # life-critical
-prove-gave = This pair gave an indication
-prove-not-tested = not tested
-prove-then = { $first }, then { $then }
-prove-results = Readings of this test
-prove-column-pair = Pair
-prove-column-reading = Reading
+prove-gave = Dieses Paar gab eine Anzeige
+prove-not-tested = nicht geprüft
+prove-then = { $first }, dann { $then }
+prove-results = Messwerte dieser Prüfung
+prove-column-pair = Paar
+prove-column-reading = Messwert
 # life-critical
-prove-between-late = The indicator was proved too long ago. Prove it now, then read the pairs since then again.
-prove-between = Prove the indicator again within { $minutes } min; the test then goes on.
-prove-again-by = Proved again
+prove-between-late = Die Funktionsprüfung des Spannungsprüfers ist zu lange her. Jetzt auf Funktion prüfen, dann die Paare seither neu messen.
+prove-between = Spannungsprüfer innerhalb von { $minutes } min erneut auf Funktion prüfen; dann geht die Prüfung weiter.
+prove-again-by = Erneut auf Funktion geprüft
 # life-critical
-prove-supervised = Tested under supervision. Who signs has watched it, and answers for it.
-prove-signs = { $name } signs for this test
-prove-sign-as = Sign this test as { $name }
-prove-hand-on = Hand the device on
+prove-supervised = Unter Aufsicht geprüft. Wer unterschreibt, hat dabei zugesehen und verantwortet die Prüfung.
+prove-signs = { $name } unterschreibt für diese Prüfung
+prove-sign-as = Diese Prüfung unterschreiben als { $name }
+prove-hand-on = Gerät weitergeben
 # life-critical
-prove-after = The same indicator, right after the last pair. If it does not respond now, every test is void.
-prove-goes-on = The indicator is proved. The test goes on.
+prove-after = Derselbe Spannungsprüfer, unmittelbar nach dem letzten Paar. Spricht er jetzt nicht an, ist jede Prüfung ungültig.
+prove-goes-on = Der Spannungsprüfer ist auf Funktion geprüft. Die Prüfung geht weiter.
 # life-critical
-prove-after-failed = Every test since the first proof is void. Treat as live. Take another indicator and begin again.
+prove-after-failed = Jede Prüfung seit der ersten Funktionsprüfung ist ungültig. Gilt als unter Spannung stehend. Anderen Spannungsprüfer nehmen und neu beginnen.
 
-prove-behind = What may be behind it
-prove-likeliest = Likeliest
-prove-or = Or
-prove-next = Next
-prove-odd = Odd one out
-prove-odd-pair = { $first } – { $then }: test this pair again.
+prove-behind = Was dahinter sein kann
+prove-likeliest = Am wahrscheinlichsten
+prove-or = Oder
+prove-next = Als Nächstes
+prove-odd = Passt nicht zu den anderen
+prove-odd-pair = { $first } – { $then }: dieses Paar neu prüfen.
 # life-critical
-prove-guess = A guess from the readings, and from how common each cause is. No guess makes a conductor dead.
-prove-more = More readings, to find the cause
+prove-guess = Eine Vermutung aus den Messwerten und daraus, wie häufig jede Ursache ist. Keine Vermutung macht einen Leiter spannungsfrei.
+prove-more = Weitere Messungen, um die Ursache zu finden
 # life-critical
-prove-more-caution = Only if your rules let you measure on live parts, with the protection that they ask for.
-prove-more-hint = First probe on { $first }, other probe on { $then }.
-prove-more-pad = Pairs not read yet
-prove-more-save = Save the further readings
+prove-more-caution = Nur wenn die eigenen Regeln das Messen an Teilen unter Spannung erlauben, mit dem Schutz, den sie verlangen.
+prove-more-hint = Erste Prüfspitze an { $first }, andere Prüfspitze an { $then }.
+prove-more-pad = Noch nicht gemessene Paare
+prove-more-save = Weitere Messwerte speichern
 
 # What to do with the hands first, then with the cover.
 # life-critical
-prove-stop-pair = Treat as live. Take the probe off { $then } first, then off { $first }, and put the cover between you and it.
+prove-stop-pair = Gilt als unter Spannung stehend. Prüfspitze zuerst von { $then } abnehmen, dann die von { $first }, und die Abdeckung zwischen sich und die Leiter bringen.
 # life-critical
-prove-stop = Treat as live. Take the probes off, and put the cover between you and it.
-prove-unexpected = { $reading }, expected no indication ({ $by })
-prove-do-now = What to do now
+prove-stop = Gilt als unter Spannung stehend. Prüfspitzen abnehmen, und die Abdeckung zwischen sich und die Leiter bringen.
+prove-unexpected = { $reading }, erwartet: keine Anzeige ({ $by })
+prove-do-now = Was jetzt zu tun ist
 # life-critical
-prove-do-1 = 1. Keep everybody away from the conductors. Tell the person who answers for the isolation.
-prove-do-2 = 2. Find the cause: the wrong point opened, a source that was missed, a neutral shared with another circuit, an induced voltage.
-prove-do-3 = 3. A source that was missed goes into the job, with its own point and lock.
+prove-do-1 = 1. Alle von den Leitern fernhalten. Die für die Freischaltung verantwortliche Person informieren.
+prove-do-2 = 2. Ursache suchen: falsche Stelle geöffnet, Quelle übersehen, Neutralleiter mit anderem Stromkreis geteilt, Spannung eingekoppelt.
+prove-do-3 = 3. Eine übersehene Quelle kommt in den Auftrag, mit eigener Freischaltstelle und eigenem Schloss.
 # life-critical
-prove-do-4 = 4. Then prove the indicator and test every pair again. An explanation does not make a conductor dead.
-prove-missed = A source was missed
-prove-points-again = Look at the points again
-prove-level = If you saw it: { $at } was lit to
+prove-do-4 = 4. Dann Spannungsprüfer auf Funktion prüfen und jedes Paar neu prüfen. Eine Erklärung macht keinen Leiter spannungsfrei.
+prove-missed = Eine Quelle wurde übersehen
+prove-points-again = Freischaltstellen neu ansehen
+prove-level = Falls gesehen: { $at } leuchtete bis
 prove-level-volts = { $volts } V
-prove-level-save = Save the level
+prove-level-save = Stufe speichern
 prove-trouble = { $trouble } ({ $by })
-prove-cause = What the cause was, and what was done about it
-prove-cause-hint = It stays with the record.
-prove-cause-save = Save the cause, then prove again
+prove-cause = Was die Ursache war und was dagegen getan wurde
+prove-cause-hint = Das bleibt beim Protokoll.
+prove-cause-save = Ursache speichern, dann neu prüfen
 # life-critical
-prove-cause-none-means = If it was looked for and not found: two whole tests follow, the second with another indicator or by another person.
-prove-cause-none = Cause not found
+prove-cause-none-means = Wenn gesucht und nicht gefunden: zwei ganze Prüfungen folgen, die zweite mit anderem Spannungsprüfer oder durch andere Person.
+prove-cause-none = Ursache nicht gefunden
 
-prove-earth-shown = Shown to be earth
+prove-earth-shown = Als Erde nachgewiesen
 # life-critical
-prove-earth-shown-not = Not earth
+prove-earth-shown-not = Nicht Erde
 prove-earth-shown-by = { $how } ({ $by })
-prove-earth-live-line = PE to a line that is known to be live shows the full voltage
-prove-earth-main-terminal = Low-resistance continuity from PE to the main earthing terminal
-prove-earth-bonded = Low-resistance continuity from PE to metalwork that is bonded elsewhere
-prove-earth-how = How it was shown
-prove-earth-where = Where, or another way
-prove-earth-where-hint = Which live line or which terminal
-prove-earth-live-shows = A live line shows to earth
-prove-earth-about = About { $volts } V
-prove-earth-about-or = About { $least } or { $volts } V
+prove-earth-live-line = PE gegen einen bekannten Außenleiter unter Spannung zeigt die volle Spannung
+prove-earth-main-terminal = Niederohmiger Durchgang von PE zur Haupterdungsschiene
+prove-earth-bonded = Niederohmiger Durchgang von PE zu Metallteilen, deren Potentialausgleich anderswo angeschlossen ist
+prove-earth-how = Wie nachgewiesen
+prove-earth-where = Wo, oder ein anderer Weg
+prove-earth-where-hint = Welcher Außenleiter unter Spannung oder welche Schiene
+prove-earth-live-shows = Ein Außenleiter unter Spannung zeigt gegen Erde
+prove-earth-about = Etwa { $volts } V
+prove-earth-about-or = Etwa { $least } oder { $volts } V
 # Two statements of whoever taps them.
-prove-earth-proved = Earth proved
+prove-earth-proved = Erde nachgewiesen
 # life-critical
-prove-earth-proved-not = Earth not proved
+prove-earth-proved-not = Erde nicht nachgewiesen
 # life-critical
-prove-earth-failed = The reference is not earth. Treat as live, and find the break before any other test.
+prove-earth-failed = Der Bezugsleiter ist nicht Erde. Gilt als unter Spannung stehend. Vor jeder anderen Prüfung die Unterbrechung suchen.
 
-prove-discharge-none = No stored energy and no source of direct voltage is in this job.
-prove-discharge-unread = not read
+prove-discharge-none = In diesem Auftrag ist keine gespeicherte Energie und keine Gleichspannungsquelle eingetragen.
+prove-discharge-unread = nicht gemessen
 prove-discharge-read = { $reading } ({ $by })
-prove-discharge-wait = { $what }, wait { $wait }
+prove-discharge-wait = { $what }, Wartezeit { $wait }
 # life-critical
-prove-discharge-caution = Set the instrument to direct voltage. Wait as long as the label says, then read, plus to minus and each to PE; enter the greatest.
-prove-discharge-volts = Direct voltage at { $what }, in volts
-prove-discharge-volts-hint = The greatest of the three
-prove-discharge-save = Save the reading at { $what }
+prove-discharge-caution = Prüfgerät auf Gleichspannung stellen. Warten, so lange die Aufschrift sagt, dann messen: Plus gegen Minus und jeden davon gegen PE. Den größten Wert eingeben.
+prove-discharge-volts = Gleichspannung in Volt, an: { $what }
+prove-discharge-volts-hint = Der größte der drei Werte
+prove-discharge-save = Messwert speichern, an: { $what }

@@ -11,5 +11,6 @@ record-photos = Fotos
 record-handed-back = Zurückgegeben
 record-not-yet = noch nicht
 record-private = Kein Standort des Telefons und keine Telefonnummern sind darin. Fotos und Notizen vor dem Weitergeben ansehen.
+record-made = Das Protokoll ist erstellt und kann geprüft werden. Was später kommt, ist nicht darin.
 record-share = Protokoll weitergeben
 record-share-withheld = Ohne Namen und Unterschriften weitergeben

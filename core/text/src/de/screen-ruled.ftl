@@ -32,7 +32,7 @@ ruled-limit-rule = Regel, die ihn setzt
 ruled-limit-rule-hint = Wie die Firma sie nennt, mit Datum
 # A text that is sent to the person who is responsible.
 ruled-ask-text = Wir stellen Spannungsfreiheit mit einem zweipoligen Spannungsprüfer fest. Welche Zahl zählt an unseren Standorten als keine Spannung? Bitte einen Grenzwert in Volt AC (unter 50) und einen in Volt DC (unter 120) nennen, und die Regel, die sie setzt. Bis dahin zählt jede Zahl außer 0 als Anzeige.
-ruled-asked = Der Text ist bereit zum Senden. Kein Grenzwert ist gesetzt, bis jemand unter „Regeln“ einen speichert.
+ruled-asked = Der Text ist bereit zum Senden. Kein Grenzwert ist gesetzt, bis jemand unter „Regeln von Firma und Standorten“ einen speichert.
 ruled-change = Der Grenzwert für Spannungsfreiheit ändert sich
 ruled-change-charge = Nur { $name } ändert ihn, verantwortlich für diese Freischaltung.
 # life-critical

@@ -1,30 +1,32 @@
+# A draft that no licensed electrician has checked.
+
 ### The conductors of a job and their supply: picked, corrected, and what stays live beside them.
 
-system-conductors = Conductors at the point of work
-system-conductors-own = Your conductors, with commas
+system-conductors = Leiter an der Arbeitsstelle
+system-conductors-own = Eigene Leiter, mit Kommas
 # What stands in this example is as it is typed: name[colour]=role@supply.
-system-conductors-own-hint = L1, L2[black], N1=neutral, PE. Of another supply: S+=dc-plus@String A
-system-earthing = Earthing arrangement
+system-conductors-own-hint = L1, L2[schwarz], N1=neutral, PE. Von einer anderen Versorgung: S+=dc-plus@String A
+system-earthing = Art der Erdverbindung
 # $hint is one of the named-by- messages, $volts a list of figures.
-system-usual-here = { $hint }. Usual here: { $volts }
-system-nominal = Nominal voltage in volts
+system-usual-here = { $hint }. Hier üblich: { $volts }
+system-nominal = Nennspannung in Volt
 
-system-wrong = The conductors were noted wrong
+system-wrong = Die Leiter waren falsch notiert
 # life-critical
-system-wrong-ends = This ends the proof. What was recorded stays. Points keep the conductors noted for them.
-system-wrong-what = What was wrong
-system-correct = Correct the conductors
+system-wrong-ends = Das beendet den Nachweis. Was eingetragen wurde, bleibt. Freischaltstellen behalten die für sie notierten Leiter.
+system-wrong-what = Was falsch war
+system-correct = Leiter berichtigen
 
 # What stays live beside the work.
-system-live = What cannot be made dead here
+system-live = Was sich hier nicht freischalten lässt
 # life-critical
-system-live-what = STILL LIVE: { $what }
+system-live-what = WEITER UNTER SPANNUNG: { $what }
 # life-critical
-system-live-at = { $place }. Screened: { $screened } ({ $by })
+system-live-at = { $place }. Abgedeckt: { $screened } ({ $by })
 # life-critical
-system-live-such-as = Such as the supply side of the main switch, PV strings by day, battery terminals. Name it, and screen it.
-system-live-conductors = Which of your conductors it is
-system-live-name = What stays live
-system-live-where = Where it is
-system-live-screened = How it is screened, and who looked
-system-live-save = This stays live
+system-live-such-as = Z. B. die Versorgungsseite des Hauptschalters, PV-Strings bei Tageslicht, Batterieklemmen. Benennen, und abdecken oder abschranken.
+system-live-conductors = Welche der eigenen Leiter es sind
+system-live-name = Was unter Spannung bleibt
+system-live-where = Wo es ist
+system-live-screened = Wie es abgedeckt ist, und wer nachgesehen hat
+system-live-save = Das bleibt unter Spannung

@@ -1,154 +1,156 @@
+# A draft that no licensed electrician has checked.
+
 ### The work under a proof that stands, what ends it, the change of shift, temporary earths, who lets the work start.
 
-work-given-up = Isolation given up
-work-finished = Work finished
+work-given-up = Freischaltung abgebrochen
+work-finished = Arbeit beendet
 # How it was seen that everybody is clear.
-work-seen-clear = Seen clear
-work-begin = Begin work
+work-seen-clear = Gesehen: alle aus dem Gefahrenbereich
+work-begin = Arbeit beginnen
 # Dead is proved, and a step before the work is not done.
 # life-critical
-work-not-yet = A step before this one is not done. Do it before anybody works.
+work-not-yet = Ein Schritt davor ist nicht erledigt. Erledigen, bevor jemand arbeitet.
 # life-critical
-work-do-not = Do not work. Not proved dead: treat as live.
+work-do-not = Nicht arbeiten. Nicht spannungsfrei festgestellt: gilt als unter Spannung stehend.
 # $why is one of the void- or ended- messages.
 # life-critical
-work-do-not-why = Do not work. Not proved dead: treat as live. { $why }
+work-do-not-why = Nicht arbeiten. Nicht spannungsfrei festgestellt: gilt als unter Spannung stehend. { $why }
 # The proof ended while people are at work.
 # life-critical
-work-ended = The proof has ended: treat as live. Get everybody clear now.
+work-ended = Der Nachweis ist beendet: gilt als unter Spannung stehend. Jetzt alle aus dem Gefahrenbereich.
 # life-critical
-work-stop = Stop work: everybody is clear
+work-stop = Arbeit einstellen: alle sind aus dem Gefahrenbereich
 # life-critical
-work-stopped = Work is stopped. Treat as live until it is proved dead again.
+work-stopped = Die Arbeit ist eingestellt. Gilt als unter Spannung stehend, bis Spannungsfreiheit neu festgestellt ist.
 # life-critical
-work-indication = An indication. Stop, and treat as live.
+work-indication = Eine Anzeige. Stopp, gilt als unter Spannung stehend.
 
 # What is proved, and with what.
-work-indicator = Indicator
-work-proved-before = Indicator proved before
-work-proved-after = Indicator proved after
-work-pairs = Pairs tested
+work-indicator = Spannungsprüfer
+work-proved-before = Funktionsprüfung vorher
+work-proved-after = Funktionsprüfung nachher
+work-pairs = Geprüfte Paare
 # life-critical
-work-pairs-none = { $count }, none gave an indication
+work-pairs-none = { $count }, keines gab eine Anzeige
 # life-critical
-work-pairs-under-limit = { $count }, none above the limit for dead
+work-pairs-under-limit = { $count }, keines über dem Grenzwert für Spannungsfreiheit
 # What was met before this proof. $what is one of the trouble- messages.
-work-earlier = Earlier: { $what }
-work-earlier-met = Earlier: { $at } { $reading }
-work-cause-none = { $when }. Cause not noted
-work-cause = { $when }. Cause: { $cause }
+work-earlier = Früher: { $what }
+work-earlier-met = Früher: { $at } { $reading }
+work-cause-none = { $when }. Ursache nicht notiert
+work-cause = { $when }. Ursache: { $cause }
 # life-critical
-work-cause-not-found = { $when }. Cause not found: { $cause }
+work-cause-not-found = { $when }. Ursache nicht gefunden: { $cause }
 # What follows is limit-set.
-work-limit = Counted as no indication
+work-limit = Zählt als keine Anzeige
 # $how is what holds the point in the place of a lock.
 # life-critical
-work-no-lock = { $place } is secured for { $owner } without a lock: { $how }.
+work-no-lock = { $place }: für { $owner } ohne Schloss gesichert: { $how }.
 # standing-void-when stands above it.
 # life-critical
-work-holds = The proof is for this place and scope only. Above is what ends it. Disconnecting a neutral ends it too. Site rules may ask for more.
+work-holds = Der Nachweis gilt nur für diesen Ort und Arbeitsumfang. Oben steht, was ihn beendet. Auch das Auftrennen eines Neutralleiters beendet ihn. Der Standort kann mehr verlangen.
 
 # At work.
-work-finish-when = When the work is finished
-work-clear = How you saw that people, tools and earths are clear
-work-clear-hint = Counted people and tools, looked into the panel, earths off.
-work-finish = Work is finished
-work-leave-before = If you leave before that
+work-finish-when = Wenn die Arbeit beendet ist
+work-clear = Woran zu sehen war, dass Personen, Werkzeuge und Erdungen entfernt sind
+work-clear-hint = Personen und Werkzeuge gezählt, in den Schrank gesehen, Erdungen ab.
+work-finish = Die Arbeit ist beendet
+work-leave-before = Wenn die Arbeit vorher verlassen wird
 # life-critical
-work-leave-ends = Leaving ends the proof. When you come back: prove the indicator and test every pair again.
-work-leave-why = Why the work is left
-work-leave-why-hint = Break, end of the day, called away.
-work-leave = Leave the work
+work-leave-ends = Verlassen beendet den Nachweis. Bei der Rückkehr: Spannungsprüfer auf Funktion prüfen und jedes Paar neu prüfen.
+work-leave-why = Warum die Arbeit verlassen wird
+work-leave-why-hint = Pause, Feierabend, weggerufen.
+work-leave = Arbeit verlassen
 # life-critical
-work-left = Saved. The proof has ended: prove dead again when you come back.
+work-left = Gespeichert. Der Nachweis ist beendet: bei der Rückkehr Spannungsfreiheit neu feststellen.
 
 # What changed since the proof: a heading each, and what follows from it.
 # life-critical
-change-stop = Stop work. Get everybody clear. From the change on, treat as live until it is proved dead again.
+change-stop = Arbeit einstellen. Alle aus dem Gefahrenbereich. Ab der Änderung: gilt als unter Spannung stehend, bis Spannungsfreiheit neu festgestellt ist.
 # life-critical
-change-voided = Saved. The proof has ended: treat as live until it is proved dead again.
-change-source = Another source was found
+change-voided = Gespeichert. Der Nachweis ist beendet: gilt als unter Spannung stehend, bis Spannungsfreiheit neu festgestellt ist.
+change-source = Eine weitere Quelle wurde gefunden
 # life-critical
-change-source-ends = This ends the proof. Add a point that cuts the source off before you test again.
-change-source-kind = What kind of source
-change-source-what = What it is
-change-source-what-hint = Its name on the equipment or the drawing.
-change-source-save = Save the source that was found
+change-source-ends = Das beendet den Nachweis. Vor dem neuen Prüfen eine Freischaltstelle hinzufügen, die diese Quelle trennt.
+change-source-kind = Art der Quelle
+change-source-what = Was sie ist
+change-source-what-hint = Ihr Name am Betriebsmittel oder im Plan.
+change-source-save = Gefundene Quelle speichern
 # life-critical
-change-source-saved = Saved. The proof has ended: treat as live. Add the point that cuts this source off.
-change-met = A voltage was met
+change-source-saved = Gespeichert. Der Nachweis ist beendet: gilt als unter Spannung stehend. Die Freischaltstelle hinzufügen, die diese Quelle trennt.
+change-met = Eine Spannung wurde angetroffen
 # life-critical
-change-met-says = Anything that showed a voltage, whoever saw it. Stop, get clear, treat as live.
-change-met-at = Where it was met
-change-met-at-hint = The conductor, terminal or part
-change-met-volts = Volts, if it was a figure
+change-met-says = Alles, was eine Spannung zeigte, gleich wer es sah. Stopp, aus dem Gefahrenbereich, gilt als unter Spannung stehend.
+change-met-at = Wo sie angetroffen wurde
+change-met-at-hint = Leiter, Klemme oder Teil
+change-met-volts = Volt, falls es eine Zahl war
 # life-critical
-change-met-save = A voltage was met here
-change-scope = The scope has changed
+change-met-save = Hier wurde eine Spannung angetroffen
+change-scope = Der Arbeitsumfang hat sich geändert
 # life-critical
-change-scope-ends = This ends the proof: it was for another scope.
-change-scope-now = What will be worked on now
-change-scope-why = Why the scope changes
-change-scope-save = Save the new scope
+change-scope-ends = Das beendet den Nachweis: er galt für einen anderen Arbeitsumfang.
+change-scope-now = Woran jetzt gearbeitet wird
+change-scope-why = Warum sich der Arbeitsumfang ändert
+change-scope-save = Neuen Arbeitsumfang speichern
 # life-critical
-change-scope-saved = Saved. The proof has ended: treat as live. The new scope may have other sources and stored energy: look again.
+change-scope-saved = Gespeichert. Der Nachweis ist beendet: gilt als unter Spannung stehend. Der neue Arbeitsumfang kann andere Quellen und gespeicherte Energie haben: neu nachsehen.
 # Above the question whether it carries current.
-change-neutral-before = Before you disconnect a neutral
-change-neutral = A neutral was disconnected
+change-neutral-before = Bevor ein Neutralleiter aufgetrennt wird
+change-neutral = Ein Neutralleiter wurde aufgetrennt
 # life-critical
-change-neutral-ends = This ends the proof. A disconnected neutral can be live from another circuit: test every pair again.
-change-neutral-which = Which neutral, and where
-change-neutral-save = Save: neutral disconnected
-change-point = A point of isolation is missing
+change-neutral-ends = Das beendet den Nachweis. Ein aufgetrennter Neutralleiter kann aus einem anderen Stromkreis unter Spannung stehen: jedes Paar neu prüfen.
+change-neutral-which = Welcher Neutralleiter, und wo
+change-neutral-save = Speichern: Neutralleiter aufgetrennt
+change-point = Eine Freischaltstelle fehlt
 # life-critical
-change-point-ends = This ends the proof. Open and lock the new point and hang its sign before you test again.
-change-person = A person leaves or joins
+change-point-ends = Das beendet den Nachweis. Vor dem neuen Prüfen die neue Stelle öffnen, abschließen und ihr Schild anbringen.
+change-person = Jemand verlässt den Auftrag oder kommt dazu
 # life-critical
-change-person-leaves = Whoever leaves takes their own lock off first. This ends the proof.
+change-person-leaves = Wer geht, nimmt zuerst das eigene Schloss ab. Das beendet den Nachweis.
 # life-critical
-change-person-joins = Whoever joins fits their own lock at every point before they work. If in doubt, prove dead again first.
-change-not-now = The work is not done now
-change-not-now-says = What was opened can be closed again, from wherever the job stands.
+change-person-joins = Wer dazukommt, bringt vor der Arbeit an jeder Stelle ein eigenes Schloss an. Im Zweifel zuerst Spannungsfreiheit neu feststellen.
+change-not-now = Die Arbeit wird jetzt nicht gemacht
+change-not-now-says = Was geöffnet wurde, kann wieder eingeschaltet werden, gleich wie weit der Auftrag ist.
 
 # The change of shift: one person offers it, another takes it.
 # life-critical
-shift-no-gap = Leave no gap: the incoming person's locks are on every point before a lock of the outgoing person comes off.
+shift-no-gap = Keine Lücke lassen: erst hängen die Schlösser der übernehmenden Person an jeder Stelle, dann erst kommt ein Schloss der abgebenden Person ab.
 # life-critical
-shift-ends = Taking the shift ends the proof. Then the outgoing person takes their own locks off, and the incoming person proves dead again.
-shift-offer = Offer the shift
-shift-offer-again = Offer the shift again
-shift-to-other = Offer it to somebody else
-shift-nobody = Nobody else is on this job. Add the incoming person first.
-shift-add-person = Add a person to the job
-shift-to = Who takes the shift
-shift-told = What you told them
-shift-told-hint = State of the work, what is locked, what is still open, who was told.
-shift-taking = Offered to { $name }
-shift-taking-from = From
+shift-ends = Das Übernehmen der Schicht beendet den Nachweis. Danach nimmt die abgebende Person ihre Schlösser ab, und die übernehmende Person stellt neu Spannungsfreiheit fest.
+shift-offer = Schicht zur Übernahme anbieten
+shift-offer-again = Schicht neu zur Übernahme anbieten
+shift-to-other = Jemand anderem anbieten
+shift-nobody = Niemand sonst ist an diesem Auftrag. Zuerst die übernehmende Person aufnehmen.
+shift-add-person = Person in den Auftrag aufnehmen
+shift-to = Wer die Schicht übernimmt
+shift-told = Was bei der Übergabe gesagt wurde
+shift-told-hint = Stand der Arbeit, was abgeschlossen ist, was noch offen ist, wer informiert wurde.
+shift-taking = Zur Übernahme angeboten: { $name }
+shift-taking-from = Von
 # What they were told.
-shift-taking-told = Told
-shift-give-phone = Give the phone to { $name }. { $name } signs below.
-shift-taking-signs = { $name } signs for the shift
-shift-take = { $name } takes the shift
+shift-taking-told = Gesagt
+shift-give-phone = Telefon an { $name } geben. { $name } unterschreibt unten.
+shift-taking-signs = { $name } unterschreibt für die Schicht
+shift-take = { $name } übernimmt die Schicht
 # life-critical
-shift-taking-no-lock = { $name } has no lock of their own on { $point }.
-shift-taking-locks = Fit the locks of { $name }
+shift-taking-no-lock = { $name } hat kein eigenes Schloss an { $point }.
+shift-taking-locks = Schlösser von { $name } anbringen
 # $from is who had the shift.
 # life-critical
-shift-taken = Saved. { $name } is in charge of the isolation. Now { $from } takes their own locks off and leaves under People. Then prove dead again.
+shift-taken = Gespeichert. { $name } ist für die Freischaltung verantwortlich. Jetzt nimmt { $from } die eigenen Schlösser ab und verlässt den Auftrag unter „Personen am Auftrag“. Dann Spannungsfreiheit neu feststellen.
 
 # Where somebody else than the tester lets the work start.
-release-give-phone = Give the phone to who lets work start
+release-give-phone = Telefon an die Person geben, die die Arbeit freigibt
 # Where they sign.
-release = { $name } lets the work start
-release-sign = Sign as { $name }
+release = { $name } gibt die Arbeit frei
+release-sign = Unterschreiben als { $name }
 
 # Temporary earths. $label is the number on one.
-work-earths = Temporary earths
-work-earth = Earth { $label }
-work-earth-number = Number on the earth
-work-earth-at = Where it is fitted
+work-earths = Erdungsvorrichtungen
+work-earth = Erdungsvorrichtung { $label }
+work-earth-number = Nummer der Erdungsvorrichtung
+work-earth-at = Wo sie angebracht ist
 # life-critical
-work-earth-at-hint = Earth end first on, last off
-work-earth-in = This earth is in
-work-earth-off = Earth { $label } is off
+work-earth-at-hint = Erdseite zuerst anbringen, zuletzt abnehmen
+work-earth-in = Diese Erdungsvorrichtung ist angebracht
+work-earth-off = Erdungsvorrichtung { $label } ist entfernt

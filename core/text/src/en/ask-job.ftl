@@ -4,7 +4,6 @@ ask-job-title = Write what the job is, such as: replace contactor K3.
 ask-job-site = Write the name of the site.
 ask-job-place = Write where on the site it is.
 ask-job-equipment = Write which equipment is to be isolated, as it is labelled.
-ask-job-scope = Write what is worked on, and where it ends.
 ask-job-system = Choose which conductors there are at the point of work.
 ask-job-rules = Choose by whose rules the job is done, or that they are the site's own.
 ask-job-system-why = Write what was wrong about the conductors.

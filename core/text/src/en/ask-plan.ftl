@@ -43,7 +43,6 @@ ask-plan-instrument-name = Write the maker and type of the instrument.
 ask-plan-instrument-serial = Write the serial number, or that it has none.
 ask-plan-instrument-listed = This instrument is listed already. Choose it above.
 ask-plan-instrument = Choose which instrument you looked over.
-ask-plan-rotation-or-why = Choose which way it turns, or say below why it was not read.
 ask-plan-rotation-where = Write where you read it.
 ask-plan-rotation-why-not = Write why it was not read.
 

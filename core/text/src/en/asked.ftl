@@ -214,3 +214,8 @@ asked-company-done = Done
 asked-company-does-not-apply = Does not apply
 asked-company-does-not-apply-words = Why it does not apply
 asked-company-not-as-it-should-be = Not as it should be
+
+# What is seen live as a rule, offered in a tap where nobody has said anything like it before; it stands in the record as said.
+usual-lamp = Lamp lit
+usual-load = Load running
+usual-tester = Socket tester lit

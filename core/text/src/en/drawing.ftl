@@ -20,7 +20,7 @@ label-node =
         [board] board
         [load] load
         [junction] junction
-       *[unknown] not traced
+       *[unknown] unknown
     }
 label-transformer = transformer
 label-takes-no-lock = takes no lock

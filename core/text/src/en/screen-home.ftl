@@ -62,7 +62,7 @@ new-job-known-sites = Known here: { $sites }
 new-job-place = Place on the site
 new-job-place-hint = Building, floor, room
 new-job-equipment = Equipment to isolate
-new-job-scope-hint = What you work on, and where it ends. For anything beyond it, look at the isolation again.
+new-job-scope-hint = What you work on, and where it ends. Empty: what the job is. Beyond it, look at the isolation again.
 # What follows is a country.
 new-job-rules = Rules of
 new-job-order = Order of the dead test

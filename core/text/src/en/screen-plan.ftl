@@ -72,6 +72,11 @@ told-who-hint = Name, or the group of people
 told-how = How
 told-how-hint = In person, by telephone, by a notice at the door
 told-save = Save who was told
+# Buttons that save; below what the record has of them.
+told-in-person = Told in person
+told-by-telephone = Told by telephone
+in-person = In person
+by-telephone = By telephone
 
 # life-critical
 barriers-say = Adjacent parts stay live. Screen them off and put up signs as your local rules ask.
@@ -79,6 +84,8 @@ barrier = Barrier or sign
 barrier-hint = Such as: chain barrier; danger sign
 barrier-at = Where it stands or hangs
 barrier-save = Save this barrier or sign
+# The same, and goes on.
+barrier-only = This barrier or sign, no other
 
 # Loads to switch off before the point is opened.
 # A row of the list.
@@ -92,6 +99,8 @@ circuit-hint = Such as: L3 lighting, or several: F1 to F6
 circuit-serves = What it serves
 circuit-serves-hint = What must be seen to go off
 circuit-save = List this circuit
+# The same, and goes on.
+circuit-only = List this, no other load
 circuits-why-none = Or why there is nothing to switch off
 circuits-why-none-hint = Such as: one motor only, stopped before
 
@@ -171,6 +180,8 @@ point-cuts-source = { $kind }: { $what }, at { $place }
 point-switch = Which switch of the supply network it is
 point-not-drawn = It is not drawn there
 point-add = Add this point
+# The same, and goes on.
+point-only = Add this point, no other
 points-known = Known at this site
 point-known = { $point }, { $place }
 point-known-from = Known from { $job }. Tap to use it here.
@@ -194,7 +205,6 @@ rotation-says = Read it only where no cover has to come off: an outlet, test poi
 rotation = Which way it turns now
 rotation-where = Where you read it
 rotation-where-hint = Instrument and outlet, or which motor
-rotation-save = Save rotation
 rotation-why-not = Or why it was not read
 rotation-why-not-hint = No outlet on this supply
 rotation-not-read = Not read before

@@ -7,6 +7,9 @@ prove-cover-off = Cover off
 prove-cover-by = { $cover } ({ $by })
 prove-cover = Cover that comes off
 prove-cover-hint = One at a time. Each has to come back before energising.
+# A cover that nearly every board has, and the button that says that it alone is off.
+prove-usual-cover = Front cover
+prove-usual-cover-off = The front cover is off, no other
 prove-no-cover-why = Or: why no cover has to come off
 prove-no-cover-hint = Test points can be reached from outside.
 prove-no-cover = No cover comes off

@@ -5,7 +5,6 @@ ask-job-title = Escribir qué trabajo es, por ejemplo: cambiar el contactor K3.
 ask-job-site = Escribir el nombre del sitio.
 ask-job-place = Escribir en qué lugar del sitio está.
 ask-job-equipment = Escribir qué equipo se va a desconectar, como está rotulado.
-ask-job-scope = Escribir en qué se trabaja y dónde acaba.
 ask-job-system = Elegir qué conductores hay en el punto de trabajo.
 ask-job-rules = Elegir según qué reglas se hace la intervención, o que son las propias del sitio.
 ask-job-system-why = Escribir qué estaba mal en los conductores.

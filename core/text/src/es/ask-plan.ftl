@@ -44,7 +44,6 @@ ask-plan-instrument-name = Escribir el fabricante y tipo del instrumento.
 ask-plan-instrument-serial = Escribir el número de serie, o que no lo tiene.
 ask-plan-instrument-listed = Este instrumento ya está en la lista. Elegirlo arriba.
 ask-plan-instrument = Elegir qué instrumento se revisó.
-ask-plan-rotation-or-why = Elegir en qué sentido gira, o decir abajo por qué no se leyó.
 ask-plan-rotation-where = Escribir dónde se leyó.
 ask-plan-rotation-why-not = Escribir por qué no se leyó.
 

@@ -215,3 +215,8 @@ asked-company-done = Hecho
 asked-company-does-not-apply = No procede
 asked-company-does-not-apply-words = Por qué no procede
 asked-company-not-as-it-should-be = No está como debería
+
+# What is seen live as a rule, offered in a tap where nobody has said anything like it before; it stands in the record as said.
+usual-lamp = Lámpara encendida
+usual-load = Carga en marcha
+usual-tester = Comprobador de enchufe encendido

@@ -21,7 +21,7 @@ label-node =
         [board] tablero
         [load] carga
         [junction] empalme
-       *[unknown] sin rastrear
+       *[unknown] desconocido
     }
 label-transformer = transformador
 label-takes-no-lock = no admite candado

@@ -63,7 +63,7 @@ new-job-known-sites = Conocidos aquí: { $sites }
 new-job-place = Lugar en el sitio
 new-job-place-hint = Edificio, planta, sala
 new-job-equipment = Equipo que se va a desconectar
-new-job-scope-hint = En qué se trabaja y dónde acaba. Para todo lo que vaya más allá, mirar otra vez la desconexión.
+new-job-scope-hint = En qué se trabaja y dónde acaba. Vacío: lo que es la intervención. Para todo lo que vaya más allá, mirar otra vez la desconexión.
 # What follows is a country.
 new-job-rules = Reglas de
 new-job-order = Orden del ensayo de ausencia de tensión

@@ -73,6 +73,11 @@ told-who-hint = Nombre, o el grupo de personas
 told-how = Cómo
 told-how-hint = En persona, por teléfono, con un aviso en la puerta
 told-save = Guardar a quién se avisó
+# Buttons that save; below what the record has of them.
+told-in-person = Avisado en persona
+told-by-telephone = Avisado por teléfono
+in-person = En persona
+by-telephone = Por teléfono
 
 # life-critical
 barriers-say = Las partes próximas siguen en tensión. Apantallarlas y poner carteles como pidan las reglas locales.
@@ -80,6 +85,8 @@ barrier = Barrera o cartel
 barrier-hint = Por ejemplo: barrera de cadena; cartel de peligro
 barrier-at = Dónde está
 barrier-save = Guardar esta barrera o cartel
+# The same, and goes on.
+barrier-only = Esta barrera o cartel, ninguno más
 
 # Loads to switch off before the point is opened.
 # A row of the list.
@@ -93,6 +100,8 @@ circuit-hint = Por ejemplo: L3 alumbrado, o varios: F1 to F6
 circuit-serves = Qué alimenta
 circuit-serves-hint = Qué hay que ver apagarse
 circuit-save = Poner este circuito en la lista
+# The same, and goes on.
+circuit-only = Anotar este, ninguno más
 circuits-why-none = O por qué no hay nada que apagar antes
 circuits-why-none-hint = Por ejemplo: un solo motor, parado antes
 
@@ -172,6 +181,8 @@ point-cuts-source = { $kind }: { $what }, en { $place }
 point-switch = Qué interruptor de la red de alimentación es
 point-not-drawn = No está dibujado allí
 point-add = Añadir este punto
+# The same, and goes on.
+point-only = Añadir este punto, ninguno más
 points-known = Conocidos en este sitio
 point-known = { $point }, { $place }
 point-known-from = Se conoce de { $job }. Tocar para usarlo aquí.
@@ -195,7 +206,6 @@ rotation-says = Leerlo solo donde no haya que quitar ninguna tapa: una toma, pun
 rotation = En qué sentido gira ahora
 rotation-where = Dónde se leyó
 rotation-where-hint = Instrumento y toma, o qué motor
-rotation-save = Guardar el sentido de giro
 rotation-why-not = O por qué no se leyó
 rotation-why-not-hint = No hay ninguna toma en esta alimentación
 rotation-not-read = No leído antes

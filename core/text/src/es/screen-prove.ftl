@@ -8,6 +8,9 @@ prove-cover-off = Tapa quitada
 prove-cover-by = { $cover } ({ $by })
 prove-cover = Tapa que se quita
 prove-cover-hint = Una cada vez. Cada una tiene que estar puesta otra vez antes de dar tensión.
+# A cover that nearly every board has, and the button that says that it alone is off.
+prove-usual-cover = Tapa frontal
+prove-usual-cover-off = La tapa frontal está quitada, ninguna más
 prove-no-cover-why = O: por qué no hace falta quitar ninguna tapa
 prove-no-cover-hint = Los puntos de medida son accesibles desde fuera.
 prove-no-cover = No se quita ninguna tapa

@@ -7,6 +7,8 @@ says! {
     cover_by(cover, by) => "prove-cover-by",
     cover => "prove-cover",
     cover_hint => "prove-cover-hint",
+    usual_cover => "prove-usual-cover",
+    usual_cover_off => "prove-usual-cover-off",
     no_cover_why => "prove-no-cover-why",
     no_cover_hint => "prove-no-cover-hint",
     no_cover => "prove-no-cover",
