@@ -38,14 +38,14 @@ fn shown(question: &str, answer: &str) -> Option<Measured> {
 
 impl Desk<'_> {
     /// With one of the answers that go or stand, the same one each time that this is asked on the same job.
-    fn says(&self, code: &str, of: Option<EntryId>) -> Fact {
+    pub fn says(&self, code: &str, of: Option<EntryId>) -> Fact {
         let nth = questions::ALL.iter().position(|q| q.code == code).expect("it is in the table");
         let all: Vec<_> = questions::ALL[nth].answers.iter().filter(|a| a.1 != Does::Stops).collect();
         let chosen = Chance(self.plan.answers + nth as u64).pick(&all).copied().expect("one of them goes");
         answered(code, chosen.0, of, if chosen.2 { WORDS } else { "" })
     }
 
-    fn is_answered(&self, code: &str, of: Option<EntryId>) -> bool {
+    pub fn is_answered(&self, code: &str, of: Option<EntryId>) -> bool {
         self.has(|f| matches!(f, Fact::Answered { question, of: o, .. } if question == code && *o == of))
     }
 

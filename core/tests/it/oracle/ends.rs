@@ -32,7 +32,9 @@ fn ends(known: &Known, e: &Entry) -> Option<&'static str> {
         Fact::LimitSet { .. } => Some("the limit was changed"),
         // "A proof ends with a shift change and when the work is left."
         Fact::ShiftTaken { .. } => Some("the shift changed"),
+        // "The work is left or stopped."
         Fact::WorkLeft { .. } => Some("the work was left"),
+        Fact::WorkStopped {} => Some("the work was stopped"),
         // "As soon as a lock comes off, a source or point is added, a neutral is parted, the scope changes, an entry is withdrawn."
         Fact::LockRemoved { lock, .. } | Fact::LockForced { lock, .. } => on_a_point(lock).then_some("a lock came off"),
         Fact::PointAdded { .. } => Some("a point was added"),

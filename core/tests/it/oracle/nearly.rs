@@ -31,7 +31,7 @@ impl World {
     pub fn nearly(&mut self, slip: Slip, who: usize) -> Result<(), String> {
         self.who = who;
         self.before(slip)?;
-        if !slip.comes_after() && self.slip.is_none() {
+        if (!slip.comes_after() || slip.leaves_out().is_some()) && self.slip.is_none() {
             self.slip = Some((JOB, slip));
         }
         // Else it is the other phone that tests.
@@ -52,6 +52,9 @@ impl World {
                     self.phones[HERE].field().standing_says(self.jobs[JOB].0)
                 ));
             }
+            if let Some((_, waits)) = slip.leaves_out() {
+                return self.goes_on(who, waits);
+            }
             self.after(slip)?;
             // All is put right but the test.
             self.until(who, JOB, &is_of_a_test)?;
@@ -65,6 +68,21 @@ impl World {
             Ok(()) => Err("by the promises it may stand".into()),
             Err(_) => Ok(()),
         }
+    }
+
+    /// The work, and the supply back on: an error if what waits for an answer was refused, and nothing before it.
+    fn goes_on(&mut self, who: usize, waits: &str) -> Result<(), String> {
+        for _ in 0..MAX {
+            match self.right_after(who, JOB) {
+                Ok(true) => self.check(who),
+                Ok(false) => return Ok(()),
+                Err(why) if self.log.last().is_some_and(|line| line.contains(&format!(": {waits} "))) => {
+                    return Err(why);
+                }
+                Err(why) => panic!("refused before {waits}: {why}"),
+            }
+        }
+        Err("it comes to no end".into())
     }
 
     fn seen_here(&mut self) {
@@ -130,7 +148,7 @@ impl World {
             // The neutral is in no pair that is read.
             Slip::CorrectedBefore => {
                 self.until(self.who, JOB, &is_of_a_test)?;
-                self.here(corrected())?;
+                self.here(corrected(System::ThreePhaseNeutral, 230_000))?;
             }
             Slip::LiveWithdrawn => {
                 self.until(self.who, JOB, &is_of_a_test)?;
@@ -246,7 +264,7 @@ impl World {
                 let lock = of_job(self, &|f| matches!(f, Fact::LockFitted { owner, .. } if *owner == me));
                 self.here(Fact::LockRemoved { lock: lock.ok_or("no lock")?, cut: None })?;
             }
-            Slip::Left => {
+            Slip::Left | Slip::Stopped => {
                 let run = of_job(self, &|f| matches!(f, Fact::IndicatorProved { run: None, works: true, .. }));
                 if self.jobs[JOB].1.covers {
                     self.here(answered("live-beside", "none", None, ""))?;
@@ -257,7 +275,11 @@ impl World {
                 drop(self.here(answered("temporary-earths", "not-asked", None, WORDS)));
                 drop(self.here(answered("released-by", "tester", None, "")));
                 self.here(Fact::WorkBegan { run: run.ok_or("no run")? })?;
-                self.here(Fact::WorkLeft { why: "The shift leader called".into() })?;
+                self.here(if slip == Slip::Left {
+                    Fact::WorkLeft { why: "The shift leader called".into() }
+                } else {
+                    Fact::WorkStopped {}
+                })?;
             }
             Slip::Shift => {
                 let offer = self.here(Fact::ShiftOffered { to: mate, told: "All of it".into() })?;
@@ -266,10 +288,8 @@ impl World {
             Slip::Scope => {
                 self.here(Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: "Agreed with the client".into() })?;
             }
-            Slip::Corrected => {
-                self.here(corrected())?;
-                self.jobs[JOB].1.is_of(System::ThreePhaseNeutral, Earthing::TnS, "");
-            }
+            // Its conductors are the same, and so are their pairs.
+            Slip::Corrected => drop(self.here(corrected(System::ThreeWire, 690_000))?),
             Slip::Limit => {
                 let limit = Some(Limit { ac: 2_000, dc: 2_000, rule: "House rule 7".into() });
                 self.here(Fact::LimitSet { limit })?;
@@ -374,15 +394,9 @@ fn met() -> Fact {
     Fact::VoltageMet { at: "Screw of the rail".into(), reading: Reading::Millivolts(64_000) }
 }
 
-/// The board has a neutral.
-fn corrected() -> Fact {
-    Fact::SystemCorrected {
-        system: System::ThreePhaseNeutral,
-        earthing: Earthing::TnS,
-        nominal_millivolts: 230_000,
-        own: Vec::new(),
-        why: "A neutral came out behind the cover".into(),
-    }
+fn corrected(system: System, nominal_millivolts: u32) -> Fact {
+    let (own, why) = (Vec::new(), "Read again at the terminals behind the cover".into());
+    Fact::SystemCorrected { system, earthing: Earthing::TnS, nominal_millivolts, own, why }
 }
 
 fn cover() -> Fact {

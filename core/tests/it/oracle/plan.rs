@@ -87,6 +87,8 @@ pub struct Plan {
     pub own: Vec<Conductor>,
     pub live: Vec<String>,
     pub screened: &'static str,
+    /// A question that they do not answer, after the proof.
+    pub leaves_out: Option<&'static str>,
     /// Whether photos are taken at the points.
     pub photos: bool,
     /// By what it is chosen which of the answers that go or stand is given.
@@ -171,6 +173,7 @@ impl Plan {
             own,
             live,
             screened: "Its cover stays on, seen by two",
+            leaves_out: None,
             photos: chance.one_in(2),
             answers: chance.of(1 << 16) as u64,
         }
@@ -436,6 +439,14 @@ impl<'a> Desk<'a> {
         let found =
             self.entries.iter().find(|e| matches!(e.body.fact, Fact::InstrumentNoted { kind, .. } if kind == wanted));
         found.map(|e| e.id)
+    }
+
+    /// Whose a lock is.
+    pub fn owner(&self, lock: EntryId) -> Option<EntryId> {
+        self.all().find(|e| e.id == lock).and_then(|e| match e.body.fact {
+            Fact::LockFitted { owner, .. } => Some(owner),
+            _ => None,
+        })
     }
 
     pub fn own_points(&self) -> Vec<EntryId> {

@@ -11,6 +11,7 @@ use stillbar_core::supply::Position;
 use super::alike::says_something;
 use super::known::Known;
 use super::labels;
+use super::later::may_go_on;
 use super::promise::{Ask, system_of};
 use super::runs::Run;
 use super::systems::row;
@@ -53,7 +54,7 @@ const fn restoring(code: &'static str, of: Of, answers: &'static [(&'static str,
 const BY_LINE: &[(&str, Does, bool)] =
     &[("l1", Goes, true), ("l2", Goes, true), ("l3", Goes, true), ("not-known", Stands, true)];
 
-pub const ALL: [Question; 23] = [
+pub const ALL: [Question; 24] = [
     before_work("told-each-other", Of::Job, &[("told", Goes, true), ("one-employer", Goes, false)]),
     before_work("instrument-fit", Of::Job, &[("fits", Goes, false), ("does-not-fit", Stops, false)]),
     before_work(
@@ -91,6 +92,7 @@ pub const ALL: [Question; 23] = [
         Of::Job,
         &[("gone", Goes, true), ("shorted", Goes, true), ("returned", Stops, false)],
     ),
+    before_work("temporary-earths", Of::Job, &[("fitted", Goes, false), ("not-asked", Goes, true)]),
     before_work(
         "current-transformers",
         Of::Job,
@@ -134,14 +136,14 @@ pub const ALL: [Question; 23] = [
 
 /// An answer that can be read here.
 #[derive(Clone, Copy)]
-struct Answer<'a> {
-    question: &'static Question,
-    code: &'static str,
-    of: Option<EntryId>,
-    does: Does,
+pub struct Answer<'a> {
+    pub question: &'static Question,
+    pub code: &'static str,
+    pub of: Option<EntryId>,
+    pub does: Does,
     /// It says what it has to say.
-    said: bool,
-    entry: &'a Entry,
+    pub said: bool,
+    pub entry: &'a Entry,
 }
 
 /// "Three answers are read with an instrument": what each is where more was read than counts as nothing.
@@ -163,7 +165,7 @@ fn more_than_nothing(read: &Measured) -> bool {
     }
 }
 
-fn answer(e: &Entry) -> Option<Answer<'_>> {
+pub fn answer(e: &Entry) -> Option<Answer<'_>> {
     let Fact::Answered { question, answer, of, words, who, read, .. } = &e.body.fact else { return None };
     let question = ALL.iter().find(|q| q.code == question)?;
     // "More than that *is* the answer that stops, whatever was tapped, and in whichever entry it comes."
@@ -217,6 +219,12 @@ fn is_mistake(known: &Known, stop: &Answer) -> bool {
     known.is_withdrawn(stop.entry.id) || stop.of.is_some_and(|of| known.is_withdrawn(of))
 }
 
+/// Whether an answer to this question stops the job, whatever it is about, and nobody who knew of it answered otherwise.
+pub fn stopped(known: &Known, job: EntryId, code: &str) -> bool {
+    let mut all = known.of(job).filter_map(answer).filter(|a| a.question.code == code && a.does == Stops);
+    all.any(|stop| !is_mistake(known, &stop) && lifts(known, job, &stop).is_empty())
+}
+
 /// Those that still stop, and were not called a mistake.
 pub fn standing<'a>(known: &Known<'a>, job: EntryId) -> Vec<&'a Entry> {
     let all = stops(known, job).into_iter().filter(|s| !is_mistake(known, s));
@@ -264,13 +272,15 @@ fn told(e: &Entry) -> String {
 /// it may not be refused.
 pub fn never_refused(known: &Known, job: EntryId, by: EntryId, fact: &Fact) -> Option<&'static str> {
     let Fact::Answered { question, answer, of, .. } = fact else { return None };
-    let asked = ALL.iter().find(|q| q.code == question && !q.restoring)?;
+    let asked = ALL.iter().find(|q| q.code == question)?;
     asked.answers.iter().find(|a| a.0 == answer && a.1 == Stops)?;
     // "After the work is over, nothing that belongs to an earlier step is asked any more; after an isolation was given up, only what belongs
     // to restoring is."
-    let over = known
-        .of(job)
-        .any(|e| matches!(e.body.fact, Fact::WorkFinished { .. } | Fact::GivenUp { .. } | Fact::HandedBack { .. }));
+    let over = known.of(job).any(|e| match e.body.fact {
+        Fact::HandedBack { .. } => true,
+        Fact::WorkFinished { .. } | Fact::GivenUp { .. } => !asked.restoring,
+        _ => false,
+    });
     // "Only where the job calls for it."
     let has = |fits: &dyn Fn(&Fact) -> bool| known.of(job).any(|e| !known.is_withdrawn(e.id) && fits(&e.body.fact));
     let called = match question.as_str() {
@@ -278,6 +288,11 @@ pub fn never_refused(known: &Known, job: EntryId, by: EntryId, fact: &Fact) -> O
         "tried-to-start" => has(
             &|f| matches!(f, Fact::Answered { question, answer, of, .. } if question == "starts-itself" && answer == "blocked" && of.is_some()),
         ),
+        // "Where a cover came off; after the work is over"; where the supply is direct voltage, with the supply back.
+        "left-inside" => {
+            has(&|f| matches!(f, Fact::CoverOff { .. })) && has(&|f| matches!(f, Fact::WorkFinished { .. }))
+        }
+        "polarity-back" => false,
         "live-beside" => has(&|f| matches!(f, Fact::CoverOff { .. })),
         _ => true,
     };
@@ -302,8 +317,7 @@ pub fn never_refused(known: &Known, job: EntryId, by: EntryId, fact: &Fact) -> O
     (fits && called && on && !over).then_some("an answer that stops was refused")
 }
 
-/// "Before what": nobody opens a point of the normal supply before it was asked whether it is the right one, nor works on while something
-/// live beside the work was not answered for.
+/// "Before what": nobody opens a point of the normal supply before it was asked whether it is the right one, and so on.
 pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
     let valid = |e: &&Entry| !known.is_withdrawn(e.id);
     let answered = |code: &str, of: Option<EntryId>| {
@@ -332,13 +346,7 @@ pub fn may_do(known: &Known, job: EntryId, fact: &Fact) -> Result<(), String> {
                 return Err(format!("nobody answered for both labels of {}", point.id.short()));
             }
         }
-        Fact::WorkBegan { .. } => {
-            let cover = known.of(job).filter(valid).any(|e| matches!(e.body.fact, Fact::CoverOff { .. }));
-            if cover && !answered("live-beside", None) {
-                return Err("nobody said what is live beside the work".into());
-            }
-        }
         _ => {}
     }
-    Ok(())
+    may_go_on(known, job, fact)
 }

@@ -91,6 +91,7 @@ pub enum Slip {
     Point,
     LockOffAndOn,
     Left,
+    Stopped,
     Shift,
     Scope,
     Corrected,
@@ -118,10 +119,21 @@ pub enum Slip {
     LiftUnknowing,
     TwoStopsOneLift,
     StopUnheard,
+    // What nobody answers, once it is proved: the gate lets nobody on.
+    LiveBesideLeft,
+    TransformersLeft,
+    ChargeLeft,
+    EarthsLeft,
+    ReleaseLeft,
+    InsideLeft,
+    RcdLeft,
+    ShortsLeft,
+    ControlsLeft,
+    PolarityLeft,
 }
 
 impl Slip {
-    pub const ALL: [Slip; 102] = [
+    pub const ALL: [Slip; 113] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -198,6 +210,7 @@ impl Slip {
         Slip::Point,
         Slip::LockOffAndOn,
         Slip::Left,
+        Slip::Stopped,
         Slip::Shift,
         Slip::Scope,
         Slip::Corrected,
@@ -224,6 +237,16 @@ impl Slip {
         Slip::LiftUnknowing,
         Slip::TwoStopsOneLift,
         Slip::StopUnheard,
+        Slip::LiveBesideLeft,
+        Slip::TransformersLeft,
+        Slip::ChargeLeft,
+        Slip::EarthsLeft,
+        Slip::ReleaseLeft,
+        Slip::InsideLeft,
+        Slip::RcdLeft,
+        Slip::ShortsLeft,
+        Slip::ControlsLeft,
+        Slip::PolarityLeft,
     ];
 
     /// Whether all is proved before it.
@@ -253,7 +276,25 @@ impl Slip {
 
     /// Whether it says nothing of a proof, and the gate has to refuse it wherever there is one.
     pub fn is_refused(self) -> bool {
-        matches!(self, Slip::LabelsNotAnswered)
+        self == Slip::LabelsNotAnswered || self.leaves_out().is_some()
+    }
+
+    /// The question that nobody answers once it is proved, and what waits for it.
+    pub fn leaves_out(self) -> Option<(&'static str, &'static str)> {
+        Some(match self {
+            Slip::LiveBesideLeft => ("live-beside", "WorkBegan"),
+            Slip::TransformersLeft => ("current-transformers", "WorkBegan"),
+            Slip::ChargeLeft => ("charge-returned", "WorkBegan"),
+            Slip::EarthsLeft => ("temporary-earths", "WorkBegan"),
+            Slip::ReleaseLeft => ("released-by", "WorkBegan"),
+            Slip::InsideLeft => ("left-inside", "CoverBack"),
+            Slip::RcdLeft => ("rcd", "HandedBack"),
+            Slip::ShortsLeft => ("shorts-off", "HandedBack"),
+            Slip::ControlsLeft => ("controls-back", "HandedBack"),
+            // Nobody passes the readings over without it.
+            Slip::PolarityLeft => ("polarity-back", "Deviated"),
+            _ => return None,
+        })
     }
 
     /// Whether it is about an answer that stops, whoever gave it.
@@ -281,6 +322,7 @@ impl Slip {
     /// Makes the job one in which the slip matters, and nothing else goes wrong.
     pub fn prepare(self, plan: &mut Plan, nth: usize) {
         plan.point = ("Q4 feeder switch", "Main board MB1, bay 4");
+        plan.leaves_out = self.leaves_out().map(|(code, _)| code);
         plan.finds_out = self != Slip::CauseNotFoundOnce;
         plan.photos |= matches!(self, Slip::LabelsNotAnswered | Slip::LabelsDoNotMatch | Slip::LabelsOfAnother);
         plan.photos &= self != Slip::LabelsInNoPhoto;
@@ -300,6 +342,14 @@ impl Slip {
             Slip::PoleAlternatingAlone => {
                 plan.is_of(System::DcTwoWire, Earthing::TnS, "minus");
                 plan.figures = true;
+            }
+            Slip::PolarityLeft => plan.is_of(System::DcTwoWire, Earthing::TnS, "minus"),
+            _ if self.leaves_out().is_some() => {
+                plan.is_of(System::ThreePhaseNeutral, Earthing::TnS, "");
+                let other = matches!(self, Slip::EarthsLeft | Slip::ControlsLeft);
+                plan.others = if other { vec![Plan::another(SourceKind::Generator)] } else { Vec::new() };
+                plan.stored = (self == Slip::ChargeLeft).then_some(Stored::bare("Drive 1", StoredKind::Drive, 900));
+                plan.covers = true;
             }
             Slip::LightsAboveTwelve | Slip::EarthByALineOfOnesOwn => plan.lists(1, &[]),
             Slip::PoleBesideLeft => plan.lists(0, &[]),
@@ -364,7 +414,7 @@ impl Slip {
             }
             other => return Turn::Right(other),
         };
-        if self.is_of_a_question() {
+        if self.is_of_a_question() || self.leaves_out().is_some() {
             return stopped::turns(fact);
         }
         let (last_line, reference) = (plan.lines().pop().unwrap_or_default(), plan.reference());

@@ -17,10 +17,13 @@ pub fn prepare(plan: &mut Plan, two: bool) {
     plan.stored = None;
 }
 
-/// A set is said to be blocked where that is asked.
+/// A set is said to be blocked, and secondaries to be shorted, where that is asked.
 pub fn turns(fact: Fact) -> Turn {
     Turn::Right(Next::Keep(match fact {
         Fact::Answered { question, of, .. } if question == "starts-itself" => answered(&question, "blocked", of, WORDS),
+        Fact::Answered { question, of, .. } if question == "current-transformers" => {
+            answered(&question, "shorted", of, WORDS)
+        }
         fact => fact,
     }))
 }

@@ -10,6 +10,11 @@ use super::world::{World, short};
 impl World {
     /// What somebody does next who does everything right, and whose name it is in; `None`: nothing, and they believe that it is done.
     pub fn ahead(&mut self, n: usize, nth: usize) -> (Option<Next>, EntryId) {
+        self.ahead_of(n, nth, false)
+    }
+
+    /// `later`: once it is proved.
+    fn ahead_of(&mut self, n: usize, nth: usize, later: bool) -> (Option<Next>, EntryId) {
         let (job, plan) = self.jobs[nth].clone();
         let (me, again) = (self.phones[n].person, self.again.contains(&(n, nth)));
         let mate = *self.people.iter().find(|p| **p != me).expect("there are three");
@@ -19,10 +24,15 @@ impl World {
         entries.sort_by_key(Entry::order);
         let goes_on = self.slip.is_some_and(|(job, slip)| job == nth && slip.goes_on_stopped());
         let desk = Desk { plan: &plan, entries: &entries, job, me, mate, wall: self.phones[n].wall(), again, goes_on };
-        let next = desk.next();
+        let next = if later { desk.later().map_or(Next::Done, Next::Keep) } else { desk.next() };
         let turn = desk.needs_mate() && desk.begun_since() % 2 == 1;
         let begins = matches!(next, Next::Keep(Fact::IndicatorProved { run: None, .. }));
-        let by = if begins && turn { mate } else { me };
+        let by = match &next {
+            // Everybody takes their own lock off.
+            Next::Keep(Fact::LockRemoved { lock, .. }) => desk.owner(*lock).unwrap_or(me),
+            _ if begins && turn => mate,
+            _ => me,
+        };
         let turned = match self.slip {
             Some((job, slip)) if job == nth => slip.turns(&plan, me, mate, next),
             _ => Turn::Right(next),
@@ -68,6 +78,12 @@ impl World {
         self.does(n, nth, next, by)
     }
 
+    /// What comes once it is proved: the work, and the supply back on.
+    pub fn right_after(&mut self, n: usize, nth: usize) -> Result<bool, String> {
+        let (next, by) = self.ahead_of(n, nth, true);
+        self.does(n, nth, next, by)
+    }
+
     /// The test of a job has to be begun again.
     pub fn begin_again(&mut self, n: usize, nth: usize) {
         self.again.insert((n, nth));
@@ -79,7 +95,11 @@ impl World {
             let proved = |world: &World| world.phones[n].field().proved(world.jobs[nth].0);
             match self.right(n, nth) {
                 Ok(true) => {}
-                Ok(false) if proved(self) => return,
+                Ok(false) if proved(self) => {
+                    let most = self.chance.of(40);
+                    let _ = (0..most).take_while(|_| self.right_after(n, nth) == Ok(true)).count();
+                    return;
+                }
                 _ => {
                     self.begin_again(n, nth);
                     return;

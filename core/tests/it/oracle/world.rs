@@ -151,6 +151,9 @@ impl World {
         let asked = job.map(|job| may_do(&known, job, &fact));
         let uncovers = matches!(fact, Fact::CoverOff { .. });
         let waited = job.filter(|_| uncovers).map(|job| self.phones[n].with_moment(|at| may_uncover(&known, job, at)));
+        // "Work began or went on under a standing proof."
+        let works = matches!(fact, Fact::WorkBegan { .. });
+        let stood = job.filter(|_| works).map(|job| self.phones[n].with_moment(|at| may_stand(&known, job, at)));
         let stops = job.and_then(|job| never_refused(&known, job, by, &fact));
         let loose = self.phones[n].loose.is_some();
         let who = self
@@ -175,6 +178,9 @@ impl World {
             self.gather(n);
             if let Some(Err(why)) = asked.filter(|_| !loose) {
                 panic!("phone {n} went on although {why}");
+            }
+            if let Some(Err(why)) = stood.filter(|_| !loose) {
+                panic!("phone {n} went on to the work although {why}");
             }
             if let Some(Err(why)) = waited.filter(|_| !loose) {
                 panic!("phone {n} went on and let a cover come off although {why}");
