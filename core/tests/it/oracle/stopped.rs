@@ -7,7 +7,8 @@ use stillbar_core::prove::Measured;
 use super::asked::{WORDS, answered};
 use super::nearly::{HERE, JOB, THERE, WHOLE, is_of_a_test};
 use super::plan::{Next, Plan};
-use super::slips::{Slip, Turn};
+use super::slipping::Turn;
+use super::slips::Slip;
 use super::world::World;
 
 /// A set that is blocked from starting, so that it is asked whether it was tried.

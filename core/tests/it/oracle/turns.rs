@@ -4,7 +4,7 @@ use stillbar_core::journal::{Entry, EntryId, Fact};
 
 use super::known::MINUTE;
 use super::plan::{Desk, Next};
-use super::slips::Turn;
+use super::slipping::Turn;
 use super::world::{World, short};
 
 impl World {

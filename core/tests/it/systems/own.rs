@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use stillbar_core::journal::Fact;
 use stillbar_core::point::PointKind;
-use stillbar_core::prove::{EarthWay, plan_case};
+use stillbar_core::prove::{EarthWay, System, plan_case};
 use stillbar_core::screens::as_text;
 use stillbar_core::text::terminals;
 
@@ -81,8 +81,31 @@ fn a_string_that_stays_live() {
     let read = presence(&phone, |a, _| if a == "L1" { 17.0 } else { 231.0 });
     assert!(read.iter().all(|(a, b)| !a.starts_with('S') && !b.starts_with('S')), "{read:?}");
     assert_eq!(findings(&phone), Vec::<String>::new());
-    phone.play(&hand_back(true));
+    phone.play(&format!("{}\nsee [Handed back]", hand_back(true)));
     assert!(page_one(&phone).contains(STILL_LIVE), "{}", page_one(&phone));
+    record_holds(&phone, System::Own);
+}
+
+/// Control conductors of another supply that stand on the list: a point that opens them opens them, all pairs are read, and the whole story goes
+/// on to its hand-back.
+#[test]
+fn control_conductors_of_the_list_are_proved_dead_like_the_rest() {
+    let gate = "L1, L2, L3, N, PE, K1=control@Gate, K2=control@Gate";
+    let line = "choose Conductors that it opens = L3\n";
+    let plan = changed(&plan(), LIST, gate);
+    let closed = Phone::begun(&[PEOPLE, &plan]);
+    let lacks = as_text(&closed.field().screen());
+    assert!(lacks.contains("K1") && lacks.contains("K2"), "no point opens them: {lacks}");
+    let controls = "choose Conductors that it opens = K1\nchoose Conductors that it opens = K2\n";
+    let phone = Phone::begun(&[PEOPLE, &plan.replacen(line, &format!("{line}{controls}"), 1), circuits(), ISOLATE]);
+    phone.play(until(PROVE, "choose How it was shown"));
+    reference_and_pairs(&phone, &["L1", "L2", "L3", "N", "PE", "K1", "K2"]);
+    assert!(phone.proved(), "{}", banner(&phone));
+    phone.at_job();
+    phone.play(&format!("tap Next: Work\n{WORK}{}", until(RESTORE, "read L1 – N")));
+    presence(&phone, |_, _| 230.0);
+    phone.play(&format!("{}\nsee [Handed back]", hand_back(true)));
+    record_holds(&phone, System::Own);
 }
 
 /// Without being named, every pair of the seven is read: 21.

@@ -1,5 +1,5 @@
-//! Every system beside the three of old, through the screens: opened, planned, isolated, proved dead, worked on, restored with what its
-//! circuit shows, and handed back without anybody being asked about a reading.
+//! Every system, through the screens: opened, planned, isolated, proved dead, worked on, restored with what its circuit shows, and handed back
+//! without anybody being asked about a reading; its record holds. A set of one's own: `own.rs`.
 
 use std::collections::BTreeSet;
 
@@ -46,7 +46,8 @@ fn whole(story: &Story, earth_by_line: bool, back: &[(&str, &str)]) {
             "tap As marked\nfill What was read, with its sign = L+ above L- at the terminals\ntap Save: As marked";
         phone.play(polarity);
     }
-    phone.play(&hand_back(story.turns()));
+    phone.play(&format!("{}\nsee [Handed back]", hand_back(story.turns())));
+    record_holds(&phone, story.system);
 }
 
 /// Lines to each other.
@@ -54,6 +55,26 @@ const BETWEEN: [(&str, &str); 3] = [("L1", "L2"), ("L2", "L3"), ("L3", "L1")];
 
 fn to(other: &'static str) -> Vec<(&'static str, &'static str)> {
     ["L1", "L2", "L3"].map(|line| (line, other)).into_iter().chain(BETWEEN).collect()
+}
+
+#[test]
+fn one_phase() {
+    for (earthing, by_line) in [(Earthing::TnCS, true), (Earthing::Tt, true), (Earthing::It, false)] {
+        whole(&Story::of(System::OnePhase, 230.0, earthing, 0), by_line, &[("L", "N")]);
+    }
+}
+
+#[test]
+fn three_phases_and_a_neutral() {
+    for (earthing, by_line) in [(Earthing::TnS, true), (Earthing::Tt, true), (Earthing::Unknown, false)] {
+        whole(&Story::of(System::ThreePhaseNeutral, 230.0, earthing, 0), by_line, &to("N"));
+    }
+}
+
+/// Earthed at its star point, which is not at the board.
+#[test]
+fn three_phases_without_a_neutral() {
+    whole(&Story::of(System::ThreeWire, 400.0, Earthing::TnS, 0), true, &to("PE"));
 }
 
 #[test]

@@ -234,6 +234,19 @@ pub fn banner(phone: &Phone) -> String {
     phone.field().standing_says(phone.job())
 }
 
+/// The record of the job names its system and holds, as a file and as pages.
+pub fn record_holds(phone: &Phone, system: System) {
+    let title = "Replace the outgoing breaker of washer 4";
+    let made = stillbar_core::app::of_folder(phone.folder.path(), &*phone.device, title, false).unwrap();
+    // A set of one's own is what was listed.
+    let named = if system == System::Own { "L1, L2, L3, N, PE".to_owned() } else { text::system(system) };
+    assert!(made.report().system.contains(&named), "{}", &*made.report().system);
+    for bytes in [made.json().unwrap(), made.pdf().unwrap()] {
+        let verdict = stillbar_core::record::verify(&bytes).unwrap();
+        assert!(verdict.holds, "{system:?}: {:?}", verdict.failures);
+    }
+}
+
 /// The record of the job, as text: all of it, and what page one says beside what stands proved.
 pub fn page_one(phone: &Phone) -> String {
     let title = "Replace the outgoing breaker of washer 4";
