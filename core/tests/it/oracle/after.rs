@@ -28,7 +28,7 @@ impl Desk<'_> {
         }
         let at_work =
             |e: &&&Entry| matches!(e.body.fact, Fact::WorkBegan { .. } | Fact::WorkLeft { .. } | Fact::WorkStopped {});
-        match all.iter().filter(at_work).next_back().map(|e| &e.body.fact) {
+        match all.iter().rfind(at_work).map(|e| &e.body.fact) {
             Some(Fact::WorkBegan { run: of }) if *of == run.id => {
                 Some(Fact::WorkFinished { clear: "Tools counted, nobody in the board".into() })
             }
