@@ -111,9 +111,12 @@ impl Desk<'_> {
 
     /// With a photo of the point there: the one at the equipment has one label.
     pub fn both_labels(&self, point: EntryId) -> Option<Fact> {
-        let known = Known::new(self.entries, &[]);
-        let asked = labels::asked(&known, self.job).iter().any(|p| p.id == point);
-        (asked && !self.is_answered("labels", Some(point))).then(|| self.says("labels", Some(point)))
+        let normal = |e: &Entry| e.id == point && matches!(e.body.fact, Fact::PointAdded { cuts: None, .. });
+        if self.is_answered("labels", Some(point)) || !self.all().any(normal) {
+            return None;
+        }
+        let asked = labels::asked(&Known::new(self.entries, &[]), self.job).iter().any(|p| p.id == point);
+        asked.then(|| self.says("labels", Some(point)))
     }
 
     /// On opening up, where anything was blocked from starting.

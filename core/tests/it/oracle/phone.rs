@@ -163,13 +163,25 @@ impl Phone {
         self.aside = self.came.values().filter(|(e, _)| !here.contains(&e.id)).map(|(e, _)| e.clone()).collect();
     }
 
+    /// The same, where nothing came but this.
+    fn look_for(&mut self, kept: EntryId) {
+        let before = self.entries.len();
+        self.entries = self.field().entries().expect("it reads");
+        match self.entries.iter().rfind(|e| e.id == kept) {
+            Some(e) if self.entries.len() == before + 1 => {
+                self.came.insert(kept, (e.clone(), self.time.load(Ordering::Relaxed)));
+            }
+            _ => self.look(),
+        }
+    }
+
     pub fn keep(&mut self, by: EntryId, job: Option<EntryId>, fact: Fact) -> Result<EntryId, String> {
         if self.loose.is_some() {
             return self.sign(by, job, fact);
         }
         let kept = self.field().keep(by, job, fact).map_err(|why| why.to_string())?;
         self.written += 1;
-        self.look();
+        self.look_for(kept);
         Ok(kept)
     }
 

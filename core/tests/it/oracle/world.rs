@@ -173,9 +173,10 @@ impl World {
             panic!("phone {n}: {why}: {refused}");
         }
         self.counts.0 += 1;
-        if kept.is_ok() {
+        if let Ok(id) = &kept {
             self.counts.1 += 1;
-            self.gather(n);
+            let written = self.phones[n].entries.iter().rfind(|e| e.id == *id);
+            self.all.extend(written.map(|e| (*id, e.clone())));
             if let Some(Err(why)) = asked.filter(|_| !loose) {
                 panic!("phone {n} went on although {why}");
             }
