@@ -45,6 +45,12 @@ fn ends(known: &Known, e: &Entry) -> Option<&'static str> {
         Fact::Withdrawn { .. } => Some("an entry was withdrawn"),
         Fact::PointClosed { .. } => Some("a point was closed"),
         Fact::GivenUp { .. } => Some("the isolation was given up"),
+        // "A temporary earth comes off", "something is named as staying live".
+        Fact::EarthRemoved { earth } => {
+            let fitted = matches!(known.get(*earth).map(|e| &e.body.fact), Some(Fact::EarthFitted { .. }));
+            fitted.then_some("a temporary earth came off")
+        }
+        Fact::StaysLive { .. } => Some("something was named as staying live"),
         // "It stops: every proof before it is over."
         Fact::Answered { .. } => bars(e),
         Fact::WorkFinished { .. } | Fact::HandedBack { .. } => Some("the work is finished"),

@@ -288,6 +288,14 @@ impl World {
             Slip::Scope => {
                 self.here(Fact::ScopeChanged { scope: "Breaker 5 too".into(), why: "Agreed with the client".into() })?;
             }
+            Slip::EarthOff => {
+                let earth = self.here(Fact::EarthFitted { label: "E1".into(), at: "Busbar".into() })?;
+                self.here(Fact::EarthRemoved { earth })?;
+            }
+            Slip::NamedLive => {
+                let (what, at, screened) = ("Supply side".into(), "Top of Q4".into(), "Its own shroud".into());
+                self.here(Fact::StaysLive { what, at, screened, conductors: Vec::new() })?;
+            }
             // Its conductors are the same, and so are their pairs.
             Slip::Corrected => drop(self.here(corrected(System::ThreeWire, 690_000))?),
             Slip::Limit => {

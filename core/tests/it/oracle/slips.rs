@@ -87,6 +87,8 @@ pub enum Slip {
     Stopped,
     Shift,
     Scope,
+    EarthOff,
+    NamedLive,
     Corrected,
     Limit,
     Withdrawn,
@@ -126,7 +128,7 @@ pub enum Slip {
 }
 
 impl Slip {
-    pub const ALL: [Slip; 113] = [
+    pub const ALL: [Slip; 115] = [
         Slip::NoEarth,
         Slip::EarthByALiveLine,
         Slip::NoSecondProof,
@@ -206,6 +208,8 @@ impl Slip {
         Slip::Stopped,
         Slip::Shift,
         Slip::Scope,
+        Slip::EarthOff,
+        Slip::NamedLive,
         Slip::Corrected,
         Slip::Limit,
         Slip::Withdrawn,

@@ -321,6 +321,11 @@ impl Wild<'_> {
             }
             3 => Fact::RunSigned { run: self.run()?, mark: "M".into() },
             4 | 5 => Fact::WorkBegan { run: self.run()? },
+            6 if self.chance.one_in(2) => Fact::EarthFitted { label: "E1".into(), at: "Busbar".into() },
+            6 if self.chance.one_in(2) => {
+                let earths = self.mine(|f| matches!(f, Fact::EarthFitted { .. }));
+                Fact::EarthRemoved { earth: *self.chance.pick(&earths)? }
+            }
             6 => Fact::WorkStopped {},
             7 => Fact::WorkFinished { clear: "All are clear".into() },
             8 => {
