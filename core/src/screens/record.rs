@@ -18,6 +18,7 @@ pub fn view(look: &Look, job: &Job) -> Page {
     page.fact(said::photos(), job.photos.len().to_string());
     page.fact(said::handed_back(), job.handed.as_ref().map_or_else(said::not_yet, |(stamp, ..)| look.by(stamp)));
     page.para(said::private());
+    page.para(said::in_english());
     page.main(said::share(), "share-record");
     page.toned(said::share_withheld(), "share-record withheld", Tone::Quiet);
     page

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use stillbar_text::languages::{Language, Spoken};
 use stillbar_text::terms::Speaking;
 use stillbar_values::Tone;
 
@@ -91,9 +92,11 @@ pub struct Report {
 }
 
 impl Report {
-    /// In the words of the rules that the job was done by, while what is given lives.
-    pub(super) fn speaking(&self) -> Speaking {
-        Speaking::of(serde_json::from_value(self.rules.code().clone()).unwrap_or_default())
+    /// In the words of the rules that the job was done by, while what is given lives. Always in English: the pages have sentences that no
+    /// other language has yet, and half of a page in another tongue is worse than none.
+    pub(super) fn speaking(&self) -> (Speaking, Spoken) {
+        let rules = serde_json::from_value(self.rules.code().clone()).unwrap_or_default();
+        (Speaking::of(rules), Spoken::of(Language::English))
     }
 }
 

@@ -14,3 +14,5 @@ record-private = Kein Standort des Telefons und keine Telefonnummern sind darin.
 record-made = Das Protokoll ist erstellt und kann geprüft werden. Was später kommt, ist nicht darin.
 record-share = Protokoll weitergeben
 record-share-withheld = Ohne Namen und Unterschriften weitergeben
+# In whatever language the app speaks.
+record-in-english = Das Protokoll und seine Seiten sind auf Englisch.

@@ -12,3 +12,5 @@ record-private = No location and no telephone numbers are in it. Look at photos 
 record-made = The record is made and can be checked. What comes later is not in it.
 record-share = Share the record
 record-share-withheld = Share it without names and signatures
+# In whatever language the app speaks.
+record-in-english = The record and its pages are in English.

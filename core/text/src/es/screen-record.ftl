@@ -13,3 +13,5 @@ record-private = No contiene ubicación ni números de teléfono. Mirar fotos y 
 record-made = El acta está hecha y se puede comprobar. Lo que venga después no está en ella.
 record-share = Compartir el acta
 record-share-withheld = Compartirla sin nombres ni firmas
+# In whatever language the app speaks.
+record-in-english = El acta y sus páginas están en inglés.

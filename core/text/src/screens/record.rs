@@ -1,6 +1,7 @@
 //! The record of a job.
 
 says! {
+    in_english => "record-in-english",
     title => "record-title",
     what => "record-what",
     signed => "record-signed",
