@@ -5,10 +5,13 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::{ArgGroup, Args, CommandFactory, FromArgMatches, Parser, Subcommand, ValueEnum};
+use stillbar_core::prove::RuleSet;
 use stillbar_core::text;
+use stillbar_core::text::terms::Speaking;
 
 use crate::calls::{PlanError, PlanOf};
 use crate::error::CommandError;
+use crate::words::WordsArgs;
 use crate::{calls, company, office, photo, record, start, supply, tag_read, tags};
 
 const ABOUT: &str = "Carries the isolation of low-voltage equipment from plan to hand-back, and keeps a record that holds \
@@ -93,7 +96,7 @@ Examples:
   stillbar plan --conductors L,N,PE
   stillbar plan --conductors L1,L2,L3,N,PE --order line-line-first
   stillbar plan --conductors L1,L2,L3,N,PE --json
-  stillbar plan board.json
+  stillbar plan board.json --rules us
   printf '{\"conductors\":[{\"name\":\"L\"},{\"name\":\"N\"},{\"name\":\"PE\"}]}' | stillbar plan -
 
 A name that does not tell what the conductor is gets its role after `=`: A1=line, AN=neutral.")]
@@ -108,6 +111,8 @@ A name that does not tell what the conductor is gets its role after `=`: A1=line
         /// A JSON file, or - to pipe it in
         #[arg(value_name = "FILE")]
         file: PathBuf,
+        #[command(flatten)]
+        words: WordsArgs,
         /// Print JSON for a program instead of text for a person
         #[arg(long)]
         json: bool,
@@ -292,6 +297,8 @@ struct PlanArgs {
     /// Which pairs come first
     #[arg(long, value_enum, default_value_t = OrderArg::LeastDangerousFirst)]
     order: OrderArg,
+    #[command(flatten)]
+    words: WordsArgs,
     /// Print JSON for a program instead of text for a person
     #[arg(long)]
     json: bool,
@@ -326,10 +333,25 @@ fn deferring(command: clap::Command) -> clap::Command {
 pub fn run() -> ExitCode {
     // clap itself ends with 2 and a usage line for what it cannot understand, and with 0 for --help.
     let cli = Cli::from_arg_matches(&command().get_matches()).unwrap_or_else(|why| why.exit());
-    done(cli.command.unwrap_or(Command::Demo(cli.demo))).unwrap_or_else(|why| {
+    let command = cli.command.unwrap_or(Command::Demo(cli.demo));
+    // What went wrong is told in these words as well.
+    let _speaking = Speaking::of(command.rules());
+    done(command).unwrap_or_else(|why| {
         eprintln!("{why}");
         ExitCode::from(why.code())
     })
+}
+
+impl Command {
+    /// In whose words it was asked for an answer. A record brings its own.
+    fn rules(&self) -> Option<RuleSet> {
+        match self {
+            Command::Plan(args) => args.words.rules(),
+            Command::Judge { words, .. } => words.rules(),
+            Command::Supply { what } => what.rules(),
+            _ => None,
+        }
+    }
 }
 
 fn done(command: Command) -> Result<ExitCode, CommandError> {
@@ -338,7 +360,7 @@ fn done(command: Command) -> Result<ExitCode, CommandError> {
         Command::Desk(a) => start::desk(&a.data, a.listen.port, a.listen.open)?,
         Command::Office(a) => office::run(*a)?,
         Command::Plan(a) => say(plan(&a)?),
-        Command::Judge { file, json } => say(calls::judge(&file, json)?),
+        Command::Judge { file, json, .. } => say(calls::judge(&file, json)?),
         Command::Tag { what: TagCommand::Read { photos, json } } => {
             let (text, bad) = tag_read::read(&photos, json);
             say(text);

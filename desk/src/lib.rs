@@ -22,3 +22,4 @@ pub mod supply;
 pub mod tag_read;
 pub mod tags;
 pub mod told;
+pub mod words;

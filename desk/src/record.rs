@@ -9,6 +9,7 @@ use stillbar_core::app::{NoRecord, of_folder};
 use stillbar_core::record::{self, AnchorWitness, MAX_FILE_BYTES, Made, RecordError, RereadError, Unreadable, Verdict};
 use stillbar_core::store::{plain, write_whole};
 use stillbar_core::text::screens::command as said;
+use stillbar_core::text::terms::Speaking;
 use stillbar_office::stamp::{self, NoCertificate, StampProof};
 
 use crate::file::{self, FileError};
@@ -168,6 +169,7 @@ pub fn make(args: &RecordArgs) -> Result<String, MakeError> {
     };
     write_whole(out, &bytes).map_err(|why| MakeError::Unwritten { path: out.clone(), why })?;
     let report = made.report();
+    let _speaking = report.speaking();
     let check = match kind {
         RecordKind::Csv => said::record_csv(),
         _ => said::record_check(out.display().to_string()),
@@ -247,6 +249,7 @@ fn verdict(path: &Path, authority: Option<&Path>) -> Result<Verdict, VerifyError
 }
 
 fn told(verdict: &Verdict) -> String {
+    let _speaking = Speaking::of(verdict.rules);
     let mut out = String::new();
     let mut line = |text: &str| {
         let _ = writeln!(out, "{text}");

@@ -3,6 +3,9 @@
 use std::path::PathBuf;
 
 use clap::{ArgGroup, Args, Subcommand};
+use stillbar_core::prove::RuleSet;
+
+use crate::words::WordsArgs;
 
 /// What can be asked of a network.
 #[derive(Subcommand)]
@@ -41,6 +44,18 @@ Examples:
     Convert(ConvertArgs),
 }
 
+impl SupplyCommand {
+    /// In whose words it was asked for an answer.
+    pub fn rules(&self) -> Option<RuleSet> {
+        match self {
+            SupplyCommand::Check(args) => args.words.rules(),
+            SupplyCommand::Propose(args) => args.words.rules(),
+            SupplyCommand::Draw(args) => args.words.rules(),
+            SupplyCommand::Convert(_) => None,
+        }
+    }
+}
+
 /// Where the network is.
 #[derive(Args)]
 #[group(skip)]
@@ -68,6 +83,8 @@ pub struct CheckArgs {
     /// The points that are locked open, parted by commas
     #[arg(long, value_name = "LIST", default_value = "")]
     pub(super) locked: String,
+    #[command(flatten)]
+    pub(super) words: WordsArgs,
     /// Print JSON for a program instead of text for a person
     #[arg(long)]
     pub(super) json: bool,
@@ -83,6 +100,8 @@ pub struct ProposeArgs {
     pub(super) zone: String,
     #[command(flatten)]
     pub(super) now: Now,
+    #[command(flatten)]
+    pub(super) words: WordsArgs,
     /// Print JSON for a program instead of text for a person
     #[arg(long)]
     pub(super) json: bool,
@@ -112,6 +131,8 @@ pub struct DrawArgs {
     pub(super) locked: String,
     #[command(flatten)]
     pub(super) now: Now,
+    #[command(flatten)]
+    pub(super) words: WordsArgs,
     /// Where to write the SVG
     #[arg(short, long, value_name = "FILE")]
     pub(super) output: PathBuf,

@@ -13,3 +13,4 @@ mod render;
 mod samples;
 mod server;
 mod windows;
+mod words;

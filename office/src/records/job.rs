@@ -7,6 +7,7 @@ use stillbar_core::job::age::Moment;
 use stillbar_core::job::{Job, Known};
 use stillbar_core::journal::{DeviceId, Entry, EntryId, Hlc};
 use stillbar_core::screens::parts::Standing;
+use stillbar_core::text::terms::Speaking;
 use stillbar_core::text::{self, Reader, standing};
 use stillbar_core::world::World;
 
@@ -34,6 +35,13 @@ pub struct JobTold {
     pub phones: BTreeMap<[u8; 32], (String, i64)>,
     /// Which photos of it are here, and in which sizes.
     pub photos: BTreeMap<String, Vec<i64>>,
+}
+
+impl JobTold {
+    /// In the words of the rules that the job is done by, while what is given lives.
+    pub fn speaking(&self) -> Speaking {
+        Speaking::of(self.job.rule_set)
+    }
 }
 
 /// A job of a site.
@@ -69,6 +77,7 @@ pub fn job(office: &Office, site: EntryId, id: EntryId) -> Result<JobTold, Offic
         known.know_network(&job, &mut drawn(tx, site)?);
         job.known = Some(Arc::new(known));
         let reader = Reader { world: &world, now, zone: 0 };
+        let _speaking = Speaking::of(job.rule_set);
         let standing = standing(&job, &reader);
         Ok(JobTold { job, entries, world, standing, site_name, phones, photos })
     })

@@ -21,7 +21,7 @@ pub use job::{JobTold, job, sentences};
 pub use network::{SiteSupply, supply, take_network};
 pub use plan::{NewJob, NewPoint, plan_job, plan_site};
 pub use record::record;
-pub use site::{JobOf, PointTagged, SiteOf, jobs, search, sites, tags};
+pub use site::{JobOf, PointTagged, SiteOf, jobs, last_rules, search, sites, tags};
 
 use std::collections::BTreeSet;
 

@@ -4,7 +4,7 @@ use axum::http::StatusCode;
 use stillbar_core::journal::{Body, Clock, Entry, EntryId, Fact, Hlc, VERSION};
 use stillbar_core::point::PointKind;
 use stillbar_core::prove::judge::energised::Tolerance;
-use stillbar_core::prove::{Earthing, Order, System};
+use stillbar_core::prove::{Earthing, Order, RuleSet, System};
 
 use super::world;
 use crate::error::{Code, OfficeError};
@@ -25,6 +25,8 @@ pub struct NewJob {
     pub equipment: String,
     /// What will be worked on.
     pub scope: String,
+    /// By whose rules it is done, if somebody named them.
+    pub rules: Option<RuleSet>,
     /// The conductors.
     pub system: System,
     /// The earthing arrangement.
@@ -220,7 +222,7 @@ pub fn plan_job(
         let mut entries = Vec::new();
         let by = noted(office, tx, &mut chain, person, &mut entries)?;
         let held = world(tx, site)?.company.remove(&site);
-        let limit = held.as_ref().and_then(|held| held.opens_with(None, None, new.system, new.nominal_millivolts));
+        let limit = held.as_ref().and_then(|held| held.opens_with(None, new.rules, new.system, new.nominal_millivolts));
         let fact = Fact::JobOpened {
             title: new.title.clone(),
             place: new.place.clone(),
@@ -231,9 +233,9 @@ pub fn plan_job(
             order: new.order,
             nominal_millivolts: new.nominal_millivolts,
             own: Vec::new(),
-            rules: None,
+            rules: new.rules,
             limit,
-            tolerance: Tolerance::default(),
+            tolerance: new.rules.map_or_else(Tolerance::default, |rules| rules.figures().tolerance),
             company: held.map(|held| Box::new((*held.rules).clone())),
         };
         let opened = write(office, &mut chain, Some(site), None, Some(by), fact)?;

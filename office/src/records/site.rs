@@ -4,10 +4,11 @@ use std::collections::BTreeSet;
 
 use stillbar_core::job::ProofState;
 use stillbar_core::job::steps::StepOf;
-use stillbar_core::journal::EntryId;
+use stillbar_core::journal::{EntryId, Fact};
+use stillbar_core::prove::RuleSet;
 use stillbar_core::store::read_next;
 
-use super::refresh;
+use super::{entry, refresh};
 use crate::error::OfficeError;
 use crate::office::Office;
 use crate::params;
@@ -48,6 +49,8 @@ pub struct JobOf {
     pub place: String,
     /// The step whose turn it is; `None` once nothing is left to do.
     pub next: Option<StepOf>,
+    /// By whose rules it is done: it is told of in their words.
+    pub rules: Option<RuleSet>,
     /// What stood proved when it was last heard of.
     pub proof: ProofState,
     /// Whether it is handed back.
@@ -106,7 +109,8 @@ pub fn sites(office: &Office, of: &BTreeSet<EntryId>) -> Result<Vec<SiteOf>, Off
 }
 
 const JOB: &str = "SELECT job.site, site.name, job.id, job.title, job.place, job.proof, job.done, \
-                   job.opened_ms, job.changed_ms, job.next, job.next_at, job.turns FROM job JOIN site ON site.id = job.site";
+                   job.opened_ms, job.changed_ms, job.next, job.next_at, job.turns, feed.body, feed.sig \
+                   FROM job JOIN site ON site.id = job.site LEFT JOIN feed ON feed.site = job.site AND feed.id = job.id";
 
 fn job_of(row: &SqlRow) -> Result<JobOf, OfficeError> {
     Ok(JobOf {
@@ -120,6 +124,24 @@ fn job_of(row: &SqlRow) -> Result<JobOf, OfficeError> {
         opened_ms: row.int(7)?,
         changed_ms: row.int(8)?,
         next: read_next(row.maybe_text(9)?, row.maybe_text(10)?, row.yes(11)?),
+        rules: rules_of(row),
+    })
+}
+
+/// The rules in the entry that opens the job of a row, where it can be read.
+fn rules_of(row: &SqlRow) -> Option<RuleSet> {
+    let opening = SqlRow(vec![row.bytes(12).ok()?.into(), row.bytes(13).ok()?.into()]);
+    match entry(&opening).ok()?.body.fact {
+        Fact::JobOpened { rules, .. } => rules,
+        _ => None,
+    }
+}
+
+/// By whose rules the last job of a site was opened.
+pub fn last_rules(office: &Office, site: EntryId) -> Result<Option<RuleSet>, OfficeError> {
+    office.read(|tx| {
+        let sql = format!("{JOB} WHERE job.site = $1 ORDER BY job.opened_ms DESC, job.id LIMIT 1");
+        Ok(tx.rows(&sql, params![site])?.first().and_then(rules_of))
     })
 }
 

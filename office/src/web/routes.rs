@@ -173,6 +173,7 @@ pub fn routes() -> Vec<ApiRoute> {
             ("place", true),
             ("equipment", true),
             ("scope", true),
+            ("rules", false),
             ("system", true),
             ("earthing", true),
             ("order", true),

@@ -18,3 +18,4 @@ mod stamps;
 mod store;
 mod sync;
 mod wire;
+mod words;

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use stillbar_text::languages::{Language, Spoken};
 use stillbar_text::terms::Speaking;
-use stillbar_values::Tone;
+use stillbar_values::{RuleSet, Tone};
 
 use super::claim::Claim;
 pub use super::claim::When;
@@ -92,11 +92,15 @@ pub struct Report {
 }
 
 impl Report {
+    /// The rules that the job was done by.
+    pub fn rule_set(&self) -> Option<RuleSet> {
+        serde_json::from_value(self.rules.code().clone()).unwrap_or_default()
+    }
+
     /// In the words of the rules that the job was done by, while what is given lives. Always in English: the pages have sentences that no
     /// other language has yet, and half of a page in another tongue is worse than none.
-    pub(super) fn speaking(&self) -> (Speaking, Spoken) {
-        let rules = serde_json::from_value(self.rules.code().clone()).unwrap_or_default();
-        (Speaking::of(rules), Spoken::of(Language::English))
+    pub fn speaking(&self) -> (Speaking, Spoken) {
+        (Speaking::of(self.rule_set()), Spoken::of(Language::English))
     }
 }
 

@@ -32,6 +32,7 @@ pub async fn job(
     let asked = move |office: &Office| Ok((records::job(office, site, job)?, stamp::stamps(office, site, job)?));
     let (told, stamps) = call(&office, asked).await.map_err(&failed)?;
     let now = office.now();
+    let _speaking = told.speaking();
     let inside = html! {
         (standing(&told))
         p .asof { "As known here at " (moment(now, 0)) ". " (heard(&told, now)) }
@@ -135,6 +136,7 @@ fn facts(told: &JobTold, site: EntryId) -> Markup {
             div { dt { "Equipment" } dd { (job.equipment) } }
             div { dt { "Scope" } dd { (job.scope) } }
             div { dt { "Conductors" } dd { (text::system(job.system)) ", " (text::earthing(job.earthing)) } }
+            div { dt { "Local rules" } dd { (text::rules_in_short(job.rule_set)) } }
             @if !people.is_empty() { div { dt { "On the job" } dd { (people) } } }
             @if !charge.is_empty() { div { dt { "Answers for the isolation" } dd { (charge) } } }
         }
@@ -177,7 +179,7 @@ fn readings(told: &JobTold) -> Markup {
         })
         .collect();
     html! {
-        h2 { "Readings of the latest dead test" }
+        h2 { (text::in_terms("Readings of the latest dead test")) }
         p { "Indicator: " (text::instrument(&told.world, run.indicator)) }
         @if !rows.is_empty() { (table("Readings", &["Pair", "Reading", "When"], &rows)) }
     }

@@ -5,10 +5,11 @@ use axum::extract::{Path, State};
 use axum::response::{IntoResponse, Redirect};
 use maud::{Markup, html};
 use stillbar_core::point::PointKind;
-use stillbar_core::prove::{Earthing, Order, Supply, System};
+use stillbar_core::prove::{Earthing, Order, RuleSet, Supply, System};
 use stillbar_core::tag::TagId;
 use stillbar_core::tag::sheet::{Grid, Label, MAX_TAGS, SheetKind, print};
 use stillbar_core::text;
+use stillbar_core::text::terms::Speaking;
 
 use super::form::{Posted, csrf};
 use super::site::on_site;
@@ -46,8 +47,28 @@ fn offered() -> [System; System::ALL.len() - 1] {
     std::array::from_fn(|at| System::ALL[at])
 }
 
-pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<String>) -> Paged {
+/// Whose rules: those of the site's last job are picked, and none need be named.
+fn rules_choice(usual: Option<RuleSet>) -> Markup {
+    html! {
+        label for="rules" { "Rules of" }
+        select #rules name="rules" aria-describedby="rules-hint" {
+            option value="" { "Not named here" }
+            @for rules in RuleSet::ALL {
+                option value=(rules.name()) selected[usual == Some(rules)] { (text::rule_set(rules).name) }
+            }
+        }
+        p .hint #rules-hint { "They choose words, tolerance and bounds of the job. " (text::defers(usual)) }
+    }
+}
+
+pub async fn plan_form(
+    State(office): State<Shared>,
+    Extension(visitor): Extension<Visitor>,
+    Path(site): Path<String>,
+) -> Paged {
     let site = on_site(&visitor, &site).map_err(or_page(&visitor))?;
+    let usual = call(&office, move |office| records::last_rules(office, site)).await.map_err(or_page(&visitor))?;
+    let _speaking = Speaking::of(usual);
     let inside = html! {
         p { "The job reaches the phones of this site with their next exchange. Before a point is opened, the phone asks to see that it is the right one: a plan is no proof." }
         form method="post" action={ "/sites/" (site) "/plan" } .stack {
@@ -56,8 +77,9 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
             (line("place", "Place on the site", "Building, floor, room", true))
             (line("equipment", "Equipment to isolate", "As it is labelled", true))
             (line("scope", "Scope of the work", "What is worked on, and where it ends", true))
+            (rules_choice(usual))
             (choice("system", "Conductors at the point of work", &offered().map(text::system)))
-            (choice("earthing", "Earthing arrangement", &Earthing::ALL.map(text::earthing)))
+            (choice("earthing", &text::in_terms("Earthing arrangement"), &Earthing::ALL.map(text::earthing)))
             (choice("order", "Order of the dead test", &Order::ALL.map(text::order)))
             label for="volts" { "Nominal voltage in volts" }
             input #volts name="volts" inputmode="decimal" required aria-describedby="volts-hint";
@@ -85,6 +107,16 @@ pub async fn plan_form(Extension(visitor): Extension<Visitor>, Path(site): Path<
 fn chosen<T: Copy>(posted: &Posted, name: &str, all: &[T], say: &str) -> Result<T, OfficeError> {
     let at = posted.text(name).parse::<usize>().ok();
     at.and_then(|at| all.get(at)).copied().ok_or_else(|| OfficeError::unreadable(say))
+}
+
+/// The rules that were named, if any were.
+fn named(posted: &Posted) -> Result<Option<RuleSet>, OfficeError> {
+    let typed = posted.text("rules");
+    let found = RuleSet::ALL.into_iter().find(|rules| rules.name() == typed);
+    if found.is_none() && !typed.is_empty() {
+        return Err(OfficeError::unreadable("Choose whose rules, or that none are named here."));
+    }
+    Ok(found)
 }
 
 fn point(posted: &Posted, n: usize, system: System) -> Result<Option<NewPoint>, OfficeError> {
@@ -137,6 +169,7 @@ pub async fn plan(
             place: posted.text("place"),
             equipment: posted.text("equipment"),
             scope: posted.text("scope"),
+            rules: named(&posted)?,
             system,
             earthing: chosen(&posted, "earthing", &Earthing::ALL, "Choose the earthing arrangement.")?,
             order: chosen(&posted, "order", &Order::ALL, "Choose the order of the dead test.")?,

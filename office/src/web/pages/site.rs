@@ -8,6 +8,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use serde::Deserialize;
 use stillbar_core::journal::{EntryId, fingerprint};
+use stillbar_core::text::terms::Speaking;
 use stillbar_core::text::{self, times};
 
 use super::form::{Posted, csrf};
@@ -93,6 +94,7 @@ fn jobs_table(caption: &str, jobs: &[JobOf], with_site: bool, now: i64) -> Marku
     let rows: Vec<Vec<Markup>> = jobs
         .iter()
         .map(|j| {
+            let _speaking = Speaking::of(j.rules);
             vec![
                 html! { a href={ "/sites/" (j.site) "/jobs/" (j.id) } { (j.title) } @if with_site { br; (j.site_name) } },
                 cell(&j.place),
@@ -280,6 +282,7 @@ pub async fn jobs_csv(
             let mut rows = vec![head.map(str::to_owned).to_vec()];
             rows.extend(jobs.into_iter().map(|j| {
                 let done = if j.done { "yes" } else { "no" }.to_owned();
+                let _speaking = Speaking::of(j.rules);
                 let opened = times::exact(j.opened_ms, 0);
                 let (stage, proof) = (stage(&j), text::proof_state_heard(j.proof));
                 let next = j.next.as_ref().map(text::step).unwrap_or_default();

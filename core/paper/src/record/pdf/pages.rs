@@ -80,7 +80,7 @@ fn points(flow: &mut PageFlow, report: &Report, photos: &BTreeMap<String, Vec<u8
                 ("Opened", maybe(point.opened.as_ref(), "not recorded")),
                 ("Closed", maybe(point.closed.as_ref(), "not recorded")),
                 ("At the last entry", if point.open { "open" } else { "not open, or not known" }.into()),
-                ("Caution sign", sign),
+                (&in_terms("Caution sign"), sign),
                 ("Tags", listed(&point.tags)),
             ],
             ROOM,

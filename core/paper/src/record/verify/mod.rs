@@ -21,6 +21,7 @@ use super::{pdf, tell};
 use stillbar_journal::{Entry, EntryId};
 use stillbar_media::evidence;
 use stillbar_text as text;
+use stillbar_values::RuleSet;
 
 /// Most fields and list items of a file: twenty thousand entries with their claims have a million.
 const MAX_PARTS: usize = 4_000_000;
@@ -36,6 +37,9 @@ pub struct Verdict {
     pub holds: bool,
     /// `pdf` or `json`.
     pub kind: &'static str,
+    /// By whose rules the job was done, if it could be told: whoever tells of the record speaks in their words.
+    #[serde(skip)]
+    pub rules: Option<RuleSet>,
     /// What the job is called, if it could be told.
     pub title: String,
     /// The head: compare it with the one on paper.

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{FoundParts, Verdict};
+use crate::record::report::Report;
 use stillbar_journal::{Entry, Fact, WITHHELD};
 
 /// Said where no anchor is.
@@ -15,6 +16,7 @@ impl FoundParts {
         Verdict {
             holds,
             kind: self.kind,
+            rules: self.report.as_ref().and_then(Report::rule_set),
             title: self.report.as_ref().map(|r| r.title.clone()).unwrap_or_default(),
             head: self.report.as_ref().map(|r| r.head.clone()).unwrap_or_default(),
             proved: if holds { self.proved() } else { Vec::new() },
