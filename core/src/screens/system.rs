@@ -22,7 +22,7 @@ pub(super) struct PickedSystem {
 /// Where conductors of one's own are typed.
 pub(super) const OWN: &str = "own";
 
-/// How the sources of the drawings are earthed: at the point that their names say. Another way is picked below, and drawn nowhere.
+/// How the sources of the drawings are earthed until somebody says it: at the point that their names say.
 const USUALLY_EARTHED: Earthing = Earthing::TnS;
 
 /// The conductors of a set as they are typed.
@@ -49,18 +49,19 @@ pub(super) fn form(page: &mut Page, look: &Look, job: Option<&Job>) {
     let system = look.draft_or("system", &job.map_or_else(String::new, |job| word(job.system)));
     let rules = job.map_or_else(|| rules_above(look), |job| job.rule_set).unwrap_or(RuleSet::Own);
     let own = look.draft_or(OWN, &job.map_or_else(String::new, |job| typed(&job.own)));
+    let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));
+    let earthed = read_word(&look.draft_or("earthing", &earthing)).unwrap_or(USUALLY_EARTHED);
     page.para(text::drawings_of_systems());
     page.choice("system", &said::conductors(), options(&rules.systems(), text::system), system.clone());
     page.drawn(|value| {
         let system = read_word::<System>(value)?;
         let nominal = rules.usual_volts(system).unwrap_or(0).saturating_mul(1000);
         let own = if system == System::Own { parse_conductors(&own).unwrap_or_default() } else { vec![] };
-        Some(text::source(&Supply { own, ..Supply::of(system, nominal) }, USUALLY_EARTHED))
+        Some(text::source(&Supply { own, ..Supply::of(system, nominal) }, earthed))
     });
     if system == word(System::Own) {
         page.entry(OWN, &said::own(), &said::own_hint(), own);
     }
-    let earthing = job.map_or_else(String::new, |job| super::home::word_of(&job.earthing));
     page.choice(
         "earthing",
         &said::earthing(),

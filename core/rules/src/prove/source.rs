@@ -1,5 +1,8 @@
 //! The drawing of a system: its source, its terminals by name, where it is tied to earth, and what two of them show to each other.
 //!
+//! How it is earthed is drawn as IEC 60364-1 tells the arrangements apart (from memory): tied to the same earth as the protective conductor in
+//! TN, to an earth of its own in TT, to none in IT. Where nobody knows, nothing is tied, and "?" stands there.
+//!
 //! Where an end of a winding lies follows from [`Supply::spot`], and a figure is what the plan of a job of this system expects: the drawing
 //! cannot say otherwise than they. What is told apart here is only what the source is wound as. Start at [`source`].
 
@@ -46,6 +49,9 @@ const FIGURE: f32 = 14.0;
 const WIRE: f32 = 2.0;
 /// Terminals of a set of one's own that have room.
 const MOST: usize = 5;
+
+/// From the earth of the source to that of the protective conductor, where they are two (TT).
+const APART: f32 = 28.0;
 
 /// Draws a supply that is earthed in this way; `words` says a voltage in the fewest letters, in one line or two.
 pub fn source(supply: &Supply, earthing: Earthing, words: impl Fn(DrawnVolts) -> Vec<String>) -> Drawing {
@@ -132,7 +138,7 @@ impl DrawnSource<'_> {
         let to = TERMINALS - 4.0;
         for (conductor, y) in self.conductors.iter().zip(self.rows) {
             match (conductor.role, self.end(conductor)) {
-                (Role::Protective, _) => wire(shapes, (earth, *y), (to, *y), Ink::Ink),
+                (Role::Protective, _) => wire(shapes, (self.of_protective(earth), *y), (to, *y), Ink::Ink),
                 // From the middle of the source to the left, where no line leads, and down to its row.
                 (Role::Neutral | Role::Pen, Some(end)) if end.1 + 1.0 < *y => {
                     wire(shapes, end, (earth, end.1), Ink::Ink);
@@ -150,29 +156,50 @@ impl DrawnSource<'_> {
         }
     }
 
-    /// The sign of earth at the last terminal, and what of the source is tied to it.
+    /// Where the protective conductor goes to earth. `earth`: where the wire to the earth of the source goes down.
+    fn of_protective(&self, earth: f32) -> f32 {
+        // Right of the source's, so that no wire to it crosses that one, and clear of the terminals.
+        if self.earthing == Earthing::Tt { (earth + APART).min(TERMINALS - 12.0) } else { earth }
+    }
+
+    /// Nobody knows what of the source is tied to earth, or whether anything is.
+    fn unknown(shapes: &mut Vec<Shape>, (x, last): DrawnAt) {
+        wire(shapes, (x, last - 17.0), (x, last), Ink::Quiet);
+        shapes.push(text(x + 10.0, last - 7.0, FIGURE, "?".into()));
+    }
+
+    /// The sign of earth at the last terminal, and what of the source is tied to it or to an earth of its own.
     fn earth(&self, shapes: &mut Vec<Shape>, earth: f32) {
         let Some((at_earth, last)) = self.conductors.iter().zip(self.rows).find(|(c, _)| c.role.is_reference()) else {
             return;
         };
-        ground(shapes, (earth, *last));
-        dot(shapes, (earth, *last));
         if at_earth.role == Role::Pen {
+            match self.earthing {
+                // The neutral of an unearthed source is no PEN: that is for the case to say, and no earth is drawn.
+                Earthing::It => {}
+                Earthing::Unknown => shapes.push(text(earth + 6.0, last + 16.0, FIGURE, "?".into())),
+                _ => {
+                    ground(shapes, (earth, *last));
+                    dot(shapes, (earth, *last));
+                }
+            }
             return;
         }
+        ground(shapes, (self.of_protective(earth), *last));
         let line = self.conductors.iter().find(|c| c.role.is_line());
         let tied = line.is_some_and(|line| !matches!(self.live(line, at_earth), DrawnVolts::UpTo(_)));
         let neutral = self.conductors.iter().zip(self.rows).find(|(c, _)| c.role == Role::Neutral);
         match neutral {
-            _ if !tied && self.earthing == Earthing::It => {}
-            // A line is at earth, and nobody has shown which; or nobody knows what is.
-            _ if !tied => {
-                let corner = self.supply.system == System::CornerGrounded;
-                let from = if corner { self.middle() } else { (earth, last - 17.0) };
+            _ if self.earthing == Earthing::It => return,
+            _ if self.earthing == Earthing::Unknown => return Self::unknown(shapes, (earth, *last)),
+            // A line is at earth, and nobody has shown which; or the star point or a corner is.
+            _ if !tied && matches!(self.supply.system, System::CornerGrounded | System::ThreeWire) => {
+                let from = self.middle();
                 wire(shapes, from, (earth, from.1), Ink::Quiet);
                 wire(shapes, (earth, from.1), (earth, *last), Ink::Quiet);
                 shapes.push(text(earth + 10.0, last - 7.0, FIGURE, "?".into()));
             }
+            _ if !tied => Self::unknown(shapes, (earth, *last)),
             Some((neutral, y)) => {
                 // One that is level with its end has no wire to the left yet.
                 if let Some(end) = self.end(neutral).filter(|end| (end.1 - y).abs() < 1.0) {
@@ -183,10 +210,19 @@ impl DrawnSource<'_> {
             }
             None => {
                 let middle = self.middle();
-                wire(shapes, middle, (earth, middle.1), Ink::Ink);
-                wire(shapes, (earth, middle.1), (earth, *last), Ink::Ink);
+                // From the corner next to the terminals below the windings: across one it would look like its tap.
+                let beside = self.supply.system == System::CornerGrounded && middle.0 > MIDDLE;
+                let down = if beside { last - 15.0 } else { middle.1 };
+                wire(shapes, middle, (middle.0, down), Ink::Ink);
+                wire(shapes, (middle.0, down), (earth, down), Ink::Ink);
+                wire(shapes, (earth, down), (earth, *last), Ink::Ink);
                 dot(shapes, middle);
             }
+        }
+        if self.earthing == Earthing::Tt {
+            ground(shapes, (earth, *last));
+        } else {
+            dot(shapes, (earth, *last));
         }
     }
 

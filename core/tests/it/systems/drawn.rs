@@ -176,6 +176,122 @@ fn what_is_known_is_drawn() {
     assert!(!open(&apart) && apart.shapes.len() < text::source(&supply, Earthing::TnS).shapes.len());
 }
 
+/// Lines between two places, whichever end is first, of the shapes of a drawing.
+fn wires(drawing: &Drawing) -> Vec<((f32, f32), (f32, f32), Ink)> {
+    let wire = |shape: &Shape| match shape {
+        Shape::Line { x1, y1, x2, y2, ink, .. } => Some(((*x1, *y1), (*x2, *y2), *ink)),
+        _ => None,
+    };
+    drawing.shapes.iter().filter_map(wire).collect()
+}
+
+/// Where signs of earth stand (IEC 60417-5017): three level lines below each other, each shorter than the one above, and a wire that comes down.
+fn signs(drawing: &Drawing) -> Vec<(f32, f32)> {
+    let level: Vec<_> = wires(drawing).into_iter().filter(|(a, b, _)| a.1 == b.1 && (a.0 - b.0).abs() < 20.0).collect();
+    let at = |(a, b, _): &((f32, f32), (f32, f32), Ink)| ((a.0 + b.0) / 2.0, a.1, (a.0 - b.0).abs());
+    let below = |top: &(f32, f32, f32)| {
+        let under = level.iter().map(at).filter(|l| (l.0 - top.0).abs() < 0.1 && l.1 > top.1 && l.1 < top.1 + 10.0);
+        under.filter(|l| l.2 < top.2).count()
+    };
+    level.iter().map(at).filter(|top| below(top) == 2).map(|(x, y, _)| (x, y - 9.0)).collect()
+}
+
+/// All that hangs together by wires with this place, windings and all: corners of wires, and the ends of lines of turns.
+fn joined(drawing: &Drawing, from: (f32, f32)) -> Vec<(f32, f32)> {
+    let near = |a: (f32, f32), b: (f32, f32)| (a.0 - b.0).abs() < 0.6 && (a.1 - b.1).abs() < 0.6;
+    let on = |p: (f32, f32), a: (f32, f32), b: (f32, f32)| {
+        let (dx, dy) = (b.0 - a.0, b.1 - a.1);
+        let long = dx.hypot(dy);
+        if long < 0.1 {
+            return near(p, a);
+        }
+        let along = ((p.0 - a.0) * dx + (p.1 - a.1) * dy) / long;
+        let off = ((p.0 - a.0) * dy - (p.1 - a.1) * dx).abs() / long;
+        off < 0.6 && (-0.6..=long + 0.6).contains(&along)
+    };
+    let (mut found, all) = (vec![from], wires(drawing));
+    let mut at = 0;
+    while let Some(here) = found.get(at).copied() {
+        for (a, b, _) in &all {
+            let touches = on(here, *a, *b) || found.iter().any(|f| on(*f, *a, *b));
+            if touches {
+                for end in [*a, *b] {
+                    if !found.iter().any(|f| near(*f, end)) {
+                        found.push(end);
+                    }
+                }
+            }
+        }
+        at += 1;
+    }
+    found
+}
+
+/// Where a winding or a battery touches what hangs together with an earth: the source is at earth there.
+fn source_at(drawing: &Drawing, sign: (f32, f32)) -> bool {
+    let turns: Vec<(f32, f32, f32)> = drawing
+        .shapes
+        .iter()
+        .filter_map(|shape| match shape {
+            Shape::Circle { x, y, r, filled: false, .. } if *x < 66.0 => Some((*x, *y, *r)),
+            _ => None,
+        })
+        .collect();
+    let reached = joined(drawing, sign);
+    let wound = reached.iter().any(|p| turns.iter().any(|t| (p.0 - t.0).hypot(p.1 - t.1) < t.2 + 1.0));
+    // A plate of a battery: a level line in the middle of which a wire ends.
+    let plates: Vec<_> =
+        wires(drawing).into_iter().filter(|(a, b, _)| a.1 == b.1 && (9.0..24.0).contains(&(a.0 - b.0).abs())).collect();
+    let plate = |p: &(f32, f32)| {
+        plates.iter().any(|(a, b, _)| (p.1 - a.1).abs() < 0.6 && (p.0 - (a.0 + b.0) / 2.0).abs() < 0.6 && p.1 < sign.1)
+    };
+    wound || reached.iter().any(plate)
+}
+
+/// How each system is earthed is drawn, for every arrangement (IEC 60364-1, from memory): in TN source and protective conductor at one earth,
+/// in TT at two, in IT the source at none, and where nobody knows nothing is tied, and a question mark says so.
+#[test]
+fn the_earthing_is_drawn() {
+    for (k, volts) in all() {
+        let system = System::ALL[k];
+        let pen = system == System::Pen;
+        // The star point or a corner is at earth: which differs from place to place.
+        let either = system == System::ThreeWire;
+        // One line is at earth by the name of the system; which, is shown.
+        let marked = match system {
+            System::CornerGrounded => Some("L2".to_owned()),
+            System::DcTwoWire => Some("L-".to_owned()),
+            _ => None,
+        };
+        let supply = Supply { marked, ..Supply::of(system, volts * 1000) };
+        for earthing in Earthing::ALL {
+            let drawing = text::source(&supply, earthing);
+            if let Some(folder) = std::env::var_os("STILLBAR_KEEP_DRAWINGS") {
+                let file = std::path::Path::new(&folder).join(format!("{k:02}-{}.svg", earthing.name()));
+                std::fs::write(file, stillbar_core::svg::file(&drawing, "")).unwrap();
+            }
+            let (signs, what) = (signs(&drawing), format!("{system:?} {earthing:?}"));
+            let tied = signs.iter().filter(|sign| source_at(&drawing, **sign)).count();
+            let asks = texts(&drawing).iter().any(|(.., text)| *text == "?");
+            match earthing {
+                Earthing::It | Earthing::Unknown => {
+                    assert_eq!((signs.len(), tied), (usize::from(!pen), 0), "{what}: {signs:?}");
+                    assert_eq!(asks, earthing == Earthing::Unknown, "{what}");
+                }
+                Earthing::Tt if !pen => {
+                    assert_eq!((signs.len(), tied, asks), (2, 1, either), "{what}: {signs:?}");
+                }
+                _ => assert_eq!((signs.len(), tied, asks), (1, 1, either), "{what}: {signs:?}"),
+            }
+        }
+        // Which line or pole is at earth, and nobody has shown it: tied by a fainter wire, if at all, and asked.
+        if matches!(system, System::CornerGrounded | System::DcTwoWire) {
+            let unmarked = text::source(&Supply::of(system, volts * 1000), Earthing::TnS);
+            assert!(texts(&unmarked).iter().any(|(.., text)| *text == "?"), "{system:?}");
+        }
+    }
+}
+
 /// Nothing outside, no text on another, letters that can be read at about a pixel a unit, and ink that a dark theme turns.
 #[test]
 fn it_can_be_read() {
@@ -185,46 +301,47 @@ fn it_can_be_read() {
     let more = [Supply::of(System::Own, 0), own("L1, PE"), own(long), own("A12345678901=line, B12345678901=line")];
     for supply in supplies.chain(more) {
         let what = format!("{:?} {:?}", supply.system, supply.own);
-        let drawing = text::source(&supply, Earthing::TnS);
-        assert!(drawing.width < 200.0 && drawing.height < 130.0 && drawing.shapes.len() < 120, "{what}");
-        let inside = |x: f32, y: f32| {
-            assert!((0.0..=drawing.width).contains(&x) && (0.0..=drawing.height).contains(&y), "{what}: {x}, {y}");
-        };
-        for shape in &drawing.shapes {
-            let ink = match shape {
-                Shape::Line { x1, y1, x2, y2, thick, ink } => {
-                    inside(x1 - thick / 2.0, y1 - thick / 2.0);
-                    inside(x2 + thick / 2.0, y2 + thick / 2.0);
-                    ink
-                }
-                Shape::Circle { x, y, r, thick, ink, .. } => {
-                    inside(x - r - thick / 2.0, y - r - thick / 2.0);
-                    inside(x + r + thick / 2.0, y + r + thick / 2.0);
-                    ink
-                }
-                Shape::Box { x, y, w, h, ink, .. } => {
-                    inside(*x, *y);
-                    inside(x + w, y + h);
-                    ink
-                }
-                Shape::Text { ink, .. } => ink,
+        for drawing in Earthing::ALL.map(|earthing| text::source(&supply, earthing)) {
+            assert!(drawing.width < 200.0 && drawing.height < 130.0 && drawing.shapes.len() < 120, "{what}");
+            let inside = |x: f32, y: f32| {
+                assert!((0.0..=drawing.width).contains(&x) && (0.0..=drawing.height).contains(&y), "{what}: {x}, {y}");
             };
-            assert!(matches!(ink, Ink::Ink | Ink::Quiet), "{what}: {ink:?}");
-        }
-        // A bold letter is 0.56 to 0.6 of its height wide on the whole.
-        let room = |(x, y, size, text): &(f32, f32, f32, &str)| {
-            let half = text.chars().count() as f32 * size * 0.29;
-            (x - half, y - size * 0.72, x + half, *y)
-        };
-        let all = texts(&drawing);
-        for (i, one) in all.iter().enumerate() {
-            let a = room(one);
-            inside(a.0, a.1);
-            inside(a.2, a.3);
-            assert!(one.2 >= 14.0 || supply.system == System::Own && one.2 >= 9.0, "{what}: {one:?}");
-            for other in &all[..i] {
-                let b = room(other);
-                assert!(!(a.0 < b.2 && b.0 < a.2 && a.1 < b.3 && b.1 < a.3), "{what}: {one:?} lies on {other:?}");
+            for shape in &drawing.shapes {
+                let ink = match shape {
+                    Shape::Line { x1, y1, x2, y2, thick, ink } => {
+                        inside(x1 - thick / 2.0, y1 - thick / 2.0);
+                        inside(x2 + thick / 2.0, y2 + thick / 2.0);
+                        ink
+                    }
+                    Shape::Circle { x, y, r, thick, ink, .. } => {
+                        inside(x - r - thick / 2.0, y - r - thick / 2.0);
+                        inside(x + r + thick / 2.0, y + r + thick / 2.0);
+                        ink
+                    }
+                    Shape::Box { x, y, w, h, ink, .. } => {
+                        inside(*x, *y);
+                        inside(x + w, y + h);
+                        ink
+                    }
+                    Shape::Text { ink, .. } => ink,
+                };
+                assert!(matches!(ink, Ink::Ink | Ink::Quiet), "{what}: {ink:?}");
+            }
+            // A bold letter is 0.56 to 0.6 of its height wide on the whole.
+            let room = |(x, y, size, text): &(f32, f32, f32, &str)| {
+                let half = text.chars().count() as f32 * size * 0.29;
+                (x - half, y - size * 0.72, x + half, *y)
+            };
+            let all = texts(&drawing);
+            for (i, one) in all.iter().enumerate() {
+                let a = room(one);
+                inside(a.0, a.1);
+                inside(a.2, a.3);
+                assert!(one.2 >= 14.0 || supply.system == System::Own && one.2 >= 9.0, "{what}: {one:?}");
+                for other in &all[..i] {
+                    let b = room(other);
+                    assert!(!(a.0 < b.2 && b.0 < a.2 && a.1 < b.3 && b.1 < a.3), "{what}: {one:?} lies on {other:?}");
+                }
             }
         }
     }
@@ -261,4 +378,12 @@ fn the_form_shows_each() {
     assert_eq!(first.iter().map(|o| o.value.as_str()).collect::<Vec<_>>(), ["split-phase", "three-phase-neutral"]);
     assert!(shows(&first[0]).contains(&"240 V".to_owned()) && shows(&first[1]).contains(&"208 V".to_owned()));
     assert!(as_text(&field.screen()).contains("usual voltages"));
+    // The earthing that is picked is drawn.
+    let signs_of = |field: &stillbar_core::Field| {
+        let of = systems(field).into_iter().find(|o| o.value == "three-phase-neutral").unwrap();
+        signs(of.drawing.as_ref().unwrap()).len()
+    };
+    assert_eq!(signs_of(&field), 1);
+    device.play(&field, "choose Earthing arrangement = TT\ntap Open this job");
+    assert_eq!(signs_of(&field), 2);
 }
