@@ -203,6 +203,9 @@ def test_pdftotext_finds_every_reading_and_every_line(files):
     flat = " ".join(text_of(files["pdf"]).split())
     assert all(line["when"]["at"][:19].replace("T", " ") in flat for line in told["time_line"])
     assert told["title"] in flat and "Treat as live" in flat.replace("treat", "Treat")
+    # In words, by the standard's name: IEC 60038, ANSI C84.1 or that of the United Kingdom.
+    assert any(order in flat for order in ("Order of tests Least dangerous first", "Order of tests Line to line first", "Order of tests Earth first")), flat[:2000]
+    assert any(f"Supply back held against {of}" in flat for of in ("IEC 60038: 10 % either way", "United Kingdom: +10 %", "ANSI C84.1 Range A")), flat[:2000]
     for word in ("Points of isolation", "Readings, in the order", "Hand-over", "Cautions", "Time line", "Deviations"):
         assert word in flat, word
 

@@ -1,5 +1,7 @@
 //! The words of a country's trade: the same catalogue, in whole words, and never in what people typed.
 
+use stillbar_core::app::of_folder;
+use stillbar_core::record::verify;
 use stillbar_core::text::terms::{Speaking, Terms};
 use stillbar_core::text::{self, in_terms};
 use stillbar_values::RuleSet;
@@ -84,6 +86,27 @@ fn a_job_speaks_in_the_words_of_its_rules() {
     // Nothing that is kept follows the words.
     let kept = format!("{:?}", phone.entries());
     assert!(kept.contains(typed) && !kept.contains("grounding"), "the words are in the journal");
+    // Its record is told of in the same words, and says the order of its tests and the tolerance (ANSI C84.1 range A, from memory) in them.
+    let made = of_folder(phone.folder.path(), &*phone.device, &phone.job().to_string(), false).unwrap();
+    let report = made.report();
+    assert_eq!(report.rule_set(), Some(RuleSet::Us));
+    assert_eq!(*report.order, *"Least dangerous first (line to line at the end)");
+    assert!(
+        report.tolerance.starts_with("ANSI C84.1 Range A: 5 % either way; at 230 V that is 218.5 to 241.5 V ("),
+        "{}",
+        report.tolerance.says()
+    );
+    let claims: serde_json::Value = serde_json::from_slice(&made.json().unwrap()).unwrap();
+    assert!(
+        claims["claims"].get("order").is_none() && claims["claims"].get("tolerance").is_none(),
+        "claims stay as they were"
+    );
+    let csv = made.csv().unwrap().replace(typed, "").to_lowercase();
+    assert!(!csv.contains("earth") && !csv.contains("isolator"), "{csv}");
+    for bytes in [made.pdf().unwrap(), made.json().unwrap()] {
+        let verdict = verify(&bytes).unwrap();
+        assert!(verdict.holds && verdict.rules == Some(RuleSet::Us), "{:?}", verdict.failures);
+    }
     // Beside it, a job by other rules says what it always said.
     let british = Phone::begun(&[PEOPLE, PLAN, ISOLATE, PROVE]);
     let shown = british.at(&format!("/job/{}/step/work", british.job()));

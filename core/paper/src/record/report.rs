@@ -28,6 +28,12 @@ pub struct Report {
     pub system: Claim,
     /// The earthing arrangement.
     pub earthing: Claim,
+    /// The order of the dead test. It stands on pages only: it is in the entry that opens the job.
+    #[serde(skip)]
+    pub order: Claim,
+    /// What the supply is held against once it is back. It stands on pages only, like the order.
+    #[serde(skip)]
+    pub tolerance: Claim,
     /// By whose rules the job was done; its words are the sentence that defers to them.
     pub rules: Claim,
     /// The rules of the company that the job was done by; nothing where it had none.

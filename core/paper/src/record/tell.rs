@@ -101,6 +101,8 @@ impl Teller<'_> {
             scope: job.scope.clone(),
             system: Claim::of(job.system, text::supply(&job.supply())),
             earthing: Claim::of(job.earthing, text::earthing(job.earthing)),
+            order: Claim::of(job.order, text::order(job.order)),
+            tolerance: self.tolerance(),
             rules: Claim::of(job.rule_set, text::defers(job.rule_set)),
             company: job.company.as_ref().map(|rules| {
                 let sha256 = fingerprint(rules);
@@ -151,6 +153,21 @@ impl Teller<'_> {
             devices: devices.into_values().collect(),
             head,
         }
+    }
+
+    /// The band at the voltage that the system is named by, by whose standard, and where it is meant to hold.
+    fn tolerance(&self) -> Claim {
+        let job = self.job;
+        let (least, most) = job.tolerance.band(f64::from(job.nominal) / 1000.0);
+        let band = format!(
+            "{}; at {} V that is {least:.1} to {most:.1} V",
+            text::tolerance(job.tolerance),
+            volts(job.nominal)
+        );
+        // Where the figures hold is that of the rules whose figures they are.
+        let meant = job.rule_set.filter(|rules| rules.figures().tolerance == job.tolerance);
+        let says = meant.map_or_else(|| band.clone(), |rules| format!("{band} ({})", text::rule_set(rules).measured));
+        Claim::of(job.tolerance, says)
     }
 
     pub(super) fn when(&self, stamp: &Stamp) -> When {

@@ -49,6 +49,8 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
         ("Isolated", report.equipment.clone()),
         ("Worked on", report.scope.clone()),
         ("Supply", format!("{}; {}, {} V; {limit}", report.system, report.earthing, report.nominal_volts)),
+        ("Order of tests", report.order.says()),
+        ("Supply back", format!("held against {}", report.tolerance)),
         ("Who", if people.is_empty() { "nobody named".into() } else { people.join("; ") }),
         ("When", format!("{} to {}", shown(&report.opened), shown(&report.last))),
         ("Permit", permit),
