@@ -38,8 +38,8 @@ Name = str | re.Pattern[str]
 class Phone:
     """One page of the app."""
 
-    def __init__(self, browser: Browser, name: str, scale: int = 2):
-        """`name` names the picture that a failure leaves in tests/out; `scale` is pixels a point."""
+    def __init__(self, browser: Browser, name: str, scale: int = 2, locale: str = "en-GB"):
+        """`name` names the picture that a failure leaves in tests/out; `scale` is pixels a point, `locale` what the browser asks for."""
         self._name = re.sub(r"[^\w.-]+", "-", name)
         self._context = browser.new_context(
             viewport={"width": WIDTH, "height": HEIGHT},
@@ -47,7 +47,7 @@ class Phone:
             device_scale_factor=scale,
             has_touch=True,
             color_scheme="dark",
-            locale="en-GB",
+            locale=locale,
             timezone_id="Europe/London",
         )
         self._context.set_default_timeout(PATIENCE_MS)

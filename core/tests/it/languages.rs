@@ -185,3 +185,19 @@ fn same(here: &Value, there: &Value, key: &str, typed: &BTreeSet<String>, unsaid
         _ => {}
     }
 }
+
+/// The whole job as a person taps it in each language: the other shells play it from these files. STILLBAR_FREEZE=1 writes them anew.
+#[test]
+fn the_whole_job_is_written_down_in_every_language() {
+    let script = story(&journeys(), "whole-job").unwrap();
+    for language in ALL.into_iter().filter(|language| *language != Language::English) {
+        let again = told("whole-job", &script, language, &mut |_, _| {});
+        let file = journeys().join("in").join(format!("{}.journey", language.tag()));
+        if std::env::var_os("STILLBAR_FREEZE").is_some() {
+            std::fs::create_dir_all(file.parent().unwrap()).unwrap();
+            std::fs::write(&file, &again).unwrap();
+        }
+        let kept = std::fs::read_to_string(&file).unwrap_or_default();
+        assert!(kept == again, "{} is not what the app says now: write it with STILLBAR_FREEZE=1", file.display());
+    }
+}

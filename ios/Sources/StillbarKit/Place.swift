@@ -42,7 +42,9 @@ extension Core {
     public convenience init(in support: URL, _ keychain: any Keychain) {
         self.init {
             let place = try Place(in: support)
-            return try Field.open(folder: place.journal.path, platform: Vault(keychain, name: place.keyName))
+            let field = try Field.open(folder: place.journal.path, platform: Vault(keychain, name: place.keyName))
+            field.speak(languages: Locale.preferredLanguages)
+            return field
         }
     }
 }

@@ -2,6 +2,7 @@ package app.stillbar
 
 import android.app.Application
 import android.content.Context
+import android.content.res.Configuration
 import android.os.Build
 import app.stillbar.core.Errand
 import app.stillbar.core.Field
@@ -37,12 +38,20 @@ class StillbarApp : Application() {
 
     /** The core, or a sentence that says why there is none. Call it on the worker. */
     fun field(): Result<Field> = try {
-        Result.success(opened ?: Field.open(filesDir.resolve("journal").path, platform()).also { opened = it })
+        Result.success(opened ?: Field.open(filesDir.resolve("journal").path, platform()).also { it.speak(languages()); opened = it })
     } catch (e: OpenException) {
         Result.failure(e)
     } catch (e: LinkageError) {
         val abi = Build.SUPPORTED_ABIS.firstOrNull() ?: "this processor"
         Result.failure(Exception("This copy of Stillbar has no core for this phone ($abi). Nothing can be recorded with it. Install the copy that was built for this phone.", e))
+    }
+
+    /** The phone's languages, the one liked best first. */
+    private fun languages(): List<String> = resources.configuration.locales.let { all -> List(all.size()) { all[it].toLanguageTag() } }
+
+    override fun onConfigurationChanged(now: Configuration) {
+        super.onConfigurationChanged(now)
+        work { opened?.speak(languages()) }
     }
 
     /** Lets go of the core, as the end of the process does. */
