@@ -1,6 +1,7 @@
 //! A story told again in another language: what a person taps is found by what it does on an English screen, and said as the other screen of
 //! the same moment says it.
 
+use serde_json::Value;
 use stillbar_core::Field;
 use stillbar_core::journey::{Props, play};
 use stillbar_core::parts::{Block, Opt, Screen};
@@ -72,13 +73,20 @@ fn in_other_words(line: &str, here: &Screen, there: &Screen) -> Result<Option<St
             format!("read {pair} = {value}")
         }
         "see" => {
-            let (ours, theirs) = (as_text(here), as_text(there));
-            let at = ours.lines().position(|line| line.contains(rest)).ok_or("this is not on the screen")?;
-            let (ours, theirs): (Vec<&str>, Vec<&str>) = (ours.lines().collect(), theirs.lines().collect());
-            if ours.len() != theirs.len() {
-                return Err(format!("the screens differ:\n{}\n\n{}", ours.join("\n"), theirs.join("\n")));
+            // Of what the text form puts together, the part that has these words; its marks are no part of any.
+            let plain = rest.trim_start_matches(['#', '-', '>', '!', ' ']).replace(['[', ']'], "");
+            let mut said = None;
+            beside(&serde_json::to_value(here).unwrap(), &serde_json::to_value(there).unwrap(), &mut |ours, theirs| {
+                if said.is_none() && ours.contains(&plain) {
+                    said = Some(theirs.to_owned());
+                }
+            });
+            match said {
+                Some(said) => format!("see {said}"),
+                // It spans several: whoever plays this sees the screen by its buttons.
+                None if as_text(here).contains(rest) => return Ok(None),
+                None => return Err("this is not on the screen".into()),
             }
-            format!("see {}", theirs[at].trim())
         }
         "wait" => line.to_owned(),
         // What a sentence would be that is not there, nobody can look up.
@@ -98,6 +106,18 @@ fn like(ours: &[String], theirs: &[String], label: &str) -> Result<String, Strin
         return Err(format!("two have the label {:?}", theirs[at]));
     }
     Ok(theirs[at].clone())
+}
+
+/// Every text of one screen with the one in its place on the other.
+fn beside(here: &Value, there: &Value, told: &mut dyn FnMut(&str, &str)) {
+    match (here, there) {
+        (Value::Object(here), Value::Object(there)) => {
+            here.iter().for_each(|(key, value)| beside(value, there.get(key).unwrap_or(&Value::Null), told));
+        }
+        (Value::Array(here), Value::Array(there)) => here.iter().zip(there).for_each(|(h, t)| beside(h, t, told)),
+        (Value::String(here), Value::String(there)) => told(here, there),
+        _ => {}
+    }
 }
 
 fn acted(screen: &Screen) -> Vec<String> {
