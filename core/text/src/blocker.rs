@@ -4,9 +4,10 @@ use super::World;
 use super::asked;
 use super::catalogue::say;
 use super::energised::odd;
+use super::lists::ands;
 use super::void::void;
 use super::words::{
-    ands, earthing, job_title, label, met_at, reading, rotation, source_kind, supply_name, told_by, waiting, yes,
+    earthing, job_title, label, met_at, reading, rotation, source_kind, supply_name, told_by, waiting, yes,
 };
 use stillbar_rules::job::blocker::{Charged, FindingAsk, OpenWay, PhotoLack};
 use stillbar_rules::job::{Blocker, SupplyFinding, SupplyName, SupplyOdd};

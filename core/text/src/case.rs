@@ -1,7 +1,8 @@
 //! What is wrong with a case in a file, and where.
 
 use super::catalogue::say;
-use super::words::{commas, figure, limit, volts};
+use super::lists::commas;
+use super::words::{figure, limit, volts};
 use stillbar_rules::json::{self, Broken, JsonKind};
 use stillbar_rules::prove::Role;
 use stillbar_rules::prove::fault::{CaseError, CaseFault, Needed, Place, Unit, Wanted};

@@ -3,7 +3,8 @@
 use super::asked::asked_of;
 use super::case::case;
 use super::catalogue::say;
-use super::words::{commas, limit, limit_set};
+use super::lists::commas;
+use super::words::{limit, limit_set};
 use stillbar_rules::job::company::{CompanyError, CompanyFault, CompanyFile, CompanyWrong, may_be_always};
 use stillbar_rules::prove::fault::Place;
 use stillbar_values::CompanyRules;

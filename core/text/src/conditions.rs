@@ -1,7 +1,8 @@
 //! What the plan of a dead test demands and a case does not show.
 
 use super::catalogue::say;
-use super::words::{commas, current, pair, volts, yes};
+use super::lists::commas;
+use super::words::{current, pair, volts, yes};
 use stillbar_rules::prove::conditions::Unmet;
 use stillbar_rules::prove::{Earthing, Holder, SHOWS_NONE};
 

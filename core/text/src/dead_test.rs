@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::catalogue::say;
 use super::conditions::holder;
-use super::words::commas;
+use super::lists::commas;
 use stillbar_rules::prove::{
     self, Conductor, DcReason, DcTest, EarthWay, IfDead, IfLive, Note, Plan, PlanWarning, ReferenceTest, Test, Wait,
     WhyFirst, volts,

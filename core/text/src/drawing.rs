@@ -1,7 +1,8 @@
 //! The single-line diagram of a network: what stands in it beside names, and the whole of it in words.
 
 use super::catalogue::say;
-use super::words::{commas, link_kind, source_sort};
+use super::lists::commas;
+use super::words::{link_kind, source_sort};
 use stillbar_rules::supply::draw::{DrawnPart, DrawnWay, Label, Outline, Stands};
 use stillbar_rules::supply::{LinkKind, Network, NodeKind, Shown, SourceSort};
 use stillbar_values::drawing::Drawing;

@@ -2,8 +2,9 @@
 
 use super::asked;
 use super::catalogue::say;
+use super::lists::{commas, semicolons};
 use super::steps::step;
-use super::words::{self, commas, earth, label, limit_set, pair_of, photo_doubt, semicolons, waiting, yes};
+use super::words::{self, earth, label, limit_set, pair_of, photo_doubt, waiting, yes};
 use stillbar_journal::fact::{About, Duty, Found, PhotoDoubt, ProvedOn, RotationGuard, SupplyAnswer};
 use stillbar_journal::{Entry, EntryId, Fact};
 use stillbar_rules::job::{Job, NamedLock, Part, Summary};

@@ -2,8 +2,9 @@
 
 use super::case::{broken, kind};
 use super::catalogue::say;
+use super::lists::commas;
 use super::supply::network_fault;
-use super::words::{commas, quoted};
+use super::words::quoted;
 use stillbar_rules::json::JsonKind;
 use stillbar_rules::supply::files::{FileError, FileFault, List, MAX_BYTES, Many, Odd, Place, Remark, Wanted};
 use stillbar_rules::supply::{LinkKind, MAX_CONDUCTORS, MAX_PARTS, NodeKind};

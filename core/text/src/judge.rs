@@ -4,7 +4,8 @@ use serde::Serialize;
 
 use super::catalogue::say;
 use super::conditions::{holder, unmet};
-use super::words::{commas, current, figure, listed, pair, semicolons, sentences, volts, yes};
+use super::lists::{commas, listed, semicolons, sentences};
+use super::words::{current, figure, pair, volts, yes};
 use stillbar_rules::prove::judge::drawing::{self, Dot, Middle};
 use stillbar_rules::prove::judge::neutral::{Oddity, Unexpected};
 use stillbar_rules::prove::judge::{About, Cause, Diagnosis, Judgement, Potential, ReadAt, Reason, Verdict};

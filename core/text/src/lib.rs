@@ -18,6 +18,7 @@ mod entry;
 mod files;
 mod judge;
 pub mod languages;
+mod lists;
 mod reader;
 mod refusal;
 mod rule_sets;
@@ -52,6 +53,7 @@ pub use energised::odd;
 pub use entry::{said, summary};
 pub use files::{file_error, file_fault, file_place, remark};
 pub use judge::{ToldDiagnosis, ToldJudgement, explains, judgement, next, potentials, reasons, unexpected};
+pub use lists::{ands, commas, semicolons, sentences};
 pub use reader::{Reader, no_pin};
 pub use refusal::{forced_lack, misfit, refusal, stays};
 pub use rule_sets::{ToldRules, defers, rule_set, rules_in_short};
@@ -65,10 +67,10 @@ pub use supply::{
 pub use terms::in_terms;
 pub use void::{ended, trouble, void};
 pub use words::{
-    ands, as_ruled, capital, commas, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title,
-    limit, limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state,
-    proof_state_heard, reading, rotation, rotation_choice, rotation_guard, row_place, seen, semicolons, sentences,
-    source, source_kind, source_sort, supply, supply_answer, supply_name, system, told_by, tolerance, volts, waiting,
+    as_ruled, capital, drawings_of_systems, earth, earthing, fault, goes_through, instrument, job_title, limit,
+    limit_set, link_kind, met_at, named_by, order, photo_doubt, place, point_kind, proof_state, proof_state_heard,
+    reading, rotation, rotation_choice, rotation_guard, row_place, seen, source, source_kind, source_sort, supply,
+    supply_answer, supply_name, system, told_by, tolerance, volts, waiting,
 };
 
 use stillbar_rules::world::World;

@@ -5,9 +5,10 @@ use super::asked;
 use super::blocker::{blocker, charged};
 use super::catalogue::say;
 use super::company::company_wrong;
+use super::lists::{ands, commas};
 use super::steps::step;
 use super::supply::{network_fault, stays_open, uncut};
-use super::words::{self, QUOTED, ands, capital, commas, fault, label, limit, quoted, supply_name, volts, waiting};
+use super::words::{self, QUOTED, capital, fault, label, limit, quoted, supply_name, volts, waiting};
 use stillbar_rules::job::refusal::{
     AloneRefusal, EarthRefusal, LockRefusal, NetworkRefusal, PlanRefusal, ProofRefusal, Refusal, RestoreRefusal,
     SwitchRefusal, Unsaid, WithdrawRefusal,

@@ -1,7 +1,8 @@
 //! What stands proved, in a word and a sentence, for the top of every screen of a job.
 
 use super::catalogue::say;
-use super::words::{commas, proof_state, semicolons, sentences, volts};
+use super::lists::{commas, semicolons, sentences};
+use super::words::{proof_state, volts};
 use crate::reader::Reader;
 use serde::Serialize;
 use stillbar_journal::Stamp;

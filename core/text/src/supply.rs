@@ -1,7 +1,8 @@
 //! What the supply network answers: paths, doubts, proposals, the order of restoring, whom a change touches.
 
 use super::catalogue::say;
-use super::words::{commas, link_kind, listed, quoted, source_sort};
+use super::lists::{commas, listed};
+use super::words::{link_kind, quoted, source_sort};
 use stillbar_rules::supply::{
     Answer, Caution, Check, Doubtful, LeftJoined, LinkKind, MAX_CONDUCTORS, MAX_ID, MAX_PARTS, Named, NetworkFault,
     Over, OverLock, Path, Position, Proposal, Proposals, SourceSort, StaysOpen, Touched, Uncut, Where, Worth,

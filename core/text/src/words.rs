@@ -3,6 +3,7 @@
 use super::World;
 use super::catalogue::say;
 use super::languages::Language;
+use super::lists::commas;
 use stillbar_journal::EntryId;
 use stillbar_journal::fact::{EarthProof, Limit, On, PhotoDoubt, RotationGuard, SourceKind, SupplyAnswer};
 use stillbar_rules::job::known::ToldBy;
@@ -372,38 +373,6 @@ pub(super) const QUOTED: usize = 60;
 pub(super) fn quoted(text: &str, most: usize) -> String {
     let short: String = text.chars().take(most).map(|c| if c.is_control() { '?' } else { c }).collect();
     if text.chars().count() > most { say!("quoted-in-part", text = short) } else { say!("quoted", text = short) }
-}
-
-/// "a", "a and b", "a, b and c".
-pub fn listed(mut items: Vec<String>) -> String {
-    match (items.pop(), items.is_empty()) {
-        (None, _) => String::new(),
-        (Some(only), true) => only,
-        (Some(last), false) => say!("list-and", first = commas(items), then = last),
-    }
-}
-
-/// "a, b, c".
-pub fn commas(items: impl IntoIterator<Item = String>) -> String {
-    let joined = items.into_iter().reduce(|first, then| say!("list-comma", first = first, then = then));
-    joined.unwrap_or_default()
-}
-
-/// "a and b and c".
-pub fn ands(items: impl IntoIterator<Item = String>) -> String {
-    let joined = items.into_iter().reduce(|first, then| say!("list-and", first = first, then = then));
-    joined.unwrap_or_default()
-}
-
-/// "a; b; c".
-pub fn semicolons(items: impl IntoIterator<Item = String>) -> String {
-    let joined = items.into_iter().reduce(|first, then| say!("list-semicolon", first = first, then = then));
-    joined.unwrap_or_default()
-}
-
-/// Two sentences, one after the other.
-pub fn sentences(first: String, then: String) -> String {
-    say!("sentences", first = first, then = then)
 }
 
 /// A voltage of so many millivolts, as a figure without its unit.

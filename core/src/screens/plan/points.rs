@@ -53,8 +53,7 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     let lockable = [("yes", said::point_takes_lock()), ("no", said::point_takes_none())];
     let lockable = lockable.map(|(value, label)| (value.to_owned(), label)).into();
     page.choice("lockable", &said::point_lockable(), lockable, look.draft("lockable"));
-    let (one, together) = poles(job);
-    page.several("poles", &said::point_poles(), together.into_iter().chain(one).collect(), look.draft("poles"));
+    page.several("poles", &said::point_poles(), poles(job), look.draft("poles"));
     page.para(said::point_poles_say());
     let mut cuts = vec![(SUPPLY.to_owned(), said::point_cuts_supply())];
     cuts.extend(job.found().filter_map(|source| {
@@ -82,9 +81,9 @@ pub fn view(page: &mut Page, look: &Look, job: &Job) {
     page.button(said::lock_box_add(), "box");
 }
 
-/// The conductors that a point may open, each by itself; and the sets that a switch opens as a rule, each in one answer: all lines, and all
-/// with their neutral.
-fn poles(job: &Job) -> (Vec<(String, String)>, Vec<(String, String)>) {
+/// What a point may open: the sets that a switch opens as a rule, each in one answer, all lines and all with their neutral; then each
+/// conductor by itself.
+fn poles(job: &Job) -> Vec<(String, String)> {
     let all = job.all_conductors();
     let of = |roles: &[Role]| -> Vec<String> {
         all.iter().filter(|c| roles.contains(&c.role)).map(|c| c.name.clone()).collect()
@@ -92,8 +91,7 @@ fn poles(job: &Job) -> (Vec<(String, String)>, Vec<(String, String)>) {
     let (lines, with_neutral) = (of(&[Role::Line]), of(&[Role::Line, Role::Neutral]));
     let sets = [(lines.len() > 1).then(|| lines.clone()), (with_neutral.len() > lines.len()).then_some(with_neutral)];
     let set = |names: Vec<String>| (names.join("\n"), text::commas(names));
-    let one = all.iter().map(|c| (c.name.clone(), c.name.clone())).collect();
-    (one, sets.into_iter().flatten().map(set).collect())
+    sets.into_iter().flatten().map(set).chain(all.iter().map(|c| (c.name.clone(), c.name.clone()))).collect()
 }
 
 /// Points that other jobs at this site know: one tap fills the form.

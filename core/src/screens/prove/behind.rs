@@ -6,7 +6,7 @@ use super::super::build::Page;
 use super::super::build::answer;
 use super::super::context::Look;
 use super::super::parts::{Pad, PadRow, Tone};
-use super::field_of;
+use super::pairs::field_of;
 use crate::job::Job;
 use crate::prove::judge::{Cause, Judgement, judge};
 use crate::prove::{Case, Run, Test};

@@ -176,8 +176,11 @@ fn what_is_known_is_drawn() {
     assert!(!open(&apart) && apart.shapes.len() < text::source(&supply, Earthing::TnS).shapes.len());
 }
 
+/// From, to, and in which ink.
+type Wire = ((f32, f32), (f32, f32), Ink);
+
 /// Lines between two places, whichever end is first, of the shapes of a drawing.
-fn wires(drawing: &Drawing) -> Vec<((f32, f32), (f32, f32), Ink)> {
+fn wires(drawing: &Drawing) -> Vec<Wire> {
     let wire = |shape: &Shape| match shape {
         Shape::Line { x1, y1, x2, y2, ink, .. } => Some(((*x1, *y1), (*x2, *y2), *ink)),
         _ => None,
