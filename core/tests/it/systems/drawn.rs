@@ -176,13 +176,13 @@ fn what_is_known_is_drawn() {
     assert!(!open(&apart) && apart.shapes.len() < text::source(&supply, Earthing::TnS).shapes.len());
 }
 
-/// From, to, and in which ink.
-type Wire = ((f32, f32), (f32, f32), Ink);
+/// A place in a drawing.
+type Spot = (f32, f32);
 
 /// Lines between two places, whichever end is first, of the shapes of a drawing.
-fn wires(drawing: &Drawing) -> Vec<Wire> {
+fn wires(drawing: &Drawing) -> Vec<(Spot, Spot)> {
     let wire = |shape: &Shape| match shape {
-        Shape::Line { x1, y1, x2, y2, ink, .. } => Some(((*x1, *y1), (*x2, *y2), *ink)),
+        Shape::Line { x1, y1, x2, y2, .. } => Some(((*x1, *y1), (*x2, *y2))),
         _ => None,
     };
     drawing.shapes.iter().filter_map(wire).collect()
@@ -190,8 +190,8 @@ fn wires(drawing: &Drawing) -> Vec<Wire> {
 
 /// Where signs of earth stand (IEC 60417-5017): three level lines below each other, each shorter than the one above, and a wire that comes down.
 fn signs(drawing: &Drawing) -> Vec<(f32, f32)> {
-    let level: Vec<_> = wires(drawing).into_iter().filter(|(a, b, _)| a.1 == b.1 && (a.0 - b.0).abs() < 20.0).collect();
-    let at = |(a, b, _): &((f32, f32), (f32, f32), Ink)| ((a.0 + b.0) / 2.0, a.1, (a.0 - b.0).abs());
+    let level: Vec<_> = wires(drawing).into_iter().filter(|(a, b)| a.1 == b.1 && (a.0 - b.0).abs() < 20.0).collect();
+    let at = |(a, b): &(Spot, Spot)| ((a.0 + b.0) / 2.0, a.1, (a.0 - b.0).abs());
     let below = |top: &(f32, f32, f32)| {
         let under = level.iter().map(at).filter(|l| (l.0 - top.0).abs() < 0.1 && l.1 > top.1 && l.1 < top.1 + 10.0);
         under.filter(|l| l.2 < top.2).count()
@@ -215,7 +215,7 @@ fn joined(drawing: &Drawing, from: (f32, f32)) -> Vec<(f32, f32)> {
     let (mut found, all) = (vec![from], wires(drawing));
     let mut at = 0;
     while let Some(here) = found.get(at).copied() {
-        for (a, b, _) in &all {
+        for (a, b) in &all {
             let touches = on(here, *a, *b) || found.iter().any(|f| on(*f, *a, *b));
             if touches {
                 for end in [*a, *b] {
@@ -244,9 +244,9 @@ fn source_at(drawing: &Drawing, sign: (f32, f32)) -> bool {
     let wound = reached.iter().any(|p| turns.iter().any(|t| (p.0 - t.0).hypot(p.1 - t.1) < t.2 + 1.0));
     // A plate of a battery: a level line in the middle of which a wire ends.
     let plates: Vec<_> =
-        wires(drawing).into_iter().filter(|(a, b, _)| a.1 == b.1 && (9.0..24.0).contains(&(a.0 - b.0).abs())).collect();
+        wires(drawing).into_iter().filter(|(a, b)| a.1 == b.1 && (9.0..24.0).contains(&(a.0 - b.0).abs())).collect();
     let plate = |p: &(f32, f32)| {
-        plates.iter().any(|(a, b, _)| (p.1 - a.1).abs() < 0.6 && (p.0 - (a.0 + b.0) / 2.0).abs() < 0.6 && p.1 < sign.1)
+        plates.iter().any(|(a, b)| (p.1 - a.1).abs() < 0.6 && (p.0 - (a.0 + b.0) / 2.0).abs() < 0.6 && p.1 < sign.1)
     };
     wound || reached.iter().any(plate)
 }

@@ -80,7 +80,7 @@ pub async fn plan_form(
             (rules_choice(usual))
             (choice("system", "Conductors at the point of work", &offered().map(text::system)))
             (choice("earthing", &text::in_terms("Earthing arrangement"), &Earthing::ALL.map(text::earthing)))
-            (choice("order", "Order of the dead test", &Order::ALL.map(text::order)))
+            (choice("order", &text::in_terms("Order of the dead test"), &Order::ALL.map(text::order)))
             label for="volts" { "Nominal voltage in volts" }
             input #volts name="volts" inputmode="decimal" required aria-describedby="volts-hint";
             p .hint #volts-hint { "Line to neutral or to PEN; where there is no neutral line to line, and pole to pole. Your own set of conductors is planned on the phone." }
