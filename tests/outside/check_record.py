@@ -133,7 +133,13 @@ def claims(said, own, shared, last):
     head = b"".join(device + e["seq"].to_bytes(8, "big") + e["id"] for device, e in sorted(last.items()))
     need(said["head"] == sha256(head).hex(), "the head is another one")
     rules = next(e["says"].get("company") for e in own if e["kind"] == "job-opened")
+    # One that was opened without any is done by the first that were heard of before it was handed back.
+    until = next((i for i, e in enumerate(own) if e["kind"] == "handed-back"), len(own))
+    heard = None if rules else next((e for e in own[:until] if e["kind"] == "company-heard"), None)
+    rules = rules or (heard and heard["says"]["rules"])
     ruled = rules and {"name": rules["company"], "version": rules["version"], "sha256": sha256(written(rules)).hex()}
+    if heard:
+        ruled["heard"] = heard["id"].hex()
     need(said.get("company") == ruled, "other rules of a company")
     need([(x["seq"], x["kind"], x["when"]) for x in said["time_line"]] == [(e["seq"], e["kind"], when(e)) for e in own], "another time line")
     read = [(e["says"], when(e)) for e in own if e["kind"] in ("reading-taken", "presence-read", "discharge-read", "voltage-met")]

@@ -89,6 +89,9 @@ pub enum Fact {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         company: Option<Box<CompanyRules>>,
     },
+    /// The rules of the company came to be known in a job that was opened without any, where a device heard of them: from here on it is done
+    /// by these. Nobody's deed: the device writes it. A lower limit ends the proof.
+    CompanyHeard { rules: Box<CompanyRules> },
     /// The person in charge changes the limit of this job; the proof ends.
     LimitSet { limit: Option<Limit> },
     /// Conductors, earthing or voltage had been noted wrong: this is what is there. The proof ends.

@@ -56,7 +56,12 @@ impl Session {
         let drawn = self.sites.get(&site).cloned().unwrap_or_default();
         self.gate(None, None, &[], self.moment()).network(site, &drawn, &fact)?;
         self.note_touched(site, None, &fact)?;
-        self.seal(Some(site), None, fact)
+        let ruled = matches!(fact, Fact::CompanyRuled { .. });
+        let kept = self.seal(Some(site), None, fact)?;
+        if ruled {
+            self.take_up_everywhere()?;
+        }
+        Ok(kept)
     }
 
     /// Keeps a fact: through the gate, signed, into the job. On disk at the end of the act, with all others of the act.
@@ -70,6 +75,7 @@ impl Session {
             Fact::Withdrawn { entry, .. } => self.store.entry(*entry)?,
             _ => None,
         };
+        job.map_or(Ok(()), |id| self.take_up_company(id))?;
         let current = job.map(|id| self.look_at(id)).transpose()?;
         let cut = current.as_ref().and_then(|job| self.cut(job));
         let held = match (&current, &fact) {

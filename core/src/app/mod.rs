@@ -7,6 +7,7 @@ mod across;
 mod acts;
 mod aside;
 mod clocks;
+mod company;
 mod errors;
 pub(crate) mod forgot;
 mod keep;

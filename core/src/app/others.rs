@@ -22,6 +22,9 @@ impl Session {
     pub(crate) fn take_in(&mut self, entries: Vec<Entry>) -> Result<TakenIn, NotDone> {
         let done = self.take_in_checked(entries)?;
         self.take_in_due();
+        if done.new > 0 {
+            self.spread_company();
+        }
         Ok(done)
     }
 

@@ -70,10 +70,14 @@ pub(super) fn of_job(page: &mut Page, look: &Look, job: &Job) {
     if let Some(told) = &told {
         page.fact(said::company_of_job(), told);
     }
+    match job.company_heard.first() {
+        Some((heard, _)) => page.caution(Tone::Plain, said::company_heard(look.by(heard))),
+        None if told.is_none() => page.fact(said::company_of_job(), said::company_none_known()),
+        None => page,
+    };
     let now = held(look.world, job).map(|held| text::company_version(&held.rules, &fingerprint(&held.rules)));
-    if let Some(now) = now.filter(|now| job.handed.is_none() && told.as_ref() != Some(now)) {
-        let newer = if told.is_some() { said::company_newer(now) } else { said::company_newer_none(now) };
-        page.caution(Tone::Warn, newer);
+    if let Some(now) = now.filter(|now| job.handed.is_none() && told.as_ref().is_some_and(|told| told != now)) {
+        page.caution(Tone::Warn, said::company_newer(now));
     }
 }
 

@@ -163,6 +163,9 @@ fn recorded(told: &Summary, names: &World) -> String {
         Fact::GivenUp { why, clear } => say!("entry-given-up", why = why, clear = clear),
         Fact::LimitSet { limit: Some(limit) } => limit_set(limit),
         Fact::LimitSet { limit: None } => say!("entry-no-limit"),
+        Fact::CompanyHeard { rules } => {
+            say!("entry-company-heard", company = &*rules.company, version = &*rules.version)
+        }
         Fact::SourceElsewhere { why, .. } => say!("entry-source-elsewhere", source = part, why = why),
         Fact::PointsParted { apart, .. } => say!("entry-points-parted", point = part, apart = apart),
         Fact::RotationFound { rotation: Some(rotation), how } => {

@@ -57,6 +57,7 @@ pub fn ended(why: &Ended) -> String {
         Ended::GivenUp => say!("ended-given-up"),
         Ended::CoverOff { what } => say!("ended-cover-off", what = what),
         Ended::Limit => say!("ended-limit"),
+        Ended::CompanyLimit => say!("ended-company-limit"),
         Ended::NeutralParted { what } => say!("ended-neutral-parted", what = what),
         Ended::Withdrawn => say!("ended-withdrawn"),
         Ended::SystemCorrected => say!("ended-system-corrected"),

@@ -372,8 +372,9 @@ fn rules_of_a_company_reach_two_phones() {
         };
         other.exchanges();
         for text in [page(&one), page(&other)] {
-            assert!(text.contains("New jobs here are done by Alder & Finch Electrical, version 2026-03"), "{text}");
-            assert!(text.contains("none, as it was opened") && text.contains("Ring Duty engineer"), "{text}");
+            assert!(text.contains("Company rules: Alder & Finch Electrical, version 2026-03"), "{text}");
+            assert!(text.contains("No company rules were known when this job was opened"), "{text}");
+            assert!(text.contains("Ring Duty engineer"), "{text}");
         }
         other.goes("/");
         let (opens, _) = PLAN.split_once("see Permit reference").unwrap();

@@ -88,6 +88,8 @@ fn a_job_by_british_rules_says_earth() {
         let mut phone = rig.phone(1, &[]);
         let (site, job) = job(rig, &mut phone, RuleSet::Uk);
         let reader = Seat::new(rig, AccountRole::Reader, &[site]);
+        let page = reader.get(rig, &format!("/sites/{site}/jobs/{job}")).is(200).text();
+        assert!(page.contains("None were known when this job was opened."), "{page}");
         let said = read(&reader.get(rig, &format!("/sites/{site}/jobs/{job}")).is(200).text());
         assert!(has_word(&said, "earth") && said.contains("caution sign"), "{said}");
         assert!(!has_word(&said, "ground") && !said.contains("danger tag"), "{said}");

@@ -104,11 +104,7 @@ impl Teller<'_> {
             order: Claim::of(job.order, text::order(job.order)),
             tolerance: self.tolerance(),
             rules: Claim::of(job.rule_set, text::defers(job.rule_set)),
-            company: job.company.as_ref().map(|rules| {
-                let sha256 = fingerprint(rules);
-                let code = json!({ "name": rules.company, "version": rules.version, "sha256": sha256 });
-                Claim::of(code, text::company_version(rules, &sha256))
-            }),
+            company: self.company(),
             nominal_volts: volts(job.nominal),
             dead_limit_volts: volts(job.limits().ac_mv),
             opened: ends(self.own.first()),
@@ -153,6 +149,23 @@ impl Teller<'_> {
             devices: devices.into_values().collect(),
             head,
         }
+    }
+
+    /// The rules of the company that the job was done by. `heard`: the entry that brought them, where none were known when it was opened.
+    fn company(&self) -> Option<Claim> {
+        let rules = self.job.company.as_ref()?;
+        let sha256 = fingerprint(rules);
+        let mut code = json!({ "name": rules.company, "version": rules.version, "sha256": sha256 });
+        let mut says = text::company_version(rules, &sha256);
+        if let Some((heard, _)) = self.job.company_heard.first() {
+            code["heard"] = json!(heard.id.to_string());
+            let when = self.when(heard);
+            says = format!(
+                "none were known when this job was opened; since {}: {says}",
+                when.at.get(..19).unwrap_or(&when.at).replacen('T', " ", 1)
+            );
+        }
+        Some(Claim::of(code, says))
     }
 
     /// The band at the voltage that the system is named by, by whose standard, and where it is meant to hold.

@@ -141,6 +141,7 @@ pub(super) fn work(teller: &Teller) -> Vec<ReportSeen> {
             | Fact::GivenUp { .. }
             | Fact::RunSigned { .. }
             | Fact::LimitSet { .. }
+            | Fact::CompanyHeard { .. }
             | Fact::SourceElsewhere { .. }
             | Fact::PointsParted { .. }
             | Fact::RotationFound { .. }

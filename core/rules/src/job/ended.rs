@@ -112,6 +112,8 @@ pub enum Ended {
     },
     /// The limit for dead was changed.
     Limit,
+    /// Rules of the company were heard of that set a lower limit for dead.
+    CompanyLimit,
     /// A neutral was parted.
     NeutralParted {
         /// Which.
@@ -227,6 +229,7 @@ impl Ended {
             Ended::GivenUp => "given-up",
             Ended::CoverOff { .. } => "cover-off",
             Ended::Limit => "limit",
+            Ended::CompanyLimit => "company-limit",
             Ended::NeutralParted { .. } => "neutral-parted",
             Ended::Withdrawn => "withdrawn",
         }

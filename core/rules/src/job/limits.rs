@@ -55,9 +55,8 @@ impl Job {
             }
             (false, ..) => None,
         };
-        if let Some(company) = &self.company {
-            self.limit = company.tightened(self.limit.take());
-        }
+        let set = self.limit.take();
+        self.limit = self.company_all().fold(set, |limit, company| company.tightened(limit));
     }
 
     /// The limit that counts: the company's where it is below the bound, or else none.

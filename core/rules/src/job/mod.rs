@@ -91,8 +91,10 @@ pub struct Job {
     pub stays_live: Vec<StaysLive>,
     /// The company's limit for figures that count as no indication; none unless it set one.
     pub limit: Option<Limit>,
-    /// The rules of the company that the job is done by: those that held when it was opened.
+    /// The rules of the company that the job is done by: those that held when it was opened, or else the first that were heard of since.
     pub company: Option<Arc<CompanyRules>>,
+    /// Where none were known when it was opened: those that were heard of since, first to last, each once. All of them ask and tighten.
+    pub company_heard: Vec<(Stamp, Arc<CompanyRules>)>,
     /// When the limit was last changed in this job.
     pub limit_set: Option<Stamp>,
     /// What the supply is held against when it is back.

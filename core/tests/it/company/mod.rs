@@ -1,6 +1,7 @@
 //! Rules of a company: they only ask for more, each job is done by those that it was opened with, and no file breaks anything.
 
 mod file;
+mod heard;
 
 use stillbar_core::app::of_folder;
 use stillbar_core::company::{CompanyRules, Limit, WhomToCall, call_read, call_written};
@@ -262,12 +263,12 @@ fn a_job_keeps_its_version_after_the_rules_change() {
     assert!(opened.says.contains("by the rules of Alder & Finch Electrical, version 2026-03"), "{}", opened.says);
 }
 
-/// A job without rules of a company is told as before: nothing of them is on its page or in its record.
+/// A job without rules of a company says that none were known, and nothing else of them is on its page or in the claims of its record.
 #[test]
 fn a_job_without_rules_is_told_as_before() {
     let one = Phone::begun(&[PEOPLE, PLAN, ISOLATE]);
     let page = one.at_job();
-    assert!(!page.contains("Company rules") && !page.contains("Whom to call"), "{page}");
+    assert!(page.contains("Company rules: No company rules were known") && !page.contains("Whom to call"), "{page}");
     let made = of_folder(one.folder.path(), &*one.device, TITLE, false).unwrap();
     let claims: serde_json::Value = serde_json::from_slice(&made.json().unwrap()).unwrap();
     assert!(claims["claims"].get("company").is_none());

@@ -53,6 +53,9 @@ ruled-company-save = Diese Datei speichern, unterschrieben von { $name }
 ruled-company-saved = { $version }. Aufträge, die hier ab jetzt eröffnet werden, folgen dem.
 ruled-company-of-job = Firmenregeln
 ruled-company-newer = Neue Aufträge hier folgen { $version }. Dieser folgt weiter denen, mit denen er eröffnet wurde.
-ruled-company-newer-none = Neue Aufträge hier folgen { $version }. Dieser folgt weiter keinen, wie er eröffnet wurde.
+# On the page of a job that was opened where no rules of a company were known.
+ruled-company-none-known = No company rules were known when this job was opened.
+# The same, once some were heard of. $when says when, and by whom.
+ruled-company-heard = No company rules were known when this job was opened. It is done by these since they were heard of: { $when }.
 ruled-company-whom-to-call = Wen anrufen
 ruled-company-ringing = Anruf: { $who }.

@@ -21,6 +21,7 @@ ended-work-stopped = Die Arbeit wurde eingestellt.
 ended-given-up = Die Freischaltung wurde abgebrochen.
 ended-cover-off = Eine Abdeckung wurde abgenommen: { $what }.
 ended-limit = Der Grenzwert für Spannungsfreiheit wurde geändert.
+ended-company-limit = Rules of the company were heard of. They set a lower limit for dead.
 ended-neutral-parted = Ein Neutralleiter wurde aufgetrennt: { $what }.
 ended-withdrawn = Ein Eintrag dieses Auftrags wurde zurückgezogen.
 ended-system-corrected = Leiter, Erdung oder Spannung waren falsch notiert.

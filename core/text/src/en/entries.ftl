@@ -146,6 +146,8 @@ entry-work-stopped = Work stopped, everybody clear
 entry-given-up = Isolation given up: { $why }. { $clear }
 # The figures below which a reading counts as no indication; with a limit, limit-set says it.
 entry-no-limit = No limit for figures any more
+# Written by the device that heard of them: none were known where the job was opened.
+entry-company-heard = Heard of the rules of { $company }, version { $version }: the job is done by them from here on
 # life-critical
 entry-source-elsewhere = { $source } does not reach this work: { $why }
 # Two points have the same label. $apart is how they are told apart.

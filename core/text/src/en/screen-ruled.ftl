@@ -51,6 +51,9 @@ ruled-company-save = Save this file, signed by { $name }
 ruled-company-saved = { $version }. Jobs opened here from now on are done by it.
 ruled-company-of-job = Company rules
 ruled-company-newer = New jobs here are done by { $version }. This one goes on by those that it was opened with.
-ruled-company-newer-none = New jobs here are done by { $version }. This one goes on by none, as it was opened.
+# On the page of a job that was opened where no rules of a company were known.
+ruled-company-none-known = No company rules were known when this job was opened.
+# The same, once some were heard of. $when says when, and by whom.
+ruled-company-heard = No company rules were known when this job was opened. It is done by these since they were heard of: { $when }.
 ruled-company-whom-to-call = Whom to call
 ruled-company-ringing = Ringing { $who }.

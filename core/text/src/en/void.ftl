@@ -19,6 +19,7 @@ ended-work-stopped = The work was stopped.
 ended-given-up = The isolation was given up.
 ended-cover-off = A cover came off: { $what }.
 ended-limit = The limit for dead was changed.
+ended-company-limit = Rules of the company were heard of. They set a lower limit for dead.
 ended-neutral-parted = A neutral was disconnected: { $what }.
 ended-withdrawn = An entry of this job was withdrawn.
 ended-system-corrected = Conductors, earthing or voltage had been noted wrong.

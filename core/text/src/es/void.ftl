@@ -20,6 +20,7 @@ ended-work-stopped = Se paró el trabajo.
 ended-given-up = Se abandonó la desconexión.
 ended-cover-off = Se quitó una tapa: { $what }.
 ended-limit = Se cambió el límite para ausencia de tensión.
+ended-company-limit = Rules of the company were heard of. They set a lower limit for dead.
 ended-neutral-parted = Se desconectó un neutro: { $what }.
 ended-withdrawn = Se retiró una anotación de esta intervención.
 ended-system-corrected = Los conductores, el esquema de tierra o la tensión se habían anotado mal.

@@ -42,7 +42,8 @@ says! {
     company_saved(version) => "ruled-company-saved",
     company_of_job => "ruled-company-of-job",
     company_newer(version) => "ruled-company-newer",
-    company_newer_none(version) => "ruled-company-newer-none",
+    company_none_known => "ruled-company-none-known",
+    company_heard(when) => "ruled-company-heard",
     company_whom_to_call => "ruled-company-whom-to-call",
     company_ringing(who) => "ruled-company-ringing",
 }

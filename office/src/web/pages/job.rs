@@ -7,7 +7,8 @@ use axum::http::{HeaderMap, header};
 use axum::response::{IntoResponse, Response};
 use maud::{Markup, html};
 use serde_json::json;
-use stillbar_core::journal::EntryId;
+use stillbar_core::job::Job;
+use stillbar_core::journal::{EntryId, fingerprint};
 use stillbar_core::screens::parts::Tone;
 use stillbar_core::text;
 use stillbar_protocol::WireEntry;
@@ -125,6 +126,17 @@ fn heard(told: &JobTold, now: i64) -> Markup {
     html! { "Last heard: " (phones.join("; ")) "." }
 }
 
+/// By which rules of a company it is done, and that none were known when it was opened.
+fn company(job: &Job) -> String {
+    let none = "None were known when this job was opened.";
+    let version = job.company.as_ref().map(|rules| text::company_version(rules, &fingerprint(rules)));
+    match version {
+        None => none.to_owned(),
+        Some(version) if job.company_heard.is_empty() => version,
+        Some(version) => format!("{none} Since then heard of: {version}"),
+    }
+}
+
 fn facts(told: &JobTold, site: EntryId) -> Markup {
     let job = &told.job;
     let people = job.present().map(|w| told.world.name(w.person)).collect::<Vec<_>>().join(", ");
@@ -136,6 +148,7 @@ fn facts(told: &JobTold, site: EntryId) -> Markup {
             div { dt { "Equipment" } dd { (job.equipment) } }
             div { dt { "Scope" } dd { (job.scope) } }
             div { dt { "Conductors" } dd { (text::system(job.system)) ", " (text::earthing(job.earthing)) } }
+            div { dt { "Company rules" } dd { (company(job)) } }
             div { dt { "Local rules" } dd { (text::rules_in_short(job.rule_set)) } }
             @if !people.is_empty() { div { dt { "On the job" } dd { (people) } } }
             @if !charge.is_empty() { div { dt { "Answers for the isolation" } dd { (charge) } } }

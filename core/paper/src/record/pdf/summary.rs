@@ -3,6 +3,7 @@
 use super::flow::{BLACK, GREY, PageFlow, PdfColour, RED, ROOM, YELLOW};
 use super::pages::{by, shown, shown_at};
 use super::text::Face3;
+use crate::record::claim::Claim;
 use crate::record::file::RecordFile;
 use crate::record::report::Report;
 use crate::record::tell_proof::SUPPLY_BACK;
@@ -56,7 +57,8 @@ pub(super) fn summary(flow: &mut PageFlow, file: &RecordFile, report: &Report) {
         ("Permit", permit),
         ("Local rules", report.rules.says()),
     ];
-    facts.extend(report.company.as_ref().map(|company| ("Company rules", company.says())));
+    let none = "none were known when this job was opened";
+    facts.push(("Company rules", report.company.as_ref().map_or(none.to_owned(), Claim::says)));
     flow.facts(&facts, BESIDE);
     flow.gap(4.0);
     // Never green: no page claims a safe condition.

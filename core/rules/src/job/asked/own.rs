@@ -44,12 +44,19 @@ pub(super) static RESTORE: Question = Question {
 
 /// The points of a stage in this job.
 fn of(job: &Job, stage: OwnStage, step: Step) -> Vec<Asked> {
-    let points = job.company.iter().flat_map(|company| &company.points).filter(|p| p.stage == stage);
-    points.map(|p| Asked { step: Some(step), of: Subject::Own(p.code.clone()) }).collect()
+    let points = job.company_all().flat_map(|company| &company.points).filter(|p| p.stage == stage);
+    let mut all: Vec<Asked> = Vec::new();
+    for asked in points.map(|p| Asked { step: Some(step), of: Subject::Own(p.code.clone()) }) {
+        // One code is one point, also where two versions have it.
+        if !all.iter().any(|other| other.of == asked.of) {
+            all.push(asked);
+        }
+    }
+    all
 }
 
 /// Whether this subject takes an answer: one that does not apply has to be one that may be skipped.
 pub(super) fn takes(job: &Job, of: &Subject, answer: &str) -> bool {
-    let point = || if let Subject::Own(code) = of { job.company.as_ref()?.point(code) } else { None };
+    let point = || if let Subject::Own(code) = of { job.company_point(code) } else { None };
     answer != DOES_NOT_APPLY || point().is_some_and(|p| p.skippable)
 }

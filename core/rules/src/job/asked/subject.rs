@@ -46,7 +46,7 @@ impl Job {
                 Some(called.unwrap_or_default())
             }
             Subject::Own(code) => {
-                let point = self.company.as_ref().and_then(|company| company.point(code));
+                let point = self.company_point(code);
                 Some(point.map_or_else(|| code.clone(), |p| p.text.clone()))
             }
         }

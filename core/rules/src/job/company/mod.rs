@@ -1,15 +1,17 @@
 //! Rules of a company: the file that they come in, what of them can hold, and what they mean in a job.
 //!
 //! Promises: they only ever ask for more. A limit or a time above ours is refused, no question can be dropped, and none that is firm can be
-//! passed over for them. A job is done by the rules that it was opened with, whatever comes later. Start at [`CompanyFile::from_json`].
+//! passed over for them. A job is done by the rules that it was opened with, whatever comes later; one that was opened where none were known
+//! takes up those that are heard of. Start at [`CompanyFile::from_json`].
 
 mod file;
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use stillbar_values::company::{
     CompanyRules, MAX_ALWAYS, MAX_CALL, MAX_CODE, MAX_COMPANY, MAX_NUMBER, MAX_POINT, MAX_POINTS, MAX_PPE, MAX_RULE,
-    MAX_VERSION, MAX_WHO, PpeMoment, WhomToCall,
+    MAX_VERSION, MAX_WHO, OwnPoint, PpeMoment, WhomToCall,
 };
 
 use super::Job;
@@ -17,8 +19,8 @@ use super::asked::{self, InEveryJob, Question};
 use super::known::{BETWEEN_PROOFS, PROOF_HOLDS, Rules};
 use super::limits;
 use super::steps::{Stage, Step};
-use crate::journal::EntryId;
 use crate::journal::fact::Limit;
+use crate::journal::{EntryId, Stamp};
 use crate::json::quoted;
 use crate::names::says_something;
 use crate::prove::fault::{CaseError, Place};
@@ -228,21 +230,59 @@ impl Job {
         self.company.as_ref()?.ppe(before)
     }
 
+    /// Every version of rules that asks in this job and tightens it: the one that it was opened with, or all that were heard of since.
+    pub(super) fn company_all(&self) -> impl Iterator<Item = &CompanyRules> {
+        let opened_with = self.company.iter().filter(|_| self.company_heard.is_empty());
+        opened_with.chain(self.company_heard.iter().map(|(_, rules)| rules)).map(|rules| &**rules)
+    }
+
+    /// The point of a company's own of this code.
+    pub(super) fn company_point(&self, code: &str) -> Option<&OwnPoint> {
+        self.company_all().find_map(|company| company.point(code))
+    }
+
     /// Whether the company has this question asked in every job.
     pub(super) fn ruled_in(&self, question: &Question) -> bool {
         question.in_every_job == InEveryJob::IfRuled
-            && self.company.as_ref().is_some_and(|company| company.always.iter().any(|code| code == question.code))
+            && self.company_all().any(|company| company.always.iter().any(|code| code == question.code))
+    }
+
+    /// Whether rules that are heard of now are taken up: a job that was opened with some keeps those, and one that is handed back is done.
+    pub fn takes_up_company(&self) -> bool {
+        (self.company.is_none() || !self.company_heard.is_empty()) && self.handed.is_none()
+    }
+
+    /// Whether rules that are heard of now set a lower limit than holds.
+    pub(super) fn is_tightened_by(&self, rules: &CompanyRules) -> bool {
+        self.takes_up_company() && rules.tightened(self.limit.clone()) != self.limit
+    }
+
+    /// Takes up rules that were not known when the job was opened.
+    pub(super) fn hear_company(&mut self, stamp: Stamp, rules: &CompanyRules) {
+        if !self.takes_up_company() || self.company_heard.iter().any(|(_, heard)| **heard == *rules) {
+            return;
+        }
+        // As in an opening: what cannot be asked here is another version's.
+        if fits(rules).is_err() {
+            self.newer.push(stamp);
+        }
+        self.limit = rules.tightened(self.limit.take());
+        let rules = Arc::new(rules.clone());
+        self.company.get_or_insert_with(|| rules.clone());
+        self.company_heard.push((stamp, rules));
     }
 
     /// The times that hold here: those of the site, and those of the rules that the job was opened with, the shorter of each.
     pub(super) fn with_company(&self, site: Rules) -> Rules {
-        let Some(company) = &self.company else { return site };
-        let less = |own: Option<u32>, site: u32| own.map_or(site, |own| own.min(site));
-        Rules {
-            between_proofs: less(company.between_proofs, site.between_proofs),
-            proof_holds: less(company.proof_holds, site.proof_holds),
+        if self.company.is_none() {
+            return site;
         }
-        .within()
+        let less = |own: Option<u32>, most: u32| own.map_or(most, |own| own.min(most));
+        let tighter = |most: Rules, company: &CompanyRules| Rules {
+            between_proofs: less(company.between_proofs, most.between_proofs),
+            proof_holds: less(company.proof_holds, most.proof_holds),
+        };
+        self.company_all().fold(site, tighter).within()
     }
 }
 

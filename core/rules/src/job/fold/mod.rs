@@ -69,6 +69,10 @@ impl Job {
         }
         self.note_void(entry);
         self.note_trouble(entry);
+        // Whoever takes it back has heard of them all the same.
+        if let Fact::CompanyHeard { rules } = &entry.body.fact {
+            self.hear_company(entry.stamp(), rules);
+        }
         if stands {
             self.apply(entry);
         }
@@ -108,6 +112,7 @@ impl Job {
             Fact::GivenUp { .. } => Ended::GivenUp,
             Fact::CoverOff { what } => Ended::CoverOff { what: what.clone() },
             Fact::LimitSet { .. } => Ended::Limit,
+            Fact::CompanyHeard { rules } if self.is_tightened_by(rules) => Ended::CompanyLimit,
             Fact::NeutralParted { what } => Ended::NeutralParted { what: what.clone() },
             Fact::Withdrawn { .. } => Ended::Withdrawn,
             Fact::SystemCorrected { .. } => Ended::SystemCorrected,

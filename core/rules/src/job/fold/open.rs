@@ -52,6 +52,7 @@ impl Job {
                 None => limit.clone(),
             },
             company: company.as_ref().map(|rules| Arc::new((**rules).clone())),
+            company_heard: Vec::new(),
             limit_set: None,
             tolerance: *tolerance,
             zone: Vec::new(),

@@ -98,13 +98,11 @@ impl Gate<'_> {
                 if job.in_charge() != Some(self.person()?) {
                     return no(PlanRefusal::LimitNotInCharge);
                 }
-                let company = job.company.as_ref().and_then(|company| company.limit.as_ref());
-                match (limit, company) {
-                    (Some(set), Some(own)) if set.ac > own.ac || set.dc > own.dc => {
-                        no(PlanRefusal::LimitAboveCompany { limit: own.clone() })
-                    }
-                    (Some(set), _) => limit_of(set, job.bound()),
-                    (None, _) => Ok(()),
+                let Some(set) = limit else { return Ok(()) };
+                let mut company = job.company_all().filter_map(|company| company.limit.as_ref());
+                match company.find(|own| set.ac > own.ac || set.dc > own.dc) {
+                    Some(own) => no(PlanRefusal::LimitAboveCompany { limit: own.clone() }),
+                    None => limit_of(set, job.bound()),
                 }
             }
             Fact::SourceAnswered { found: None, looked, .. } | Fact::StoredAnswered { found: None, looked, .. }
