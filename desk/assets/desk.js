@@ -329,22 +329,25 @@ app.addEventListener("click", (event) => {
     paint(mark);
     sign(mark);
   }
-  // The main button comes by way of submit, which Enter in a field causes too.
   const button = event.target.closest("[data-action]");
-  if (button && button.type !== "submit") act(button.dataset.action);
+  if (button) act(button.dataset.action);
 });
 
-app.addEventListener("submit", (event) => {
-  event.preventDefault();
-  const main = form().querySelector("[type=submit]");
-  if (main) act(main.dataset.action);
-});
+// No button sends the form: what a person states is tapped, and never said by Enter in a field.
+app.addEventListener("submit", (event) => event.preventDefault());
 
+const CONTROLS = "main :is(input:not([type=hidden]), textarea, button)";
 app.addEventListener("keydown", (event) => {
-  if (event.key !== "Enter" || !(picks(event.target) || event.target.type === "file")) return;
-  // Enter picks an answer; the browser would send the form.
+  const { target } = event;
+  if (event.key !== "Enter" || !target.matches("input")) return;
   event.preventDefault();
-  event.target.click();
+  if (event.repeat) return;
+  if (picks(target) || target.type === "file") return target.click();
+  // On to what is typed next. To an answer or a button it does not lead, which a second Enter would give.
+  const all = [...form().querySelectorAll(target.closest(".volts") ? ".volts input" : CONTROLS)].filter((e) => e.checkVisibility());
+  const next = all[all.indexOf(target) + 1];
+  if (next?.matches("textarea, input") && !picks(next) && next.type !== "file") next.focus();
+  else target.blur();
 });
 
 app.addEventListener("input", ({ target }) => {

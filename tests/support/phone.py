@@ -155,7 +155,7 @@ class Phone:
             if not group.locator(":checked").count():
                 group.locator("label").first.tap()
         self._settle()
-        main = self._one("main button", "at the bottom", self.page.locator("footer button[type=submit]"))
+        main = self._one("main button", "at the bottom", self.page.locator("footer button.main"))
         with self._answer("the main button"):
             main.tap()
 

@@ -56,7 +56,7 @@ pub fn entry(id: &str, entry: &Entry) -> Markup {
                 // A line break right after the tag would be lost in parsing; this one is there to be.
                 textarea #(input) data-field=(entry.field) rows="4" maxlength=[limit] aria-describedby=[&hint] { "\n" (entry.value) }
             } @else {
-                input #(input) .(if mode.is_some() { "figures" } else { "words" }) type=(kind) inputmode=[mode]
+                input #(input) .(if mode.is_some() { "figures" } else { "words" }) type=(kind) inputmode=[mode] enterkeyhint="next"
                     data-field=(entry.field) maxlength=[limit] autocomplete=[fill_in] value=(entry.value) aria-describedby=[&hint];
             }
             @if let Some(hint) = &hint { p .hint #(hint) { (entry.hint) } }
@@ -91,7 +91,7 @@ fn pad_row(id: &str, row: &PadRow, pad: &Pad) -> Markup {
             @if pad.volts {
                 div .volts {
                     label for=(volts) { span .unseen { (row.label) " " } "Volts" }
-                    input #(volts) .figures type="text" inputmode="decimal" maxlength="12" data-field=(row.field)
+                    input #(volts) .figures type="text" inputmode="decimal" maxlength="12" enterkeyhint="next" data-field=(row.field)
                         value=(if answered { "" } else { row.chosen.as_str() });
                 }
                 @if !pad.options.is_empty() {

@@ -59,7 +59,7 @@ fn root(shown: &Screen) -> Markup {
             footer .foot {
                 @if let Some(notice) = &shown.notice { (note(notice)) }
                 @if let Some(main) = &shown.main {
-                    button id=(main.id) type="submit" class={ "button main " (tone(main.tone)) } data-action=(main.action) {
+                    button id=(main.id) type="button" class={ "button main " (tone(main.tone)) } data-action=(main.action) {
                         (sign::of_button(main.tone)) span { (main.label) }
                     }
                 }

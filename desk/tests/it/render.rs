@@ -176,13 +176,12 @@ fn the_frame_of_a_screen() {
             "tabindex=\"-1\"",
             "role=\"alert\"",
             "data-standing",
-            "<main>",
+            "<main",
             "data-action=\"do:up\"",
-            "type=\"submit\"",
         ],
     );
     assert_eq!(html.matches("<h1").count(), 1);
-    assert_eq!(html.matches("type=\"submit\"").count(), 1, "Enter must reach the main button and no other");
+    assert!(!html.contains("type=\"submit\""), "Enter in a field would send the form by such a button");
     has(&render::screen(&samples::form()), &["role=\"status\""]);
 }
 
