@@ -192,7 +192,7 @@ def main(names: list[str]) -> None:
                 phone = Phone(browser, name, scale=1)
                 phone.open(desk.url)
                 # The app opens where it was left; every picture's way begins at the jobs.
-                while (up := phone.page.locator("header button")).count():
+                while (up := phone.page.locator("header [data-up]")).count():
                     phone.tap(up.inner_text())
                 for button in SHOTS[name]:
                     phone.tap(button)

@@ -120,6 +120,7 @@ async function alone(deed) {
 
 function ask(action) {
   late.clear();
+  noteRead();
   const names = new Set([...form().querySelectorAll("[data-field]")].map((e) => e.dataset.field));
   const fields = [...names].map((field) => ({ field, value: valueOf(field) }));
   return post("/act", { turn: Number(form().dataset.turn), action, fields });
@@ -213,7 +214,8 @@ function show({ html, title, route, changes: count }) {
   if (moved && history.state?.route !== route) history.pushState({ route }, "");
   const heading = document.getElementById("shell-title");
   // On the same route, too, a new title, standing, group of readings or thing to do next is a new thing to read from its top.
-  window.scrollTo(0, moved || before !== seen() ? 0 : at);
+  if (moved || before !== seen()) arrive();
+  else window.scrollTo(0, at);
   ((!moved && held && document.getElementById(held)) || heading).focus({ preventScroll: true });
   // In a foot that sticks it is seen already, and the page would be moved from under the eyes.
   if (!app.querySelector(".foot.stuck")) document.getElementById("shell-notice")?.scrollIntoView({ block: "nearest" });
@@ -233,6 +235,8 @@ const seen = () => [...app.querySelectorAll("h1, #shell-word, .pad > legend, .fo
 function ready() {
   app.querySelectorAll("[data-mark]").forEach(paint);
   measure();
+  makeRoom();
+  pressContrast();
 }
 
 // What sticks to the edges takes half the height at most, and nothing that is focused lies under it.

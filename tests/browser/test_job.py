@@ -6,13 +6,9 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from support.desk import ROOT, Desk
-from support.journey import play
+from support.desk import Desk
+from support.journey import STORIES, play
 from support.phone import Phone
-
-# Whole stories by name, each a list of journeys; other shells play them all.
-_LINES = (ROOT / "core" / "journeys" / "stories.txt").read_text().splitlines()
-STORIES = {name: journeys.split(" ") for name, _, journeys in (line.partition(": ") for line in _LINES if not line.startswith("#"))}
 
 # What there is of the buttons with drawings: how high each is, whether something of it lies outside, and its smallest letters in pixels.
 PICTURED = """() => {

@@ -9,6 +9,10 @@ from .thumb import Thumb
 
 JOURNEYS = ROOT / "core" / "journeys"
 
+# Whole stories by name, each a list of journeys; other shells play them all.
+_LINES = (JOURNEYS / "stories.txt").read_text().splitlines()
+STORIES = {name: journeys.split(" ") for name, _, journeys in (line.partition(": ") for line in _LINES if not line.startswith("#"))}
+
 
 def lines(*names: str) -> Iterator[str]:
     """The lines of these journeys, in order, without comments."""

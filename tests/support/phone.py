@@ -97,8 +97,10 @@ class Phone:
     def choose(self, group: Name, option: Name) -> None:
         """Taps a tile of a group of answers."""
         tile = self.answer(group, option)
-        self._sent = None
         main = tile.evaluate("""e => e.closest("[data-done]") && document.querySelector(".foot .main")?.innerText""")
+        # An answer that stops the test has sent the set; what else is read of it is read on the screen that came.
+        if main:
+            self._sent = None
         turn = self._turn()
         while True:
             # A thumb meets the tile; the radio button inside it may be one pixel wide.

@@ -9,14 +9,26 @@ use super::{described, sign, tone};
 /// Longest answer, in characters, of which two stand side by side on a phone.
 const SHORT: usize = 27;
 
+/// Longest word of answers, in letters, of which three stand side by side on a phone; and the shortest of which not even two do.
+const THREE: usize = 10;
+const TWO: usize = 14;
+
+/// Letters of the longest word that cannot be broken. Marks that turn the direction of writing take no room.
+fn longest_word(options: &[Opt]) -> usize {
+    let letters = |word: &str| word.chars().filter(|c| c.is_alphanumeric()).count();
+    let parts = |c: char| c.is_whitespace() || c == '-' || c == '/';
+    options.iter().flat_map(|o| o.label.split(parts)).map(letters).max().unwrap_or_default()
+}
+
 pub fn choice(id: &str, choice: &Choice) -> Markup {
     let kind = if choice.many { "checkbox" } else { "radio" };
     html! {
         fieldset #(id) .choice {
             legend { (choice.label) }
             // Several short answers share a line; a long one needs it for itself.
-            @let short = choice.options.len() > 3 && choice.options.iter().all(|o| o.label.chars().count() <= SHORT);
-            div .tiles.stacked[!short].pictured[choice.options.iter().any(|o| o.drawing.is_some())].short[short] {
+            @let word = longest_word(&choice.options);
+            @let short = choice.options.len() > 3 && word < TWO && choice.options.iter().all(|o| o.label.chars().count() <= SHORT);
+            div .tiles.stacked[!short].pictured[choice.options.iter().any(|o| o.drawing.is_some())].short[short].longer[word >= TWO] {
                 @for (i, option) in choice.options.iter().enumerate() {
                     (tile(&format!("{id}:{i}"), kind, &choice.field, option, choice.chosen.contains(&option.value)))
                 }
@@ -82,7 +94,8 @@ fn pad_row(id: &str, row: &PadRow, pad: &Pad) -> Markup {
             legend { (row.label) }
             @if let Some(hint) = &hint { p .hint #(hint) { (row.hint) } }
             @if !pad.options.is_empty() {
-                div .tiles {
+                @let word = longest_word(&pad.options);
+                div .tiles.long[word > THREE && word < TWO].longer[word >= TWO] {
                     @for (i, option) in pad.options.iter().enumerate() {
                         (tile(&format!("{id}:{i}"), "radio", &row.field, option, option.value == row.chosen))
                     }

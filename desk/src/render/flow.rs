@@ -18,6 +18,16 @@ pub fn blocks(shown: &[Block]) -> Markup {
     }
 }
 
+/// Whether some of it is answered and some of it only known: a wide screen then has the two beside each other.
+pub fn has_two_sides(shown: &[Block]) -> bool {
+    let known = |b: &Block| matches!(b, Block::Fact { .. } | Block::Drawing { .. } | Block::Table { .. });
+    let answered = |b: &Block| {
+        use Block::{Choice, Entry, Mark, Pad, Photo};
+        matches!(b, Choice { .. } | Entry { .. } | Pad { .. } | Photo { .. } | Mark { .. })
+    };
+    shown.iter().any(known) && shown.iter().any(answered)
+}
+
 #[derive(PartialEq, Clone, Copy)]
 enum FlowKind {
     Step,

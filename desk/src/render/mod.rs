@@ -26,7 +26,11 @@ pub fn page(shown: &Screen, changes: u64) -> String {
                 title { (shown.title) " · Stillbar" }
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/style.css";
+                // After it, so that what a person has set counts.
+                link rel="stylesheet" href="/themes.css";
+                script src="/contrast.js" {}
                 script src="/camera.js" defer {}
+                script src="/room.js" defer {}
                 script src="/desk.js" defer {}
                 script src="/watch.js" defer {}
             }
@@ -50,9 +54,13 @@ fn root(shown: &Screen) -> Markup {
             header .top {
                 @if let Some(up) = &shown.up { (up_button(up)) }
                 p .plate { @if shown.context.is_empty() { "Stillbar" } @else { (shown.context) } }
+                // Only on the first screen, where the place for the way up is free.
+                @if shown.up.is_none() {
+                    button #shell-contrast .button.up type="button" data-contrast-button aria-pressed="false" aria-label="More contrast" { (sign::contrast()) }
+                }
             }
             @if let Some(standing) = &shown.standing { (banner(standing)) }
-            main {
+            main .beside[flow::has_two_sides(&shown.blocks)] {
                 h1 #shell-title tabindex="-1" aria-describedby=[shown.standing.as_ref().map(|_| "shell-word")] { (shown.title) }
                 (flow::blocks(&shown.blocks))
             }
@@ -74,13 +82,16 @@ fn up_button(up: &Button) -> Markup {
     }
 }
 
+/// Characters of what stands proved, in a word, that share a line of a phone with the text behind it.
+const LONG: usize = 18;
+
 /// Sticks to the top, in a line or two; a tap unfolds the whole of it. The deviations follow below it and scroll, so that many of them cannot fill a small screen.
 fn banner(standing: &Standing) -> Markup {
     html! {
         section .standing.(tone(standing.tone)) data-standing aria-labelledby="shell-word" {
             button .fold type="button" data-unfold aria-expanded="false" {
                 (sign::of_tone(standing.tone))
-                span .told { span .word #shell-word { (standing.word) } " " span .text { (standing.text) } }
+                span .told.long[standing.word.chars().count() > LONG] { span .word #shell-word { (standing.word) } " " span .text { (standing.text) } }
             }
         }
         @if !standing.deviations.is_empty() {

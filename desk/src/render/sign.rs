@@ -52,6 +52,11 @@ pub fn back() -> Markup {
     sign("sign small", html! { path .line d="M62 14L26 50l36 36" {} })
 }
 
+/// Half of it is dark: more contrast.
+pub fn contrast() -> Markup {
+    sign("sign small", html! { circle .line cx="50" cy="50" r="38" {} path .solid d="M50 12a38 38 0 0 1 0 76z" {} })
+}
+
 /// A row that opens something.
 pub fn onward() -> Markup {
     sign("sign small onward", html! { path .line d="M38 14l36 36-36 36" {} })

@@ -9,7 +9,7 @@ use stillbar_desk::guard::Door;
 use crate::server::{Answer, HOST, JSON, PORT, at};
 
 /// Every route, as whoever looks into the source knows them; one that does not exist is no way to find out either.
-const ROUTES: [(&str, &str); 18] = [
+const ROUTES: [(&str, &str); 21] = [
     ("GET", "/"),
     ("HEAD", "/"),
     ("GET", "/stirred"),
@@ -20,6 +20,9 @@ const ROUTES: [(&str, &str); 18] = [
     ("GET", "/desk.js"),
     ("GET", "/watch.js"),
     ("GET", "/camera.js"),
+    ("GET", "/themes.css"),
+    ("GET", "/contrast.js"),
+    ("GET", "/room.js"),
     ("GET", "/icon.svg"),
     ("GET", "/elsewhere"),
     ("POST", "/act"),

@@ -15,6 +15,9 @@ fn gallery() {
     for (name, text) in [
         ("style.css", include_str!("../../assets/style.css")),
         ("desk.js", include_str!("../../assets/desk.js")),
+        ("themes.css", include_str!("../../assets/themes.css")),
+        ("contrast.js", include_str!("../../assets/contrast.js")),
+        ("room.js", include_str!("../../assets/room.js")),
         ("camera.js", include_str!("../../assets/camera.js")),
         ("icon.svg", include_str!("../../assets/icon.svg")),
     ] {

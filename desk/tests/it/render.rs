@@ -127,7 +127,7 @@ fn nothing_given_becomes_markup() {
     screen.up = Some(button);
 
     let page = render::page(&screen, 1);
-    assert_eq!(page.matches("<script").count(), 3, "only the page's own scripts");
+    assert_eq!(page.matches("<script").count(), 5, "only the page's own scripts");
     assert!(!page.contains("alert('x')</script>"));
     assert!(page.matches("&lt;script&gt;").count() > 40, "everything is still there as text");
 }

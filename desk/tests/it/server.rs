@@ -139,6 +139,9 @@ fn the_page_and_what_it_needs() {
         ("/style.css", "text/css"),
         ("/desk.js", "text/javascript"),
         ("/camera.js", "text/javascript"),
+        ("/themes.css", "text/css"),
+        ("/contrast.js", "text/javascript"),
+        ("/room.js", "text/javascript"),
         ("/watch.js", "text/javascript"),
         ("/icon.svg", "image/svg+xml"),
     ] {
