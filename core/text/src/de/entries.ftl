@@ -149,7 +149,7 @@ entry-given-up = Freischaltung abgebrochen: { $why }. { $clear }
 # The figures below which a reading counts as no indication; with a limit, limit-set says it.
 entry-no-limit = Kein Grenzwert für Messwerte mehr
 # Written by the device that heard of them: none were known where the job was opened.
-entry-company-heard = Heard of the rules of { $company }, version { $version }: the job is done by them from here on
+entry-company-heard = Von den Regeln von { $company }, Version { $version }, gehört: der Auftrag läuft von hier an nach ihnen
 # life-critical
 entry-source-elsewhere = { $source } reicht nicht bis zu dieser Arbeit: { $why }
 # Two points have the same label. $apart is how they are told apart.

@@ -54,8 +54,8 @@ ruled-company-saved = { $version }. Aufträge, die hier ab jetzt eröffnet werde
 ruled-company-of-job = Firmenregeln
 ruled-company-newer = Neue Aufträge hier folgen { $version }. Dieser folgt weiter denen, mit denen er eröffnet wurde.
 # On the page of a job that was opened where no rules of a company were known.
-ruled-company-none-known = No company rules were known when this job was opened.
+ruled-company-none-known = Beim Eröffnen dieses Auftrags waren keine Firmenregeln bekannt.
 # The same, once some were heard of. $when says when, and by whom.
-ruled-company-heard = No company rules were known when this job was opened. It is done by these since they were heard of: { $when }.
+ruled-company-heard = Beim Eröffnen dieses Auftrags waren keine Firmenregeln bekannt. Er läuft nach diesen, seit von ihnen gehört wurde: { $when }.
 ruled-company-whom-to-call = Wen anrufen
 ruled-company-ringing = Anruf: { $who }.

@@ -148,7 +148,7 @@ entry-given-up = Desconexión abandonada: { $why }. { $clear }
 # The figures below which a reading counts as no indication; with a limit, limit-set says it.
 entry-no-limit = Ya no hay límite para los valores leídos
 # Written by the device that heard of them: none were known where the job was opened.
-entry-company-heard = Heard of the rules of { $company }, version { $version }: the job is done by them from here on
+entry-company-heard = Recibidas las reglas de { $company }, versión { $version }: desde aquí la intervención las sigue
 # life-critical
 entry-source-elsewhere = { $source } no llega a este trabajo: { $why }
 # Two points have the same label. $apart is how they are told apart.

@@ -53,8 +53,8 @@ ruled-company-saved = { $version }. Las intervenciones que se abran aquí desde 
 ruled-company-of-job = Reglas de la empresa
 ruled-company-newer = Las intervenciones nuevas se hacen aquí según { $version }. Esta sigue con las reglas con que se abrió.
 # On the page of a job that was opened where no rules of a company were known.
-ruled-company-none-known = No company rules were known when this job was opened.
+ruled-company-none-known = Al abrir esta intervención no se conocían reglas de empresa.
 # The same, once some were heard of. $when says when, and by whom.
-ruled-company-heard = No company rules were known when this job was opened. It is done by these since they were heard of: { $when }.
+ruled-company-heard = Al abrir esta intervención no se conocían reglas de empresa. Sigue estas desde que se recibieron: { $when }.
 ruled-company-whom-to-call = A quién llamar
 ruled-company-ringing = Llamando a { $who }.
