@@ -65,10 +65,10 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     let (shape, word) = match current {
         _ if stop && job.finished.is_none() => (StepState::Stop, app::word_stop()),
         // A step whose turn has not come may lack nothing because there is nothing yet: that is not done.
-        Some(c) if i > c && state.lacks.is_empty() && state.step.stage() != Stage::Plan && !either_order => {
+        Some(c) if i > c && state.blockers.is_empty() && state.step.stage() != Stage::Plan && !either_order => {
             (StepState::Later, said::word_later())
         }
-        _ if state.lacks.is_empty() => (StepState::Done, said::word_done()),
+        _ if state.blockers.is_empty() => (StepState::Done, said::word_done()),
         _ if state.passed() => (StepState::Deviated, said::word_skipped()),
         Some(c) if c == i => (StepState::Now, said::word_now()),
         _ if either_order => (StepState::Open, said::word_to_do()),
@@ -76,9 +76,9 @@ fn row(job: &Job, look: &Look, state: &steps::StepState, i: usize, current: Opti
     };
     let mut lines: Vec<String> = Vec::new();
     if matches!(shape, StepState::Now | StepState::Open | StepState::Stop) {
-        lines.extend(state.lacks.iter().take(3).map(|lack| text::blocker(lack, look.world)));
-        if state.lacks.len() > 3 {
-            lines.push(said::more(state.lacks.len() - 3));
+        lines.extend(state.blockers.iter().take(3).map(|lack| text::blocker(lack, look.world)));
+        if state.blockers.len() > 3 {
+            lines.push(said::more(state.blockers.len() - 3));
         }
     }
     if let Some(deviation) = &state.deviation {
@@ -112,17 +112,17 @@ pub(super) fn lacking(page: &mut Page, look: &Look, job: &Job, step: Step) {
         page.caution(Tone::Warn, said::skipped(&deviation.why, look.by(&deviation.stamp)));
     }
     let mut open: Vec<String> = Vec::new();
-    if step == Step::Sources && !state.lacks.is_empty() {
-        open.push(text::sources_open(state.lacks.len()));
+    if step == Step::Sources && !state.blockers.is_empty() {
+        open.push(text::sources_open(state.blockers.len()));
     } else if !state.passed() {
         // What is asked stands below, with its answers.
         let asked = |lack: &&Blocker| !matches!(lack, Blocker::Question(Open { stopped: None, .. }));
-        let lacks: Vec<&Blocker> = state.lacks.iter().filter(asked).collect();
+        let blockers: Vec<&Blocker> = state.blockers.iter().filter(asked).collect();
         // A long list would push what there is to do off a phone's screen; the rest comes up as the first is done.
-        let shown = if lacks.len() > 3 { 2 } else { lacks.len() };
-        open.extend(lacks[..shown].iter().map(|lack| text::blocker(lack, look.world)));
-        if shown < lacks.len() {
-            open.push(said_plan::and_more(lacks.len() - shown));
+        let shown = if blockers.len() > 3 { 2 } else { blockers.len() };
+        open.extend(blockers[..shown].iter().map(|lack| text::blocker(lack, look.world)));
+        if shown < blockers.len() {
+            open.push(said_plan::and_more(blockers.len() - shown));
         }
     }
     // Before the supply is back a form says by itself what it waits for, and its first field has to be seen on arrival. Afterwards what is
@@ -157,7 +157,7 @@ pub(super) fn way_past(page: &mut Page, job: &Job, step: Step) {
 pub fn deviate(look: &Look, job: &Job, step: Step) -> Page {
     let mut page = Page::new(said::skip_title(text::title(step, job)));
     page.caution(Tone::Warn, said::skip_says());
-    for lack in job.lacks(step) {
+    for lack in job.blockers(step) {
         page.fact(said::not_done(), text::blocker(&lack, look.world));
     }
     page.field("why", &said::skip_why(), &said::skip_why_hint(), look.draft("why"), EntryKind::Long, 500);

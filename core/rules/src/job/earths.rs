@@ -64,9 +64,9 @@ impl Job {
         }
     }
 
-    pub(super) fn earth_lacks(&self, lacks: &mut Vec<Blocker>) {
+    pub(super) fn earth_blockers(&self, blockers: &mut Vec<Blocker>) {
         let left = self.earths_in().map(|e| Blocker::EarthIn { label: e.label.clone(), at: e.at.clone() });
-        lacks.extend(left);
+        blockers.extend(left);
     }
 
     /// The label of an earth whose removal ends the proof: people work under it.

@@ -181,7 +181,7 @@ impl Job {
     }
 
     /// What is found and not answered: no reason passes over it.
-    pub(super) fn finding_lacks(&self, lacks: &mut Vec<Blocker>) {
+    pub(super) fn finding_blockers(&self, blockers: &mut Vec<Blocker>) {
         for finding in self.unanswered_findings() {
             let mended = self.supply_answer(&finding).is_some_and(|a| a.answer == SupplyAnswer::Mended);
             let ask = match (mended, finding.is_missing()) {
@@ -189,25 +189,25 @@ impl Job {
                 (_, true) => FindingAsk::MendOrLeaveOff,
                 (_, false) => FindingAsk::Answer,
             };
-            lacks.push(Blocker::Finding { finding, ask });
+            blockers.push(Blocker::Finding { finding, ask });
         }
     }
 
     /// What was not read. Where no supply goes back on there is nothing to read.
-    pub(super) fn presence_lacks(&self, lacks: &mut Vec<Blocker>) {
+    pub(super) fn presence_blockers(&self, blockers: &mut Vec<Blocker>) {
         if !self.supply_comes_back() {
             return;
         }
         for (first, then) in self.presence_pairs() {
             if self.presence_of(&first, &then).is_none() {
-                lacks.push(Blocker::NotRead { first, then });
+                blockers.push(Blocker::NotRead { first, then });
             }
         }
         match (self.turns(), self.rotation.as_ref().filter(|(stamp, ..)| self.this_round(stamp))) {
             (false, _) => {}
-            (_, None) => lacks.push(Blocker::RotationUnread),
+            (_, None) => blockers.push(Blocker::RotationUnread),
             (_, Some((_, rotation, _, None))) if rotation.is_direction() && self.rotation_before().is_none() => {
-                lacks.push(Blocker::RotationUnguarded);
+                blockers.push(Blocker::RotationUnguarded);
             }
             // What it turned like before is right; where nobody knows, whoever watched answers for it.
             _ => {}

@@ -160,13 +160,13 @@ impl Job {
         if let Some(open) = self.stopped_by() {
             return Some(OpenWay::Stopped(open));
         }
-        let mut lacks = Vec::new();
-        self.source_lacks(&mut |why| lacks.push(why));
-        self.stored_lacks(&mut |why| lacks.push(why));
-        self.point_lacks(&mut |why| lacks.push(why));
-        self.discharge_lacks(&mut |why| lacks.push(why));
-        if !lacks.is_empty() {
-            return Some(lacks.swap_remove(0));
+        let mut blockers = Vec::new();
+        self.source_blockers(&mut |why| blockers.push(why));
+        self.stored_blockers(&mut |why| blockers.push(why));
+        self.point_blockers(&mut |why| blockers.push(why));
+        self.discharge_blockers(&mut |why| blockers.push(why));
+        if !blockers.is_empty() {
+            return Some(blockers.swap_remove(0));
         }
         let people = self.people();
         self.points.iter().find_map(|p| {

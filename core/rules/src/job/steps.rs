@@ -114,7 +114,7 @@ pub struct StepState {
     /// Which.
     pub step: Step,
     /// What it still lacks; empty when it is done.
-    pub lacks: Vec<Blocker>,
+    pub blockers: Vec<Blocker>,
     /// The deviation that passes over what is soft, if there is one.
     pub deviation: Option<Deviation>,
 }
@@ -122,14 +122,14 @@ pub struct StepState {
 impl StepState {
     /// Whether the next step may begin.
     pub fn passed(&self) -> bool {
-        self.lacks.is_empty() || (self.deviation.is_some() && self.lacks.iter().all(|l| !l.is_firm()))
+        self.blockers.is_empty() || (self.deviation.is_some() && self.blockers.iter().all(|l| !l.is_firm()))
     }
 
     /// Whether a deviation can be recorded now: something is lacking, and nothing of it is firm.
     pub fn may_deviate(&self) -> bool {
         // What is passed over at the hand-back is what comes before it.
-        let mut lacks = self.lacks.iter().filter(|l| !matches!(l, Blocker::NotHandedBack)).peekable();
-        lacks.peek().is_some() && self.deviation.is_none() && lacks.all(|l| !l.is_firm())
+        let mut blockers = self.blockers.iter().filter(|l| !matches!(l, Blocker::NotHandedBack)).peekable();
+        blockers.peek().is_some() && self.deviation.is_none() && blockers.all(|l| !l.is_firm())
     }
 }
 
@@ -274,7 +274,7 @@ impl Job {
             .into_iter()
             .map(|step| StepState {
                 step,
-                lacks: self.lacks(step),
+                blockers: self.blockers(step),
                 // A deviation passes over what was lacking in its own round, not what a changed scope asks for anew.
                 deviation: self
                     .deviations

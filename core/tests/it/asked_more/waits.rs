@@ -93,7 +93,7 @@ fn opening_up_lacks_its_answers() {
         if question == "coupled" {
             bench.meets();
         }
-        let lacks = |bench: &Bench| format!("{:?}", bench.folded().lacks(Step::OpenUp));
+        let lacks = |bench: &Bench| format!("{:?}", bench.folded().blockers(Step::OpenUp));
         assert!(bench.is_asked(question) && lacks(&bench).contains(question), "{question}: {}", lacks(&bench));
         bench.skips("open-up");
         let _ = bench.tests();

@@ -96,7 +96,7 @@ fn its_questions_are_asked_from_then_on() {
     let open = || -> Vec<&'static str> {
         let job = folded(&one, one.job());
         let of = |step: Step| {
-            job.lacks(step).into_iter().filter_map(|lack| match lack {
+            job.blockers(step).into_iter().filter_map(|lack| match lack {
                 Blocker::Question(open) => Some(open.question),
                 _ => None,
             })

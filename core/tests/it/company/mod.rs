@@ -107,7 +107,7 @@ fn what_is_always_asked_is_asked_where_the_job_does_not_call_for_it() {
     let open = |phone: &Phone| -> Vec<(&'static str, Step)> {
         let job = folded(phone, another_job(phone));
         let of = |step: Step| {
-            job.lacks(step).into_iter().filter_map(move |lack| match lack {
+            job.blockers(step).into_iter().filter_map(move |lack| match lack {
                 Blocker::Question(open) if !open.question.starts_with("company-") => Some((open.question, step)),
                 _ => None,
             })

@@ -49,7 +49,7 @@ fn nothing_is_opened_before_the_line_is_asked_for() {
         let unanswered = changed(&story.plan(), &story.answer(), "");
         let shed = until(ISOLATE, "fill What you saw go off");
         let phone = Phone::begun(&[PEOPLE, &unanswered]);
-        let lacks = format!("{:?}", folded(&phone).lacks(Step::Points));
+        let lacks = format!("{:?}", folded(&phone).blockers(Step::Points));
         assert!(!lacks.is_empty() && lacks != "[]", "{system:?}");
         let q4 = phone
             .entries()

@@ -64,7 +64,7 @@ fn a_correction_ends_the_proof_and_loses_nothing() {
     let made = made.unwrap();
     assert_eq!(made.report().state.word.code(), "void");
     // What the points of before open is no line of the system as it is.
-    let lacks = format!("{:?}", folded(&phone).lacks(Step::Points));
+    let lacks = format!("{:?}", folded(&phone).blockers(Step::Points));
     for line in ["L1", "L2", "L3"] {
         assert!(lacks.contains(&format!("LineClosed {{ line: \"{line}\" }}")), "{line}: {lacks}");
         assert!(lacks.contains(&format!("SourceConductor {{ conductor: \"{line}\"")), "{line}: {lacks}");

@@ -239,7 +239,7 @@ fn each_supply_has_its_own_point() {
     );
     let phone = Phone::begun(&[PEOPLE, &plan, &qd("PV: String A, at QD on the roof"), circuits(), &isolate]);
     phone.play(until(PROVE, "choose How it was shown"));
-    let lacks = format!("{:?}", folded(&phone).lacks(stillbar_core::job::steps::Step::Points));
+    let lacks = format!("{:?}", folded(&phone).blockers(stillbar_core::job::steps::Step::Points));
     assert_eq!(lacks, "[]");
 }
 
@@ -269,6 +269,6 @@ fn a_string_that_was_found_stays_live() {
         found,
     );
     let phone = Phone::begun(&[PEOPLE, &plan, NAMED]);
-    let lacks = format!("{:?}", folded(&phone).lacks(stillbar_core::job::steps::Step::Points));
+    let lacks = format!("{:?}", folded(&phone).blockers(stillbar_core::job::steps::Step::Points));
     assert_eq!(lacks, "[]");
 }

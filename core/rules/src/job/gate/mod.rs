@@ -262,7 +262,7 @@ impl Gate<'_> {
             // Points may be isolated in any order: the person starts with the one in front of them.
             let either_order = matches!((state.step, step), (Step::Isolate(_), Step::Isolate(_)));
             if !state.passed() && !either_order {
-                let lack = state.lacks.first().cloned().map(Box::new);
+                let lack = state.blockers.first().cloned().map(Box::new);
                 return no(Refusal::First { step: state.step.of_job(job), lack });
             }
         }

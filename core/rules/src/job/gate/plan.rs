@@ -89,7 +89,7 @@ impl Gate<'_> {
                 let state = job.steps().into_iter().find(|s| s.step.name() == *step);
                 match state {
                     Some(state) if state.may_deviate() => self.turn_or_plan(job, state.step),
-                    Some(state) if state.lacks.is_empty() => no(PlanRefusal::NothingToPass),
+                    Some(state) if state.blockers.is_empty() => no(PlanRefusal::NothingToPass),
                     _ => no(PlanRefusal::CannotPass),
                 }
             }

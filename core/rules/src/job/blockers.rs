@@ -12,83 +12,83 @@ use crate::prove::{Conductor, Role};
 
 impl Job {
     /// What `step` still lacks.
-    pub fn lacks(&self, step: Step) -> Vec<Blocker> {
-        let mut lacks = Vec::new();
+    pub fn blockers(&self, step: Step) -> Vec<Blocker> {
+        let mut blockers = Vec::new();
         match step {
-            Step::Permit if self.permit.is_none() => lacks.push(Blocker::Permit),
-            Step::Told if !self.told.iter().any(|t| t.about == About::Isolating) => lacks.push(Blocker::NobodyTold),
-            Step::Barriers if self.barriers.is_empty() => lacks.push(Blocker::NoBarrier),
-            Step::RotationFound if self.rotation_found.is_none() => lacks.push(Blocker::RotationBefore),
+            Step::Permit if self.permit.is_none() => blockers.push(Blocker::Permit),
+            Step::Told if !self.told.iter().any(|t| t.about == About::Isolating) => blockers.push(Blocker::NobodyTold),
+            Step::Barriers if self.barriers.is_empty() => blockers.push(Blocker::NoBarrier),
+            Step::RotationFound if self.rotation_found.is_none() => blockers.push(Blocker::RotationBefore),
             // Once the work is done the circuits come on again; that does not undo that they were shed.
             Step::Shed => {
                 let on = self.circuits.iter().filter(|c| c.off.is_none());
-                lacks.extend(on.map(|c| Blocker::CircuitOn { label: c.label.clone() }));
+                blockers.extend(on.map(|c| Blocker::CircuitOn { label: c.label.clone() }));
             }
             Step::OpenUp
                 // One that stayed off through a change of scope was off in this round too, also once it is back.
                 if !self.covers.iter().any(|(_, _, back)| back.as_ref().is_none_or(|back| self.this_round(back)))
                     && !self.no_covers.as_ref().is_some_and(|(stamp, _)| self.this_round(stamp)) =>
             {
-                lacks.push(Blocker::CoversUnsaid);
+                blockers.push(Blocker::CoversUnsaid);
             }
             Step::Warn if !self.told.iter().any(|t| t.about == About::Energising && self.this_round(&t.stamp)) => {
-                lacks.push(Blocker::NobodyWarned);
+                blockers.push(Blocker::NobodyWarned);
             }
-            Step::Close => self.close_lacks(&mut lacks),
+            Step::Close => self.close_blockers(&mut blockers),
             Step::CircuitsOn => {
                 let off = self.circuits.iter().filter(|c| c.off.is_some() && c.on.is_none());
-                lacks.extend(off.map(|c| Blocker::CircuitOff { label: c.label.clone() }));
+                blockers.extend(off.map(|c| Blocker::CircuitOff { label: c.label.clone() }));
             }
             _ => {}
         }
         // After the work nothing of what came before it is asked any more.
         if self.finished.is_none() || step >= Step::CoversBack {
-            lacks.extend(self.questions(Some(step)).into_iter().map(|(_, _, open)| Blocker::Question(open)));
+            blockers.extend(self.questions(Some(step)).into_iter().map(|(_, _, open)| Blocker::Question(open)));
         }
         // Whoever gave the isolation up is asked for nothing more before restoring.
         if self.given_up.is_some() && step < Step::CoversBack {
             return Vec::new();
         }
         if matches!(step, Step::Presence | Step::HandBack) {
-            self.finding_lacks(&mut lacks);
+            self.finding_blockers(&mut blockers);
         }
         if step == Step::Presence {
-            self.presence_lacks(&mut lacks);
+            self.presence_blockers(&mut blockers);
         }
-        let mut way = |why: OpenWay| lacks.push(Blocker::Way(why));
+        let mut way = |why: OpenWay| blockers.push(Blocker::Way(why));
         match step {
-            Step::People if self.in_charge().is_none() => lacks.push(Blocker::NobodyInCharge),
-            Step::Sources => self.source_lacks(&mut way),
-            Step::Stored => self.stored_lacks(&mut way),
-            Step::Points => self.point_lacks(&mut way),
-            Step::Instruments => self.instrument_lacks(&mut lacks),
+            Step::People if self.in_charge().is_none() => blockers.push(Blocker::NobodyInCharge),
+            Step::Sources => self.source_blockers(&mut way),
+            Step::Stored => self.stored_blockers(&mut way),
+            Step::Points => self.point_blockers(&mut way),
+            Step::Instruments => self.instrument_blockers(&mut blockers),
             Step::Circuits if self.circuits.is_empty() && self.no_circuits.is_none() => {
-                lacks.push(Blocker::CircuitsUnsaid);
+                blockers.push(Blocker::CircuitsUnsaid);
             }
-            Step::Isolate(point) if self.finished.is_none() => self.isolate_lacks(point, &mut lacks),
-            Step::Discharge if self.finished.is_none() => self.discharge_lacks(&mut way),
+            Step::Isolate(point) if self.finished.is_none() => self.isolate_blockers(point, &mut blockers),
+            Step::Discharge if self.finished.is_none() => self.discharge_blockers(&mut way),
             Step::ProveBefore | Step::ProveReference | Step::DeadTest | Step::ProveAfter if self.finished.is_none() => {
-                self.proof_lacks(step, &mut lacks);
+                self.proof_blockers(step, &mut blockers);
             }
             Step::OpenUp if self.finished.is_none() => {
                 // What stores energy is waited for with the covers on.
                 if let (Some(known), false) = (&self.known, self.covers.iter().any(|(_, _, back)| back.is_none())) {
-                    lacks.extend(self.still_charged(&known.now).into_iter().map(Blocker::Charged));
+                    blockers.extend(self.still_charged(&known.now).into_iter().map(Blocker::Charged));
                 }
             }
             Step::Work if self.finished.is_none() => {
-                lacks.push(if self.working() { Blocker::AtWork } else { Blocker::NotAtWork });
+                blockers.push(if self.working() { Blocker::AtWork } else { Blocker::NotAtWork });
             }
             Step::CoversBack => {
-                self.earth_lacks(&mut lacks);
+                self.earth_blockers(&mut blockers);
                 let off = self.covers.iter().filter(|(.., back)| back.is_none());
-                lacks.extend(off.map(|(_, what, _)| Blocker::CoverOff { what: what.clone() }));
+                blockers.extend(off.map(|(_, what, _)| Blocker::CoverOff { what: what.clone() }));
             }
-            Step::Unlock => self.unlock_lacks(&mut lacks),
-            Step::HandBack if self.handed.is_none() => lacks.push(Blocker::NotHandedBack),
+            Step::Unlock => self.unlock_blockers(&mut blockers),
+            Step::HandBack if self.handed.is_none() => blockers.push(Blocker::NotHandedBack),
             _ => {}
         }
-        lacks
+        blockers
     }
 
     /// Whether it is answered what sources of this kind there are. That there is none holds for the scope for which somebody looked.
@@ -102,18 +102,18 @@ impl Job {
     }
 
     /// What was found on and is still open; but for what only follows a supply that others keep locked.
-    fn close_lacks(&self, lacks: &mut Vec<Blocker>) {
+    fn close_blockers(&self, blockers: &mut Vec<Blocker>) {
         for point in self.points.iter().filter(|p| self.goes_back_on(p)) {
             let at = point.label.clone();
             match self.back(point) {
                 Back::After(first) if first.iter().all(|p| self.held_by(p).is_some()) => {}
-                Back::Beside(own, others) => lacks.push(Blocker::Beside { at, own, others }),
-                _ => lacks.push(Blocker::StillOpen { at }),
+                Back::Beside(own, others) => blockers.push(Blocker::Beside { at, own, others }),
+                _ => blockers.push(Blocker::StillOpen { at }),
             }
         }
     }
 
-    pub(super) fn source_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
+    pub(super) fn source_blockers(&self, way: &mut dyn FnMut(OpenWay)) {
         for kind in SourceKind::ALL {
             if !self.answered(kind) {
                 way(OpenWay::SourceUnanswered(kind));
@@ -124,13 +124,13 @@ impl Job {
         }
     }
 
-    pub(super) fn stored_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
+    pub(super) fn stored_blockers(&self, way: &mut dyn FnMut(OpenWay)) {
         if !self.stored_answered() {
             way(OpenWay::StoredUnanswered);
         }
     }
 
-    pub(super) fn point_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
+    pub(super) fn point_blockers(&self, way: &mut dyn FnMut(OpenWay)) {
         // Together the points of the normal supply have to open every line; one that is left closed keeps the board live.
         if self.points.iter().any(|p| p.cuts.is_none()) {
             // A line at earth may be a solid link, once somebody has shown which it is.
@@ -196,42 +196,42 @@ impl Job {
         self.of(|c| c.role.is_line() && normal(c)).chain(self.of(|c| neutral(c) && normal(c))).collect()
     }
 
-    fn instrument_lacks(&self, lacks: &mut Vec<Blocker>) {
+    fn instrument_blockers(&self, blockers: &mut Vec<Blocker>) {
         // Whether a checked instrument is an indicator or a proving unit is known to the world of instruments, not to the job: the
         // gate lets only an indicator be used for readings. Here it counts that one is sound.
         let sound = self.instruments.iter().filter(|c| c.faults.is_empty()).count();
         if sound == 0 {
-            lacks.push(Blocker::NoInstrument);
+            blockers.push(Blocker::NoInstrument);
         } else if sound == 1 {
-            lacks.push(Blocker::OneInstrument);
+            blockers.push(Blocker::OneInstrument);
         }
     }
 
-    fn isolate_lacks(&self, point: EntryId, lacks: &mut Vec<Blocker>) {
+    fn isolate_blockers(&self, point: EntryId, blockers: &mut Vec<Blocker>) {
         let Some(point) = self.point(point) else { return };
         let at = || point.label.clone();
         if point.opened.is_none() {
-            lacks.push(Blocker::Way(OpenWay::NotOpen { at: at() }));
+            blockers.push(Blocker::Way(OpenWay::NotOpen { at: at() }));
             return;
         }
         if let Some((_, job)) = self.closed_beside(point.stamp.id) {
-            lacks.push(Blocker::Way(OpenWay::ClosedBeside { at: at(), job: job.map(str::to_owned) }));
+            blockers.push(Blocker::Way(OpenWay::ClosedBeside { at: at(), job: job.map(str::to_owned) }));
         }
         let on: Vec<&Lock> =
             self.locks_on().filter(|l| matches!(l.on, On::Point(id) if id == point.stamp.id)).collect();
         if on.is_empty() && !point.lockable {
-            lacks.push(Blocker::NotSecured { at: at() });
+            blockers.push(Blocker::NotSecured { at: at() });
         } else if on.is_empty() {
-            lacks.push(Blocker::Way(OpenWay::NoLock { at: at() }));
+            blockers.push(Blocker::Way(OpenWay::NoLock { at: at() }));
         } else {
             for person in uncovered(point, &self.people(), &self.locks) {
-                lacks.push(Blocker::NoOwnLock { person, at: at() });
+                blockers.push(Blocker::NoOwnLock { person, at: at() });
             }
         }
         if point.sign.is_none() {
-            lacks.push(Blocker::NoSign { at: at() });
+            blockers.push(Blocker::NoSign { at: at() });
         }
-        lacks.extend(self.photo_lack(point).map(Blocker::Photo));
+        blockers.extend(self.photo_lack(point).map(Blocker::Photo));
     }
 
     /// What the photos of a point that were taken since it was opened do not show yet.
@@ -251,37 +251,37 @@ impl Job {
         }
     }
 
-    fn proof_lacks(&self, step: Step, lacks: &mut Vec<Blocker>) {
+    fn proof_blockers(&self, step: Step, blockers: &mut Vec<Blocker>) {
         let standing = self.standing();
         match (step, &standing) {
             (_, Standing::Proved { .. }) => {}
-            (Step::ProveAfter, Standing::Unsigned) => lacks.push(Blocker::Unsigned),
+            (Step::ProveAfter, Standing::Unsigned) => blockers.push(Blocker::Unsigned),
             (_, Standing::Unsigned) => {}
             (Step::ProveBefore, Standing::UnderWay { .. } | Standing::Indication { .. }) => {}
-            (Step::ProveBefore, Standing::Void { why }) => lacks.push(Blocker::Void(why.clone())),
-            (Step::ProveBefore, _) => lacks.push(Blocker::IndicatorUnproved),
+            (Step::ProveBefore, Standing::Void { why }) => blockers.push(Blocker::Void(why.clone())),
+            (Step::ProveBefore, _) => blockers.push(Blocker::IndicatorUnproved),
             (Step::ProveReference, _) if !self.run().is_some_and(|r| r.reference_holds()) => {
-                lacks.push(Blocker::ReferenceUnproved);
+                blockers.push(Blocker::ReferenceUnproved);
             }
             (Step::DeadTest, Standing::Indication { readings }) => {
-                lacks.extend(readings.iter().cloned().map(Blocker::Indication));
+                blockers.extend(readings.iter().cloned().map(Blocker::Indication));
             }
             (Step::DeadTest, Standing::UnderWay { .. }) => {
                 if let (Some(run), Some(known)) = (self.run(), &self.known) {
                     for test in self.untested(run, &known.now) {
                         let direct = self.lacks_direct(run, &test, &known.now);
-                        lacks.push(Blocker::NotTested { first: test.first, then: test.then, direct });
+                        blockers.push(Blocker::NotTested { first: test.first, then: test.then, direct });
                     }
                 }
             }
-            (Step::DeadTest, _) => lacks.push(Blocker::NothingTested),
-            (Step::ProveAfter, _) => lacks.push(Blocker::NotProvedAgain),
+            (Step::DeadTest, _) => blockers.push(Blocker::NothingTested),
+            (Step::ProveAfter, _) => blockers.push(Blocker::NotProvedAgain),
             _ => {}
         }
     }
 
     /// Never passed on time alone: the label's time has to be over, and then a reading of direct voltage has to show nothing.
-    pub(super) fn discharge_lacks(&self, way: &mut dyn FnMut(OpenWay)) {
+    pub(super) fn discharge_blockers(&self, way: &mut dyn FnMut(OpenWay)) {
         let run = self.run();
         for (id, what, seconds) in self.direct() {
             let read = run.and_then(|r| r.discharge.iter().rev().find(|(_, of, _)| *of == id));
@@ -298,10 +298,10 @@ impl Job {
         }
     }
 
-    fn unlock_lacks(&self, lacks: &mut Vec<Blocker>) {
+    fn unlock_blockers(&self, blockers: &mut Vec<Blocker>) {
         let on = self.locks_on();
-        lacks.extend(on.map(|l| Blocker::LockOn { owner: l.owner, place: self.lock_label(l.on) }));
+        blockers.extend(on.map(|l| Blocker::LockOn { owner: l.owner, place: self.lock_label(l.on) }));
         let signs = self.points.iter().filter(|p| p.sign.is_some());
-        lacks.extend(signs.map(|p| Blocker::SignUp { at: p.label.clone() }));
+        blockers.extend(signs.map(|p| Blocker::SignUp { at: p.label.clone() }));
     }
 }
