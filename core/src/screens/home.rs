@@ -6,6 +6,7 @@ use serde::de::DeserializeOwned;
 use super::Route;
 use super::build::Page;
 use super::context::{Act, Look};
+use super::find::{self, Find};
 use super::like;
 use super::locks::held;
 use super::parts::{EntryKind, StepRow, StepState, Tone};
@@ -54,8 +55,11 @@ pub fn view(look: &Look, jobs: &[JobRow]) -> Page {
         page.button(said::clock_right(), "clock-right");
     }
     page.para(text::defers(None));
+    let find = Find::of(look, jobs.len());
+    let found = jobs.iter().filter(|j| find.fits(&[&j.title, &j.place]));
+    let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = found.partition(|j| j.done);
+    find.field(&mut page, look, done.len() + open.len());
     page.heading(said::open_jobs());
-    let (done, open): (Vec<&JobRow>, Vec<&JobRow>) = jobs.iter().partition(|j| j.done);
     if open.is_empty() {
         page.para(said::no_open_job());
     }
@@ -119,7 +123,10 @@ pub fn people(look: &Look) -> Page {
         page.para(said::people_tap());
     }
     let people = &look.world.people;
-    for (id, person) in people {
+    let find = Find::of(look, people.len());
+    let found: Vec<_> = people.iter().filter(|(_, p)| find.fits(&[&p.name, &p.qualification])).collect();
+    find.field(&mut page, look, found.len());
+    for (id, person) in found {
         let twice = people.values().filter(|p| p.name == person.name).count() > 1;
         let title = if twice { said::one_of_a_name(&person.name, id.short()) } else { person.name.clone() };
         let lines = [&person.qualification, &person.telephone].into_iter().filter(|l| !l.is_empty()).cloned();
@@ -195,7 +202,11 @@ pub fn board(look: &Look) -> Page {
     let mut page = Page::new(said::board());
     page.caution(Tone::Warn, said::board_knows(locks::no_clearance()));
     super::tags::as_known(&mut page, look);
+    let find = Find::of(look, look.locks.iter().filter(|l| l.on).count());
     let (on, off): (Vec<&LockRow>, Vec<&LockRow>) = look.locks.iter().partition(|l| l.on);
+    let fits = |l: &&LockRow| find.fits(&[&l.label, &look.name(l.owner), &l.place, &l.job_title]);
+    let on: Vec<&LockRow> = on.into_iter().filter(fits).collect();
+    find.field(&mut page, look, on.len());
     if on.is_empty() {
         page.para(said::board_none());
     }
@@ -234,6 +245,7 @@ pub fn act(act: &mut Act, verb: &str, arg: &str) -> Result<(), NotDone> {
             act.say = Some(said::clock_right_done());
             Ok(())
         }
+        "find" => find::act(act, arg),
         "person" => add_person(act),
         "open-job" => open_job(act),
         "like" | "like-change" | "like-none" => like::act(act, verb, arg),

@@ -12,6 +12,7 @@ mod again;
 mod aside;
 mod asked;
 mod company;
+mod find;
 mod give_up;
 mod home;
 mod isolate;

@@ -11,6 +11,7 @@ mod desk;
 mod energised;
 mod evidence;
 mod faults;
+mod find;
 mod forgotten;
 mod gates;
 mod holes;

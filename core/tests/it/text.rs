@@ -134,6 +134,7 @@ fn every_screen_has_its_sentences_in_the_catalogue() {
         "speak {choice}",
         "rotation {value}",
         "cover usual",
+        "find all",
         "{action} {ONLY}",
         "told {way}",
         "level {first}:{then}",

@@ -50,6 +50,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/screen-app.ftl")),
             include_str!(concat!($language, "/screen-aside.ftl")),
             include_str!(concat!($language, "/screen-command.ftl")),
+            include_str!(concat!($language, "/screen-find.ftl")),
             include_str!(concat!($language, "/screen-give-up.ftl")),
             include_str!(concat!($language, "/screen-home.ftl")),
             include_str!(concat!($language, "/screen-isolate.ftl")),

@@ -26,6 +26,7 @@ pub mod again;
 pub mod app;
 pub mod aside;
 pub mod command;
+pub mod find;
 pub mod give_up;
 pub mod home;
 pub mod isolate;
