@@ -140,8 +140,7 @@ class Phone:
         if name is None:
             self._draw(self._one("signature", label, self.page.locator("canvas").and_(self.page.get_by_label(label))))
         else:
-            typed = self.page.get_by_label(re.compile("type your full name", re.I))
-            box = self._one("field", "type your full name", typed)
+            box = self._one("field", "for a full name", self.page.locator("[data-typed]"))
             box.fill(name)
             box.blur()
         self._settle()

@@ -65,6 +65,7 @@ macro_rules! messages {
             include_str!(concat!($language, "/screen-record.ftl")),
             include_str!(concat!($language, "/screen-restore.ftl")),
             include_str!(concat!($language, "/screen-ruled.ftl")),
+            include_str!(concat!($language, "/screen-shell.ftl")),
             include_str!(concat!($language, "/screen-supply.ftl")),
             include_str!(concat!($language, "/screen-system.ftl")),
             include_str!(concat!($language, "/screen-tags.ftl")),

@@ -3,6 +3,8 @@
 use maud::{Markup, html};
 use stillbar_core::parts::{Choice, Entry, EntryKind, Opt, Pad, PadRow};
 
+use stillbar_core::text::screens::shell as said;
+
 use super::drawing::picture;
 use super::{described, sign, tone};
 
@@ -103,12 +105,12 @@ fn pad_row(id: &str, row: &PadRow, pad: &Pad) -> Markup {
             }
             @if pad.volts {
                 div .volts {
-                    label for=(volts) { span .unseen { (row.label) " " } "Volts" }
+                    label for=(volts) { span .unseen { (row.label) " " } (said::volts()) }
                     input #(volts) .figures type="text" inputmode="decimal" maxlength="12" enterkeyhint="next" data-field=(row.field)
                         value=(if answered { "" } else { row.chosen.as_str() });
                 }
                 @if !pad.options.is_empty() {
-                    p .hint #(clash) data-clash role="alert" hidden { "The number counts. Empty it to choose an answer instead." }
+                    p .hint #(clash) data-clash role="alert" hidden { (said::number_counts()) }
                 }
             }
         }

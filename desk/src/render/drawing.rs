@@ -3,6 +3,7 @@
 use maud::{Markup, PreEscaped, html};
 use stillbar_core::parts::Drawing;
 use stillbar_core::svg::{length, shapes};
+use stillbar_core::text::screens::shell as said;
 
 /// Wider than this a drawing's letters are too small to read on a phone: it can be made larger, and moved about.
 const WIDE: f32 = 400.0;
@@ -29,8 +30,8 @@ pub fn drawing(id: &str, label: &str, drawn: &Drawing) -> Markup {
             }
             @if drawn.width > WIDE {
                 div .zoom {
-                    button .button.quiet type="button" data-zoom="-1" { "Smaller" }
-                    button .button.quiet type="button" data-zoom="1" { "Larger" }
+                    button .button.quiet type="button" data-zoom="-1" { (said::smaller()) }
+                    button .button.quiet type="button" data-zoom="1" { (said::larger()) }
                 }
             }
         }

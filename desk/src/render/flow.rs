@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 use stillbar_core::parts::{Block, Button, StepRow, StepState, Tone};
+use stillbar_core::text::screens::shell as said;
 
 use super::{block, sign, tone};
 
@@ -45,10 +46,10 @@ fn kind(block: &Block) -> FlowKind {
 
 pub fn caution(id: &str, kind: Tone, text: &str) -> Markup {
     let word = match kind {
-        Tone::Warn => "Warning",
-        Tone::Forbid => "Stop",
-        Tone::Must => "Must do",
-        Tone::Plain | Tone::Quiet => "Note",
+        Tone::Warn => said::warning(),
+        Tone::Forbid => said::stop(),
+        Tone::Must => said::must(),
+        Tone::Plain | Tone::Quiet => said::note(),
     };
     html! {
         div #(id) .caution.(tone(kind)) {

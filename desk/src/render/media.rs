@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 use stillbar_core::parts::PhotoSlot;
+use stillbar_core::text::screens::shell as said;
 
 use super::{described, sign};
 use crate::server::SMALL;
@@ -42,8 +43,8 @@ pub fn mark(id: &str, field: &str, label: &str, value: &str) -> Markup {
             p .label { (label) }
             input type="hidden" data-field=(field) data-strokes=(strokes) value=(value);
             canvas width="1000" height="400" role="img" aria-label=(label) {}
-            button id={ (id) ":clear" } .button.quiet type="button" data-clear aria-label={ "Clear: " (label) } { "Clear" }
-            label for=(input) { "or type your full name" }
+            button id={ (id) ":clear" } .button.quiet type="button" data-clear aria-label=(said::clear_of(label)) { (said::clear()) }
+            label for=(input) { (said::type_name()) }
             input #(input) .words type="text" maxlength="120" data-typed=(TYPED) value=(typed.unwrap_or_default());
         }
     }

@@ -11,11 +11,14 @@ mod table;
 
 use maud::{DOCTYPE, Markup, html};
 use stillbar_core::parts::{Block, Button, Notice, Screen, Standing, Tone};
+use stillbar_core::text::languages::{Language, Spoken};
+use stillbar_core::text::screens::shell as said;
 
 use crate::body::MAX_PHOTO;
 
 /// The whole page, with the screen in it; `changes` is what it is the state of.
 pub fn page(shown: &Screen, changes: u64) -> String {
+    let _spoken = spoken(shown);
     html! {
         (DOCTYPE)
         html lang=(shown.language) dir=[shown.mirrored.then_some("rtl")] {
@@ -45,7 +48,13 @@ pub fn page(shown: &Screen, changes: u64) -> String {
 
 /// What is inside the app's root: the part of the page that changes.
 pub fn screen(shown: &Screen) -> String {
+    let _spoken = spoken(shown);
     root(shown).into_string()
+}
+
+/// What the shell says by itself is in the language of the screen.
+fn spoken(shown: &Screen) -> Spoken {
+    Spoken::of(Language::of_tag(&shown.language).unwrap_or_default())
 }
 
 fn root(shown: &Screen) -> Markup {
@@ -56,7 +65,7 @@ fn root(shown: &Screen) -> Markup {
                 p .plate { @if shown.context.is_empty() { "Stillbar" } @else { (shown.context) } }
                 // Only on the first screen, where the place for the way up is free.
                 @if shown.up.is_none() {
-                    button #shell-contrast .button.up type="button" data-contrast-button aria-pressed="false" aria-label="More contrast" { (sign::contrast()) }
+                    button #shell-contrast .button.up type="button" data-contrast-button aria-pressed="false" aria-label=(said::contrast()) { (sign::contrast()) }
                 }
             }
             @if let Some(standing) = &shown.standing { (banner(standing)) }

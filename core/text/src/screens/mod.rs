@@ -41,6 +41,7 @@ pub mod prove;
 pub mod record;
 pub mod restore;
 pub mod ruled;
+pub mod shell;
 pub mod supply;
 pub mod system;
 pub mod tags;
