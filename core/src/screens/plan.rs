@@ -255,7 +255,9 @@ const MAX_ROW: u32 = 48;
 /// The labels that are meant: "F1 to F6" is six of them, anything else is one.
 fn row(typed: &str) -> Result<Vec<String>, NotDone> {
     let one = || Ok(vec![typed.to_owned()]);
-    let Some((first, last)) = typed.split_once(" to ") else { return one() };
+    // As each language says it; a phone may be typed on in another than the one it speaks.
+    let parted = [" to ", " bis ", " a "].iter().find_map(|word| typed.split_once(word));
+    let Some((first, last)) = parted else { return one() };
     let parts = |label: &str| {
         let name = label.trim_end_matches(|c: char| c.is_ascii_digit());
         let number: Option<u32> = label[name.len()..].parse().ok();

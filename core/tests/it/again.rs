@@ -158,6 +158,10 @@ fn a_row_of_circuits_is_typed_once() {
         assert!(after == before || after[before.len()..] == [bad], "{bad}: {after:?}");
     }
     assert_eq!(labels().len(), 8);
+    // As German and Spanish say it, whatever the phone speaks.
+    device.play(&field, &list("N1 bis N2"));
+    device.play(&field, &list("M3 a M4"));
+    assert_eq!(labels()[8..], ["N1", "N2", "M3", "M4"]);
 }
 
 /// Who had several duties comes along once, as what they were last.

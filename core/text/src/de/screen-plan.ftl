@@ -96,8 +96,7 @@ circuits-none = Nichts vorab abzuschalten
 # life-critical
 circuits-order = In der Reihenfolge auflisten, in der abgeschaltet wird, damit die Stelle lastfrei geöffnet wird.
 circuit = Stromkreis, wie beschriftet
-# "F1 to F6" is typed with this word in every language.
-circuit-hint = Z. B.: L3 Beleuchtung, oder mehrere, so eingegeben: F1 to F6
+circuit-hint = Z. B.: L3 Beleuchtung, oder mehrere: F1 bis F6
 circuit-serves = Was er versorgt
 circuit-serves-hint = Was sichtbar ausgehen muss
 circuit-save = Diesen Stromkreis auflisten

@@ -94,7 +94,7 @@ circuits-none = Nothing to switch off first
 # life-critical
 circuits-order = List them in the order you switch them off, so that the point opens with no load on it.
 circuit = Circuit, as it is labelled
-# "F1 to F6" is typed with this word in every language.
+# "F1 to F6" may be typed as each language says it: the words stand in `core/src/screens/plan.rs`.
 circuit-hint = Such as: L3 lighting, or several: F1 to F6
 circuit-serves = What it serves
 circuit-serves-hint = What must be seen to go off

@@ -95,8 +95,7 @@ circuits-none = Nada que apagar antes
 # life-critical
 circuits-order = Ponerlos en la lista en el orden en que se apagan, para que el punto se abra sin carga.
 circuit = Circuito, como está rotulado
-# "F1 to F6" is typed with this word in every language.
-circuit-hint = Por ejemplo: L3 alumbrado, o varios: F1 to F6
+circuit-hint = Por ejemplo: L3 alumbrado, o varios: F1 a F6
 circuit-serves = Qué alimenta
 circuit-serves-hint = Qué hay que ver apagarse
 circuit-save = Poner este circuito en la lista
