@@ -32,6 +32,16 @@ import Testing
         #expect(!rig.phone.cameras.contains { !$0.closed })
     }
 
+    /// A whole job in the phone's language, as `core/tests/it/languages.rs` has written it down.
+    @Test(arguments: ["de", "es", "en-XA", "ar-XB"]) func aWholeJobInAnotherLanguage(_ language: String) async throws {
+        let rig = try await Rig(languages: [language])
+        var player = Player(rig)
+        player.between = { line in #expect(Shown.faults(rig) == [], "after \(line)") }
+        try await player.play(Repository.journey("in/\(language)"))
+        #expect(rig.shell.screen?.language == language)
+        #expect(rig.shell.screen?.mirrored == (language == "ar-XB"))
+    }
+
     private func firstDifference(_ shown: String, _ told: String) -> String {
         let (a, b) = (shown.split(separator: "\n", omittingEmptySubsequences: false), told.split(separator: "\n", omittingEmptySubsequences: false))
         let at = zip(a, b).enumerated().first { $0.element.0 != $0.element.1 }?.offset ?? min(a.count, b.count)

@@ -166,23 +166,32 @@ final class TestDevice: Platform, @unchecked Sendable {
     let phone = TestPhone()
     private(set) var shell: Shell
 
-    init() async throws {
+    private let languages: [String]
+
+    /// `languages`: those that the phone asks for.
+    init(languages: [String] = ["en"]) async throws {
+        self.languages = languages
         device = TestDevice(Vault(keychain, name: try Place(in: support).keyName))
-        shell = Rig.start(support, device, phone)
+        shell = Rig.start(support, device, phone, languages)
         await shell.come()
     }
 
     deinit { try? FileManager.default.removeItem(at: support) }
 
-    private static func start(_ support: URL, _ device: TestDevice, _ phone: TestPhone) -> Shell {
-        Shell(core: Core { try Field.open(folder: Place(in: support).journal.path, platform: device) }, phone: phone)
+    private static func start(_ support: URL, _ device: TestDevice, _ phone: TestPhone, _ languages: [String]) -> Shell {
+        let core = Core {
+            let field = try Field.open(folder: Place(in: support).journal.path, platform: device)
+            field.speak(languages: languages)
+            return field
+        }
+        return Shell(core: core, phone: phone)
     }
 
     /// The process is killed, and the person starts the app again.
     func kill() async {
         // What was given to the core's thread is on its way in any case; then all of it goes.
         shell.core.queue.sync {}
-        shell = Rig.start(support, device, phone)
+        shell = Rig.start(support, device, phone, languages)
         await shell.come()
     }
 

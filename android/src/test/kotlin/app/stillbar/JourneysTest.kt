@@ -60,6 +60,30 @@ class JourneysTest {
         assertEquals(android.view.View.LAYOUT_DIRECTION_RTL, rig.view("title").layoutDirection)
     }
 
+    /** A whole job in the phone's language, as `core/tests/it/languages.rs` has written it down. */
+    private fun inLanguage(language: String) {
+        val rig = Rig()
+        val eyes = Looking()
+        Player(rig) { eyes.look(rig) }.play(journey("in/$language"))
+        assertEquals(language, rig.shell.screen?.language)
+    }
+
+    @Test
+    @Config(qualifiers = "de-w390dp-h844dp-xhdpi")
+    fun inGerman() = inLanguage("de")
+
+    @Test
+    @Config(qualifiers = "es-w390dp-h844dp-xhdpi")
+    fun inSpanish() = inLanguage("es")
+
+    @Test
+    @Config(qualifiers = "en-rXA-w390dp-h844dp-xhdpi")
+    fun inLongerWords() = inLanguage("en-XA")
+
+    @Test
+    @Config(qualifiers = "ar-rXB-ldrtl-w390dp-h844dp-xhdpi")
+    fun inMirroredWords() = inLanguage("ar-XB")
+
     @Test
     fun withLettersTwiceAsLarge() {
         org.robolectric.RuntimeEnvironment.setFontScale(2f)
