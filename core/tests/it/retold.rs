@@ -18,10 +18,15 @@ pub fn retell(
 ) -> Result<String, String> {
     let mut told = String::new();
     let (mut form, mut other_form) = (String::new(), String::new());
+    // Both screens, until a line does something.
+    let mut shown: Option<(Screen, Screen)> = None;
     for line in script.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with('#')) {
-        let (here, there) = (english.screen(), plain(other.screen()));
-        seen(&here, &there);
-        let Some(said) = in_other_words(line, &here, &there).map_err(|why| format!("\"{line}\": {why}"))? else {
+        let (here, there) = shown.get_or_insert_with(|| {
+            let (here, there) = (english.screen(), plain(other.screen()));
+            seen(&here, &there);
+            (here, there)
+        });
+        let Some(said) = in_other_words(line, here, there).map_err(|why| format!("\"{line}\": {why}"))? else {
             continue;
         };
         told += &said;
@@ -36,6 +41,7 @@ pub fn retell(
             play(other, &other_form, props[1])?;
             form.clear();
             other_form.clear();
+            shown = None;
         }
     }
     Ok(told)
