@@ -59,7 +59,7 @@ import StillbarCore
 
     /// Every text of a screen that is for people, whatever record it is in: a kind of block that the page forgets comes out here.
     private static func told(_ thing: Any, _ name: String? = nil) -> [String] {
-        let unseen: Set = ["id", "action", "field", "sha256", "route", "hand"]
+        let unseen: Set = ["id", "action", "field", "sha256", "route", "hand", "language", "done"]
         if let name, unseen.contains(name) { return [] }
         if let text = thing as? String { return text.isEmpty ? [] : [text] }
         // The values of answers are for the core; their labels are for people.
