@@ -8,21 +8,20 @@ from support.phone import Phone
 from support.thumb import Thumb
 
 
-def counted(phone: Phone, picture: Path, *names: str) -> Thumb:
-    """Plays journeys with a thumb that counts."""
+def to_proved(desk: Desk, phone: Phone, picture: Path, journey: str) -> tuple[Thumb, str]:
+    """Plays a journey with a thumb that counts, from New job to proved dead, where the person and the instruments are known; and what it came to."""
+    phone.open(desk.url)
+    play(phone, "people", "house", "add-instruments", "house-done", photo=picture)
     thumb = Thumb(phone)
-    for line in lines(*names):
+    for line in lines(journey):
         step(thumb, line, picture)
-    return thumb
+    assert "Proved dead" in phone.standing()
+    return thumb, f"{thumb.counted()}\n" + "\n".join(thumb.log)
 
 
 def test_a_house_socket_the_second_time(desk: Desk, phone: Phone, picture: Path):
     """The same flat, the same person, instruments looked over in this shift: from New job to proved dead."""
-    phone.open(desk.url)
-    play(phone, "people", "house", "add-instruments", "house-done", photo=picture)
-    thumb = counted(phone, picture, "house-again")
-    assert "Proved dead" in phone.standing()
-    told = f"{thumb.counted()}\n" + "\n".join(thumb.log)
+    thumb, told = to_proved(desk, phone, picture, "house-again")
     assert thumb.taps <= 40, told
     assert thumb.characters <= 25, told
     assert thumb.swipes <= 5, told
@@ -30,10 +29,6 @@ def test_a_house_socket_the_second_time(desk: Desk, phone: Phone, picture: Path)
 
 def test_a_board_of_three_phases_the_first_time(desk: Desk, phone: Phone, picture: Path):
     """A site that nobody has been to, one isolator, six circuits; the person and the instruments are known."""
-    phone.open(desk.url)
-    play(phone, "people", "house", "add-instruments", "house-done", photo=picture)
-    thumb = counted(phone, picture, "board-first")
-    assert "Proved dead" in phone.standing()
-    told = f"{thumb.counted()}\n" + "\n".join(thumb.log)
+    thumb, told = to_proved(desk, phone, picture, "board-first")
     assert thumb.taps <= 70, told
     assert thumb.characters <= 200, told

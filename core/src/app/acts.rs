@@ -19,6 +19,7 @@ const MAX_DRAFT: usize = MAX_FILE;
 
 impl Session {
     pub(super) fn act(&mut self, turn: Option<u64>, action: &str, input: &[Filled]) -> Vec<Errand> {
+        let _speaking = self.speaking();
         // A place is named whole and going there keeps nothing: such a tap means the same on any screen.
         if turn.is_some_and(|turn| turn != self.turn) && !action.starts_with("go ") {
             let text = said::moved_on();
@@ -29,7 +30,6 @@ impl Session {
         self.turn += 1;
         self.notice = None;
         self.touch();
-        let _speaking = self.speaking();
         let (verb, arg) = action.split_once(' ').unwrap_or((action, ""));
         match verb {
             "go" => match arg.parse() {

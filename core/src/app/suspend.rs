@@ -66,8 +66,14 @@ impl Stand {
     /// An error of this journal, with the names that it knows.
     pub(crate) fn error(&self, why: NotDone) -> FieldError {
         match self {
-            Stand::Open(session) => FieldError::of(why, &session.world),
-            Stand::Suspended(_) => FieldError::of(why, &World::default()),
+            Stand::Open(session) => {
+                let _spoken = Spoken::of(session.language.spoken());
+                FieldError::of(why, &session.world)
+            }
+            Stand::Suspended(aside) => {
+                let _spoken = Spoken::of(aside.language.spoken());
+                FieldError::of(why, &World::default())
+            }
         }
     }
 

@@ -6,7 +6,8 @@ use std::path::Path;
 use serde_json::Value;
 use stillbar_core::demo;
 use stillbar_core::journey::{Props, stories, story};
-use stillbar_core::parts::{Block, Screen};
+use stillbar_core::parts::{Block, Errand, Screen};
+use stillbar_core::record::verify;
 use stillbar_core::text::catalogue_in;
 use stillbar_core::text::languages::{ALL, Language, OFFERED};
 
@@ -183,6 +184,35 @@ fn same(here: &Value, there: &Value, key: &str, typed: &BTreeSet<String>, unsaid
             }
         }
         _ => {}
+    }
+}
+
+/// A tap on an old screen, and a draft that comes too late, are answered in the language that is spoken, too.
+#[test]
+fn what_is_refused_is_refused_in_the_language_spoken() {
+    let (_folder, _device, field) = begun(&[PEOPLE]);
+    let refused = |language: &str| {
+        field.speak(vec![language.into()]);
+        field.act(Some(field.screen().turn.wrapping_sub(1)), "person".into(), vec![]);
+        let late = field.edit_on("/elsewhere", "", "name", "Ida").unwrap_err().to_string();
+        (field.screen().notice.unwrap().text, late)
+    };
+    let (english, german) = (refused("en"), refused("de"));
+    assert_ne!(english.0, german.0);
+    assert_ne!(english.1, german.1);
+}
+
+/// A record that is made while the phone speaks German holds for who verifies it in English.
+#[test]
+fn a_record_holds_whatever_the_phone_speaks() {
+    let (_folder, _device, field) =
+        begun(&[PEOPLE, PLAN, ISOLATE, PROVE, WORK, RESTORE, include_str!("../../journeys/record.journey")]);
+    field.speak(vec!["de".into()]);
+    for withheld in ["", " withheld"] {
+        let errands = field.act(None, format!("share-record{withheld}"), vec![]);
+        let [Errand::ShareFile { name, .. }] = &errands[..] else { panic!("{errands:?}") };
+        let verdict = verify(&field.shared(name).unwrap()).unwrap();
+        assert!(verdict.holds, "{:#?}", verdict.failures);
     }
 }
 

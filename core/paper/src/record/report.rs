@@ -103,11 +103,16 @@ impl Report {
         serde_json::from_value(self.rules.code().clone()).unwrap_or_default()
     }
 
-    /// In the words of the rules that the job was done by, while what is given lives. Always in English: the pages have sentences that no
-    /// other language has yet, and half of a page in another tongue is worse than none.
+    /// In the words of the rules that the job was done by, while what is given lives.
     pub fn speaking(&self) -> (Speaking, Spoken) {
-        (Speaking::of(self.rule_set()), Spoken::of(Language::English))
+        by_rules(self.rule_set())
     }
+}
+
+/// What a record is told in, while what is given lives: the words of these rules, and always English. The pages have sentences that no other
+/// language has yet, and half of a page in another tongue is worse than none.
+pub(super) fn by_rules(rules: Option<RuleSet>) -> (Speaking, Spoken) {
+    (Speaking::of(rules), Spoken::of(Language::English))
 }
 
 /// What stands proved.

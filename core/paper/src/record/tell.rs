@@ -18,8 +18,6 @@ use stillbar_rules::prove::volts;
 use stillbar_rules::supply::Drawn;
 use stillbar_rules::world::World;
 use stillbar_text as text;
-use stillbar_text::languages::{Language, Spoken};
-use stillbar_text::terms::Speaking;
 use stillbar_text::times::rfc3339;
 use stillbar_text::{Reader, standing};
 
@@ -60,7 +58,7 @@ pub(super) fn report(job: EntryId, entries: &[Entry]) -> Option<Report> {
         }
     }
     folded.known = Some(Arc::new(of_entries(&folded, &world, &mut drawn)));
-    let _speaking = (Speaking::of(folded.rule_set), Spoken::of(Language::English));
+    let _speaking = by_rules(folded.rule_set);
     // As if looked at from another year: whatever names a time then names the date.
     let reader = Reader { world: &world, now: 0, zone: 0 };
     Some(Teller { job: &folded, reader: &reader, own: &own }.all())
