@@ -87,7 +87,7 @@ barrier-hint = Z. B.: Absperrkette; Warnschild
 barrier-at = Wo es steht oder hängt
 barrier-save = Diese Absperrung oder dieses Schild speichern
 # The same, and goes on.
-barrier-only = Diese Absperrung oder dieses Schild, sonst nichts
+barrier-only = Nur diese Absperrung oder dieses Schild speichern
 
 # Loads to switch off before the point is opened.
 # A row of the list.

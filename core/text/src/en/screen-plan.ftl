@@ -85,7 +85,7 @@ barrier-hint = Such as: chain barrier; danger sign
 barrier-at = Where it stands or hangs
 barrier-save = Save this barrier or sign
 # The same, and goes on.
-barrier-only = This barrier or sign, no other
+barrier-only = Save this, no other barrier or sign
 
 # Loads to switch off before the point is opened.
 # A row of the list.

@@ -86,7 +86,7 @@ barrier-hint = Por ejemplo: barrera de cadena; cartel de peligro
 barrier-at = Dónde está
 barrier-save = Guardar esta barrera o cartel
 # The same, and goes on.
-barrier-only = Esta barrera o cartel, ninguno más
+barrier-only = Guardar solo esta barrera o cartel
 
 # Loads to switch off before the point is opened.
 # A row of the list.
